@@ -1,0 +1,41 @@
+/** A finding's weight: do not go on; go on knowing this; for information. */
+export type Level = "hold" | "watch" | "note";
+
+/** Unit of a figure in a finding; the page converts it. */
+export type FigureUnit =
+  "share" | "mm" | "MPa" | "Pa" | "C" | "K" | "m" | "kg" | "h" | "min" | "count" | "factor" | "epoch-ms";
+
+/**
+ * What a rule says of a piece. It holds numbers and the entries it rests on; the page makes the sentence from
+ * `rule` and `variant` (see `ui/format/findingWords.ts`).
+ */
+export type Finding = {
+  readonly rule: RuleId;
+  readonly variant: string;
+  readonly level: Level;
+  /** Figures by name, so that words can ask for `figures.leftShare`. */
+  readonly figures: Readonly<Record<string, { readonly value: number | null; readonly unit: FigureUnit }>>;
+  /** Words the rule passes on as they stand, such as a stucco's label or where a crack is. */
+  readonly texts: Readonly<Record<string, string>>;
+  readonly entries: readonly string[];
+  readonly source: string;
+};
+
+export type RuleId =
+  | "recoated-before-dry"
+  | "wall-too-thin"
+  | "cannot-judge-wall"
+  | "air-too-damp"
+  | "air-reading-old"
+  | "prime-temperature-moved"
+  | "prime-drying-hard"
+  | "prime-left-bare"
+  | "stucco-out-of-order"
+  | "recipe-not-followed"
+  | "no-seal-coat"
+  | "last-coat-damp"
+  | "open-crack"
+  | "patched-without-wire"
+  | "damp-recoat-weakens"
+  | "fired-too-little"
+  | "poured-cold-shell";

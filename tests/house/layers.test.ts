@@ -1,0 +1,124 @@
+import { spawnSync } from "node:child_process";
+import {
+  cpSync,
+  mkdirSync,
+  mkdtempSync,
+  readFileSync,
+  readdirSync,
+  rmSync,
+  symlinkSync,
+  writeFileSync,
+} from "node:fs";
+import { tmpdir } from "node:os";
+import { join, resolve } from "node:path";
+import { afterAll, beforeAll, describe, expect, test } from "vitest";
+
+/** The layers and the layers each may import; DEVELOPERS.md draws the same. */
+const below: Readonly<Record<string, readonly string[]>> = {
+  physics: [],
+  geometry: ["physics"],
+  trade: ["physics"],
+  logbook: ["physics", "geometry", "trade"],
+  rules: ["physics", "geometry", "trade", "logbook"],
+  storage: ["physics", "geometry", "trade", "logbook"],
+  workers: ["physics", "geometry"],
+  device: [],
+  ui: ["physics", "geometry", "trade", "logbook", "rules", "storage", "workers", "device"],
+};
+const layers = Object.keys(below);
+
+type LayerConfig = {
+  readonly compilerOptions: { readonly lib: readonly string[] };
+  readonly references: readonly { readonly path: string }[];
+};
+const configOf = (layer: string): LayerConfig =>
+  JSON.parse(readFileSync(`src/${layer}/tsconfig.json`, "utf8")) as LayerConfig;
+
+test("every folder of src is a layer of the table", () => {
+  const folders = readdirSync("src", { withFileTypes: true }).filter((entry) => entry.isDirectory());
+  expect(folders.map((folder) => folder.name).sort()).toEqual([...layers].sort());
+});
+
+test.each(layers)("%s references the layers below it and no other", (layer) => {
+  expect(
+    configOf(layer)
+      .references.map(({ path }) => path.replace("../", ""))
+      .sort(),
+  ).toEqual([...(below[layer] ?? [])].sort());
+});
+
+test.each(["physics", "geometry", "trade", "logbook", "rules"])("%s knows no DOM", (layer) => {
+  expect(configOf(layer).compilerOptions.lib).toEqual(["es2023"]);
+});
+
+describe("a violation planted in a copy", () => {
+  let copy = "";
+  let types = "";
+  const plants = new Map<string, string>();
+  const run = (command: string, args: readonly string[]): string => {
+    const { stdout, stderr } = spawnSync(command, args, { cwd: copy, encoding: "utf8" });
+    return `${stdout}${stderr}`;
+  };
+  const plant = (layer: string, name: string, text: string): void => {
+    plants.set(`${layer}/${name}`, text);
+    writeFileSync(join(copy, "src", layer, name), text);
+  };
+
+  beforeAll(() => {
+    copy = mkdtempSync(join(tmpdir(), "dipbook-layers-"));
+    for (const file of ["tsconfig.base.json", ".oxlintrc.json", "package.json"])
+      cpSync(file, join(copy, file));
+    symlinkSync(resolve("node_modules"), join(copy, "node_modules"), "junction");
+    for (const layer of layers) {
+      mkdirSync(join(copy, "src", layer), { recursive: true });
+      cpSync(`src/${layer}/tsconfig.json`, join(copy, "src", layer, "tsconfig.json"));
+      writeFileSync(join(copy, "src", layer, "kept.ts"), `export type Kept${layer} = "${layer}";\n`);
+    }
+    for (const layer of layers) {
+      const refused = layers.filter((other) => other !== layer && !(below[layer] ?? []).includes(other));
+      for (const other of refused)
+        plant(
+          layer,
+          `up-${other}.ts`,
+          `import type { Kept${other} } from "../${other}/kept.ts";\nexport type Up = Kept${other};\n`,
+        );
+    }
+    for (const layer of ["physics", "geometry", "trade", "logbook", "rules"])
+      plant(layer, "dom.ts", "export const width = window.innerWidth;\n");
+    for (const layer of ["physics", "geometry", "trade"])
+      plant(layer, "package.ts", `import { z } from "zod";\nexport const text = z.string();\n`);
+    types = layers.map((layer) => run("npx", ["tsc", "-b", `src/${layer}`])).join("\n");
+  }, 120_000);
+
+  afterAll(() => rmSync(copy, { recursive: true, force: true }));
+
+  test("an upward or sideways import, type-only too, does not compile", () => {
+    const refused = types.split("\n").filter((line) => line.includes("error TS6307"));
+    const missed = [...plants.keys()]
+      .filter((name) => name.includes("/up-"))
+      .filter((name) => !refused.some((line) => line.startsWith(`src/${name}`)));
+    expect(missed).toEqual([]);
+  });
+
+  test("the DOM in the core does not compile", () => {
+    const missed = [...plants.keys()].filter(
+      (name) => name.endsWith("/dom.ts") && !types.includes(`src/${name}`),
+    );
+    expect(missed).toEqual([]);
+  });
+
+  test("a package in physics, geometry or trade is refused by lint", () => {
+    const lint = run("npx", ["oxlint", "src"]);
+    const missed = ["physics", "geometry", "trade"].filter(
+      (layer) => !lint.includes(`src/${layer}/package.ts`),
+    );
+    expect(missed, lint).toEqual([]);
+    expect(lint).toContain("import no package");
+  });
+
+  test("a tree with nothing planted compiles", () => {
+    for (const name of plants.keys()) rmSync(join(copy, "src", name));
+    const clean = layers.map((layer) => run("npx", ["tsc", "-b", `src/${layer}`])).join("");
+    expect(clean.trim()).toBe("");
+  }, 60_000);
+});

@@ -1,0 +1,38 @@
+import react from "@vitejs/plugin-react";
+import { VitePWA } from "vite-plugin-pwa";
+import { defineConfig } from "vite";
+
+export default defineConfig({
+  // Relative, so that the built folder can be put under any path of any static host.
+  base: process.env["DIPBOOK_BASE"] ?? "/",
+  build: { target: "es2022", chunkSizeWarningLimit: 700 },
+  plugins: [
+    react(),
+    VitePWA({
+      registerType: "prompt",
+      injectRegister: false,
+      strategies: "injectManifest",
+      srcDir: "src",
+      filename: "sw.ts",
+      injectManifest: { globPatterns: ["**/*.{js,css,html,svg,png,woff2,webmanifest}"] },
+      manifest: {
+        id: "/",
+        name: "Dipbook",
+        short_name: "Dipbook",
+        description: "Logbook and calculator for casting metal in ceramic shell, offline on a phone.",
+        start_url: ".",
+        scope: ".",
+        display: "standalone",
+        orientation: "any",
+        background_color: "#f6f1e7",
+        theme_color: "#2c2a28",
+        categories: ["productivity", "utilities"],
+        icons: [
+          { src: "icons/icon-192.png", sizes: "192x192", type: "image/png" },
+          { src: "icons/icon-512.png", sizes: "512x512", type: "image/png" },
+          { src: "icons/maskable-512.png", sizes: "512x512", type: "image/png", purpose: "maskable" },
+        ],
+      },
+    }),
+  ],
+});

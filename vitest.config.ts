@@ -1,0 +1,57 @@
+import { playwright } from "@vitest/browser-playwright";
+import react from "@vitejs/plugin-react";
+import { defineConfig } from "vitest/config";
+import { chromiumArgs, chromiumPath } from "./tests/chromium.ts";
+
+export default defineConfig({
+  plugins: [react()],
+  test: {
+    projects: [
+      {
+        extends: true,
+        test: {
+          name: "core",
+          environment: "node",
+          include: ["src/**/*.test.ts", "tests/house/**/*.test.ts", "tests/repro/**/*.test.ts"],
+          exclude: ["**/*.browser.test.*"],
+        },
+      },
+      {
+        extends: true,
+        optimizeDeps: {
+          include: [
+            "react",
+            "react-dom",
+            "react-dom/client",
+            "react/jsx-dev-runtime",
+            "dexie",
+            "dexie-react-hooks",
+            "zustand",
+            "wouter",
+            "zod",
+            "uuid",
+            "fast-check",
+            "@testing-library/react",
+            "@testing-library/user-event",
+            "date-fns",
+            "lucide-react",
+            "workbox-window",
+          ],
+        },
+        test: {
+          name: "browser",
+          include: ["src/**/*.browser.test.{ts,tsx}", "tests/repro/**/*.browser.test.{ts,tsx}"],
+          browser: {
+            enabled: true,
+            headless: true,
+            screenshotFailures: false,
+            provider: playwright({
+              launchOptions: { executablePath: chromiumPath(), args: [...chromiumArgs] },
+            }),
+            instances: [{ browser: "chromium" }],
+          },
+        },
+      },
+    ],
+  },
+});
