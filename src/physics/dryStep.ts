@@ -1,0 +1,71 @@
+import { saturationDeficitGM3 } from "./air.ts";
+import type { Coat } from "./coat.ts";
+import { readyWaterKgM2 } from "./coat.ts";
+import type { Air, Resistances } from "./film.ts";
+import { condensationKgM2S, resistances } from "./film.ts";
+import { waterAfterDose } from "./front.ts";
+import { requireWithin } from "./range.ts";
+
+/**
+ * Above this no coat is called ready: pores of 2–5 nm between sol grains keep or take back water
+ * (Kelvin radius 4.8 nm at 80 %). At 80 % itself a time is still given.
+ */
+export const tooDampRh = 0.8;
+
+/** In too damp air the last tenth of the critical water stays; an estimate from the same Kelvin radii. */
+const heldShare = 0.1;
+
+/**
+ * A stretch of constant air. Film and pocket override those of the whole call. `surfaceC` is the shell's own
+ * temperature where it is known to be cold (carried in from a shed): under the dew point water settles on it.
+ */
+export type DryingInterval = Air & {
+  readonly durationS: number;
+  readonly filmWM2K?: number | undefined;
+  readonly pocketSM?: number | undefined;
+  readonly surfaceC?: number | undefined;
+};
+
+/** What one stretch of air does to any coat: its pull, the water it lays down, what it says of readiness. */
+export type DryStep = {
+  readonly durationS: number;
+  readonly deficitKgM3: number;
+  readonly settlingKgM2S: number;
+  readonly parts: Resistances;
+  readonly says: "drying" | "air-too-damp" | "condensing";
+};
+
+/** Reads one stretch of air; refuses a negative duration and air out of range. */
+export function dryStep(interval: DryingInterval, whole: { filmWM2K: number; pocketSM: number }): DryStep {
+  requireWithin("durationS", interval.durationS, { low: 0, high: 1e10, unit: "s" });
+  const air = {
+    tempC: interval.tempC,
+    rh: interval.rh,
+    pressurePa: interval.pressurePa,
+    filmWM2K: interval.filmWM2K ?? whole.filmWM2K,
+    pocketSM: interval.pocketSM ?? whole.pocketSM,
+  };
+  const { surfaceC } = interval;
+  const settlingKgM2S = surfaceC === undefined ? 0 : Math.max(0, condensationKgM2S({ ...air, surfaceC }));
+  // On a surface under the dew point nothing dries, whatever the room's deficit.
+  const deficitKgM3 = settlingKgM2S > 0 ? 0 : saturationDeficitGM3(air) / 1000;
+  return {
+    durationS: interval.durationS,
+    deficitKgM3,
+    settlingKgM2S,
+    parts: resistances(air),
+    says: deficitKgM3 <= 0 ? "condensing" : air.rh > tooDampRh ? "air-too-damp" : "drying",
+  };
+}
+
+/** Water of the coat at the end of one stretch, kg/m². */
+export function waterAfterStep(
+  step: DryStep,
+  { coat, waterKgM2, resistanceFactor }: { coat: Coat; waterKgM2: number; resistanceFactor: number },
+): number {
+  if (step.says === "condensing") return waterKgM2 + step.settlingKgM2S * step.durationS;
+  const held = Math.max(readyWaterKgM2(coat), heldShare * coat.criticalKgM2);
+  const dose = (step.deficitKgM3 * step.durationS) / resistanceFactor;
+  const floorKgM2 = step.says === "air-too-damp" ? held : 0;
+  return waterAfterDose({ waterKgM2, dose, floorKgM2 }, coat, step.parts);
+}
