@@ -1,0 +1,20 @@
+export type CoatKind = "prime" | "intermediate" | "backup" | "seal";
+
+export type RecipeCoat = {
+  readonly kind: CoatKind;
+  /** Stucco cut id from the table of stuccos; null for a seal coat. */
+  readonly stuccoId: string | null;
+  /** Share of the critical water that must be gone before the next coat, 0–1. */
+  readonly targetDryness: number;
+};
+
+export type RecipeBody = {
+  readonly name: string;
+  readonly coats: readonly RecipeCoat[];
+  /** Fired bend strength to reckon with, MPa. */
+  readonly morMPa: number;
+  readonly safetyFactor: number;
+  /** Least wall whatever the sum says, mm: handling and burnout need it. */
+  readonly floorMm: number;
+  readonly note?: string | undefined;
+};
