@@ -1,4 +1,4 @@
-import type { EntryBodies, EntryType } from "./entry.ts";
+import type { Entry, EntryBodies, EntryType } from "./entry.ts";
 import type { Phase } from "./piece.ts";
 
 /** What a person asks of the log. `at` is left out for "now"; it may lie in the past, never in the future. */
@@ -42,6 +42,15 @@ export type Refusal =
   | { readonly code: "wrong-phase"; readonly phase: Phase; readonly allowed: readonly Phase[] }
   | { readonly code: "in-future"; readonly at: number; readonly now: number }
   | { readonly code: "before-start"; readonly at: number; readonly startedAt: number }
+  /** The time would put it before what it follows, or after what follows it; null where that side is open. */
+  | {
+      readonly code: "out-of-order";
+      readonly at: number;
+      readonly after: number | null;
+      readonly before: number | null;
+    }
+  /** A piece's start can't be struck while other entries stand on it. */
+  | { readonly code: "start-carries-entries"; readonly entryId: string; readonly count: number }
   | {
       readonly code: "out-of-range";
       readonly field: string;
@@ -54,6 +63,11 @@ export type Refusal =
   | { readonly code: "already-struck"; readonly entryId: string }
   | { readonly code: "not-replaceable"; readonly entryId: string }
   | { readonly code: "hold-without-reason"; readonly rules: readonly string[] };
+
+/** What a command comes to: entries to append in the same transaction, or why not. */
+export type Decision =
+  | { readonly ok: true; readonly entries: readonly Entry[] }
+  | { readonly ok: false; readonly refusal: Refusal };
 
 /** What a decision needs of the world; nothing here is read from a clock inside the core. */
 export type Moment = {

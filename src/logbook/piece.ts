@@ -1,5 +1,5 @@
 import type { CoatKind } from "../trade/coats.ts";
-import type { AcceptedDamp, CoatKind, CrackKind, CrackStage, EntryBodies, PiecePlan } from "./entry.ts";
+import type { AcceptedDamp, CrackKind, CrackStage, EntryBodies, PiecePlan } from "./entry.ts";
 
 /** Where a piece stands in its life. It can go back: a crack in burnout returns it to `coating`. */
 export type Phase =

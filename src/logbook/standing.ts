@@ -5,7 +5,7 @@ import type { AirReading, Coat, DrynessSeen, Piece, Recipe, Room, Shop } from ".
 /** All that the sums need beside the piece itself. */
 export type Surroundings = {
   readonly rooms: ReadonlyMap<string, Room>;
-  /** Readings of each room, oldest first, reaching back two days before the oldest coat still drying. */
+  /** Readings of each room, oldest first, reaching back a day before the first coat of any piece asked about. */
   readonly readings: ReadonlyMap<string, readonly AirReading[]>;
   readonly recipes: ReadonlyMap<string, Recipe>;
   readonly shop: Shop;
@@ -32,7 +32,7 @@ export type CoatDrying = {
   readonly reason: NoReadyReason | null;
   readonly basis: {
     readonly readings: number;
-    /** Age of the newest reading used, ms before now; null when there is none. */
+    /** Age of the newest reading used, ms before now (a covered coat: before the next dip); null when there is none. */
     readonly lastReadingAgeMs: number | null;
     readonly longestGapMs: number;
     readonly forecast: "repeat-yesterday" | "hold-last" | null;

@@ -1,0 +1,133 @@
+import type { Coat as WetCoat } from "../physics/coat.ts";
+import { carryOver, readyWaterKgM2 } from "../physics/coat.ts";
+import type { DryStep } from "../physics/dryStep.ts";
+import { waterAfterStep } from "../physics/dryStep.ts";
+import { doseBetween } from "../physics/front.ts";
+import type { ReadySpread } from "../physics/spread.ts";
+import type { Stay } from "./hanging.ts";
+import { walkAir } from "./hanging.ts";
+
+/** One of the three guesses of a coat's drying. */
+type Lane = { readonly factor: number; waterKgM2: number; readyAt: number | null };
+
+/**
+ * A coat on its way from dip to dry, as early, likely and late at once: each stretch of air is read once for
+ * all three. Sums are those of `dryThrough`; here the stretches come from a shared room and stop when all is said.
+ */
+export type CoatTrack = {
+  coat: WetCoat;
+  readonly early: Lane;
+  readonly likely: Lane;
+  readonly late: Lane;
+  at: number;
+  knowsAir: boolean;
+  /** kg·s/m³ of the room's air up to ready. */
+  dose: number;
+  condensed: boolean;
+  lastStep: DryStep | null;
+  readonly points: { at: number; waterKgM2: number }[];
+};
+
+/** Most water a coat can be said to hold, kg/m²: keeps a log of endless dips within the sums. */
+const mostKgM2 = 5;
+
+export function startTrack(coat: WetCoat, { at, spread }: { at: number; spread: ReadySpread }): CoatTrack {
+  const lane = (factor: number): Lane => ({ factor, waterKgM2: coat.waterKgM2, readyAt: null });
+  return {
+    coat,
+    early: lane(spread.early),
+    likely: lane(spread.likely),
+    late: lane(spread.late),
+    at,
+    knowsAir: false,
+    dose: 0,
+    condensed: false,
+    lastStep: null,
+    points: [{ at, waterKgM2: coat.waterKgM2 }],
+  };
+}
+
+const lanesOf = ({ early, likely, late }: CoatTrack): readonly Lane[] => [early, likely, late];
+
+/** Dries the coat up to a time; with `stopWhenReady` no further than the late guess. */
+export function dryTo(
+  track: CoatTrack,
+  stays: readonly Stay[],
+  { to, stopWhenReady = false }: { to: number; stopWhenReady?: boolean },
+): void {
+  const lanes = lanesOf(track);
+  const readyKgM2 = readyWaterKgM2(track.coat);
+  walkAir(stays, { from: track.at, to }, (step, startAt) => {
+    track.knowsAir = true;
+    track.lastStep = step;
+    const wasReady = track.likely.readyAt;
+    for (const lane of lanes) pass(lane, { coat: track.coat, step, startAt, readyKgM2 });
+    if (wasReady === null) {
+      const { readyAt } = track.likely;
+      const wetS = readyAt === null ? step.durationS : (readyAt - startAt) / 1000;
+      track.dose += step.deficitKgM3 * wetS;
+      track.condensed ||= step.says === "condensing";
+      track.points.push({
+        at: readyAt ?? startAt + step.durationS * 1000,
+        waterKgM2: readyAt === null ? track.likely.waterKgM2 : readyKgM2,
+      });
+    }
+    return !(stopWhenReady && track.late.readyAt !== null);
+  });
+  track.at = Math.max(track.at, to);
+}
+
+function pass(
+  lane: Lane,
+  { coat, step, startAt, readyKgM2 }: { coat: WetCoat; step: DryStep; startAt: number; readyKgM2: number },
+): void {
+  const { factor, waterKgM2 } = lane;
+  const endKgM2 = waterAfterStep(step, { coat, waterKgM2, resistanceFactor: factor });
+  if (endKgM2 > waterKgM2 && endKgM2 > readyKgM2) lane.readyAt = null;
+  if (lane.readyAt === null && endKgM2 <= readyKgM2 && step.says === "drying") {
+    const dose = doseBetween({ fromKgM2: waterKgM2, toKgM2: readyKgM2 }, coat, step.parts);
+    lane.readyAt = startAt + 1000 * Math.min(step.durationS, (factor * dose) / step.deficitKgM3);
+  }
+  lane.waterKgM2 = endKgM2;
+}
+
+/** A further dip of the same coat: its water on top of what is left. */
+export function redip(track: CoatTrack, newKgM2: number): void {
+  const criticalShare = track.coat.criticalKgM2 / track.coat.waterKgM2;
+  const leftKgM2 = Math.min(mostKgM2, track.likely.waterKgM2);
+  track.coat = { ...track.coat, ...carryOver({ leftKgM2, newKgM2, criticalShare }) };
+  setWater(track, () => track.coat.waterKgM2);
+}
+
+/** Someone saw that it is still wet: what the sum thought of it gives way. */
+export function seenWet(track: CoatTrack, wetShare: number): void {
+  const ready = readyWaterKgM2(track.coat);
+  const { criticalKgM2 } = track.coat;
+  const least = Math.max(wetShare * criticalKgM2, (ready + criticalKgM2) / 2);
+  setWater(track, (waterKgM2) => Math.max(waterKgM2, least));
+}
+
+/** Seen dry, or dried by fire: ready from now, if it was not before. */
+export function seenDry(track: CoatTrack, { at, leftKgM2 }: { at: number; leftKgM2?: number }): void {
+  const left = leftKgM2 ?? readyWaterKgM2(track.coat);
+  for (const lane of lanesOf(track)) {
+    lane.waterKgM2 = Math.min(lane.waterKgM2, left);
+    lane.readyAt ??= at;
+  }
+  track.points.push({ at, waterKgM2: track.likely.waterKgM2 });
+}
+
+function setWater(track: CoatTrack, change: (waterKgM2: number) => number): void {
+  for (const lane of lanesOf(track)) {
+    lane.waterKgM2 = change(lane.waterKgM2);
+    lane.readyAt = null;
+  }
+  track.points.push({ at: track.at, waterKgM2: track.likely.waterKgM2 });
+}
+
+/** The dose still wanted from the likely guess's water, kg·s/m³, at the last air seen; null without air. */
+export function doseLeft({ coat, likely, lastStep }: CoatTrack): number | null {
+  if (lastStep === null) return null;
+  const range = { fromKgM2: likely.waterKgM2, toKgM2: readyWaterKgM2(coat) };
+  return likely.factor * doseBetween(range, coat, lastStep.parts);
+}

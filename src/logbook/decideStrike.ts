@@ -1,0 +1,34 @@
+import type { Decision, Moment, StrikeCommand } from "./command.ts";
+import { settle } from "./effective.ts";
+import type { Entry } from "./entry.ts";
+import { newEntry } from "./newEntry.ts";
+
+type Asked = Pick<StrikeCommand, "stream" | "entryId" | "reason">;
+
+/**
+ * Strikes an entry. Striking a strike brings its mark back, and takes out the replacement that came with it, so
+ * that undoing a correction leaves one entry, not two.
+ */
+export function decideStrike(
+  own: readonly Entry[],
+  { stream, entryId, reason }: Asked,
+  moment: Moment,
+): Decision {
+  const entry = own.find(({ id }) => id === entryId);
+  if (entry === undefined) return { ok: false, refusal: { code: "not-found", entryId } };
+  const { standing, strikes } = settle(own);
+  const counts = entry.type === "entry-struck" ? strikes.get(entry.body.struckId) === entry : null;
+  if (strikes.has(entryId) || counts === false)
+    return { ok: false, refusal: { code: "already-struck", entryId } };
+  const count = standing.length - 1;
+  if (entry.type === "piece-started" && count > 0)
+    return { ok: false, refusal: { code: "start-carries-entries", entryId, count } };
+  const replacement = entry.type === "entry-struck" ? entry.body.replacedBy : undefined;
+  const taken = [entryId, ...standing.map(({ id }) => id).filter((id) => id === replacement)];
+  return {
+    ok: true,
+    entries: taken.map((struckId) =>
+      newEntry({ stream, type: "entry-struck", body: { struckId, reason }, at: moment.now }, moment),
+    ),
+  };
+}

@@ -1,0 +1,218 @@
+import type { Entry, EntryOf, PiecePlan, PlanChanges } from "./entry.ts";
+import type { Coat, Phase, Piece } from "./piece.ts";
+
+type Follow = (id: string) => string;
+
+/** A piece as it is the moment it was started, before any coat. */
+export function newPiece(id: string, { at, body }: EntryOf<"piece-started">): Piece {
+  return {
+    id,
+    plan: body.plan,
+    phase: "coating",
+    startedAt: at,
+    rooms: [{ roomId: body.roomId, from: at }],
+    coats: [],
+    skipped: [],
+    dryness: [],
+    wall: [],
+    cracks: [],
+    wires: [],
+    reviews: [],
+    burnouts: [],
+    firings: [],
+    preheats: [],
+    pours: [],
+    outcome: null,
+    archived: false,
+    lastAt: at,
+  };
+}
+
+/**
+ * What one more entry makes of a piece. Total: an entry that makes no sense where it stands changes what can
+ * be changed and nothing else.
+ */
+export function evolvePiece(piece: Piece, entry: Entry, follow: Follow): Piece {
+  return entry.at > piece.lastAt
+    ? { ...changed(piece, entry, follow), lastAt: entry.at }
+    : changed(piece, entry, follow);
+}
+
+function changed(piece: Piece, entry: Entry, follow: Follow): Piece {
+  const { id, at } = entry;
+  switch (entry.type) {
+    case "piece-changed":
+      return { ...piece, plan: withChanges(piece.plan, entry.body.changes) };
+    case "piece-moved":
+      return moved(piece, { roomId: entry.body.roomId, at });
+    case "coat-dipped":
+      return dipped(piece, entry);
+    case "coat-redipped":
+      return redipped(piece, { id, at, coatId: entry.body.coatId });
+    case "coat-skipped":
+      return { ...piece, skipped: [...piece.skipped, { id, at, ...entry.body }] };
+    case "dryness-seen": {
+      const seen = { ...entry.body, coatId: follow(entry.body.coatId), id, at };
+      return { ...piece, dryness: [...piece.dryness, seen] };
+    }
+    case "wall-measured": {
+      const { wallMm, where = null } = entry.body;
+      return { ...piece, wall: [...piece.wall, { id, at, wallMm, where, coats: piece.coats.length }] };
+    }
+    case "crack-found":
+      return cracked(piece, entry);
+    case "crack-patched":
+      return patched(piece, { id, at, how: entry.body.how, crackId: follow(entry.body.crackId) });
+    case "wire-wrapped":
+      return { ...piece, wires: [...piece.wires, { id, at, note: entry.body.note }] };
+    case "review-signed": {
+      const reviews = [...piece.reviews, { ...entry.body, id, at, coats: piece.coats.length }];
+      return { ...piece, reviews, phase: piece.phase === "coating" ? "reviewed" : piece.phase };
+    }
+    case "burnout-started": {
+      const burnouts = [...piece.burnouts, { id, startedAt: at, readings: [], ended: null }];
+      return { ...piece, burnouts, phase: beforePour(piece, "burnout") };
+    }
+    case "burnout-read":
+      return withRun(piece, (run) => ({
+        ...run,
+        readings: [...run.readings, { id, at, kilnC: entry.body.kilnC }],
+      }));
+    case "burnout-ended": {
+      const { result } = entry.body;
+      const ended = withRun(piece, (run) => ({ ...run, ended: { id, at, result } }));
+      // A crack found in the kiln has already sent it back to coating.
+      if (ended === piece || piece.phase !== "burnout") return ended;
+      return { ...ended, phase: result === "stopped" ? phaseBeforeFire(piece) : "burnt-out" };
+    }
+    case "shell-fired":
+      return {
+        ...piece,
+        firings: [...piece.firings, { id, at, ...entry.body }],
+        phase: beforePour(piece, "fired"),
+      };
+    case "shell-preheated": {
+      const preheats = [...piece.preheats, { id, at, shellC: entry.body.shellC }];
+      return { ...piece, preheats, phase: beforePour(piece, "preheated") };
+    }
+    case "metal-poured": {
+      const pours = [...piece.pours, { ...entry.body, id, at }];
+      return { ...piece, pours, phase: beforePour(piece, "poured") };
+    }
+    case "shell-knocked-out":
+      return piece.phase === "poured" ? { ...piece, phase: "knocked-out" } : piece;
+    case "piece-finished":
+      return piece.phase === "knocked-out" ? { ...piece, phase: "finished" } : piece;
+    case "outcome-told":
+      return { ...piece, outcome: { ...entry.body, id, at } };
+    case "piece-scrapped":
+      return { ...piece, phase: "scrapped" };
+    case "piece-archived":
+      return { ...piece, archived: entry.body.archived };
+    case "piece-started":
+    case "note-written":
+    case "room-set":
+    case "air-read":
+    case "bucket-set":
+    case "bucket-read":
+    case "recipe-set":
+    case "shop-figures-set":
+    case "entry-struck":
+      return piece;
+  }
+}
+
+const poured: readonly Phase[] = ["poured", "knocked-out", "finished", "scrapped"];
+
+/** True once metal is in, or the piece was given up: no fire and no coat reaches it any more. */
+export const isPastPour = (phase: Phase): boolean => poured.includes(phase);
+
+const beforePour = (piece: Piece, to: Phase): Phase => (isPastPour(piece.phase) ? piece.phase : to);
+
+const hasSeenFire = ({ burnouts, firings }: Piece): boolean => burnouts.length > 0 || firings.length > 0;
+
+function phaseBeforeFire({ reviews, coats, cracks }: Piece): Phase {
+  const last = reviews.at(-1);
+  const held = last !== undefined && last.coats === coats.length && !cracks.some(({ at }) => at > last.at);
+  return held ? "reviewed" : "coating";
+}
+
+function withChanges(plan: PiecePlan, changes: PlanChanges): PiecePlan {
+  const merged: Record<string, unknown> = { ...plan };
+  for (const [key, value] of Object.entries(changes)) {
+    if (value === null) delete merged[key];
+    else if (value !== undefined) merged[key] = value;
+  }
+  return { ...merged, name: changes.name ?? plan.name };
+}
+
+function moved(piece: Piece, { roomId, at }: { roomId: string; at: number }): Piece {
+  if (piece.rooms.at(-1)?.roomId === roomId) return piece;
+  return { ...piece, rooms: [...piece.rooms, { roomId, from: at }] };
+}
+
+function dipped(piece: Piece, { id, at, body }: EntryOf<"coat-dipped">): Piece {
+  const coat: Coat = {
+    id,
+    number: piece.coats.length + 1,
+    step: body.step,
+    kind: body.kind,
+    stuccoId: body.stuccoId,
+    bucketId: body.bucketId,
+    roomId: body.roomId,
+    prewet: body.prewet,
+    dippedAt: at,
+    redips: [],
+    acceptedDamp: body.acceptedDamp ?? null,
+    note: body.note ?? null,
+    photos: body.photos ?? [],
+    afterBurnout: hasSeenFire(piece),
+  };
+  // A coat tells where the piece hangs, as a move does.
+  const there = moved(outOfKiln(piece, { id, at }), { roomId: body.roomId, at });
+  return { ...there, coats: [...piece.coats, coat], phase: beforePour(piece, "coating") };
+}
+
+function redipped(piece: Piece, { id, at, coatId }: { id: string; at: number; coatId: string }): Piece {
+  const coats = piece.coats.map((coat) =>
+    coat.id === coatId ? { ...coat, redips: [...coat.redips, { id, at }] } : coat,
+  );
+  return { ...piece, coats };
+}
+
+function cracked(piece: Piece, { id, at, body }: EntryOf<"crack-found">): Piece {
+  const crack = {
+    id,
+    at,
+    kind: body.kind,
+    stage: body.stage,
+    where: body.where,
+    photos: body.photos ?? [],
+    afterBurnout: hasSeenFire(piece),
+    patched: null,
+  };
+  return { ...piece, cracks: [...piece.cracks, crack], phase: beforePour(piece, "coating") };
+}
+
+function patched(
+  piece: Piece,
+  { id, at, how, crackId }: { id: string; at: number; how: string; crackId: string },
+): Piece {
+  const cracks = piece.cracks.map((crack) =>
+    crack.id === crackId ? { ...crack, patched: { id, at, how } } : crack,
+  );
+  return { ...outOfKiln(piece, { id, at }), cracks };
+}
+
+/** A shell that is dipped or patched hangs in no kiln: a burnout nobody ended was stopped by then. */
+const outOfKiln = (piece: Piece, { id, at }: { id: string; at: number }): Piece =>
+  withRun(piece, (run) => ({ ...run, ended: { id, at, result: "stopped" } }));
+
+type Run = Piece["burnouts"][number];
+
+/** Changes the burnout that is running; a reading or an end without one says nothing. */
+function withRun(piece: Piece, change: (run: Run) => Run): Piece {
+  const last = piece.burnouts.at(-1);
+  if (last === undefined || last.ended !== null) return piece;
+  return { ...piece, burnouts: [...piece.burnouts.slice(0, -1), change(last)] };
+}

@@ -1,0 +1,51 @@
+import type { EntryType } from "./entry.ts";
+import type { Phase } from "./piece.ts";
+
+const coatable: readonly Phase[] = ["coating", "reviewed", "burnt-out", "fired", "preheated"];
+const unpoured: readonly Phase[] = [...coatable, "burnout"];
+const filled: readonly Phase[] = ["poured", "knocked-out", "finished"];
+
+/**
+ * The phases an entry may fall in; null where any will do. The log is the truth, so only what can't have been is
+ * refused: a coat round metal, a knock-out before a pour. A step left out is for the rules to warn of.
+ */
+const allowedPhases: Readonly<Record<EntryType, readonly Phase[] | null>> = {
+  "piece-started": null,
+  "piece-changed": null,
+  "piece-moved": null,
+  "coat-dipped": coatable,
+  "coat-redipped": coatable,
+  "coat-skipped": coatable,
+  "dryness-seen": unpoured,
+  "wall-measured": null,
+  "crack-found": null,
+  "crack-patched": unpoured,
+  "wire-wrapped": unpoured,
+  "review-signed": ["coating", "reviewed"],
+  "burnout-started": coatable,
+  // A crack found in the kiln sends the piece back to coating while the kiln still runs.
+  "burnout-read": ["burnout", "coating"],
+  "burnout-ended": ["burnout", "coating"],
+  "shell-fired": unpoured,
+  "shell-preheated": unpoured,
+  "metal-poured": [...unpoured, "poured"],
+  "shell-knocked-out": ["poured"],
+  "piece-finished": ["knocked-out"],
+  "outcome-told": [...filled, "scrapped"],
+  "piece-scrapped": [...unpoured, ...filled],
+  "piece-archived": null,
+  "note-written": null,
+  "room-set": null,
+  "air-read": null,
+  "bucket-set": null,
+  "bucket-read": null,
+  "recipe-set": null,
+  "shop-figures-set": null,
+  "entry-struck": null,
+};
+
+/** The phases this entry could fall in, when it can't fall in `phase`; null when it can. */
+export function phasesInstead(type: EntryType, phase: Phase): readonly Phase[] | null {
+  const allowed = allowedPhases[type];
+  return allowed === null || allowed.includes(phase) ? null : allowed;
+}
