@@ -5,6 +5,10 @@ export type Level = "hold" | "watch" | "note";
 export type FigureUnit =
   "share" | "mm" | "MPa" | "Pa" | "C" | "K" | "m" | "kg" | "h" | "min" | "count" | "factor" | "epoch-ms";
 
+/** A figure of a finding; null says that the number is not known. */
+export type Figure = { readonly value: number | null; readonly unit: FigureUnit };
+export const figure = (value: number | null, unit: FigureUnit): Figure => ({ value, unit });
+
 /**
  * What a rule says of a piece. It holds numbers and the entries it rests on; the page makes the sentence from
  * `rule` and `variant` (see `ui/format/findingWords.ts`).
@@ -14,7 +18,7 @@ export type Finding = {
   readonly variant: string;
   readonly level: Level;
   /** Figures by name, so that words can ask for `figures.leftShare`. */
-  readonly figures: Readonly<Record<string, { readonly value: number | null; readonly unit: FigureUnit }>>;
+  readonly figures: Readonly<Record<string, Figure>>;
   /** Words the rule passes on as they stand, such as a stucco's label or where a crack is. */
   readonly texts: Readonly<Record<string, string>>;
   readonly entries: readonly string[];

@@ -1,0 +1,57 @@
+import { expect, test } from "vitest";
+import { givenCoated, told } from "../../tests/givenPiece.ts";
+import { openCrack } from "./openCrack.ts";
+
+function cracked() {
+  const piece = givenCoated();
+  const crackId = piece.log(100, "crack-found", { kind: "hairline", stage: "coating", where: "left ear" });
+  return { piece, crackId };
+}
+
+test("a crack holds the piece, however fine it is", () => {
+  const { piece, crackId } = cracked();
+  const [found] = openCrack(piece.standing(101));
+  expect(found).toMatchObject({ level: "hold", variant: "open", entries: [crackId] });
+  expect(found?.texts).toEqual({ where: "left ear", kind: "hairline" });
+});
+
+test("a patch holds it until it is seen dry", () => {
+  const { piece, crackId } = cracked();
+  piece.log(102, "crack-patched", { crackId, how: "slurry" });
+  expect(told(openCrack(piece.standing(103)))).toEqual(["hold patch-not-dry"]);
+  piece.feel(110, "dry");
+  expect(openCrack(piece.standing(111))).toEqual([]);
+});
+
+test("felt dry before the patch says nothing of the patch", () => {
+  const { piece, crackId } = cracked();
+  piece.feel(101, "dry");
+  piece.log(102, "crack-patched", { crackId, how: "slurry" });
+  expect(told(openCrack(piece.standing(120)))).toEqual(["hold patch-not-dry"]);
+});
+
+test("a coat over the patch answers for it with its own drying", () => {
+  const { piece, crackId } = cracked();
+  piece.log(102, "crack-patched", { crackId, how: "slurry" });
+  piece.coat(103);
+  expect(openCrack(piece.standing(103.1))).toEqual([]);
+});
+
+test("fire dries a patch", () => {
+  const { piece, crackId } = cracked();
+  piece.log(102, "crack-patched", { crackId, how: "slurry" });
+  piece.log(104, "shell-fired", { peakC: 850, holdMin: 45 });
+  expect(openCrack(piece.standing(105))).toEqual([]);
+});
+
+test("two cracks with one patched leave one open", () => {
+  const { piece, crackId } = cracked();
+  piece.log(101, "crack-found", { kind: "open", stage: "coating", where: "base" });
+  piece.log(102, "crack-patched", { crackId, how: "slurry" });
+  piece.coat(103);
+  expect(openCrack(piece.standing(104)).map(({ texts }) => texts["where"])).toEqual(["base"]);
+});
+
+test("no crack in the log is no finding: the rule can't see the shell", () => {
+  expect(openCrack(givenCoated().standing(119))).toEqual([]);
+});

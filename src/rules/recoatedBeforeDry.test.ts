@@ -1,0 +1,101 @@
+import { expect, test } from "vitest";
+import { dayOne, givenPiece, knownPlan, told } from "../../tests/givenPiece.ts";
+import { recoatedBeforeDry } from "./recoatedBeforeDry.ts";
+
+/** A first prime dipped at hour 1 in steady, known air. */
+function givenPrime() {
+  const piece = givenPiece(knownPlan);
+  piece.air(0.5);
+  const prime = piece.coat(1);
+  const { early, late } = piece.standing(1.01).outer?.readyAt ?? { early: null, late: null };
+  const hourOf = (at: number | null): number => ((at ?? NaN) - dayOne) / 3_600_000;
+  return { piece, prime, earlyH: hourOf(early), lateH: hourOf(late) };
+}
+
+test("a coat put on before even the early time is a hold, with both entries and the water left", () => {
+  const { piece, prime, earlyH } = givenPrime();
+  const second = piece.coat(earlyH - 0.05);
+  const [found] = recoatedBeforeDry(piece.standing(earlyH));
+  expect(found).toMatchObject({ level: "hold", variant: "wet" });
+  expect(found?.entries).toEqual([prime, second]);
+  expect(found?.figures["leftShare"]?.value).toBeGreaterThan(0.3);
+  const likelyH = ((givenPrime().piece.standing(1.01).outer?.readyAt.likely ?? NaN) - dayOne) / 3_600_000 - 1;
+  expect(Math.abs((found?.figures["neededH"]?.value ?? NaN) / likelyH - 1)).toBeLessThan(0.02);
+  expect(found?.figures["stoodH"]?.value).toBeCloseTo(earlyH - 1.05, 6);
+});
+
+test("a coat put on between early and late is one to watch", () => {
+  const { piece, earlyH } = givenPrime();
+  piece.coat(earlyH + 0.02);
+  expect(told(recoatedBeforeDry(piece.standing(earlyH + 0.03)))).toEqual(["watch maybe"]);
+});
+
+test("a coat put on after the late time is nothing to speak of", () => {
+  const { piece, lateH } = givenPrime();
+  piece.coat(lateH + 0.01);
+  expect(recoatedBeforeDry(piece.standing(lateH + 0.02))).toEqual([]);
+});
+
+test("accepting the damp coat with the tap keeps the finding", () => {
+  const { piece, prime } = givenPrime();
+  piece.coat(1.2, { acceptedDamp: { coatId: prime, leftShare: 0.8 } });
+  expect(told(recoatedBeforeDry(piece.standing(1.3)))).toEqual(["hold wet-accepted"]);
+});
+
+test("a coat that was felt damp counts as wet, however long it hung", () => {
+  const { piece } = givenPrime();
+  piece.feel(9, "wet");
+  piece.coat(9.1);
+  expect(told(recoatedBeforeDry(piece.standing(9.2)))).toEqual(["hold wet"]);
+});
+
+test("once the shell has dried through, the damp coat is only told", () => {
+  const { piece } = givenPrime();
+  piece.coat(1.2);
+  expect(told(recoatedBeforeDry(piece.standing(1.3)))).toEqual(["hold wet"]);
+  expect(told(recoatedBeforeDry(piece.standing(20)))).toEqual(["note dried-since"]);
+});
+
+test("fired before it had dried, the shell has a weak seam to watch", () => {
+  const { piece } = givenPrime();
+  piece.coat(1.2);
+  piece.log(1.5, "shell-fired", { peakC: 850, holdMin: 60 });
+  expect(told(recoatedBeforeDry(piece.standing(2)))).toEqual(["watch weak"]);
+});
+
+test("a burnout that was stopped cold drives no water out", () => {
+  const { piece } = givenPrime();
+  piece.coat(1.2);
+  piece.log(1.3, "burnout-started", {});
+  piece.log(1.31, "burnout-read", { kilnC: 60 });
+  piece.log(1.32, "burnout-ended", { result: "stopped" });
+  expect(told(recoatedBeforeDry(piece.standing(1.35)))).toEqual(["hold wet"]);
+});
+
+test("a coat over one that the fire had dried is no damp recoat", () => {
+  const { piece } = givenPrime();
+  piece.log(1.2, "shell-fired", { peakC: 850, holdMin: 60 });
+  piece.coat(1.3);
+  expect(recoatedBeforeDry(piece.standing(1.4))).toEqual([]);
+});
+
+test("with no room reading and nothing felt, the dryness between coats is unknown, not fine", () => {
+  const piece = givenPiece(knownPlan);
+  piece.coats([1, 20, 40]);
+  const found = recoatedBeforeDry(piece.standing(60));
+  expect(told(found)).toEqual(["watch unknown"]);
+  expect(found[0]?.figures["coats"]?.value).toBe(2);
+});
+
+test("without readings, a coat that was felt dry before the next one is known", () => {
+  const piece = givenPiece(knownPlan);
+  piece.coat(1);
+  piece.feel(20, "dry");
+  piece.coat(20.1);
+  expect(recoatedBeforeDry(piece.standing(30))).toEqual([]);
+});
+
+test("a single coat has nothing over it", () => {
+  const { piece } = givenPrime();
+  expect(recoatedBeforeDry(piece.standing(1.1))).toEqual([]);
+});

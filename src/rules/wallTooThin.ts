@@ -1,0 +1,111 @@
+import { alloyOf } from "../trade/alloys.ts";
+import { headPressurePa, requiredWallMm, safetyBand, safetyReached } from "../physics/wall.ts";
+import { tableMm } from "../logbook/coatMm.ts";
+import type { Standing } from "../logbook/standing.ts";
+import { figure } from "./finding.ts";
+import { coatsAreDone } from "./stage.ts";
+import type { FindingOf } from "./variants.ts";
+
+type Found = FindingOf<"wall-too-thin">;
+
+const source =
+  "plate and tube formulas: Roark's Formulas for Stress and Strain, 7th ed., table 11.4; safety bands 3, 2 and 1.2: judgement; least wall: common practice, no source";
+
+/**
+ * The wall that is there against the wall the head needs, once no coat is to come. Before that, whether the
+ * recipe will get there: a piece at its second coat is not a thin one.
+ */
+export function wallTooThin(standing: Standing): readonly Found[] {
+  if (standing.piece.coats.length === 0 && coatsAreDone(standing)) return [];
+  return coatsAreDone(standing) ? ofWall(standing) : ofPlan(standing);
+}
+
+function ofWall({ wall, recipe, piece }: Standing): readonly Found[] {
+  const { reachedMm, judged } = wall;
+  const entries = [...piece.coats.map(({ id }) => id), ...piece.wall.slice(-1).map(({ id }) => id)];
+  if (judged !== null && judged.band !== "carries")
+    return [
+      {
+        rule: "wall-too-thin",
+        variant: judged.band,
+        level: judged.band === "marginal" ? "watch" : "hold",
+        figures: {
+          reachedMm: figure(reachedMm, "mm"),
+          requiredMm: figure(judged.requiredMm, "mm"),
+          requiredLowMm: figure(judged.requiredLowMm, "mm"),
+          requiredHighMm: figure(judged.requiredHighMm, "mm"),
+          safety: figure(judged.safety, "factor"),
+          pressure: figure(judged.headPressurePa, "Pa"),
+          coatsToAdd: figure(judged.coatsToAdd, "count"),
+        },
+        texts: {},
+        entries,
+        source,
+      },
+    ];
+  const floorMm = judged?.floorMm ?? recipe?.floorMm ?? null;
+  if (floorMm === null || wall.missing.includes("coats") || !isShort(reachedMm, floorMm)) return [];
+  return [
+    {
+      rule: "wall-too-thin",
+      variant: "below-floor",
+      level: "watch",
+      figures: { reachedMm: figure(reachedMm, "mm"), floorMm: figure(floorMm, "mm") },
+      texts: {},
+      entries,
+      source,
+    },
+  ];
+}
+
+function ofPlan({ wall, recipe, piece, next, shop }: Standing): readonly Found[] {
+  if (recipe === null || next === null) return [];
+  const skipped = new Set(piece.skipped.map(({ step }) => step));
+  const left = recipe.coats.filter((_, step) => step >= next.step && !skipped.has(step));
+  const plannedMm = left.reduce((sum, coat) => sum + tableMm(coat), wall.reachedMm);
+  const floorMm = wall.judged?.floorMm ?? recipe.floorMm;
+  const entries = piece.coats.map(({ id }) => id);
+  const load = loadOf(piece);
+  const morMPa = wall.judged?.morMPa ?? shop.morMPa ?? recipe.morMPa;
+  const safety =
+    load === null || plannedMm <= 0 ? null : safetyReached({ ...load, morMPa, wallMm: plannedMm });
+  const band = safety === null ? null : safetyBand(safety);
+  if (load !== null && band !== null && band !== "carries")
+    return [
+      {
+        rule: "wall-too-thin",
+        variant: "plan-short",
+        level: band === "marginal" ? "note" : "watch",
+        figures: {
+          plannedMm: figure(plannedMm, "mm"),
+          requiredMm: figure(requiredWallMm({ ...load, morMPa, safetyFactor: recipe.safetyFactor }), "mm"),
+          safety: figure(safety, "factor"),
+        },
+        texts: {},
+        entries,
+        source,
+      },
+    ];
+  if (!isShort(plannedMm, floorMm)) return [];
+  return [
+    {
+      rule: "wall-too-thin",
+      variant: "plan-below-floor",
+      level: "note",
+      figures: { plannedMm: figure(plannedMm, "mm"), floorMm: figure(floorMm, "mm") },
+      texts: {},
+      entries,
+      source,
+    },
+  ];
+}
+
+function loadOf({ plan }: Standing["piece"]) {
+  const alloy = plan.alloyId === undefined ? null : alloyOf(plan.alloyId);
+  if (alloy === null || plan.headM === undefined || plan.part === undefined) return null;
+  const pressurePa = headPressurePa({ densityKgM3: alloy.liquidKgM3.value, headM: plan.headM });
+  return pressurePa > 0 ? { pressurePa, part: plan.part } : null;
+}
+
+/** A tenth of a millimetre is less than any caliper on a rough shell tells. */
+const isShort = (haveMm: number, wantMm: number): boolean => haveMm < wantMm - 0.1;
