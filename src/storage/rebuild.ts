@@ -1,0 +1,42 @@
+import { projectionOf, type ProjectionRow } from "./projection.ts";
+import type { ShopDb } from "./shopDb.ts";
+import { readStream, type SetAside } from "./streams.ts";
+
+export type Rebuilt = { readonly streams: number; readonly setAside: readonly SetAside[] };
+
+/** Makes every row again from the log alone, in one transaction, and reports the lines that could not be read. */
+export function rebuildProjections(db: ShopDb): Promise<Rebuilt> {
+  return db.transaction("rw", db.entries, db.projections, async () => {
+    const streams = await streamNames(db);
+    await db.projections.clear();
+    return { streams: streams.length, setAside: await refold(db, streams) };
+  });
+}
+
+/** Writes the rows of the given streams from their entries; inside a transaction on entries and projections. */
+export async function refold(db: ShopDb, streams: readonly string[]): Promise<readonly SetAside[]> {
+  const rows: ProjectionRow[] = [];
+  const empty: string[] = [];
+  const aside: SetAside[] = [];
+  for (const stream of streams) {
+    const { entries, setAside } = await readStream(db, stream);
+    const row = projectionOf(stream, entries);
+    if (row === null) empty.push(stream);
+    else rows.push(row);
+    aside.push(...setAside);
+  }
+  await db.projections.bulkDelete(empty);
+  await db.projections.bulkPut(rows);
+  return aside;
+}
+
+/** Every stream there is, found by leaping from one to the next in the index: the rows between are not read. */
+async function streamNames(db: ShopDb): Promise<readonly string[]> {
+  const streams: string[] = [];
+  for (let after = ""; ;) {
+    const next = await db.entries.where("[stream+at]").above([after, Infinity]).first();
+    if (next === undefined) return streams;
+    streams.push(next.stream);
+    after = next.stream;
+  }
+}

@@ -1,0 +1,61 @@
+import { z } from "zod";
+import type { ShopDb } from "./shopDb.ts";
+
+export type Settings = {
+  readonly units: "metric" | "us" | "mixed";
+  readonly theme: "system" | "light" | "dark" | "sun";
+  /** Empty until `ensureDevice` has given this browser its name in the log. */
+  readonly deviceId: string;
+  readonly signName: string;
+  readonly shopRoomId: string;
+  readonly keepAwake: boolean;
+  readonly tone: boolean;
+  readonly speech: boolean;
+  /** What was found to ring on this device, by layer, and when it was tried. */
+  readonly ringTested: Readonly<Record<string, { readonly at: number; readonly rang: boolean } | undefined>>;
+  /** SEQUENCE of the last calendar file, so that the next one replaces it. */
+  readonly calendarSequence: number;
+  /** Due times up to here have been shown; later ones came due while the app was closed. */
+  readonly lastSeenDueAt: number;
+};
+
+/** Every field falls back on its own, so that one damaged value does not cost the rest. */
+const schema = z.object({
+  units: z.enum(["metric", "us", "mixed"]).catch("metric"),
+  theme: z.enum(["system", "light", "dark", "sun"]).catch("system"),
+  deviceId: z.string().max(64).catch(""),
+  signName: z.string().max(200).catch(""),
+  shopRoomId: z.string().min(1).max(64).catch("first"),
+  keepAwake: z.boolean().catch(true),
+  tone: z.boolean().catch(true),
+  speech: z.boolean().catch(false),
+  ringTested: z.record(z.string(), z.object({ at: z.number(), rang: z.boolean() })).catch({}),
+  calendarSequence: z.int().min(0).catch(0),
+  lastSeenDueAt: z.number().min(0).catch(0),
+}) satisfies z.ZodType<Settings>;
+
+const key = "own";
+
+export const startingSettings: Settings = schema.parse({});
+
+export async function readSettings(db: ShopDb): Promise<Settings> {
+  const value = (await db.settings.get(key))?.value;
+  return schema.parse(typeof value === "object" && value !== null ? value : {});
+}
+
+/** Changes the given settings and leaves the others, also those another tab has just changed. */
+export function changeSettings(db: ShopDb, changes: Partial<Settings>): Promise<Settings> {
+  return db.transaction("rw", db.settings, async () => {
+    const settings: Settings = { ...(await readSettings(db)), ...changes };
+    await db.settings.put({ key, value: settings });
+    return settings;
+  });
+}
+
+/** This browser's name in the log, given once: two tabs opened together get the same. */
+export function ensureDevice(db: ShopDb, newId: () => string): Promise<string> {
+  return db.transaction("rw", db.settings, async () => {
+    const { deviceId } = await readSettings(db);
+    return deviceId === "" ? (await changeSettings(db, { deviceId: newId() })).deviceId : deviceId;
+  });
+}

@@ -1,0 +1,50 @@
+import { Dexie, type Table } from "dexie";
+import type { ProjectionRow } from "./projection.ts";
+
+/** A row of the log as it lies in the store: read through `parseEntry`, never rewritten. */
+export type StoredEntry = {
+  readonly id: string;
+  readonly stream: string;
+  readonly type: string;
+  readonly at: number;
+  readonly recordedAt: number;
+};
+export type PhotoRow = { readonly id: string; readonly blob: Blob };
+export type KeyedRow = { readonly key: string; readonly value: unknown };
+
+export type ShopDb = Dexie & {
+  readonly entries: Table<StoredEntry, string>;
+  readonly projections: Table<ProjectionRow, string>;
+  readonly photos: Table<PhotoRow, string>;
+  readonly settings: Table<KeyedRow, string>;
+  readonly drafts: Table<KeyedRow, string>;
+};
+
+export type ShopDbWatch = {
+  /** Another tab holds an older store open and must be closed first. */
+  readonly onBlocked?: (() => void) | undefined;
+  /** Another tab has opened a newer store, or removed it: this one is closed and the page must be loaded again. */
+  readonly onOutdated?: (() => void) | undefined;
+};
+
+/**
+ * The shop's store in this browser; it opens on first use. Every write is flushed to the disk before it counts as
+ * done (`strict`). The cache of queries is off, so that no screen shows a line before its transaction is complete.
+ */
+export function openShopDb(name = "dipbook", watch: ShopDbWatch = {}): ShopDb {
+  const db = new Dexie(name, { chromeTransactionDurability: "strict", cache: "disabled" }) as ShopDb;
+  db.version(1).stores({
+    entries: "id, [stream+at]",
+    projections: "stream, [kind+shelf]",
+    photos: "id",
+    settings: "key",
+    drafts: "key",
+  });
+  db.on("blocked", () => watch.onBlocked?.());
+  db.on("versionchange", () => {
+    db.close({ disableAutoOpen: true });
+    watch.onOutdated?.();
+    return false;
+  });
+  return db;
+}
