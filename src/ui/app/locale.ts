@@ -1,0 +1,3 @@
+import { pickLocale } from "../format/time.ts";
+
+export const shopLocale = (): string => pickLocale(navigator.languages);

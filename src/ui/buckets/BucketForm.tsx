@@ -1,0 +1,88 @@
+import { useState } from "react";
+import { streamOf } from "../../logbook/entry.ts";
+import type { Bucket } from "../../logbook/piece.ts";
+import { useFleeting } from "../app/fleeting.ts";
+import { useShop } from "../app/shop.tsx";
+import { check } from "../log/gate.ts";
+import { PickField } from "../log/PickField.tsx";
+import { useForm } from "../log/useForm.ts";
+import { Button } from "../parts/Button.tsx";
+import { TextField } from "../parts/TextField.tsx";
+import { bucketSchema, bucketUses, type BucketDraft } from "./bucketForm.ts";
+import css from "./BucketsPage.module.css";
+
+export function BucketForm({
+  bucket,
+  onSaved,
+}: {
+  readonly bucket: Bucket | null;
+  readonly onSaved: (id: string) => void;
+}) {
+  const shop = useShop();
+  const say = useFleeting((fleeting) => fleeting.say);
+  const initial: BucketDraft = {
+    name: bucket?.name ?? "",
+    use: bucket?.use ?? null,
+    slurry: bucket?.slurry ?? "",
+  };
+  const { draft, set, drop, errors, tell } = useForm<BucketDraft>(
+    `bucket-set/${bucket?.id ?? "new"}`,
+    initial,
+  );
+  const [refused, setRefused] = useState<string | null>(null);
+
+  const save = async (retired: boolean) => {
+    const read = check(bucketSchema, draft);
+    tell(read.ok ? {} : read.errors);
+    if (!read.ok) return;
+    const id = bucket?.id ?? shop.moment().newId();
+    const body = retired ? { ...read.value, retired } : read.value;
+    const done = await shop.log(
+      { do: "log", stream: streamOf("bucket", id), type: "bucket-set", body },
+      { quiet: true },
+    );
+    if (!done.ok) return setRefused(done.text);
+    await drop();
+    say("Bucket saved.");
+    onSaved(id);
+  };
+
+  return (
+    <form
+      className={css["form"]}
+      onSubmit={(event) => {
+        event.preventDefault();
+        void save(bucket?.retired ?? false);
+      }}
+    >
+      <TextField label="Name" value={draft.name} onChange={(name) => set({ name })} error={errors["name"]} />
+      <PickField
+        label="For"
+        options={bucketUses}
+        value={draft.use}
+        onChange={(use) => set({ use })}
+        error={errors["use"]}
+      />
+      <TextField
+        label="Slurry"
+        value={draft.slurry}
+        onChange={(slurry) => set({ slurry })}
+        hint="Flour and binder in your own words."
+        error={errors["slurry"]}
+      />
+      {refused !== null && (
+        <p role="alert" className={css["refused"]}>
+          {refused}
+        </p>
+      )}
+      <Button kind={bucket === null ? "primary" : "secondary"} onPress={() => save(bucket?.retired ?? false)}>
+        Save the bucket
+      </Button>
+      {bucket !== null && (
+        <Button kind="quiet" onPress={() => save(!bucket.retired)}>
+          {bucket.retired ? "In use again" : "It is emptied: put it away"}
+        </Button>
+      )}
+    </form>
+  );
+}

@@ -1,0 +1,65 @@
+import type { Coat } from "../../logbook/piece.ts";
+import type { CoatDrying, Standing } from "../../logbook/standing.ts";
+import { stuccoOf } from "../../trade/stuccos.ts";
+
+/** The outer coat by its drying now; a covered one by what it was when the next went on. */
+export type Wetness = CoatDrying["verdict"] | "covered-damp" | "covered-maybe" | "covered-unknown";
+
+export type WallBand = {
+  readonly coat: Coat;
+  readonly fromMm: number;
+  readonly toMm: number;
+  readonly wetness: Wetness;
+  readonly grainMm: { readonly fine: number; readonly coarse: number } | null;
+};
+
+/** The coats as bands, from the pattern outward, each as thick as it is reckoned to be. */
+export function wallBands({ piece, wall, drying }: Standing): readonly WallBand[] {
+  let fromMm = 0;
+  return piece.coats.map((coat, place) => {
+    const toMm = fromMm + (wall.perCoatMm[place] ?? 0);
+    const stucco = coat.stuccoId === null ? null : stuccoOf(coat.stuccoId);
+    const band: WallBand = {
+      coat,
+      fromMm,
+      toMm,
+      wetness: wetnessOf(
+        drying.find((each) => each.coat.id === coat.id),
+        place === piece.coats.length - 1,
+      ),
+      grainMm: stucco === null ? null : { fine: stucco.fineMm, coarse: stucco.coarseMm },
+    };
+    fromMm = toMm;
+    return band;
+  });
+}
+
+function wetnessOf(drying: CoatDrying | undefined, isOuter: boolean): Wetness {
+  if (drying === undefined) return isOuter ? "unknown" : "covered-unknown";
+  return isOuter ? drying.verdict : coveredAs[drying.verdict];
+}
+
+const coveredAs: Record<CoatDrying["verdict"], Wetness> = {
+  dry: "dry",
+  maybe: "covered-maybe",
+  wet: "covered-damp",
+  unknown: "covered-unknown",
+};
+
+export const wetnessWords: Record<Wetness, string> = {
+  dry: "dry",
+  maybe: "perhaps dry",
+  wet: "wet",
+  unknown: "dryness not known",
+  "covered-damp": "covered while damp",
+  "covered-maybe": "perhaps dry when covered",
+  "covered-unknown": "not known when covered",
+};
+
+/** What lies behind the first coat. */
+export function coreOf({ piece }: Standing): "pattern" | "hollow" | "metal" {
+  if (piece.pours.length > 0) return "metal";
+  const { phase } = piece;
+  const burnt = phase === "burnt-out" || phase === "fired" || phase === "preheated";
+  return burnt || piece.coats.at(-1)?.afterBurnout === true ? "hollow" : "pattern";
+}

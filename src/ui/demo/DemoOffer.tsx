@@ -1,0 +1,48 @@
+import { useLiveQuery } from "dexie-react-hooks";
+import { useState } from "react";
+import { Link } from "wouter";
+import { hasDemo, loadDemo, removeDemo } from "../../storage/demo.ts";
+import { paths } from "../app/paths.ts";
+import { useShop } from "../app/shop.tsx";
+import { Button } from "../parts/Button.tsx";
+import { Card } from "../parts/Card.tsx";
+import { demoEntries } from "./demoShop.ts";
+
+/** Eight invented pieces to look at, beside the real ones and never mixed with them. */
+export function DemoOffer() {
+  const { db, moment } = useShop();
+  const there = useLiveQuery(() => hasDemo(db), [db]);
+  const [fault, setFault] = useState<string | null>(null);
+  const run = async (work: () => Promise<void>) => {
+    try {
+      await work();
+      setFault(null);
+    } catch (error) {
+      setFault(error instanceof Error ? error.message : String(error));
+    }
+  };
+  const load = () =>
+    run(() => {
+      const { now, zone } = moment();
+      return loadDemo(db, demoEntries(now, zone));
+    });
+  return (
+    <Card title="Demo shop">
+      <p>
+        Eight invented pieces at different stages, with a room and its air over the past days. Their names
+        begin with “Demo”. Taking them out touches nothing of yours.
+      </p>
+      {fault !== null && <p role="alert">It did not work: {fault}</p>}
+      {there === true ? (
+        <>
+          <p role="status">
+            The demo shop is in. <Link href={paths.rack}>See the rack</Link>
+          </p>
+          <Button onPress={() => run(() => removeDemo(db))}>Take the demo shop out</Button>
+        </>
+      ) : (
+        <Button onPress={load}>Load the demo shop</Button>
+      )}
+    </Card>
+  );
+}

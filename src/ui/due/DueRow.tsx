@@ -1,0 +1,37 @@
+import { Link } from "wouter";
+import { paths } from "../app/paths.ts";
+import { useFormat } from "../app/useFormat.ts";
+import { useNow } from "../app/useNow.ts";
+import { Button } from "../parts/Button.tsx";
+import type { DueTime } from "./dueTimes.ts";
+import { dueTimeWords } from "./dueWords.ts";
+import styles from "./due.module.css";
+
+export function DueRow(props: {
+  readonly due: DueTime;
+  /** What will make it known; null for one that is past. */
+  readonly label: string | null;
+  readonly onCalendar?: (() => Promise<void>) | undefined;
+}) {
+  const { due, label, onCalendar } = props;
+  const { locale } = useFormat();
+  const now = useNow();
+  return (
+    <li className={styles["row"]}>
+      <div className={styles["what"]}>
+        <Link href={paths.piece(due.pieceId)} className={styles["name"]}>
+          {due.name}
+        </Link>
+        <span>
+          Coat {due.coat} {dueTimeWords(due, now, locale)}
+        </span>
+        {label !== null && <span className={styles["label"]}>{label}</span>}
+      </div>
+      {onCalendar !== undefined && (
+        <Button onPress={onCalendar} label={`Put ${due.name}, coat ${due.coat}, in the calendar`}>
+          Calendar
+        </Button>
+      )}
+    </li>
+  );
+}

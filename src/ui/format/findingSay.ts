@@ -1,0 +1,54 @@
+import type { FigureUnit, Finding } from "../../rules/finding.ts";
+import type { RuleId } from "../../rules/finding.ts";
+import type { VariantOf } from "../../rules/variants.ts";
+import type { Format, Quantity } from "./units.ts";
+
+export type FindingText = { readonly title: string; readonly says: string; readonly remedy: string };
+
+/** What words ask of a finding: its figures in the user's units, and its texts. */
+export type Say = {
+  /** The figure with its unit; "not known" where there is none. */
+  readonly show: (name: string) => string;
+  readonly isKnown: (name: string) => boolean;
+  readonly has: (name: string) => boolean;
+  readonly value: (name: string) => number;
+  readonly text: (name: string) => string;
+  /** "1 coat", "3 coats". */
+  readonly coats: (name: string) => string;
+};
+
+export type WordsOf<R extends RuleId> = Readonly<Record<VariantOf<R>, (say: Say) => FindingText>>;
+
+const quantityOf: Readonly<Record<FigureUnit, Quantity>> = {
+  share: "percent",
+  mm: "mm",
+  MPa: "MPa",
+  Pa: "kPa",
+  C: "temp",
+  K: "tempDiff",
+  m: "m",
+  kg: "kg",
+  h: "h",
+  min: "min",
+  count: "plain",
+  factor: "plain",
+  "epoch-ms": "plain",
+};
+
+export function sayOf({ figures, texts }: Finding, format: Pick<Format, "show">): Say {
+  const valueOf = (name: string): number | null => figures[name]?.value ?? null;
+  const show = (name: string): string => {
+    const found = figures[name];
+    if (found === undefined || found.value === null) return "not known";
+    const canonical = found.unit === "Pa" ? found.value / 1000 : found.value;
+    return format.show(quantityOf[found.unit], canonical);
+  };
+  return {
+    show,
+    isKnown: (name) => valueOf(name) !== null,
+    has: (name) => name in figures,
+    value: (name) => valueOf(name) ?? 0,
+    text: (name) => texts[name] ?? "",
+    coats: (name) => `${show(name)} ${valueOf(name) === 1 ? "coat" : "coats"}`,
+  };
+}

@@ -1,0 +1,89 @@
+import fc from "fast-check";
+import { describe, expect, test } from "vitest";
+import { makeFormat, type Quantity, type UnitSystem } from "./units.ts";
+
+const quantities: readonly Quantity[] = [
+  "temp",
+  "tempDiff",
+  "mm",
+  "m",
+  "kg",
+  "g",
+  "m2",
+  "litre",
+  "percent",
+  "min",
+  "s",
+  "h",
+  "MPa",
+  "kPa",
+  "density",
+  "hPa",
+  "plain",
+];
+const systems: readonly UnitSystem[] = ["metric", "us", "mixed"];
+const some = { quantity: fc.constantFrom(...quantities), units: fc.constantFrom(...systems) };
+const value = fc.double({ min: -2000, max: 5000, noNaN: true });
+
+test("a number shown in any unit and read back is the number that was kept", () => {
+  fc.assert(
+    fc.property(some.units, some.quantity, value, (units, quantity, canonical) => {
+      const format = makeFormat(units, "en-GB");
+      const back = format.fromShown(quantity, format.toShown(quantity, canonical));
+      expect(Math.abs(back - canonical)).toBeLessThanOrEqual(1e-9 * Math.max(1, Math.abs(canonical)));
+    }),
+  );
+});
+
+test("more stays more in every unit", () => {
+  fc.assert(
+    fc.property(
+      some.units,
+      some.quantity,
+      value,
+      fc.double({ min: 0.01, max: 100, noNaN: true }),
+      (units, quantity, low, more) => {
+        const format = makeFormat(units, "en-GB");
+        expect(format.toShown(quantity, low + more)).toBeGreaterThan(format.toShown(quantity, low));
+      },
+    ),
+  );
+});
+
+describe("US customary", () => {
+  const { show } = makeFormat("us", "en-US");
+  // NIST SP 811, appendix B, and arithmetic by hand from it.
+  test.each<[Quantity, number, string]>([
+    ["temp", 0, "32 °F"],
+    ["temp", 100, "212 °F"],
+    ["temp", -40, "-40 °F"],
+    ["temp", 1150, "2,102 °F"],
+    ["tempDiff", 5, "9 °F"],
+    ["mm", 25.4, "1 in"],
+    ["mm", 6.35, "0.25 in"],
+    ["m", 3.048, "10 ft"],
+    ["kg", 4.5359237, "10 lb"],
+    ["g", 28.349523, "1 oz"],
+    ["litre", 3.785411784, "4 qt"],
+    ["MPa", 1, "145 psi"],
+    ["m2", 0.09290304, "1 ft²"],
+    ["hPa", 1013.25, "29.92 inHg"],
+    ["percent", 0.455, "46%"],
+  ])("%s %s reads %s", (quantity, canonical, text) => {
+    expect(show(quantity, canonical).replace("\u00a0", " ")).toBe(text);
+  });
+});
+
+test("mixed takes °F and pounds, and leaves the wall in millimetres", () => {
+  const format = makeFormat("mixed", "en-CA");
+  expect([format.unit("temp"), format.unit("kg"), format.unit("mm"), format.unit("litre")]).toEqual([
+    "°F",
+    "lb",
+    "mm",
+    "L",
+  ]);
+});
+
+test("a hair below nothing is not shown as minus nothing", () => {
+  expect(makeFormat("metric", "en-GB").show("mm", -0.01)).toBe("0\u00a0mm");
+});

@@ -1,0 +1,123 @@
+export type UnitSystem = "metric" | "us" | "mixed";
+
+/**
+ * What a number is. Canonical units, as the core holds them: temp °C, tempDiff K, mm, m, kg, g, m2, litre,
+ * percent a fraction 0–1, min, s, h, MPa, kPa, density g/cm³, hPa, plain a bare number.
+ */
+export type Quantity =
+  | "temp"
+  | "tempDiff"
+  | "mm"
+  | "m"
+  | "kg"
+  | "g"
+  | "m2"
+  | "litre"
+  | "percent"
+  | "min"
+  | "s"
+  | "h"
+  | "MPa"
+  | "kPa"
+  | "density"
+  | "hPa"
+  | "plain";
+
+type Shown = {
+  readonly unit: string;
+  readonly factor: number;
+  readonly offset?: number;
+  /** Most decimals worth showing. */
+  readonly digits: number;
+};
+
+const metric: Record<Quantity, Shown> = {
+  temp: { unit: "°C", factor: 1, digits: 1 },
+  tempDiff: { unit: "°C", factor: 1, digits: 1 },
+  mm: { unit: "mm", factor: 1, digits: 1 },
+  m: { unit: "m", factor: 1, digits: 2 },
+  kg: { unit: "kg", factor: 1, digits: 2 },
+  g: { unit: "g", factor: 1, digits: 0 },
+  m2: { unit: "m²", factor: 1, digits: 3 },
+  litre: { unit: "L", factor: 1, digits: 2 },
+  percent: { unit: "%", factor: 100, digits: 0 },
+  min: { unit: "min", factor: 1, digits: 0 },
+  s: { unit: "s", factor: 1, digits: 1 },
+  h: { unit: "h", factor: 1, digits: 1 },
+  MPa: { unit: "MPa", factor: 1, digits: 2 },
+  kPa: { unit: "kPa", factor: 1, digits: 1 },
+  density: { unit: "g/cm³", factor: 1, digits: 3 },
+  hPa: { unit: "hPa", factor: 1, digits: 0 },
+  plain: { unit: "", factor: 1, digits: 2 },
+};
+
+// Exact by definition: inch 25.4 mm, pound 0.45359237 kg, US gallon 231 in³, pound-force 4.4482216152605 N
+// (NIST SP 811, appendix B). Density stays in g/cm³: slurry is weighed so in both systems.
+const us: Record<Quantity, Shown> = {
+  ...metric,
+  temp: { unit: "°F", factor: 1.8, offset: 32, digits: 0 },
+  tempDiff: { unit: "°F", factor: 1.8, digits: 1 },
+  mm: { unit: "in", factor: 1 / 25.4, digits: 3 },
+  m: { unit: "ft", factor: 1 / 0.3048, digits: 2 },
+  kg: { unit: "lb", factor: 1 / 0.45359237, digits: 2 },
+  g: { unit: "oz", factor: 16 / 453.59237, digits: 2 },
+  m2: { unit: "ft²", factor: 1 / 0.09290304, digits: 2 },
+  litre: { unit: "qt", factor: 1 / 0.946352946, digits: 2 },
+  MPa: { unit: "psi", factor: 145.03773773020922, digits: 0 },
+  kPa: { unit: "psi", factor: 0.14503773773020922, digits: 2 },
+  hPa: { unit: "inHg", factor: 1 / 33.8638866667, digits: 2 },
+};
+
+/** Mixed: heat in °F and metal in pounds, as many kilns and scales read; the wall and all else metric. */
+const mixed: Record<Quantity, Shown> = {
+  ...metric,
+  temp: us.temp,
+  tempDiff: us.tempDiff,
+  kg: us.kg,
+};
+
+const systems: Record<UnitSystem, Record<Quantity, Shown>> = { metric, us, mixed };
+
+export type Format = {
+  readonly units: UnitSystem;
+  readonly locale: string;
+  /** The number with its unit, such as "7.4 mm". */
+  show(quantity: Quantity, canonical: number): string;
+  unit(quantity: Quantity): string;
+  toShown(quantity: Quantity, canonical: number): number;
+  fromShown(quantity: Quantity, shown: number): number;
+  /** Most decimals worth showing or typing. */
+  digits(quantity: Quantity): number;
+  number(value: number, digits: number): string;
+};
+
+const noBreak = "\u00a0";
+
+export function makeFormat(units: UnitSystem, locale: string): Format {
+  const table = systems[units];
+  const number = (value: number, digits: number): string =>
+    new Intl.NumberFormat(locale, { maximumFractionDigits: digits }).format(withoutMinusZero(value, digits));
+  const toShown = (quantity: Quantity, canonical: number): number =>
+    canonical * table[quantity].factor + (table[quantity].offset ?? 0);
+  return {
+    units,
+    locale,
+    number,
+    toShown,
+    fromShown: (quantity, shown) => (shown - (table[quantity].offset ?? 0)) / table[quantity].factor,
+    unit: (quantity) => table[quantity].unit,
+    digits: (quantity) => table[quantity].digits,
+    show: (quantity, canonical) => {
+      const { unit, digits } = table[quantity];
+      const shown = toShown(quantity, canonical);
+      const fitting = quantity === "temp" && Math.abs(shown) >= 200 ? 0 : digits;
+      const text = number(shown, fitting);
+      if (unit === "") return text;
+      return unit === "%" ? `${text}%` : `${text}${noBreak}${unit}`;
+    },
+  };
+}
+
+function withoutMinusZero(value: number, digits: number): number {
+  return Math.abs(value) < 0.5 * 10 ** -digits ? 0 : value;
+}

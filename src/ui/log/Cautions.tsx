@@ -1,0 +1,26 @@
+import { alloyOf } from "../../trade/alloys.ts";
+import { useFormat } from "../app/useFormat.ts";
+import { cautionLines, standingCaution, type CautionStep } from "./cautions.ts";
+import css from "./Cautions.module.css";
+
+/** The cautions of a step, shown where the step is logged. */
+export function Cautions({
+  step,
+  alloyId,
+}: {
+  readonly step: CautionStep;
+  readonly alloyId: string | undefined;
+}) {
+  const format = useFormat();
+  return (
+    <section className={css["cautions"]} aria-label="Cautions">
+      <h2 className={css["title"]}>Before you do</h2>
+      <ul>
+        {cautionLines(step, format, alloyOf(alloyId ?? "")?.hazards ?? null).map((line) => (
+          <li key={line}>{line}</li>
+        ))}
+      </ul>
+      <p>{standingCaution}</p>
+    </section>
+  );
+}

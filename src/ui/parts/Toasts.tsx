@@ -1,0 +1,35 @@
+import { X } from "lucide-react";
+import { useEffect } from "react";
+import { useFleeting, type Toast } from "../app/fleeting.ts";
+import styles from "./Toasts.module.css";
+import { usePress } from "./usePress.ts";
+
+const staysMs = { done: 5_000, refused: 12_000 };
+
+export function Toasts() {
+  const toasts = useFleeting((fleeting) => fleeting.toasts);
+  return (
+    <div className={styles["stack"]} role="status" aria-live="polite">
+      {toasts.map((toast) => (
+        <OneToast key={toast.id} toast={toast} />
+      ))}
+    </div>
+  );
+}
+
+function OneToast({ toast }: { readonly toast: Toast }) {
+  const dismiss = useFleeting((fleeting) => fleeting.dismiss);
+  const press = usePress(() => dismiss(toast.id));
+  useEffect(() => {
+    const timer = setTimeout(() => dismiss(toast.id), staysMs[toast.tone]);
+    return () => clearTimeout(timer);
+  }, [dismiss, toast]);
+  return (
+    <div className={`${styles["toast"]} ${styles[toast.tone]}`}>
+      <span>{toast.text}</span>
+      <button type="button" aria-label="Put this message away" {...press}>
+        <X aria-hidden="true" />
+      </button>
+    </div>
+  );
+}

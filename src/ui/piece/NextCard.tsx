@@ -1,0 +1,39 @@
+import type { RackItem } from "../app/live.ts";
+import { useFormat } from "../app/useFormat.ts";
+import { actionWords } from "../format/actionWords.ts";
+import { phaseWords } from "../format/phaseWords.ts";
+import { LevelMark } from "../parts/LevelMark.tsx";
+import { LinkButton } from "../parts/LinkButton.tsx";
+import { nextMove } from "./nextMove.ts";
+import styles from "./NextCard.module.css";
+
+/** What to do next with this piece, in words, with the key that leads there. */
+export function NextCard({ item }: { readonly item: RackItem }) {
+  const { standing, findings, worst } = item;
+  const { piece, now, coatsDone, coatsPlanned, room } = standing;
+  const { locale } = useFormat();
+  const { verb, when } = actionWords(standing, now, locale);
+  const move = nextMove(piece.id, standing.action);
+  const coats = coatsPlanned === null ? `${coatsDone} coats on` : `${coatsDone} of ${coatsPlanned} coats`;
+  return (
+    <section className={styles["next"]} aria-label="What is next">
+      <p className={styles["state"]}>
+        <span>{piece.phase === "coating" ? coats : phaseWords[piece.phase]}</span>
+        {room !== null && piece.pours.length === 0 && <span>{room.name}</span>}
+        {worst !== null && (
+          <a href="#findings" className={styles["worst"]}>
+            <LevelMark level={worst} />
+            <span>{findings.length === 1 ? "1 finding" : `${findings.length} findings`}</span>
+          </a>
+        )}
+      </p>
+      <p className={styles["verb"]}>{verb}</p>
+      {when !== null && <p className={styles["when"]}>{when}</p>}
+      {move !== null && (
+        <LinkButton kind="primary" size="big" href={move.href}>
+          {move.name}
+        </LinkButton>
+      )}
+    </section>
+  );
+}

@@ -1,0 +1,80 @@
+import { useParams } from "wouter";
+import { usePiece } from "../app/live.ts";
+import { paths } from "../app/paths.ts";
+import { WallSection } from "../charts/WallSection.tsx";
+import { Card } from "../parts/Card.tsx";
+import { Empty } from "../parts/Empty.tsx";
+import { FindingCard } from "../parts/FindingCard.tsx";
+import { LinkButton } from "../parts/LinkButton.tsx";
+import { Page } from "../parts/Page.tsx";
+import { DryingCard } from "./DryingCard.tsx";
+import { LogGrid } from "./LogGrid.tsx";
+import { NextCard } from "./NextCard.tsx";
+import styles from "./PiecePage.module.css";
+import { PiecePhotos } from "./PiecePhotos.tsx";
+import { PutAway } from "./PutAway.tsx";
+import { Timeline } from "./Timeline.tsx";
+import { WallVerdict } from "./WallVerdict.tsx";
+
+export function PiecePage() {
+  const { id = "" } = useParams<{ id: string }>();
+  const found = usePiece(id);
+  if (found === undefined)
+    return (
+      <Page title="Piece" back={paths.rack}>
+        {null}
+      </Page>
+    );
+  if (found === null)
+    return (
+      <Page title="Piece" back={paths.rack}>
+        <Empty title="No such piece">
+          <p>It is not in this device's log.</p>
+        </Empty>
+      </Page>
+    );
+  const { item, entries } = found;
+  const { standing, findings } = item;
+  const { piece, outer, now } = standing;
+  return (
+    <Page
+      title={piece.plan.name}
+      back={piece.archived ? paths.archive : paths.rack}
+      actions={
+        <>
+          <LinkButton href={paths.editPiece(id)}>Plan</LinkButton>
+          <LinkButton href={paths.review(id)}>Review</LinkButton>
+        </>
+      }
+    >
+      <NextCard item={item} />
+      <div className={styles["columns"]}>
+        <div className={styles["column"]}>
+          <Card title="The wall in section">
+            <WallSection standing={standing} />
+            <WallVerdict standing={standing} />
+          </Card>
+          {outer !== null && piece.pours.length === 0 && <DryingCard pieceId={id} drying={outer} now={now} />}
+          {findings.length > 0 && (
+            <section id="findings" className={styles["stack"]} aria-label="Findings">
+              <h2 className={styles["title"]}>Findings</h2>
+              {findings.map((finding) => (
+                <FindingCard
+                  key={`${finding.rule} ${finding.variant} ${finding.entries.join(" ")}`}
+                  finding={finding}
+                  entriesHref={(entryId) => `#entry-${entryId}`}
+                />
+              ))}
+            </section>
+          )}
+        </div>
+        <div className={styles["column"]}>
+          <LogGrid piece={piece} />
+          <Timeline stream={`piece/${id}`} entries={entries} />
+          <PiecePhotos entries={entries} />
+          <PutAway piece={piece} />
+        </div>
+      </div>
+    </Page>
+  );
+}

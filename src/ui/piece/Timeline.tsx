@@ -1,0 +1,50 @@
+import { useEffect, useMemo } from "react";
+import type { Entry } from "../../logbook/entry.ts";
+import { useBuckets, useRecipes, useRooms } from "../app/live.ts";
+import { useFormat } from "../app/useFormat.ts";
+import type { EntryNames } from "../format/entryWords.ts";
+import styles from "./Timeline.module.css";
+import { TimelineEntry } from "./TimelineEntry.tsx";
+import { timelineLines } from "./timelineLines.ts";
+
+/** Every line of the piece's log, newest first, struck ones too. */
+export function Timeline({
+  stream,
+  entries,
+}: {
+  readonly stream: string;
+  readonly entries: readonly Entry[];
+}) {
+  const lines = useMemo(() => timelineLines(entries), [entries]);
+  const names = useEntryNames();
+  useEffect(() => {
+    // Come from a link to one entry on another screen: the line was not there yet when the browser looked for it.
+    if (location.hash.startsWith("#entry-"))
+      document.getElementById(location.hash.slice(1))?.scrollIntoView();
+  }, []);
+  return (
+    <section aria-labelledby="timeline-title">
+      <h2 id="timeline-title" className={styles["title"]}>
+        Log
+      </h2>
+      <ol className={styles["list"]}>
+        {lines.map((line) => (
+          <TimelineEntry key={line.entry.id} stream={stream} line={line} names={names} />
+        ))}
+      </ol>
+    </section>
+  );
+}
+
+function useEntryNames(): EntryNames {
+  const format = useFormat();
+  const rooms = useRooms();
+  const buckets = useBuckets();
+  const recipes = useRecipes();
+  return useMemo(() => {
+    const nameIn =
+      (all: readonly { readonly id: string; readonly name: string }[] | undefined) => (id: string) =>
+        all?.find((one) => one.id === id)?.name ?? "…";
+    return { format, room: nameIn(rooms), bucket: nameIn(buckets), recipe: nameIn(recipes) };
+  }, [format, rooms, buckets, recipes]);
+}

@@ -1,0 +1,35 @@
+import type { Finding, Level } from "../../rules/finding.ts";
+import { useFormat } from "../app/useFormat.ts";
+import { findingText } from "../format/findingWords.ts";
+import { LevelMark } from "../parts/LevelMark.tsx";
+import { holdKey } from "./reviewForm.ts";
+import css from "./ReviewPage.module.css";
+
+const levels: readonly Level[] = ["hold", "watch", "note"];
+
+/** Findings by level, worst first, each with its figures, what to do and its source. */
+export function FindingLines({ findings }: { readonly findings: readonly Finding[] }) {
+  const format = useFormat();
+  return (
+    <section className={css["section"]} aria-labelledby="review-findings">
+      <h2 id="review-findings">Findings</h2>
+      {findings.length === 0 && <p>None.</p>}
+      <ul className={css["findings"]}>
+        {levels.flatMap((level) =>
+          findings
+            .filter((finding) => finding.level === level)
+            .map((finding) => {
+              const { title, says, remedy } = findingText(finding, format);
+              return (
+                <li key={holdKey(finding)}>
+                  <LevelMark level={level} /> <strong>{title}.</strong> {says}
+                  <span className={css["remedy"]}> {remedy}</span>
+                  <small className={css["source"]}> Source: {finding.source}</small>
+                </li>
+              );
+            }),
+        )}
+      </ul>
+    </section>
+  );
+}

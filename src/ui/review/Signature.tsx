@@ -1,0 +1,28 @@
+import type { Piece } from "../../logbook/piece.ts";
+import { LevelMark } from "../parts/LevelMark.tsx";
+import { When } from "../parts/When.tsx";
+import css from "./ReviewPage.module.css";
+
+/** The last signature, or on paper a line to sign by hand. */
+export function Signature({ piece }: { readonly piece: Piece }) {
+  const last = piece.reviews.at(-1);
+  if (last === undefined)
+    return (
+      <p className={css["line"]}>
+        <span>Name</span>
+        <span>Date</span>
+      </p>
+    );
+  const since = piece.coats.length - last.coats;
+  return (
+    <section className={css["section"]} aria-label="Signature">
+      <p>
+        <LevelMark level={last.verdict} /> Signed by <strong>{last.name}</strong>, <When at={last.at} />
+        {since > 0 && `; ${since === 1 ? "a coat" : `${since} coats`} since: sign anew`}
+      </p>
+      {last.passed.map(({ rule, reason }) => (
+        <p key={`${rule} ${reason}`}>Hold passed: {reason}</p>
+      ))}
+    </section>
+  );
+}

@@ -1,0 +1,87 @@
+import { useState } from "react";
+import { Link } from "wouter";
+import { shopStream } from "../../logbook/entry.ts";
+import type { Shop } from "../../logbook/piece.ts";
+import { useFigures } from "../app/live.ts";
+import { paths } from "../app/paths.ts";
+import { useShop } from "../app/shop.tsx";
+import { useFormat } from "../app/useFormat.ts";
+import { check } from "../log/gate.ts";
+import { useForm } from "../log/useForm.ts";
+import { Button } from "../parts/Button.tsx";
+import { Card } from "../parts/Card.tsx";
+import { NumberField } from "../parts/NumberField.tsx";
+import { ownFiguresSchema, type OwnFigures } from "./ownFigures.ts";
+import css from "./SettingsPage.module.css";
+
+export function OwnFiguresCard() {
+  const figures = useFigures();
+  return (
+    <Card title="The shop's own figures">
+      <p>Where your shop has measured better than the starting values, its own figures take their place.</p>
+      {figures !== undefined && <OwnFiguresForm key={JSON.stringify(figures)} figures={figures} />}
+      <p>
+        <Link href={paths.figures} className={css["link"]}>
+          Every figure used, with its source
+        </Link>
+      </p>
+    </Card>
+  );
+}
+
+function OwnFiguresForm({ figures }: { readonly figures: Shop }) {
+  const shop = useShop();
+  const format = useFormat();
+  const { draft, set, drop, errors, tell } = useForm<OwnFigures>("own-figures", figures);
+  const [refused, setRefused] = useState<string | null>(null);
+  const same = draft.dryingFactor === figures.dryingFactor && draft.morMPa === figures.morMPa;
+
+  const save = async () => {
+    const read = check(ownFiguresSchema(format), draft);
+    tell(read.ok ? {} : read.errors);
+    if (!read.ok) return;
+    const done = await shop.log(
+      { do: "log", stream: shopStream, type: "shop-figures-set", body: read.value },
+      { quiet: true },
+    );
+    setRefused(done.ok ? null : done.text);
+    if (done.ok) await drop();
+  };
+
+  return (
+    <form
+      className={css["form"]}
+      onSubmit={(event) => {
+        event.preventDefault();
+        void save();
+      }}
+    >
+      <NumberField
+        label="Drying factor"
+        quantity="plain"
+        min={0}
+        value={draft.dryingFactor}
+        onChange={(dryingFactor) => set({ dryingFactor })}
+        hint="Hours your coats really took, divided by the hours given here. Above 1: yours are slower. Empty: the starting value, 1."
+        error={errors["dryingFactor"]}
+      />
+      <NumberField
+        label="Fired bend strength"
+        quantity="MPa"
+        min={0}
+        value={draft.morMPa}
+        onChange={(morMPa) => set({ morMPa })}
+        hint="From your own fired test bars, the mean of five. It takes the place of every recipe's. Empty: the recipe's."
+        error={errors["morMPa"]}
+      />
+      {refused !== null && (
+        <p role="alert" className={css["refused"]}>
+          {refused}
+        </p>
+      )}
+      <Button disabledReason={same ? "Nothing is changed." : null} onPress={save}>
+        Use these
+      </Button>
+    </form>
+  );
+}

@@ -1,0 +1,86 @@
+import { alloyOf, alloys } from "../../trade/alloys.ts";
+import { patternMaterials } from "../../trade/patternMaterials.ts";
+import { useFormat } from "../app/useFormat.ts";
+import { SelectField } from "../log/SelectField.tsx";
+import type { Form } from "../log/useForm.ts";
+import { Card } from "../parts/Card.tsx";
+import { PickField } from "../log/PickField.tsx";
+import { NumberField } from "../parts/NumberField.tsx";
+import type { PlanDraft } from "./planForm.ts";
+
+const ways = [
+  { value: "mass", label: "By weight" },
+  { value: "volume", label: "By volume" },
+] as const;
+
+export function PlanMetal({ form: { draft, set, errors } }: { readonly form: Form<PlanDraft> }) {
+  return (
+    <Card title="The metal">
+      <SelectField
+        label="Alloy"
+        options={alloys.map(({ id, name }) => ({ value: id, label: name }))}
+        value={draft.alloyId}
+        onChange={(alloyId) => set({ alloyId })}
+        hint="Needed for the wall check: what it weighs is what presses on the wall."
+      />
+      <PickField
+        label="How much metal, casting and gating"
+        options={ways}
+        value={draft.metalBy}
+        onChange={(metalBy) => set({ metalBy })}
+      />
+      {draft.metalBy === "mass" ? (
+        <NumberField
+          label="Metal"
+          quantity="kg"
+          min={0}
+          value={draft.metalKg}
+          onChange={(metalKg) => set({ metalKg })}
+          hint={`For the charge on pour day. ${weighHint(draft)}`}
+          error={errors["metalKg"]}
+        />
+      ) : (
+        <NumberField
+          label="Volume"
+          quantity="litre"
+          min={0}
+          value={draft.metalLitre}
+          onChange={(metalLitre) => set({ metalLitre })}
+          hint="Push the solid pattern under water in a full pail and measure what runs over."
+          error={errors["metalLitre"]}
+        />
+      )}
+      <MetalOtherWay draft={draft} />
+    </Card>
+  );
+}
+
+/** What a solid pattern's weight times gives the metal's. */
+function weighHint({ alloyId, material }: PlanDraft): string {
+  const alloy = alloyId === null ? null : alloyOf(alloyId);
+  const pattern = material === null ? null : patternMaterials[material];
+  const density = pattern?.densityKgM3 ?? null;
+  if (alloy === null || pattern === null || density === null)
+    return "Weigh a solid pattern with its gating; wax times about 9 is bronze, times about 3 aluminium.";
+  const ratio = alloy.solidKgM3.value / density.value;
+  return `Weigh the solid pattern with its gating: ${pattern.label} times ${ratio.toFixed(1)} is ${alloy.name}.`;
+}
+
+function MetalOtherWay({ draft }: { readonly draft: PlanDraft }) {
+  const format = useFormat();
+  const alloy = draft.alloyId === null ? null : alloyOf(draft.alloyId);
+  if (alloy === null) return null;
+  if (draft.metalBy === "volume" && draft.metalLitre !== null)
+    return (
+      <p>
+        That is about {format.show("kg", (draft.metalLitre / 1000) * alloy.solidKgM3.value)} of {alloy.name}.
+      </p>
+    );
+  if (draft.metalBy === "mass" && draft.metalKg !== null)
+    return (
+      <p>
+        That is about {format.show("litre", (draft.metalKg / alloy.solidKgM3.value) * 1000)} of {alloy.name}.
+      </p>
+    );
+  return null;
+}

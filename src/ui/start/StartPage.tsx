@@ -1,0 +1,97 @@
+import { useState } from "react";
+import { useLocation } from "wouter";
+import { z } from "zod";
+import { streamOf } from "../../logbook/entry.ts";
+import { useRecipes, useSettings } from "../app/live.ts";
+import { paths } from "../app/paths.ts";
+import { useShop } from "../app/shop.tsx";
+import { check, words } from "../log/gate.ts";
+import { SelectField } from "../log/SelectField.tsx";
+import { useForm } from "../log/useForm.ts";
+import { Button } from "../parts/Button.tsx";
+import { Page } from "../parts/Page.tsx";
+import { TextField } from "../parts/TextField.tsx";
+import css from "./StartPage.module.css";
+
+const schema = z.object({
+  name: words("name", "Give the piece a name you would call across the shop.", 120),
+  recipeId: z.string().nullable(),
+});
+type Draft = { readonly name: string; readonly recipeId: string | null };
+const empty: Draft = { name: "", recipeId: null };
+
+/** A new piece: a name is enough, the rest can come when it is known. */
+export function StartPage() {
+  const shop = useShop();
+  const [settings] = useSettings();
+  const recipes = (useRecipes() ?? []).filter((recipe) => recipe.retired !== true);
+  const [, goTo] = useLocation();
+  const form = useForm<Draft>("start", empty);
+  const [refused, setRefused] = useState<string | null>(null);
+  const [busy, setBusy] = useState(false);
+
+  const start = async (after: (id: string) => string) => {
+    const read = check(schema, form.draft);
+    form.tell(read.ok ? {} : read.errors);
+    if (!read.ok || busy) return;
+    setBusy(true);
+    const id = shop.moment().newId();
+    const { name, recipeId } = read.value;
+    const plan = recipeId === null ? { name } : { name, recipeId };
+    const done = await shop.log(
+      {
+        do: "log",
+        stream: streamOf("piece", id),
+        type: "piece-started",
+        body: { plan, roomId: settings.shopRoomId },
+      },
+      { quiet: true },
+    );
+    setBusy(false);
+    if (!done.ok) return setRefused(done.text);
+    await form.drop();
+    goTo(after(id), { replace: true });
+  };
+
+  return (
+    <Page title="New piece" back={paths.rack}>
+      <form
+        className={css["form"]}
+        onSubmit={(event) => {
+          event.preventDefault();
+          void start(paths.editPiece);
+        }}
+      >
+        <TextField
+          label="Name"
+          value={form.draft.name}
+          onChange={(name) => form.set({ name })}
+          hint="All it needs. Heron, left wing; door handle 3; medal tree."
+          error={form.errors["name"]}
+        />
+        <SelectField
+          label="Recipe"
+          options={recipes.map(({ id, name, coats }) => ({
+            value: id,
+            label: `${name} (${coats.length} coats)`,
+          }))}
+          value={form.draft.recipeId}
+          onChange={(recipeId) => form.set({ recipeId })}
+          hint="The coats it shall get. It can be chosen or changed later."
+          empty="None yet"
+        />
+        {refused !== null && (
+          <p role="alert" className={css["refused"]}>
+            {refused}
+          </p>
+        )}
+        <Button kind="primary" size="big" onPress={() => void start(paths.editPiece)}>
+          Start and plan it
+        </Button>
+        <Button kind="secondary" onPress={() => void start(() => paths.rack)}>
+          Start, plan later
+        </Button>
+      </form>
+    </Page>
+  );
+}
