@@ -13,10 +13,16 @@ const mime: Readonly<Record<string, string>> = {
   ".webmanifest": "application/manifest+json",
 };
 
-export type Site = { readonly url: string; readonly close: () => Promise<void> };
+export type Site = { readonly url: string; readonly port: number; readonly close: () => Promise<void> };
 
-/** Serves a built folder as any static host would: files as they are, index.html for every other address. */
-export async function serveBuilt(folder = "dist"): Promise<Site> {
+/** Where the build under test lies; another folder can be named, so that two builds can be tried side by side. */
+export const builtFolder = (): string => process.env["DIPBOOK_DIST"] ?? "dist";
+
+/**
+ * Serves a built folder as any static host would: files as they are, index.html for every other address. A fixed
+ * `port` keeps the origin, and with it what the browser has stored, over a restart.
+ */
+export async function serveBuilt(folder = builtFolder(), port = 0): Promise<Site> {
   const root = resolve(folder);
   if (!existsSync(join(root, "index.html")))
     throw new Error(`${folder}/index.html is missing: run \`npm run build\` first`);
@@ -31,10 +37,14 @@ export async function serveBuilt(folder = "dist"): Promise<Site> {
     });
     createReadStream(found).pipe(response);
   });
-  await new Promise<void>((done) => server.listen(0, "127.0.0.1", done));
-  const { port } = server.address() as AddressInfo;
+  await new Promise<void>((done, fail) => {
+    server.once("error", fail);
+    server.listen(port, "127.0.0.1", done);
+  });
+  const address = server.address() as AddressInfo;
   return {
-    url: `http://localhost:${port}`,
+    url: `http://localhost:${address.port}`,
+    port: address.port,
     close: () =>
       new Promise((done) => {
         server.closeAllConnections();

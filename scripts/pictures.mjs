@@ -1,0 +1,122 @@
+import { mkdirSync } from "node:fs";
+import { chromium } from "playwright-core";
+import { preview } from "vite";
+import { must, setUp } from "./setUp.mjs";
+
+/*
+ * Pictures of every screen, to be looked at: phone and desktop, light, dark and sun, metric and US, empty and with the
+ * demo shop. They go to `.pictures`; with `--readme` only the README's are made, into `docs/pictures`.
+ */
+const forReadme = process.argv.includes("--readme");
+const out = forReadme ? "docs/pictures" : ".pictures";
+const args = [
+  "--no-sandbox",
+  "--disable-gpu",
+  "--disable-quic",
+  "--no-first-run",
+  "--disable-background-networking",
+];
+const phone = { viewport: { width: 390, height: 844 }, hasTouch: true };
+const desk = { viewport: { width: 1280, height: 860 } };
+
+setUp();
+if (!process.argv.includes("--built")) must("npx", ["vite", "build", "--logLevel", "warn"]);
+mkdirSync(out, { recursive: true });
+const server = await preview({ preview: { port: 4180, strictPort: false } });
+const url = server.resolvedUrls.local[0].replace(/\/$/, "");
+const browser = await chromium.launch({
+  executablePath: process.env.CHROME_PATH ?? "/usr/bin/chromium",
+  args,
+});
+
+async function openShop(size, { demo, settings }) {
+  const context = await browser.newContext({ ...size, locale: "en-GB", timezoneId: "Europe/Berlin" });
+  const page = await context.newPage();
+  await page.goto(url);
+  await page.getByRole("heading", { level: 1 }).first().waitFor();
+  if (demo) {
+    await page
+      .getByRole("button", { name: /load the demo shop/i })
+      .first()
+      .click();
+    await page.getByText("Demo", { exact: false }).first().waitFor();
+    await page.waitForTimeout(1500);
+  }
+  if (settings) {
+    await page.goto(`${url}/settings`);
+    for (const label of settings)
+      await page.getByRole("radio", { name: label }).first().click({ force: true });
+    await page.waitForTimeout(300);
+  }
+  return { context, page };
+}
+
+async function take(page, name, path, { full = !forReadme } = {}) {
+  await page.goto(url + path);
+  await page.getByRole("heading", { level: 1 }).first().waitFor();
+  await page.waitForTimeout(700);
+  await page.screenshot({ path: `${out}/${name}.png`, fullPage: full });
+}
+
+async function pieceLinks(page) {
+  await page.goto(url);
+  await page.waitForTimeout(1200);
+  return page.$$eval("a[href^='/piece/']", (links) => [
+    ...new Set(
+      links.map((link) => link.getAttribute("href")).filter((href) => /^\/piece\/(?!new)[^/]+$/.test(href)),
+    ),
+  ]);
+}
+
+if (forReadme) {
+  const { context, page } = await openShop(phone, { demo: true });
+  const [first = "/"] = await pieceLinks(page);
+  await take(page, "rack", "/");
+  await take(page, "piece", first);
+  await take(page, "review", `${first}/review`);
+  await take(page, "dip", "/dip");
+  await page.locator("main button, [class*=keys] button").first().click();
+  await page.waitForTimeout(600);
+  await page.screenshot({ path: `${out}/dip.png` });
+  await context.close();
+} else {
+  const looks = [
+    ["phone-light", phone, { demo: true }],
+    ["phone-dark", phone, { demo: true, settings: ["Dark"] }],
+    ["phone-sun-us", phone, { demo: true, settings: [/sun/i, /US/] }],
+    ["desk-light", desk, { demo: true }],
+    ["phone-empty", phone, { demo: false }],
+  ];
+  const plain = [
+    "/",
+    "/dip",
+    "/piece/new",
+    "/rooms",
+    "/rooms/first",
+    "/shop",
+    "/buckets",
+    "/buckets/first-prime",
+    "/recipes",
+    "/recipes/start-general",
+    "/due",
+    "/due/test",
+    "/settings",
+    "/figures",
+    "/archive",
+  ];
+  const ofPiece = ["", "/plan", "/review", "/log/metal-poured", "/log/crack-found", "/log/dryness-seen"];
+  for (const [look, size, how] of looks) {
+    const { context, page } = await openShop(size, how);
+    for (const path of plain)
+      await take(page, `${look}${path === "/" ? "-rack" : path.replaceAll("/", "-")}`, path);
+    if (how.demo) {
+      const pieces = await pieceLinks(page);
+      for (const [i, piece] of pieces.entries())
+        for (const tail of i === 0 ? ofPiece : [""])
+          await take(page, `${look}-piece${i + 1}${tail.replaceAll("/", "-")}`, piece + tail);
+    }
+    await context.close();
+  }
+}
+await browser.close();
+await server.close();

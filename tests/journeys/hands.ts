@@ -1,0 +1,32 @@
+import type { CDPSession, Locator, Page } from "@playwright/test";
+
+/** As long as a quick tap of a finger lasts; what is much shorter the app takes for a drop of water. */
+const contactMs = 60;
+
+export type Hands = {
+  /** One touch of one finger in the middle of the target, once it is in view, still and not covered. */
+  readonly tap: (target: Locator) => Promise<void>;
+  /** Touches so far. */
+  readonly taps: () => number;
+};
+
+/** A finger on the glass: real touch events, with the time between down and up that a finger needs. */
+export function handsOn(page: Page): Hands {
+  let count = 0;
+  let opened: Promise<CDPSession> | null = null;
+  const glass = (): Promise<CDPSession> => (opened ??= page.context().newCDPSession(page));
+  return {
+    taps: () => count,
+    tap: async (target) => {
+      await target.click({ trial: true, timeout: 8_000 });
+      const box = await target.boundingBox();
+      if (box === null) throw new Error(`${target.toString()} has no place on the screen to be touched at`);
+      const point = { x: box.x + box.width / 2, y: box.y + box.height / 2 };
+      const session = await glass();
+      await session.send("Input.dispatchTouchEvent", { type: "touchStart", touchPoints: [point] });
+      await new Promise((done) => setTimeout(done, contactMs));
+      await session.send("Input.dispatchTouchEvent", { type: "touchEnd", touchPoints: [] });
+      count += 1;
+    },
+  };
+}

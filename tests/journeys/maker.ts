@@ -1,0 +1,152 @@
+import { expect, type Locator, type Page } from "@playwright/test";
+import type { Hands } from "./hands.ts";
+
+export type Place = "Rack" | "Dip" | "Rooms" | "Shop";
+export type Kind = "Prime" | "Intermediate" | "Backup" | "Seal";
+export type Air = { readonly tempC: number; readonly rh: number; readonly moves?: string };
+
+export type PlanWords = {
+  readonly material?: string;
+  readonly recipe?: string;
+  readonly flatMm?: readonly [width: number, length: number];
+  readonly headMm?: number;
+  readonly alloy?: string;
+  readonly metalKg?: number;
+};
+
+/** What a maker does in the shop, in their own words, done by touch and told by what the screen says. */
+export function makerAt(page: Page, { tap }: Hands) {
+  const key = (name: string | RegExp): Locator => page.getByRole("button", { name });
+  const onScreen = (title: string | RegExp) =>
+    expect(page.getByRole("heading", { level: 1, name: title })).toBeVisible();
+
+  const goTo = async (place: Place): Promise<void> => {
+    await tap(page.getByRole("navigation", { name: "Main" }).getByRole("link", { name: place }));
+  };
+
+  /** One of a few, side by side. */
+  const choose = (question: string | RegExp, answer: string): Promise<void> =>
+    tap(page.getByRole("group", { name: question }).getByRole("radio", { name: answer, exact: true }));
+
+  /** The clock goes on; what is on the screen is looked at again. */
+  const waitHours = async (hours: number): Promise<void> => {
+    await page.clock.fastForward(Math.round(hours * 3_600_000));
+  };
+
+  /** A name and, if given, a recipe from the start. */
+  const startPiece = async (name: string, { recipe }: { readonly recipe?: string } = {}): Promise<void> => {
+    await goTo("Rack");
+    await tap(page.getByRole("link", { name: /^Start (a|the first) piece$/ }).last());
+    await onScreen("New piece");
+    await page.getByLabel("Name").fill(name);
+    if (recipe !== undefined) await page.getByLabel("Recipe").selectOption({ label: recipe });
+    await tap(key("Start, plan later"));
+    await expect(
+      page.getByRole("list", { name: "Pieces in work" }).getByText(name, { exact: true }),
+    ).toBeVisible();
+  };
+
+  /** Fills in what is known on the plan that is open, and saves it. */
+  const fillPlan = async (plan: PlanWords): Promise<void> => {
+    await onScreen("Plan");
+    if (plan.material !== undefined)
+      await choose("Made of", plan.material);
+    if (plan.recipe !== undefined) await page.getByLabel("Recipe").selectOption({ label: plan.recipe });
+    if (plan.flatMm !== undefined) {
+      await choose(/^The part of the wall/, "A flat");
+      await page.getByLabel("Width of the flat").fill(String(plan.flatMm[0]));
+      await page.getByLabel("Length of the flat").fill(String(plan.flatMm[1]));
+    }
+    if (plan.headMm !== undefined) await page.getByLabel("Head", { exact: true }).fill(String(plan.headMm));
+    if (plan.alloy !== undefined) await page.getByLabel("Alloy").selectOption({ label: plan.alloy });
+    if (plan.metalKg !== undefined)
+      await page.getByLabel("Metal", { exact: true }).fill(String(plan.metalKg));
+    await tap(key("Save the plan"));
+  };
+
+  const stepTo = async (name: string, wanted: number, step: number): Promise<void> => {
+    const shown = page.getByRole("spinbutton", { name });
+    const from = Number(await shown.getAttribute("aria-valuenow"));
+    const steps = Math.round((wanted - from) / step);
+    for (let i = 0; i < Math.abs(steps); i += 1) await tap(key(`${name}: ${steps > 0 ? "more" : "less"}`));
+    await expect(shown).toHaveAttribute("aria-valuetext", /\d/);
+    expect(Number(await shown.getAttribute("aria-valuenow"))).toBeCloseTo(wanted, 6);
+  };
+
+  /** Reads thermometer and hygrometer in the room the shop starts with. */
+  const readAir = async ({ tempC, rh, moves }: Air): Promise<void> => {
+    await goTo("Rooms");
+    await tap(page.getByRole("link", { name: /^Drying room/ }));
+    await onScreen("Drying room");
+    await stepTo("Temperature", tempC, 0.5);
+    await stepTo("Humidity", rh, 0.01);
+    if (moves !== undefined) await choose(/^How the air moves/, moves);
+    await tap(key("Log this reading"));
+    await expect(page.getByText(/^Logged for Drying room/)).toBeVisible();
+  };
+
+  /** Stands at the bucket, with the coat the rack asks for. */
+  const beginDip = async (kind: Kind): Promise<void> => {
+    await goTo("Dip");
+    await onScreen("What are you dipping?");
+    await tap(key(new RegExp(`^${kind}`)));
+    await onScreen(new RegExp(`^${kind}`));
+  };
+
+  const tile = (name: string): Locator => key(new RegExp(`^${name}`));
+  const settled = (name: string): Locator => page.getByRole("group", { name, exact: true });
+
+  /** One tap, and the screen says that the coat is in the log. */
+  const coatDone = async (name: string): Promise<void> => {
+    await tap(tile(name));
+    await expect(settled(name)).toContainText(/Coat \d+ done/);
+  };
+
+  const leaveBucket = async (): Promise<void> => {
+    await tap(key("Something else"));
+    await tap(key(/^Another bucket or coat/));
+    await tap(page.getByRole("link", { name: "Rack" }));
+    await onScreen("Rack");
+  };
+
+  const dipCoat = async (kind: Kind, ...names: readonly string[]): Promise<void> => {
+    await beginDip(kind);
+    for (const name of names) await coatDone(name);
+    await leaveBucket();
+  };
+
+  const openPiece = async (name: string): Promise<void> => {
+    await goTo("Rack");
+    await tap(
+      page.getByRole("list", { name: "Pieces in work" }).getByRole("link", { name: new RegExp(name) }),
+    );
+    await onScreen(name);
+  };
+
+  /** Every line of the log on the open piece's screen, newest first, each as it reads. */
+  const logLines = (): Locator =>
+    page.getByRole("region", { name: "Log", exact: true }).getByRole("listitem");
+
+  return {
+    page,
+    tap,
+    key,
+    onScreen,
+    choose,
+    goTo,
+    waitHours,
+    startPiece,
+    fillPlan,
+    readAir,
+    beginDip,
+    tile,
+    settled,
+    coatDone,
+    leaveBucket,
+    dipCoat,
+    openPiece,
+    logLines,
+  };
+}
+
+export type Maker = ReturnType<typeof makerAt>;
