@@ -3,7 +3,7 @@ import { VitePWA } from "vite-plugin-pwa";
 import { defineConfig } from "vite";
 
 export default defineConfig({
-  // Relative, so that the built folder can be put under any path of any static host.
+  // Set DIPBOOK_BASE to "/some-path/" at build time when the host serves the app below a path.
   base: process.env["DIPBOOK_BASE"] ?? "/",
   build: { target: "es2022", chunkSizeWarningLimit: 700 },
   plugins: [

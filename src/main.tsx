@@ -1,6 +1,7 @@
 import { StrictMode } from "react";
 import { createRoot } from "react-dom/client";
 import { v7 } from "uuid";
+import { navigate } from "wouter/use-browser-location";
 import { onOpenRequest } from "./device/openRequests.ts";
 import { watchUpdates } from "./device/update.ts";
 import { hasDrafts } from "./storage/drafts.ts";
@@ -42,10 +43,7 @@ function stayCurrent(): void {
     onWaiting: () => offerUpdate(updates.apply),
     onTookOver: () => offerUpdate(updates.reload),
   });
-  onOpenRequest((path) => {
-    history.pushState(null, "", path);
-    dispatchEvent(new PopStateEvent("popstate"));
-  });
+  onOpenRequest((path) => navigate(base + path));
 }
 
 const root = document.getElementById("root");

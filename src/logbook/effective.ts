@@ -42,9 +42,6 @@ export function settle(entries: readonly Entry[]): Settled {
 /** The entries that stand, in order of the log: no struck ones, no strikes. */
 export const effective = (entries: readonly Entry[]): readonly Entry[] => settle(entries).standing;
 
-/** The strike that took each struck entry out of the log, by the struck entry's id. */
-export const strikesIn = (entries: readonly Entry[]): ReadonlyMap<string, Strike> => settle(entries).strikes;
-
 /** Rounds of "a strike that nothing open strikes counts, and voids its mark"; what is left over is a ring. */
 function countingStrikes(strikes: readonly Strike[]): ReadonlyMap<string, Strike> {
   const counting = new Map<string, Strike>();

@@ -48,7 +48,7 @@ function changed(piece: Piece, entry: Entry, follow: Follow): Piece {
     case "coat-dipped":
       return dipped(piece, entry);
     case "coat-redipped":
-      return redipped(piece, { id, at, coatId: entry.body.coatId });
+      return redipped(piece, { id, at, coatId: follow(entry.body.coatId) });
     case "coat-skipped":
       return { ...piece, skipped: [...piece.skipped, { id, at, ...entry.body }] };
     case "dryness-seen": {

@@ -26,6 +26,13 @@ describe("a piece's log", () => {
     expect(foldPiece("heron", [line("note-written", { text: "lost" })])).toBeNull();
   });
 
+  test("a coat another device dates before the start still counts", () => {
+    const log = testLog();
+    const id = log.coat(monday + hourMs);
+    const early = log.entries().map((entry) => (entry.id === id ? { ...entry, at: monday - hourMs } : entry));
+    expect(foldPiece("heron", early)?.coats).toMatchObject([{ number: 1, dippedAt: monday - hourMs }]);
+  });
+
   test("a plan grows and shrinks by changes; null clears a figure, what is not named stays", () => {
     const log = testLog({ headM: 0.3, alloyId: "x" });
     log.tell("piece-changed", { changes: { headM: 0.4, areaM2: 0.2 } }, monday + 1);

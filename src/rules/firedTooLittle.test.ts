@@ -36,6 +36,15 @@ test("a firing before the last coat or patch doesn't count for it", () => {
   expect(told(firedTooLittle(coated.standing(131)))).toEqual(["watch not-logged"]);
 });
 
+test("a patch put on a fired shell has seen no fire", () => {
+  const piece = burntOut();
+  piece.log(105, "shell-fired", { peakC: 850, holdMin: 60 });
+  const crackId = piece.log(110, "crack-found", { kind: "open", stage: "firing", where: "rim" });
+  piece.log(111, "crack-patched", { crackId, how: "slurry" });
+  piece.log(130, "shell-preheated", { shellC: 600 });
+  expect(told(firedTooLittle(piece.standing(131)))).toEqual(["watch not-logged"]);
+});
+
 test("a burnout that was read hot for half an hour is a firing", () => {
   const piece = givenCoated();
   piece.log(100, "burnout-started", {});

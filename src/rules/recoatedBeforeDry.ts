@@ -19,9 +19,7 @@ export function recoatedBeforeDry(standing: Standing): readonly Found[] {
   const found = drying.flatMap((under, i): readonly Found[] => {
     const over = drying[i + 1];
     if (over === undefined) return [];
-    // Fire between the two coats has dried the lower one, whatever the sums say.
-    const firedBetween = wasHot(piece, { since: under.coat.dippedAt, until: over.coat.dippedAt });
-    if (under.verdict === "dry" || firedBetween) return [];
+    if (under.verdict === "dry") return [];
     if (under.verdict === "unknown") {
       unknown.push([under, over]);
       return [];
@@ -32,7 +30,7 @@ export function recoatedBeforeDry(standing: Standing): readonly Found[] {
     const said =
       under.verdict === "wet"
         ? ofWet({ driedSince, heated, accepted })
-        : ofMaybe({ settled: driedSince || heated, accepted });
+        : ofMaybe({ settled: driedSince || heated, accepted, leftShare: under.leftShare ?? 0 });
     return said === null ? [] : [finding(under, over, said)];
   });
   return [...found, ...ofUnknown(standing, unknown)];
@@ -54,8 +52,19 @@ function ofWet({
   return { level: "hold", variant: accepted ? "wet-accepted" : "wet" };
 }
 
-function ofMaybe({ settled, accepted }: { settled: boolean; accepted: boolean }): Said | null {
-  if (settled) return accepted ? { level: "note", variant: "dried-since" } : null;
+/** Water within the last step to ready is nothing to keep telling once the shell has dried: judgement. */
+const worthTelling = 0.05;
+
+function ofMaybe({
+  settled,
+  accepted,
+  leftShare,
+}: {
+  settled: boolean;
+  accepted: boolean;
+  leftShare: number;
+}): Said | null {
+  if (settled) return accepted && leftShare > worthTelling ? { level: "note", variant: "dried-since" } : null;
   return { level: "watch", variant: accepted ? "maybe-accepted" : "maybe" };
 }
 

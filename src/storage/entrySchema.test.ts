@@ -43,6 +43,7 @@ const bad: readonly (readonly [string, unknown, string])[] = [
   ["a coat without a number", { ...good, body: { ...good.body, number: undefined } }, "body.number"],
   ["a coat of no kind", { ...good, body: { ...good.body, kind: "glaze" } }, "body.kind"],
   ["a note of a million letters", { ...good, body: { ...good.body, note: "x".repeat(1e6) } }, "body.note"],
+  ["a field of no meaning beside the body", { ...good, colour: "red" }, ""],
   ["a field of no meaning", { ...good, body: { ...good.body, colour: "red" } }, "body"],
   [
     "a humidity in percent",

@@ -13,8 +13,8 @@ import { readStream, type SetAside } from "./streams.ts";
 const hourMs = 3_600_000;
 /** Air this long before a coat still tells what the room was like when it went on. */
 const beforeCoatMs = 48 * hourMs;
-/** A coat older than this is dry by any reckoning; the rack looks no further back. */
-const rackReachMs = 14 * 24 * hourMs;
+/** Shells hang for weeks between coats; past two months the rack looks no further back. */
+const rackReachMs = 60 * 24 * hourMs;
 
 export type RackData = Surroundings & { readonly pieces: readonly Piece[] };
 export type PieceData = Surroundings & {

@@ -42,7 +42,7 @@ test("a higher mesh is a smaller hole", () => {
 
 test("two primes, one 50–100, five 16–30 and a seal make 7.43 mm", () => {
   const stack = ["80-120", "80-120", "50-100", ...Array<string>(5).fill("16-30")];
-  const mm = stack.reduce((sum, id) => sum + (stuccoOf(id)?.mmPerCoat.value ?? 0), sealMm.value);
+  const mm = stack.reduce<number>((sum, id) => sum + (stuccoOf(id)?.mmPerCoat.value ?? 0), sealMm.value);
   expect(mm).toBeCloseTo(7.43, 1);
   expect(Math.abs(mm - 7.43)).toBeLessThan(0.02);
 });

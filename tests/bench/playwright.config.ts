@@ -4,8 +4,10 @@ import base from "../../playwright.config.ts";
 export default defineConfig({
   ...base,
   testDir: ".",
+  outputDir: "../../test-results/bench",
   testMatch: "**/*.bench.ts",
   workers: 1,
   timeout: 600_000,
+  use: { ...base.use, actionTimeout: 20_000 },
   reporter: [["list"]],
 });

@@ -8,8 +8,8 @@ import { serveBuilt } from "../journeys/site.ts";
 import { figuresOf, rawStrictAdds, show } from "./measure.ts";
 import { fillShop } from "./shopOfPieces.ts";
 
-const pieces = 200;
-const entries = 100_000;
+const pieces = Number(process.env["BENCH_PIECES"] ?? 200);
+const entries = Number(process.env["BENCH_ENTRIES"] ?? 100_000);
 const taps = 24;
 const starts = 15;
 
@@ -29,7 +29,7 @@ test("a tap and a cold rack beside their floors", async () => {
     logLevel: "error",
     build: { outDir: floorDist, emptyOutDir: true },
   });
-  const site = await serveBuilt();
+  const site = await serveBuilt(process.env["DIPBOOK_DIST"] ?? "dist");
   const floorSite = await serveBuilt(floorDist);
   const context = await chromium.launchPersistentContext(profile, {
     executablePath: chromiumPath(),
@@ -37,24 +37,25 @@ test("a tap and a cold rack beside their floors", async () => {
     viewport: { width: 390, height: 844 },
     hasTouch: true,
   });
+  context.setDefaultTimeout(20_000);
   const page = await context.newPage();
   await page.goto(site.url);
   await page.evaluate(() => navigator.serviceWorker.ready);
   await expect(page.getByRole("heading", { level: 1 }).first()).toBeVisible();
   const stored = await page.evaluate(fillShop, { pieces, entries, now: Date.now() });
   await page.goto(`${site.url}/settings`);
-  await page.getByRole("button", { name: /make the summaries again/i }).click();
+  await page.getByRole("button", { name: /make the summaries again/i }).click({ delay: 60 });
   await expect(page.getByText(/summaries made again/i)).toBeVisible({ timeout: 300_000 });
   console.log(`\n${pieces} pieces in work, ${stored} entries stored\n`);
 
   await page.goto(`${site.url}/dip`);
-  await page.getByRole("button", { name: /^Backup/ }).click();
+  await page.getByRole("button", { name: /^Backup/ }).click({ delay: 60 });
   const floor = await rawStrictAdds(page, 100);
   const tapped: number[] = [];
   while (tapped.length < taps) {
     const tile = page.getByRole("button", { name: /Coat 6/ }).first();
     if (!(await tile.isVisible())) {
-      await page.getByRole("button", { name: "Next pieces" }).click();
+      await page.getByRole("button", { name: "Next pieces" }).click({ delay: 60 });
       await page.waitForTimeout(800);
       continue;
     }
@@ -63,7 +64,7 @@ test("a tap and a cold rack beside their floors", async () => {
       (shown) =>
         new Promise<number>((done) => {
           addEventListener(
-            "pointerdown",
+            "pointerup",
             () => {
               const start = performance.now();
               const isDone = (): boolean =>
@@ -85,14 +86,14 @@ test("a tap and a cold rack beside their floors", async () => {
         }),
       before,
     );
-    await tile.tap();
+    await tile.click({ delay: 60 });
     tapped.push(await taken);
     await page.waitForTimeout(900);
   }
   const tap = figuresOf(tapped);
   const add = figuresOf(floor);
   console.log(show("raw IndexedDB strict add (floor)", add));
-  console.log(show("tap to durable and painted", tap));
+  console.log(show("finger up to durable and painted", tap));
   console.log(
     `  ratio of medians ${(tap.median / add.median).toFixed(1)}; tap less floor ${(tap.median - add.median).toFixed(1)} ms\n`,
   );

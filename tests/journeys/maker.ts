@@ -49,8 +49,7 @@ export function makerAt(page: Page, { tap }: Hands) {
   /** Fills in what is known on the plan that is open, and saves it. */
   const fillPlan = async (plan: PlanWords): Promise<void> => {
     await onScreen("Plan");
-    if (plan.material !== undefined)
-      await choose("Made of", plan.material);
+    if (plan.material !== undefined) await choose("Made of", plan.material);
     if (plan.recipe !== undefined) await page.getByLabel("Recipe").selectOption({ label: plan.recipe });
     if (plan.flatMm !== undefined) {
       await choose(/^The part of the wall/, "A flat");
@@ -93,8 +92,30 @@ export function makerAt(page: Page, { tap }: Hands) {
     await onScreen(new RegExp(`^${kind}`));
   };
 
+  /** A coat the recipe did not ask for: bucket and kind are chosen by hand. */
+  const beginDipFrom = async (bucket: string, kind: Kind): Promise<void> => {
+    await goTo("Dip");
+    await expect(page.getByRole("heading", { level: 1, name: /dipping|bucket/ })).toBeVisible();
+    const other = key("Another bucket or coat");
+    if (await other.isVisible()) await tap(other);
+    await onScreen("Which bucket?");
+    await tap(key(new RegExp(`^${bucket}`)));
+    await onScreen(`${bucket}: which coat?`);
+    await tap(key(kind));
+    await onScreen(new RegExp(`^${kind}`));
+  };
+
   const tile = (name: string): Locator => key(new RegExp(`^${name}`));
   const settled = (name: string): Locator => page.getByRole("group", { name, exact: true });
+
+  /** Turns to the screenful on which the piece is. */
+  const turnTo = async (name: string): Promise<void> => {
+    const place = tile(name).or(settled(name));
+    await expect(key("Something else")).toBeVisible();
+    for (let turns = 0; turns < 20 && !(await place.isVisible()); turns += 1)
+      await tap(key(/^(Next pieces|Back to the first pieces)/));
+    await expect(place).toBeVisible();
+  };
 
   /** One tap, and the screen says that the coat is in the log. */
   const coatDone = async (name: string): Promise<void> => {
@@ -127,6 +148,29 @@ export function makerAt(page: Page, { tap }: Hands) {
   const logLines = (): Locator =>
     page.getByRole("region", { name: "Log", exact: true }).getByRole("listitem");
 
+  /** From the open piece to the form of one thing that can be logged of it. */
+  const openLog = async (what: string): Promise<void> => {
+    const group = page
+      .locator("details")
+      .filter({ has: page.getByRole("link", { name: what, exact: true, includeHidden: true }) });
+    if ((await group.getAttribute("open")) === null) await tap(group.locator("summary"));
+    await tap(group.getByRole("link", { name: what, exact: true }));
+    await expect(key(/^(Log it|Coat done|Skip this coat|Moved|Give it up)$/)).toBeVisible();
+  };
+
+  /** Fills in the form that is open and logs it; back on the piece. */
+  const logIt = async (fields: Readonly<Record<string, string>> = {}): Promise<void> => {
+    for (const [label, text] of Object.entries(fields))
+      await page.getByLabel(label, { exact: true }).fill(text);
+    await tap(key("Log it"));
+    await expect(page.getByRole("region", { name: "What is next" })).toBeVisible();
+  };
+
+  const logFor = async (what: string, fields: Readonly<Record<string, string>>): Promise<void> => {
+    await openLog(what);
+    await logIt(fields);
+  };
+
   return {
     page,
     tap,
@@ -139,13 +183,18 @@ export function makerAt(page: Page, { tap }: Hands) {
     fillPlan,
     readAir,
     beginDip,
+    beginDipFrom,
     tile,
     settled,
+    turnTo,
     coatDone,
     leaveBucket,
     dipCoat,
     openPiece,
     logLines,
+    openLog,
+    logIt,
+    logFor,
   };
 }
 

@@ -1,6 +1,6 @@
 import { expect, test } from "@playwright/test";
 import { handsOn } from "./hands.ts";
-import { makerAt } from "./maker.ts";
+import { makerAt, type Air, type Kind } from "./maker.ts";
 import { visitOnceThenOffline } from "./offline.ts";
 
 test("a newcomer takes a first piece from its name to a signed review, with no network and one coat too early", async ({
@@ -9,7 +9,7 @@ test("a newcomer takes a first piece from its name to a signed review, with no n
   test.setTimeout(180_000);
   await visitOnceThenOffline(page, "2026-03-02T08:00:00+01:00");
   const maker = makerAt(page, handsOn(page));
-  const { tap, key, choose, tile } = maker;
+  const { tap, key, tile } = maker;
   const next = page.getByRole("region", { name: "What is next" });
   const findings = page.getByRole("region", { name: "Findings" });
   const verdict = page.getByRole("region", { name: "Verdict" });
@@ -29,7 +29,7 @@ test("a newcomer takes a first piece from its name to a signed review, with no n
       recipe: "General bronze (9 coats)",
       flatMm: [40, 90],
       headMm: 250,
-      alloy: "Silicon bronze",
+      alloy: "C87300 silicon bronze",
       metalKg: 4,
     });
     await expect(next).toContainText("Dip coat 1: prime, 80–120 mesh");
@@ -52,39 +52,85 @@ test("a newcomer takes a first piece from its name to a signed review, with no n
     await expect(findings.getByText("No room reading")).toBeHidden();
   });
 
-  const dry = /Coat \d+ (is dry|likely dry)/;
-  const coatWhenDry = async (kind: "Prime" | "Intermediate" | "Backup" | "Seal", rh: number): Promise<void> => {
-    await maker.readAir({ tempC: 21, rh });
+  const coat = async (kind: Kind, air: Air, says: RegExp): Promise<void> => {
+    await maker.readAir(air);
     await maker.beginDip(kind);
-    console.log(kind, await tile("Heron").innerText());
+    await expect(tile("Heron")).toContainText(says);
     await maker.coatDone("Heron");
     await maker.leaveBucket();
   };
-  await maker.waitHours(5);
-  await coatWhenDry("Prime", 0.55);
-  await maker.waitHours(5);
-  await coatWhenDry("Intermediate", 0.58);
-  await maker.waitHours(14);
-  await coatWhenDry("Backup", 0.6);
-  await maker.waitHours(6);
-  await coatWhenDry("Backup", 0.53);
-  await maker.waitHours(1);
-  await coatWhenDry("Backup", 0.53);
-  await maker.waitHours(15);
-  await coatWhenDry("Backup", 0.48);
-  await maker.waitHours(6);
-  await coatWhenDry("Backup", 0.45);
-  await maker.waitHours(6);
-  await coatWhenDry("Seal", 0.45);
-  await maker.openPiece("Heron");
-  console.log(await page.locator("main").innerText());
-  await tap(page.getByRole("link", { name: "Review", exact: true }));
-  console.log(await page.locator("main").innerText());
-  await maker.waitHours(2); 
-  await maker.readAir({ tempC: 21, rh: 0.47 });
-  await maker.waitHours(14); 
-  await maker.readAir({ tempC: 21, rh: 0.47 });
-  await maker.openPiece("Heron");
-  await tap(page.getByRole("link", { name: "Review", exact: true }));
-  console.log(await page.locator("main").innerText());
+
+  await test.step("over three days of changing air each coat goes on when the bucket says the last is dry", async () => {
+    await maker.waitHours(5);
+    await coat("Prime", { tempC: 21, rh: 0.55 }, /Coat 2 · prime · 80–120.*Coat 1 is dry/s);
+    await maker.waitHours(5);
+    await coat("Intermediate", { tempC: 20.5, rh: 0.58 }, /Coat 3 · intermediate · 30–80.*Coat 2 is dry/s);
+    await maker.waitHours(14);
+    await coat("Backup", { tempC: 20, rh: 0.6, moves: "Fan on the rack" }, /Coat 4 · backup.*Coat 3 is dry/s);
+    await maker.waitHours(6);
+    await coat("Backup", { tempC: 21, rh: 0.52 }, /Coat 5.*Coat 4 is dry/s);
+  });
+
+  await test.step("one goes on too early: the tile says so before the tap, and a finding keeps it", async () => {
+    await maker.waitHours(0.5);
+    await coat(
+      "Backup",
+      { tempC: 21, rh: 0.52 },
+      /Coat 6.*Coat 5 NOT DRY – about \d+ % of the water still in/s,
+    );
+    await maker.openPiece("Heron");
+    await expect(findings.getByRole("heading", { name: "Coat 6 went over a damp coat" })).toBeVisible();
+    await expect(findings).toContainText("It was said before the tap and accepted.");
+    await expect(next).toContainText("hold");
+    await expect(maker.logLines().first()).toContainText(
+      /Coat 6: backup.*over a damp coat, \d+% of its water/s,
+    );
+  });
+
+  await test.step("the last coats and the seal follow", async () => {
+    await maker.waitHours(17);
+    await coat("Backup", { tempC: 20.5, rh: 0.48 }, /Coat 7.*Coat 6 is dry/s);
+    await maker.waitHours(6);
+    await coat("Backup", { tempC: 21.5, rh: 0.45 }, /Coat 8.*Coat 7 is dry/s);
+    await maker.waitHours(6);
+    await coat("Seal", { tempC: 21.5, rh: 0.47 }, /Coat 9 · seal · no stucco.*Coat 8 is dry/s);
+  });
+
+  const review = async (): Promise<void> => {
+    await maker.openPiece("Heron");
+    await tap(page.getByRole("link", { name: "Review", exact: true }));
+    await maker.onScreen("Review before burnout");
+  };
+
+  await test.step("the review holds it while the seal is wet, and no one passes that without a reason", async () => {
+    await review();
+    await expect(verdict).toContainText("hold");
+    await expect(page.getByRole("region", { name: "Findings" })).toContainText("Last coat not dry through");
+    await page.getByLabel("Name", { exact: true }).fill("Ada");
+    await tap(key("Pass the hold and sign"));
+    await expect(page.getByRole("alert")).toContainText("passed only with a written reason");
+    await expect(page.getByText("Signed by")).toBeHidden();
+  });
+
+  await test.step("dried through, it is clear with the early coat still told, and is signed", async () => {
+    await maker.waitHours(14);
+    await maker.readAir({ tempC: 21, rh: 0.5 });
+    await review();
+    await expect(verdict).toContainText("clear");
+    await expect(verdict).toContainText("What was not logged was not judged");
+    await expect(page.getByRole("region", { name: "Findings" })).toContainText(
+      "Coat 6 went over a damp coat",
+    );
+    await page.getByLabel("Name", { exact: true }).fill("Ada");
+    await tap(key("Sign as clear"));
+    await expect(page.getByText("Signed by Ada")).toBeVisible();
+  });
+
+  await test.step("the log of the piece tells it all, and burnout comes next", async () => {
+    await maker.openPiece("Heron");
+    await expect(maker.logLines().first()).toContainText("Review signed: clear");
+    await expect(maker.logLines().first()).toContainText("by Ada");
+    await expect(maker.logLines().filter({ hasText: /Coat \d: / })).toHaveCount(9);
+    await expect(next).toContainText("Burn out");
+  });
 });

@@ -24,7 +24,9 @@ export const useFleeting = create<Fleeting>()((set) => ({
   say: (text, tone = "done") => {
     lastToast += 1;
     const toast: Toast = { id: lastToast, text, tone };
-    set((before) => ({ toasts: [...before.toasts.filter((other) => other.text !== text).slice(-2), toast] }));
+    // A word of success makes room for the next; a refusal stays until it has been read.
+    const stays = (other: Toast): boolean => other.tone === "refused" && other.text !== text;
+    set((before) => ({ toasts: [...before.toasts.filter(stays).slice(-2), toast] }));
   },
   dismiss: (id) => set((before) => ({ toasts: before.toasts.filter((toast) => toast.id !== id) })),
   offerUpdate: (take) => set({ takeUpdate: take }),

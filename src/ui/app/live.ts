@@ -1,12 +1,7 @@
 import { useLiveQuery } from "dexie-react-hooks";
 import { useCallback, useEffect, useMemo, useRef, useState } from "react";
-import { standingOf } from "../../logbook/buildStanding.ts";
 import type { Entry } from "../../logbook/entry.ts";
-import type { AirReading, Bucket, Piece, Recipe, Room } from "../../logbook/piece.ts";
-import { rackOrder } from "../../logbook/rackOrder.ts";
-import type { Standing, Surroundings } from "../../logbook/standing.ts";
-import { findingsFor, worstLevel } from "../../rules/all.ts";
-import type { Finding, Level } from "../../rules/finding.ts";
+import type { AirReading, Bucket, Recipe, Room } from "../../logbook/piece.ts";
 import { dropDraft, readDraft, writeDraft } from "../../storage/drafts.ts";
 import {
   readBucket,
@@ -19,33 +14,27 @@ import {
   readShop,
 } from "../../storage/reads.ts";
 import { changeSettings, readSettings, type Settings } from "../../storage/settings.ts";
+import type { ShopDb } from "../../storage/shopDb.ts";
+import { rackItem, rackItems, type RackCache, type RackItem } from "./rackItems.ts";
 import { useNow } from "./useNow.ts";
 import { useShop } from "./shop.tsx";
 
-export type RackItem = {
-  readonly standing: Standing;
-  readonly findings: readonly Finding[];
-  readonly worst: Level | null;
-};
+export type { RackItem } from "./rackItems.ts";
 
-export function rackItem(piece: Piece, surroundings: Surroundings, now: number): RackItem {
-  const standing = standingOf(piece, surroundings, now);
-  const findings = findingsFor(standing);
-  return { standing, findings, worst: worstLevel(findings) };
-}
+/** One cache for every screen of a store, so that coming back to the rack reckons nothing twice. */
+const caches = new WeakMap<ShopDb, RackCache>();
 
 function useRackOf(archived: boolean): readonly RackItem[] | undefined {
   const { db, clock } = useShop();
-  const now = useNow();
+  const tick = useNow();
   const rack = useLiveQuery(() => readRack(db, clock(), { archived }), [db, clock, archived]);
   return useMemo(() => {
     if (rack === undefined) return undefined;
-    // A piece written after the last look at the clock must not lie in the future.
-    const at = Math.max(now, ...rack.pieces.map((piece) => Math.min(piece.lastAt, clock())));
-    return rack.pieces
-      .map((piece) => rackItem(piece, rack, at))
-      .toSorted((a, b) => rackOrder(a.standing, b.standing));
-  }, [rack, now, clock]);
+    const cache = caches.get(db) ?? new Map();
+    caches.set(db, cache);
+    // The clock may have gone past the last tick, and what has just been written must not lie in the future.
+    return rackItems(cache, rack, Math.max(tick, clock()));
+  }, [rack, tick, clock, db]);
 }
 
 /** Every piece in work, what needs hands first; undefined while it loads, as with every hook here. */
@@ -61,13 +50,12 @@ export type OnePiece = {
 /** One piece; null when there is none of that id. */
 export function usePiece(id: string): OnePiece | null | undefined {
   const { db, clock } = useShop();
-  const now = useNow();
+  const tick = useNow();
   const read = useLiveQuery(() => readPiece(db, id, clock()), [db, id, clock]);
   return useMemo(() => {
     if (read === undefined || read === null) return read;
-    const at = Math.max(now, Math.min(read.piece.lastAt, clock()));
-    return { item: rackItem(read.piece, read, at), entries: read.entries };
-  }, [read, now, clock]);
+    return { item: rackItem(read.piece, read, Math.max(tick, clock())), entries: read.entries };
+  }, [read, tick, clock]);
 }
 
 export function useRooms(): readonly Room[] | undefined {

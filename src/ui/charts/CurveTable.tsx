@@ -22,8 +22,8 @@ export function CurveTable(props: {
         </tr>
       </thead>
       <tbody>
-        {shown.map(({ at, waterKgM2 }) => (
-          <tr key={at}>
+        {shown.map(({ at, waterKgM2 }, place) => (
+          <tr key={`${at} ${place}`}>
             <td>
               {dayTime(at, now, format.locale)}
               {at > now ? " (forecast)" : ""}

@@ -17,38 +17,10 @@ type DrawingProps = {
 /** The bands themselves: slurry, grains of their stucco at their own size, rough outer faces, and what is still wet. */
 export const WallDrawing = memo(function WallDrawing(props: DrawingProps) {
   const { bands, pxPerMm, coreWidth, top, height, patternId } = props;
-  const bottom = top + height;
-  const shapes = useMemo(() => {
-    const edge = (xs: readonly number[]) => ({ xs, stepPx, topPx: top, bottomPx: bottom });
-    let inner: readonly number[] = Array.from({ length: Math.ceil(height / stepPx) + 1 }, () => coreWidth);
-    return bands.map((band) => {
-      const left = coreWidth + band.fromMm * pxPerMm;
-      const right = coreWidth + band.toMm * pxPerMm;
-      const grainPx = (band.grainMm?.coarse ?? 0.1) * pxPerMm;
-      const roughPx = Math.min(grainPx * 0.35, (right - left) * 0.3);
-      const rough = roughEdge({ seed: band.coat.number * 7919, heightPx: height, stepPx, roughPx });
-      const outer = rough.map((offset) => right - offset);
-      const shape = {
-        band,
-        body: bandPath(edge(inner), edge(outer)),
-        face: edgePath(edge(outer)),
-        grains:
-          band.grainMm === null
-            ? ""
-            : grainPath({
-                seed: band.coat.number * 104729,
-                leftPx: left,
-                widthPx: right - left,
-                topPx: top,
-                heightPx: height,
-                finePx: band.grainMm.fine * pxPerMm,
-                coarsePx: band.grainMm.coarse * pxPerMm,
-              }),
-      };
-      inner = outer;
-      return shape;
-    });
-  }, [bands, pxPerMm, coreWidth, top, height, bottom]);
+  const shapes = useMemo(
+    () => wallShapes({ bands, pxPerMm, coreWidth, top, height }),
+    [bands, pxPerMm, coreWidth, top, height],
+  );
   return shapes.map(({ band, body, face, grains }) => {
     const clip = `${patternId}-clip-${band.coat.number}`;
     const wet = wetFill[band.wetness];
@@ -65,6 +37,34 @@ export const WallDrawing = memo(function WallDrawing(props: DrawingProps) {
     );
   });
 });
+
+function wallShapes({ bands, pxPerMm, coreWidth, top, height }: Omit<DrawingProps, "patternId">) {
+  const edge = (xs: readonly number[]) => ({ xs, stepPx, topPx: top, bottomPx: top + height });
+  let inner: readonly number[] = Array.from({ length: Math.ceil(height / stepPx) + 1 }, () => coreWidth);
+  return bands.map((band) => {
+    const { coat, grainMm } = band;
+    const left = coreWidth + band.fromMm * pxPerMm;
+    const right = coreWidth + band.toMm * pxPerMm;
+    const roughPx = Math.min((grainMm?.coarse ?? 0.1) * pxPerMm * 0.35, (right - left) * 0.3);
+    const rough = roughEdge({ seed: coat.number * 7919, heightPx: height, stepPx, roughPx });
+    const outer = rough.map((offset) => right - offset);
+    const body = bandPath(edge(inner), edge(outer));
+    inner = outer;
+    const grains =
+      grainMm === null
+        ? ""
+        : grainPath({
+            seed: coat.number * 104729,
+            leftPx: left,
+            widthPx: right - left,
+            topPx: top,
+            heightPx: height,
+            finePx: grainMm.fine * pxPerMm,
+            coarsePx: grainMm.coarse * pxPerMm,
+          });
+    return { band, body, face: edgePath(edge(outer)), grains };
+  });
+}
 
 const wetFill: Record<Wetness, "wet" | "damp" | null> = {
   wet: "wet",

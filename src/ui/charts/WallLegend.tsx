@@ -9,8 +9,10 @@ const order = ["wet", "maybe", "unknown", "covered-damp"] as const satisfies rea
 /** What the marks in the drawing mean, only those that are in it. */
 export function WallLegend({
   bands,
+  isComing,
   needed,
 }: {
+  readonly isComing: boolean;
   readonly bands: readonly WallBand[];
   readonly needed: WallStanding["judged"];
 }) {
@@ -34,6 +36,20 @@ export function WallLegend({
           {legendWords[wetness](outer?.coat.number, bands)}
         </li>
       ))}
+      {isComing && (
+        <li>
+          <svg width="22" height="22" aria-hidden="true">
+            <rect
+              className={`${styles["backup"]} ${styles["coming"]}`}
+              x="0.5"
+              y="0.5"
+              width="21"
+              height="21"
+            />
+          </svg>
+          coats to come by the recipe
+        </li>
+      )}
       {needed !== null && (
         <li>
           <svg width="22" height="22" aria-hidden="true">

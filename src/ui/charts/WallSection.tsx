@@ -5,7 +5,7 @@ import type { Format } from "../format/units.ts";
 import { NeededWall } from "./NeededWall.tsx";
 import { scaleBar } from "./scaleBar.ts";
 import { useWidth } from "./useWidth.ts";
-import { coreOf, wallBands, wetnessWords, type WallBand } from "./wallBands.ts";
+import { comingBands, coreOf, wallBands, wetnessWords, type WallBand } from "./wallBands.ts";
 import { WallDrawing, WetPattern } from "./WallDrawing.tsx";
 import { WallLegend } from "./WallLegend.tsx";
 import styles from "./WallSection.module.css";
@@ -23,8 +23,9 @@ export function WallSection({ standing }: { readonly standing: Standing }) {
   const [box, width] = useWidth<HTMLDivElement>(340);
   const id = useId();
   const bands = wallBands(standing);
+  const coming = comingBands(standing);
   const { judged, reachedMm } = standing.wall;
-  const farMm = Math.max(reachedMm, judged?.requiredHighMm ?? 0, 2) * 1.06;
+  const farMm = Math.max(reachedMm, coming.at(-1)?.toMm ?? 0, judged?.requiredHighMm ?? 0, 2) * 1.06;
   const pxPerMm = (width - coreWidth - rightSpace) / farMm;
   const bar = scaleBar(format, farMm / 3);
   const core = coreOf(standing);
@@ -46,6 +47,16 @@ export function WallSection({ standing }: { readonly standing: Standing }) {
           {judged !== null && (
             <NeededWall judged={judged} {...{ pxPerMm, coreWidth, top, bottom, width, format }} part="band" />
           )}
+          {coming.map(({ step, kind, fromMm, toMm }) => (
+            <rect
+              key={step}
+              className={`${styles[kind]} ${styles["coming"]}`}
+              x={coreWidth + fromMm * pxPerMm}
+              y={top}
+              width={(toMm - fromMm) * pxPerMm}
+              height={height}
+            />
+          ))}
           <rect className={styles[core]} x={0} y={top} width={coreWidth} height={height} />
           <text
             className={styles["coreName"]}
@@ -53,13 +64,7 @@ export function WallSection({ standing }: { readonly standing: Standing }) {
           >
             {core}
           </text>
-          {bands.length === 0 ? (
-            <text className={styles["say"]} x={coreWidth + 14} y={top + height / 2}>
-              no coat yet
-            </text>
-          ) : (
-            <WallDrawing bands={bands} patternId={id} {...{ pxPerMm, coreWidth, top, height }} />
-          )}
+          <WallDrawing bands={bands} patternId={id} {...{ pxPerMm, coreWidth, top, height }} />
           <BandNumbers bands={bands} pxPerMm={pxPerMm} />
           {judged !== null && (
             <NeededWall judged={judged} {...{ pxPerMm, coreWidth, top, bottom, width, format }} part="line" />
@@ -75,7 +80,7 @@ export function WallSection({ standing }: { readonly standing: Standing }) {
         </svg>
       </div>
       <figcaption className={styles["caption"]}>
-        <WallLegend bands={bands} needed={judged} />
+        <WallLegend bands={bands} isComing={coming.length > 0} needed={judged} />
         <span className={styles["scale"]}>
           <span className={styles["bar"]} style={{ width: bar.mm * pxPerMm }} />
           {bar.text}
@@ -89,18 +94,19 @@ export function WallSection({ standing }: { readonly standing: Standing }) {
   );
 }
 
+/** Numbers under their bands, the outermost first to get its place where bands are too thin for all. */
 function BandNumbers({ bands, pxPerMm }: { readonly bands: readonly WallBand[]; readonly pxPerMm: number }) {
-  let lastX = Number.NEGATIVE_INFINITY;
-  return bands.map(({ coat, fromMm, toMm }) => {
-    const x = coreWidth + ((fromMm + toMm) / 2) * pxPerMm;
-    if (x - lastX < 15) return null;
-    lastX = x;
-    return (
-      <text key={coat.id} className={styles["number"]} x={x} y={bottom + 18}>
-        {coat.number}
-      </text>
-    );
-  });
+  const middle = ({ fromMm, toMm }: WallBand): number => coreWidth + ((fromMm + toMm) / 2) * pxPerMm;
+  const placed = bands.reduceRight<readonly WallBand[]>((shown, band) => {
+    const last = shown.at(-1);
+    const room = band.coat.number > 8 ? 20 : 12;
+    return last !== undefined && middle(last) - middle(band) < room ? shown : [...shown, band];
+  }, []);
+  return placed.map((band) => (
+    <text key={band.coat.id} className={styles["number"]} x={middle(band)} y={bottom + 18}>
+      {band.coat.number}
+    </text>
+  ));
 }
 
 function wallSummary({ wall }: Standing, bands: readonly WallBand[], format: Format): string {

@@ -1,5 +1,7 @@
+import { tableMm } from "../../logbook/coatMm.ts";
 import type { Coat } from "../../logbook/piece.ts";
 import type { CoatDrying, Standing } from "../../logbook/standing.ts";
+import type { CoatKind } from "../../trade/coats.ts";
 import { stuccoOf } from "../../trade/stuccos.ts";
 
 /** The outer coat by its drying now; a covered one by what it was when the next went on. */
@@ -55,6 +57,25 @@ export const wetnessWords: Record<Wetness, string> = {
   "covered-maybe": "perhaps dry when covered",
   "covered-unknown": "not known when covered",
 };
+
+export type ComingBand = {
+  readonly step: number;
+  readonly kind: CoatKind;
+  readonly fromMm: number;
+  readonly toMm: number;
+};
+
+/** The coats the recipe still asks for, as thick as the table says; none once the shell has been to the fire. */
+export function comingBands({ piece, next, recipe, wall }: Standing): readonly ComingBand[] {
+  if (next === null || recipe === null || piece.phase !== "coating") return [];
+  let fromMm = wall.perCoatMm.reduce((sum, mm) => sum + mm, 0);
+  return recipe.coats.slice(next.step).map((coat, place) => {
+    const toMm = fromMm + tableMm(coat);
+    const band = { step: next.step + place, kind: coat.kind, fromMm, toMm };
+    fromMm = toMm;
+    return band;
+  });
+}
 
 /** What lies behind the first coat. */
 export function coreOf({ piece }: Standing): "pattern" | "hollow" | "metal" {

@@ -36,7 +36,7 @@ export function BucketScreen(props: {
         )}
       </header>
       <p className={`${styles["told"]} ${told === null ? "" : styles[told.tone]}`} role="status">
-        {told?.words ?? ""}
+        <span>{told?.words ?? ""}</span>
       </p>
       <div className={styles["keys"]}>{children}</div>
       {told !== null && <div key={told.turn} className={`${styles["flash"]} ${styles[told.tone]}`} />}

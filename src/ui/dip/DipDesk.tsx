@@ -128,10 +128,10 @@ function subWords(state: {
 }): string {
   const { awake, drainedS, timer, prewet } = state;
   if (timer.running !== null) return `${timerWords[timer.running.kind].running}: ${timer.leftS} s`;
+  // Two short lines at most: what the next tap will log, else whether the screen stays on.
   const notes = [
     prewet ? "Prewet." : "",
-    drainedS === null ? "" : `Drained ${drainedS} s: logged with the next coat.`,
-    awake,
+    drainedS === null ? "" : `Drained ${drainedS} s, for the next coat.`,
   ];
-  return notes.filter((note) => note !== "").join(" ");
+  return notes.join(" ").trim() || awake;
 }

@@ -67,15 +67,26 @@ export function DipTiles(props: {
             onBringBack={() => visit.bringBack(tile.pieceId)}
           />
         ))}
-        {last !== null && (
-          <BigKey onPress={undo} under={last.says} disabled={busy}>
-            Undo
-          </BigKey>
+        {tiles.length > 0 && (
+          <div className={styles["bar"]}>
+            {last === null ? (
+              <span className={styles["nothing"]}>Nothing to undo</span>
+            ) : (
+              <BigKey onPress={undo} under={last.says} disabled={busy}>
+                Undo
+              </BigKey>
+            )}
+          </div>
         )}
         {pages.count > 1 && (
-          <BigKey onPress={() => onPage((page + 1) % pages.count)} under={`${done} of ${tiles.length} done`}>
-            {(page + 1) % pages.count === 0 ? "Back to the first pieces" : "Next pieces"}
-          </BigKey>
+          <div className={styles["bar"]}>
+            <BigKey
+              onPress={() => onPage((page + 1) % pages.count)}
+              under={`${done} of ${tiles.length} done`}
+            >
+              {(page + 1) % pages.count === 0 ? "Back to the first pieces" : "Next pieces"}
+            </BigKey>
+          </div>
         )}
       </div>
     </BucketScreen>

@@ -41,7 +41,7 @@ export function PieceScreen(props: {
             key={kind}
             main
             under={under}
-            onPress={() => act(damagedCommand(pieceId, kind), `${name}: ${verb.toLowerCase()}`)}
+            onPress={() => act(damagedCommand(pieceId, kind), `${verb} on ${name}`)}
           >
             {verb}
           </BigKey>
@@ -67,7 +67,9 @@ export function PieceScreen(props: {
             ? "The recipe wants no further coat"
             : `Coat ${next.number}, ${kindWords[next.kind]}, will not be made`
         }
-        onPress={() => next !== null && act(skipCommand(pieceId, next.step), `${name}: recipe coat skipped`)}
+        onPress={() =>
+          next !== null && act(skipCommand(pieceId, next.step), `Recipe coat skipped on ${name}`)
+        }
       >
         Skip the recipe’s next coat
       </BigKey>
@@ -78,7 +80,7 @@ export function PieceScreen(props: {
         }
         onPress={() =>
           outer !== null &&
-          act(redipCommand(pieceId, outer.coat.id), `${name}: coat ${outer.coat.number} dipped again`)
+          act(redipCommand(pieceId, outer.coat.id), `Coat ${outer.coat.number} dipped again: ${name}`)
         }
       >
         Dipped again

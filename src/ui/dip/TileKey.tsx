@@ -1,4 +1,4 @@
-import { useRef, type ReactNode } from "react";
+import { useRef, useState, type ReactNode } from "react";
 import { useFormat } from "../app/useFormat.ts";
 import { useNow } from "../app/useNow.ts";
 import { useShop } from "../app/shop.tsx";
@@ -19,10 +19,23 @@ export function TileKey(props: {
   const { tile, trouble, onTap, onChange, onBringBack } = props;
   const { locale } = useFormat();
   const now = useNow();
-  const press = usePress(onTap, { debounceMs: 700 });
+  const box = useRef<HTMLButtonElement>(null);
+  // A tile keeps its height when it is done, so that the ones below stay where they are.
+  const [heldPx, setHeldPx] = useState(0);
+  const tap = (): Promise<unknown> => {
+    setHeldPx(box.current?.offsetHeight ?? 0);
+    return onTap();
+  };
+  const press = usePress(tap, { debounceMs: 700 });
   if (tile.given !== null)
     return (
-      <Settled name={tile.name} words={doneWords(tile.given, now, locale)} trouble={trouble} done>
+      <Settled
+        name={tile.name}
+        words={doneWords(tile.given, now, locale)}
+        trouble={trouble}
+        heldPx={heldPx}
+        done
+      >
         <SideKey label={`Change the time of ${tile.name}`} onPress={onChange}>
           Change
         </SideKey>
@@ -40,6 +53,7 @@ export function TileKey(props: {
   const odd = recipeWords(tile);
   return (
     <button
+      ref={box}
       type="button"
       className={`${styles["tile"]} ${styles["waiting"]}`}
       data-state={state}
@@ -63,11 +77,17 @@ function Settled(props: {
   readonly words: string;
   readonly trouble: string | null;
   readonly done?: boolean;
+  readonly heldPx?: number;
   readonly children: ReactNode;
 }) {
-  const { name, words, trouble, done = false, children } = props;
+  const { name, words, trouble, done = false, heldPx = 0, children } = props;
   return (
-    <div className={`${styles["tile"]} ${styles["settled"]}`} role="group" aria-label={name}>
+    <div
+      className={`${styles["tile"]} ${styles["settled"]}`}
+      style={{ minHeight: heldPx > 0 ? heldPx : undefined }}
+      role="group"
+      aria-label={name}
+    >
       <span className={styles["said"]}>
         <span className={styles["name"]}>{name}</span>
         <span className={styles["last"]}>

@@ -15,8 +15,9 @@ export type DipSession = DipPlan & {
   readonly leftOut: readonly string[];
 };
 
-/** After this long a visit is over, even if nobody said so. */
-const visitMs = 30 * 60_000;
+/** After this long a visit is over, even if nobody said so; one that has nothing left to dip is over sooner. */
+const unfinishedMs = 30 * 60_000;
+const finishedMs = 2 * 60_000;
 
 /** Pieces that want this coat first, then those without a recipe's wish, then those that want another kind. */
 function fit(standing: Standing, plan: DipPlan): number {
@@ -46,10 +47,17 @@ export function coatGiven(piece: Pick<Piece, "coats">, coatsBefore: number): Coa
 
 /** True while a visit found in the drafts should be taken up again. */
 export function stillOn(session: DipSession, pieces: ReadonlyMap<string, Piece>, now: number): boolean {
-  const given = session.order.flatMap(({ pieceId, coats }) => {
+  const coats = session.order.map(({ pieceId, coats: before }) => {
     const piece = pieces.get(pieceId);
-    const coat = piece === undefined ? null : coatGiven(piece, coats);
-    return coat === null ? [] : [coat.dippedAt];
+    return {
+      pieceId,
+      gone: piece === undefined,
+      given: piece === undefined ? null : coatGiven(piece, before),
+    };
   });
-  return session.order.length > 0 && now - Math.max(session.startedAt, ...given) < visitMs;
+  const lastAt = Math.max(session.startedAt, ...coats.map(({ given }) => given?.dippedAt ?? 0));
+  const open = coats.some(
+    ({ pieceId, gone, given }) => !gone && given === null && !session.leftOut.includes(pieceId),
+  );
+  return session.order.length > 0 && now - lastAt < (open ? unfinishedMs : finishedMs);
 }

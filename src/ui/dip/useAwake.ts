@@ -4,9 +4,9 @@ import { type AwakeState, keepAwake } from "../../device/wakeLock.ts";
 const words: Record<AwakeState | "off", string> = {
   held: "The screen stays on.",
   paused: "The screen stays on again once you are back here.",
-  denied: "This device will not keep its screen on: touch it now and then, or set its auto-lock to never.",
-  missing: "This browser can't keep the screen on: touch it now and then, or set its auto-lock to never.",
-  off: "The screen may go off: keeping it on is switched off in Settings.",
+  denied: "The screen may go dark: touch it now and then.",
+  missing: "The screen may go dark: set its auto-lock to never.",
+  off: "The screen may go dark: you chose so in Settings.",
 };
 
 /** Keeps the screen on while the caller is shown and `wanted`, and says in words whether it does. */

@@ -51,13 +51,12 @@ export function useDipVisit({ items, kept, keep, drop, signals }: Desk) {
     });
   }, [session, byId, justGiven]);
 
-  useEffect(() => {
-    const caughtUp = [...justGiven].filter(([pieceId, coat]) =>
-      byId.get(pieceId)?.piece.coats.some(({ id }) => id === coat.id),
-    );
-    if (caughtUp.length === 0) return;
-    setJustGiven((before) => new Map([...before].filter(([id]) => !caughtUp.some(([done]) => done === id))));
-  }, [byId, justGiven]);
+  // Once the page has read a coat back, the log alone speaks for it.
+  const caughtUp = [...justGiven].filter(([pieceId, coat]) =>
+    byId.get(pieceId)?.piece.coats.some(({ id }) => id === coat.id),
+  );
+  if (caughtUp.length > 0)
+    setJustGiven(new Map([...justGiven].filter(([id]) => !caughtUp.some(([done]) => done === id))));
 
   const change = (next: Partial<KeptVisit>): void =>
     setVisit((before) => (before === null ? null : { ...before, ...next }));
@@ -83,9 +82,9 @@ export function useDipVisit({ items, kept, keep, drop, signals }: Desk) {
     if (entry === undefined) return false;
     const given = coatOf(tile, session, { id: entry.id, roomId, dippedAt: entry.at });
     setJustGiven((before) => new Map(before).set(tile.pieceId, given));
-    const says = `${tile.name}: coat ${tile.coat.number}`;
+    const says = `Coat ${tile.coat.number} of ${tile.name}`;
     change({ last: { pieceId: tile.pieceId, entryId: entry.id, says, backTo: null } });
-    signals.done(`${tile.name}: ${doneWords(given, clock(), locale)}`);
+    signals.done(`${doneWords(given, clock(), locale)}: ${tile.name}`);
     return true;
   };
 
@@ -106,9 +105,9 @@ export function useDipVisit({ items, kept, keep, drop, signals }: Desk) {
     if (entry === undefined) return false;
     const given = { ...tile.given, id: entry.id, dippedAt: at };
     setJustGiven((before) => new Map(before).set(tile.pieceId, given));
-    const says = `${tile.name}: time of coat ${given.number}`;
+    const says = `New time of coat ${given.number} of ${tile.name}`;
     change({ last: { pieceId: tile.pieceId, entryId: entry.id, says, backTo: dippedAt } });
-    signals.done(`${tile.name}: ${doneWords(given, clock(), locale)}`);
+    signals.done(`${doneWords(given, clock(), locale)}: ${tile.name}`);
     return true;
   };
 
@@ -120,7 +119,7 @@ export function useDipVisit({ items, kept, keep, drop, signals }: Desk) {
     if ((await run(pieceId, command)) === null) return;
     setJustGiven((before) => new Map([...before].filter(([id]) => id !== pieceId)));
     change({ last: null });
-    signals.done(`Undone. ${says}`);
+    signals.done(`Undone: ${says}`);
   };
 
   const start = (plan: DipPlan): void => {

@@ -38,7 +38,11 @@ function DueLists({ dues }: { readonly dues: readonly DueTime[] }) {
   const shownMs = settings.lastSeenDueAt === 0 ? now : settings.lastSeenDueAt;
   const { cameDue, ready, coming } = dueList(dues, { shownMs, nowMs: now });
   const labelOf = (due: DueTime): string =>
-    ringLabel(due.dueMs, { screenOn: alarm.holds, permission, inCalendarMs: told[due.id] ?? null });
+    ringLabel(due.dueMs, {
+      screenOn: alarm.holds && (settings.tone || settings.speech),
+      permission,
+      inCalendarMs: told[due.id] ?? null,
+    });
   const seen = () => changeSettings({ lastSeenDueAt: clock() });
 
   return (
@@ -50,7 +54,9 @@ function DueLists({ dues }: { readonly dues: readonly DueTime[] }) {
               <DueRow key={due.id} due={due} label={null} />
             ))}
           </ul>
-          <Button onPress={seen}>I have seen these</Button>
+          <div>
+            <Button onPress={seen}>I have seen these</Button>
+          </div>
         </Card>
       )}
       {ready.length > 0 && (
@@ -74,9 +80,11 @@ function DueLists({ dues }: { readonly dues: readonly DueTime[] }) {
               />
             ))}
           </ul>
-          <Button kind="primary" onPress={() => giveToCalendar(coming, "dipbook-rack")}>
-            Calendar file for the whole rack
-          </Button>
+          <div>
+            <Button kind="primary" onPress={() => giveToCalendar(coming, "dipbook-rack")}>
+              Calendar file for the whole rack
+            </Button>
+          </div>
         </Card>
       )}
       {dues.length === 0 && (
@@ -87,7 +95,7 @@ function DueLists({ dues }: { readonly dues: readonly DueTime[] }) {
           </p>
         </Empty>
       )}
-      <RingWays alarm={alarm} permission={permission} onAsk={askPermission} tested={settings.ringTested} />
+      <RingWays alarm={alarm} permission={permission} onAsk={askPermission} settings={settings} />
     </>
   );
 }

@@ -22,9 +22,10 @@ export function RingWays(props: {
   readonly alarm: ReturnType<typeof useScreenAlarm>;
   readonly permission: NotifyPermission;
   readonly onAsk: () => Promise<void>;
-  readonly tested: Settings["ringTested"];
+  readonly settings: Settings;
 }) {
-  const { alarm, permission, onAsk, tested } = props;
+  const { alarm, permission, onAsk, settings } = props;
+  const { ringTested: tested, tone, speech } = settings;
   const now = useNow();
   const say = (at: number): string => ago(at, now);
   return (
@@ -33,7 +34,8 @@ export function RingWays(props: {
         <div>
           <dt>This screen, left on</dt>
           <dd>
-            {layerWords.screen} {testedWords(tested["screen"], say)} {alarm.words}
+            {layerWords.screen} {testedWords(tested["screen"], say)} {alarm.words}{" "}
+            {!tone && !speech && "Tone and voice are both switched off in Settings: nothing would be heard."}
           </dd>
           <dd>
             <Button pressed={alarm.on} onPress={alarm.on ? alarm.stop : alarm.start}>

@@ -6,7 +6,7 @@ const lastsMin = 15;
 
 /** One event a due time. Its name stays the same and `sequence` rises, so that a second file moves the first one's events. */
 export function eventOf(due: DueTime, sequence: number, say: (at: number) => string): CalendarEvent {
-  const then = due.then === "review" ? "ready for review" : "next coat may go on";
+  const allows = due.allows === "review" ? "ready for review" : "next coat may go on";
   const range =
     due.early === null || due.late === null
       ? "No surer time can be given."
@@ -17,7 +17,7 @@ export function eventOf(due: DueTime, sequence: number, say: (at: number) => str
     startMs: due.dueMs,
     durationMin: lastsMin,
     summary: `${due.name}: coat ${due.coat} likely dry`,
-    description: `${due.name}: coat ${due.coat} is likely dry, ${then}. ${range} Feel it before you dip.`,
+    description: `${due.name}: coat ${due.coat} is likely dry, ${allows}. ${range} Feel it before you dip.`,
   };
 }
 

@@ -8,7 +8,7 @@ export type DueTime = {
   readonly name: string;
   readonly coat: number;
   /** What the dry coat allows: the next one, or the review once there is none to come. */
-  readonly then: "next-coat" | "review";
+  readonly allows: "next-coat" | "review";
   readonly dueMs: number;
   readonly early: number | null;
   readonly late: number | null;
@@ -31,7 +31,7 @@ function dueOf({ piece, outer, next, recipe }: Standing): readonly DueTime[] {
       pieceId: piece.id,
       name: piece.plan.name,
       coat: outer.coat.number,
-      then: next === null && recipe !== null ? "review" : "next-coat",
+      allows: next === null && recipe !== null ? "review" : "next-coat",
       dueMs: likely,
       early,
       late,

@@ -15,7 +15,7 @@ export const layerWords: Record<RingLayer, string> = {
 export const calendarOld = "The calendar has an old time for this. Put it in the calendar again.";
 
 export type RingState = {
-  /** True while the screen is kept on and may sound. */
+  /** True while this screen is kept on and set to sound. */
   readonly screenOn: boolean;
   readonly permission: NotifyPermission;
   /** The time that was last put in the calendar for this coat; null when it never was. */

@@ -129,7 +129,9 @@ function coatDipped(body: EntryBodies["coat-dipped"], { format, bucket }: EntryN
 const dampWords = (leftShare: number | null, format: Format): string =>
   leftShare === null
     ? "over a coat not known to be dry"
-    : `over a damp coat, ${format.show("percent", leftShare)} of its water still to go`;
+    : leftShare < 0.01
+      ? "over a coat likely dry, not surely"
+      : `over a damp coat, ${format.show("percent", leftShare)} of its water still to go`;
 
 function dryness(body: EntryBodies["dryness-seen"], format: Format): EntryText {
   switch (body.method) {

@@ -138,6 +138,13 @@ test("each missing number is named with how to measure it, and one that is known
   expect(remedy).not.toContain("alloy");
 });
 
+test("a number nobody knows is said to be not known, never nought", () => {
+  const short = every.find(({ rule, variant }) => rule === "fired-too-little" && variant === "short");
+  if (short === undefined) throw new Error("no words for a short firing");
+  const says = findingText({ ...short, figures: { ...figures, peakC: figure(null, "C") } }, metric).says;
+  expect(says).toMatch(/^Fired to not known for 20.min;/);
+});
+
 test("numbers come in the units of the user", () => {
   const finding = every.find(({ rule, variant }) => rule === "fired-too-little" && variant === "cool");
   if (finding === undefined) throw new Error("no words for a cool firing");

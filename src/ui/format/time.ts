@@ -4,7 +4,7 @@ const dayMs = 24 * hourMs;
 
 /** "18:40", or "6:40 PM" where the locale writes so; in the device's zone unless told another. */
 export function clockTime(at: number, locale: string, zone?: string): string {
-  return new Intl.DateTimeFormat(locale, { hour: "2-digit", minute: "2-digit", timeZone: zone }).format(at);
+  return new Intl.DateTimeFormat(locale, { timeStyle: "short", timeZone: zone }).format(at);
 }
 
 /** "today 18:40", "tomorrow 06:10", "Thursday 18:40" within a week, else "12 March 18:40". */

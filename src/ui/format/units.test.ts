@@ -51,7 +51,7 @@ test("more stays more in every unit", () => {
 });
 
 describe("US customary", () => {
-  const { show } = makeFormat("us", "en-US");
+  const format = makeFormat("us", "en-US");
   // NIST SP 811, appendix B, and arithmetic by hand from it.
   test.each<[Quantity, number, string]>([
     ["temp", 0, "32 °F"],
@@ -70,7 +70,7 @@ describe("US customary", () => {
     ["hPa", 1013.25, "29.92 inHg"],
     ["percent", 0.455, "46%"],
   ])("%s %s reads %s", (quantity, canonical, text) => {
-    expect(show(quantity, canonical).replace("\u00a0", " ")).toBe(text);
+    expect(format.show(quantity, canonical).replace("\u00a0", " ")).toBe(text);
   });
 });
 

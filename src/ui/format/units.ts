@@ -63,8 +63,8 @@ const us: Record<Quantity, Shown> = {
   g: { unit: "oz", factor: 16 / 453.59237, digits: 2 },
   m2: { unit: "ft²", factor: 1 / 0.09290304, digits: 2 },
   litre: { unit: "qt", factor: 1 / 0.946352946, digits: 2 },
-  MPa: { unit: "psi", factor: 145.03773773020922, digits: 0 },
-  kPa: { unit: "psi", factor: 0.14503773773020922, digits: 2 },
+  MPa: { unit: "psi", factor: 145.03773773, digits: 0 },
+  kPa: { unit: "psi", factor: 0.14503773773, digits: 2 },
   hPa: { unit: "inHg", factor: 1 / 33.8638866667, digits: 2 },
 };
 

@@ -15,34 +15,36 @@ export function FindingCard(props: {
   const { finding, entriesHref } = props;
   const { title, says, remedy } = findingText(finding, useFormat());
   return (
-    <Card tone={finding.level}>
-      <div className={styles["head"]}>
-        <LevelMark level={finding.level} />
-        <h3>{title}</h3>
-      </div>
-      <p>{says}</p>
-      {remedy !== "" && (
-        <p>
-          <strong>What to do: </strong>
-          {remedy}
-        </p>
-      )}
-      <details className={styles["more"]}>
-        <summary>What this rests on</summary>
-        <p>{finding.source}</p>
-        {entriesHref !== undefined && finding.entries.length > 0 && (
-          <ul>
-            {finding.entries.map((id, place) => (
-              <li key={id}>
-                <EntryLink href={entriesHref(id)}>
-                  {finding.entries.length === 1 ? "The entry in the log" : `Entry ${place + 1} in the log`}
-                </EntryLink>
-              </li>
-            ))}
-          </ul>
+    <article aria-label={title}>
+      <Card tone={finding.level}>
+        <div className={styles["head"]}>
+          <LevelMark level={finding.level} />
+          <h3>{title}</h3>
+        </div>
+        <p>{says}</p>
+        {remedy !== "" && (
+          <p>
+            <strong>What to do: </strong>
+            {remedy}
+          </p>
         )}
-      </details>
-    </Card>
+        <details className={styles["more"]}>
+          <summary>What this rests on</summary>
+          <p>{finding.source}</p>
+          {entriesHref !== undefined && finding.entries.length > 0 && (
+            <ul>
+              {finding.entries.map((id, place) => (
+                <li key={id}>
+                  <EntryLink href={entriesHref(id)}>
+                    {finding.entries.length === 1 ? "The entry in the log" : `Entry ${place + 1} in the log`}
+                  </EntryLink>
+                </li>
+              ))}
+            </ul>
+          )}
+        </details>
+      </Card>
+    </article>
   );
 }
 

@@ -4,7 +4,7 @@ import { useFleeting, type Toast } from "../app/fleeting.ts";
 import styles from "./Toasts.module.css";
 import { usePress } from "./usePress.ts";
 
-const staysMs = { done: 5_000, refused: 12_000 };
+const staysMs = { done: 4_000, refused: 12_000 };
 
 export function Toasts() {
   const toasts = useFleeting((fleeting) => fleeting.toasts);

@@ -16,7 +16,7 @@ export function useRepeat(onStep: () => void) {
     if (timer.current !== null) clearTimeout(timer.current);
     timer.current = null;
   };
-  useEffect(() => stop, []);
+  useEffect(() => () => clearTimeout(timer.current ?? undefined), []);
   const press = usePress(() => {
     if (!repeated.current) onStep();
     repeated.current = false;

@@ -17,7 +17,7 @@ import { Timeline } from "./Timeline.tsx";
 import { WallVerdict } from "./WallVerdict.tsx";
 
 export function PiecePage() {
-  const { id = "" } = useParams<{ id: string }>();
+  const { id } = useParams<{ id: string }>();
   const found = usePiece(id);
   if (found === undefined)
     return (

@@ -6,7 +6,7 @@ import { useFormat } from "../app/useFormat.ts";
 /** The wall's sum in a sentence; what is missing when it can't be made. */
 export function WallVerdict({ standing }: { readonly standing: Standing }) {
   const format = useFormat();
-  const { wall, piece } = standing;
+  const { wall, piece, next } = standing;
   const { judged, missing } = wall;
   if (judged === null)
     return (
@@ -17,10 +17,13 @@ export function WallVerdict({ standing }: { readonly standing: Standing }) {
       </p>
     );
   const { safety, safetyLow, safetyHigh, coatsToAdd, morHalved, band } = judged;
+  const isBuilding = piece.phase === "coating" && next !== null;
+  const factor = (value: number): string => format.number(value, value < 1 ? 2 : 1);
   return (
     <p>
-      <strong>{bandWords[band]}.</strong> Safety factor {format.number(safety, 1)}, between{" "}
-      {format.number(safetyLow, 1)} and {format.number(safetyHigh, 1)}
+      {isBuilding ? "So far: safety factor " : <strong>{bandWords[band]}. </strong>}
+      {!isBuilding && "Safety factor "}
+      {factor(safety)}, between {factor(safetyLow)} and {factor(safetyHigh)}
       {morHalved ? ", with the strength halved for damp coats or a short firing" : ""}.
       {coatsToAdd > 0 &&
         ` ${coatsToAdd === 1 ? "1 more coat" : `${coatsToAdd} more coats`} would reach what is needed.`}{" "}

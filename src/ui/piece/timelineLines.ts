@@ -10,21 +10,14 @@ export type TimelineLine = {
 /** The log newest first; a strike is told with the entry it strikes, not as a line of its own. */
 export function timelineLines(entries: readonly Entry[]): readonly TimelineLine[] {
   const standing = effective(entries);
+  // In the log's order the last strike of an entry is the one that stands, if the entry does not.
   const strikes = new Map<string, EntryOf<"entry-struck">>();
   for (const entry of entries) {
-    if (entry.type === "entry-struck" && !isUndone(entry, entries)) strikes.set(entry.body.struckId, entry);
+    if (entry.type === "entry-struck") strikes.set(entry.body.struckId, entry);
   }
   const stands = new Set(standing.map((entry) => entry.id));
   return entries
     .filter((entry) => entry.type !== "entry-struck")
     .toSorted((a, b) => compareEntries(b, a))
     .map((entry) => ({ entry, strike: stands.has(entry.id) ? null : (strikes.get(entry.id) ?? null) }));
-}
-
-/** A strike that has been struck itself no longer speaks. */
-function isUndone(strike: Entry, entries: readonly Entry[]): boolean {
-  return entries.some(
-    (other) =>
-      other.type === "entry-struck" && other.body.struckId === strike.id && !isUndone(other, entries),
-  );
 }

@@ -1,7 +1,6 @@
 import type { Standing } from "../../logbook/standing.ts";
 import { useFormat } from "../app/useFormat.ts";
-import { When } from "../parts/When.tsx";
-import { coatLines } from "./coatLines.ts";
+import { coatLines, shortTime } from "./coatLines.ts";
 import css from "./ReviewPage.module.css";
 
 export function CoatTable({ standing }: { readonly standing: Standing }) {
@@ -23,7 +22,7 @@ export function CoatTable({ standing }: { readonly standing: Standing }) {
             <th scope="col">Coat</th>
             <th scope="col">Went on</th>
             <th scope="col">Wall</th>
-            <th scope="col">Dryness</th>
+            <th scope="col">Dryness when covered, the last one now</th>
           </tr>
         </thead>
         <tbody>
@@ -35,7 +34,9 @@ export function CoatTable({ standing }: { readonly standing: Standing }) {
                 {line.departs !== null && <em> ({line.departs})</em>}
               </td>
               <td>
-                <When at={line.dippedAt} />
+                <time dateTime={new Date(line.dippedAt).toISOString()}>
+                  {shortTime(line.dippedAt, format.locale)}
+                </time>
               </td>
               <td>{line.mm === null ? "–" : format.show("mm", line.mm)}</td>
               <td>{line.evidence}</td>

@@ -21,7 +21,7 @@ export function FindingLines({ findings }: { readonly findings: readonly Finding
             .map((finding) => {
               const { title, says, remedy } = findingText(finding, format);
               return (
-                <li key={holdKey(finding)}>
+                <li key={holdKey(finding)} className={css[`at-${level}`]}>
                   <LevelMark level={level} /> <strong>{title}.</strong> {says}
                   <span className={css["remedy"]}> {remedy}</span>
                   <small className={css["source"]}> Source: {finding.source}</small>

@@ -9,7 +9,7 @@ import { Cautions } from "../log/Cautions.tsx";
 import { Button } from "../parts/Button.tsx";
 import { Empty } from "../parts/Empty.tsx";
 import { Page } from "../parts/Page.tsx";
-import { When } from "../parts/When.tsx";
+import { shortTime } from "./coatLines.ts";
 import { CoatTable } from "./CoatTable.tsx";
 import { FindingLines } from "./FindingLines.tsx";
 import { Signature } from "./Signature.tsx";
@@ -91,9 +91,7 @@ function Facts({ item: { standing } }: { readonly item: RackItem }) {
     <header>
       <p className={css["name"]}>{plan.name}</p>
       <p>{facts.filter((fact) => fact !== null).join(" · ")}</p>
-      <p className={css["soft"]}>
-        As it stood <When at={now} />
-      </p>
+      <p className={css["soft"]}>As it stood {shortTime(now, format.locale, { year: true })}</p>
     </header>
   );
 }

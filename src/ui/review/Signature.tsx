@@ -1,10 +1,12 @@
 import type { Piece } from "../../logbook/piece.ts";
+import { useFormat } from "../app/useFormat.ts";
 import { LevelMark } from "../parts/LevelMark.tsx";
-import { When } from "../parts/When.tsx";
+import { shortTime } from "./coatLines.ts";
 import css from "./ReviewPage.module.css";
 
 /** The last signature, or on paper a line to sign by hand. */
 export function Signature({ piece }: { readonly piece: Piece }) {
+  const { locale } = useFormat();
   const last = piece.reviews.at(-1);
   if (last === undefined)
     return (
@@ -17,11 +19,14 @@ export function Signature({ piece }: { readonly piece: Piece }) {
   return (
     <section className={css["section"]} aria-label="Signature">
       <p>
-        <LevelMark level={last.verdict} /> Signed by <strong>{last.name}</strong>, <When at={last.at} />
+        <LevelMark level={last.verdict} /> Signed by <strong>{last.name}</strong>,{" "}
+        {shortTime(last.at, locale, { year: true })}
         {since > 0 && `; ${since === 1 ? "a coat" : `${since} coats`} since: sign anew`}
       </p>
       {last.passed.map(({ rule, reason }) => (
-        <p key={`${rule} ${reason}`}>Hold passed: {reason}</p>
+        <p key={`${rule} ${reason}`} className={css["passed"]}>
+          Hold passed: {reason}
+        </p>
       ))}
     </section>
   );

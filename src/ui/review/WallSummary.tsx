@@ -1,6 +1,6 @@
 import type { Standing } from "../../logbook/standing.ts";
 import { useFormat } from "../app/useFormat.ts";
-import { When } from "../parts/When.tsx";
+import { shortTime } from "./coatLines.ts";
 import { bandWords, factorWords, missingWords, neededWords } from "./wallWords.ts";
 import css from "./ReviewPage.module.css";
 
@@ -49,7 +49,7 @@ export function WallSummary({ standing: { wall, piece } }: { readonly standing: 
             <span key={id}>
               {place > 0 && "; "}
               {format.show("mm", wallMm)}
-              {where === null ? "" : ` ${where}`} at {coats} coats, <When at={at} />
+              {where === null ? "" : ` ${where}`} at {coats} coats, {shortTime(at, format.locale)}
             </span>
           ))}
         </dd>

@@ -42,9 +42,21 @@ export function coatLines(
           : evidenceWords(dried, {
               format,
               now,
-              covered: over?.number ?? null,
               accepted: over?.acceptedDamp?.coatId === coat.id,
             }),
     };
   });
+}
+
+/** "13 Nov 18:40": a sheet of paper knows no yesterday. */
+export function shortTime(at: number, locale: string, { year = false } = {}): string {
+  return new Intl.DateTimeFormat(locale, {
+    ...(year ? { year: "numeric" } : {}),
+    day: "numeric",
+    month: "short",
+    hour: "2-digit",
+    minute: "2-digit",
+  })
+    .format(at)
+    .replaceAll(",", "");
 }

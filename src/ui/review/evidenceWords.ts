@@ -9,25 +9,24 @@ const notKnown: Record<NoReadyReason, string> = {
   "beyond-forecast": "not known",
 };
 
-/** What speaks for a coat's dryness: a hand or a scale before any sum, the sum before nothing. */
+/**
+ * What speaks for a coat's dryness at the moment it was covered, or now for the outermost: a hand or a scale before
+ * any sum, the sum before nothing. Short, since a whole wall of them goes on one sheet.
+ */
 export function evidenceWords(
   { evidence, leftShare, verdict, reason, basis, condensed }: CoatDrying,
   {
     format,
     now,
-    covered,
     accepted,
   }: {
     readonly format: Format;
     readonly now: number;
-    /** Number of the coat over it; null for the outermost. */
-    readonly covered: number | null;
     /** The maker was told it was damp, and went on. */
     readonly accepted: boolean;
   },
 ): string {
-  const when = covered === null ? "now" : `when coat ${covered} went on`;
-  const knowingly = accepted ? "; known with the tap" : "";
+  const knowingly = accepted ? ", told and gone on" : "";
   if (evidence !== null) {
     const { seen } = evidence;
     const found = { touch: "to the touch", weight: "by weight", surface: "by surface temperature" }[
@@ -37,10 +36,9 @@ export function evidenceWords(
   }
   if (leftShare === null || verdict === "unknown")
     return `${reason === null ? "not known" : notKnown[reason]}${knowingly}`;
-  const rests = basis.readings === 1 ? "1 air reading" : `${basis.readings} air readings`;
+  const rests = basis.readings === 1 ? "1 reading" : `${basis.readings} readings`;
   const wet = condensed ? ", water condensed on it" : "";
-  if (verdict === "dry") return `reckoned dry ${when} (${rests})${wet}`;
-  const left =
-    leftShare < 0.01 ? "perhaps not quite dry" : `${format.show("percent", leftShare)} of its water left`;
-  return `reckoned: ${left} ${when} (${rests})${wet}${knowingly}`;
+  if (verdict === "dry") return `reckoned dry (${rests})${wet}`;
+  const left = leftShare < 0.005 ? "perhaps dry" : `${format.show("percent", leftShare)} of its water left`;
+  return `reckoned: ${left} (${rests})${wet}${knowingly}`;
 }

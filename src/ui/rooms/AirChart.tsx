@@ -1,13 +1,15 @@
 import type { AirReading } from "../../logbook/piece.ts";
 import { useFormat } from "../app/useFormat.ts";
 import { useNow } from "../app/useNow.ts";
-import { dayTime } from "../format/time.ts";
+import { timeTicks } from "../charts/timeTicks.ts";
+import { useWidth } from "../charts/useWidth.ts";
+import { clockTime, dayTime } from "../format/time.ts";
 import { chartHours, fromStart, niceRange, recentReadings } from "./airSeries.ts";
 import styles from "./AirChart.module.css";
 
-const width = 640;
-const height = 150;
-const left = 52;
+const height = 132;
+const left = 58;
+const right = 8;
 const hourMs = 60 * 60_000;
 
 type Strip = {
@@ -22,6 +24,7 @@ type Strip = {
 export function AirChart({ readings }: { readonly readings: readonly AirReading[] }) {
   const format = useFormat();
   const now = useNow();
+  const [box, width] = useWidth<HTMLElement>(340);
   const recent = recentReadings(readings, now);
   const from = now - chartHours * hourMs;
   const strips: readonly Strip[] = [
@@ -43,9 +46,9 @@ export function AirChart({ readings }: { readonly readings: readonly AirReading[
     },
   ];
   return (
-    <figure className={styles["chart"]}>
+    <figure ref={box} className={styles["chart"]}>
       {strips.map((strip) => (
-        <AirStrip key={strip.title} strip={strip} from={from} now={now} />
+        <AirStrip key={strip.title} strip={strip} from={from} now={now} width={width} />
       ))}
       <details>
         <summary>As a table</summary>
@@ -72,26 +75,26 @@ export function AirChart({ readings }: { readonly readings: readonly AirReading[
   );
 }
 
-function AirStrip({
-  strip,
-  from,
-  now,
-}: {
+function AirStrip(props: {
   readonly strip: Strip;
   readonly from: number;
   readonly now: number;
+  readonly width: number;
 }) {
+  const { strip, from, now, width } = props;
+  const { locale } = useFormat();
   const { title, low, high, show, points } = strip;
-  const top = 10;
+  const top = 26;
   const floor = height - 24;
-  const x = (at: number): number => left + ((Math.max(at, from) - from) / (now - from)) * (width - left - 8);
+  const x = (at: number): number =>
+    left + ((Math.max(at, from) - from) / (now - from)) * (width - left - right);
   const y = (value: number): number => floor - ((value - low) / (high - low)) * (floor - top);
   // Straight from reading to reading and held after the last, as the sums take it.
   const path = fromStart(points, from)
     .map(({ at, value }, i) => `${i === 0 ? "M" : "L"}${x(at)} ${y(value)}`)
     .join("");
   const last = points.at(-1);
-  const marks = [0, 12, 24, 36, 48].map((hours) => ({ hours, at: now - hours * hourMs }));
+  const ticks = timeTicks(from, now, width < 480 ? 4 : 8).filter((at) => x(at) < width - 40);
   return (
     <svg
       viewBox={`0 0 ${width} ${height}`}
@@ -99,23 +102,20 @@ function AirStrip({
       role="img"
       aria-label={`${title} over the last two days; the figures are in the table`}
     >
+      <text className={styles["name"]} x={0} y={14}>
+        {title}
+      </text>
       {[low, (low + high) / 2, high].map((value) => (
         <g key={value}>
-          <line className={styles["rule"]} x1={left} x2={width - 8} y1={y(value)} y2={y(value)} />
-          <text className={styles["scale"]} x={left - 6} y={y(value) + 5} textAnchor="end">
+          <line className={styles["rule"]} x1={left} x2={width - right} y1={y(value)} y2={y(value)} />
+          <text className={styles["scale"]} x={left - 6} y={y(value) + 4} textAnchor="end">
             {show(value)}
           </text>
         </g>
       ))}
-      {marks.map(({ hours, at }) => (
-        <text
-          key={hours}
-          className={styles["scale"]}
-          x={x(at)}
-          y={height - 4}
-          textAnchor={hours === 0 ? "end" : hours === 48 ? "start" : "middle"}
-        >
-          {hours === 0 ? "now" : `${hours} h ago`}
+      {ticks.map((at) => (
+        <text key={at} className={styles["scale"]} x={x(at)} y={height - 5} textAnchor="middle">
+          {clockTime(at, locale)}
         </text>
       ))}
       <path className={styles["line"]} d={path} />
@@ -125,11 +125,8 @@ function AirStrip({
       {points
         .filter(({ at }) => at >= from)
         .map(({ at, value }) => (
-          <circle key={at} className={styles["dot"]} cx={x(at)} cy={y(value)} r={4} />
+          <circle key={at} className={styles["dot"]} cx={x(at)} cy={y(value)} r={3.5} />
         ))}
-      <text className={styles["name"]} x={left + 4} y={top + 12}>
-        {title}
-      </text>
     </svg>
   );
 }

@@ -1,6 +1,7 @@
 import { useState } from "react";
 import { streamOf } from "../../logbook/entry.ts";
 import type { Room } from "../../logbook/piece.ts";
+import { airClasses } from "../../trade/airClasses.ts";
 import { useFleeting } from "../app/fleeting.ts";
 import { useShop } from "../app/shop.tsx";
 import { useFormat } from "../app/useFormat.ts";
@@ -54,12 +55,17 @@ export function ReadingForm({ room }: { readonly room: Room }) {
           show={(value) => format.show("percent", value)}
         />
       </div>
-      <Choice
-        label="How the air moves about the pieces"
-        options={airClassOptions}
-        value={draft.air}
-        onChange={(air) => setDraft({ ...draft, air })}
-      />
+      <details>
+        <summary>Air: {airClasses[draft.air].label.toLowerCase()}</summary>
+        <div className={styles["more"]}>
+          <Choice
+            label="How the air moves about the pieces"
+            options={airClassOptions}
+            value={draft.air}
+            onChange={(air) => setDraft({ ...draft, air })}
+          />
+        </div>
+      </details>
       <Button kind="primary" size="big" onPress={save} debounceMs={700}>
         Log this reading
       </Button>

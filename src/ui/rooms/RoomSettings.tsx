@@ -15,7 +15,7 @@ const highestM = 5000;
 
 export function RoomSettings({ room }: { readonly room: Room }) {
   const { log } = useShop();
-  const { show } = useFormat();
+  const format = useFormat();
   const say = useFleeting((fleeting) => fleeting.say);
   const [name, setName] = useState(room.name);
   const [altitudeM, setAltitudeM] = useState<number | null>(room.altitudeM);
@@ -38,7 +38,7 @@ export function RoomSettings({ room }: { readonly room: Room }) {
         ? same
           ? "Nothing has been changed."
           : null
-        : `The height must lie from ${show("m", lowestM)} to ${show("m", highestM)}.`;
+        : `The height must lie from ${format.show("m", lowestM)} to ${format.show("m", highestM)}.`;
   return (
     <Card title="About this room">
       <TextField label="Name" value={name} onChange={setName} />
@@ -51,7 +51,7 @@ export function RoomSettings({ room }: { readonly room: Room }) {
         max={highestM}
         hint={
           fits
-            ? `Air pressure there is about ${show("hPa", pressureAtAltitudePa(altitudeM) / 100)}.`
+            ? `Air pressure there is about ${format.show("hPa", pressureAtAltitudePa(altitudeM) / 100)}.`
             : "Within 100 m is good enough."
         }
       />

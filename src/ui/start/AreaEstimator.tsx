@@ -73,40 +73,44 @@ export function AreaEstimator({
   return (
     <details className={css["estimator"]}>
       <summary>Reckon the surface</summary>
-      <PickField label="It is most like" options={bodies} value={kind} onChange={setKind} />
-      {asked[kind].map((name) => (
-        <NumberField
-          key={name}
-          label={names[name]}
-          quantity={name === "massG" ? "g" : "mm"}
-          min={0}
-          value={sizes[name]}
-          onChange={(value) => setSizes({ ...sizes, [name]: value })}
-        />
-      ))}
-      {kind === "weighed" && <PickField label="Dipped on" options={faces} value={side} onChange={setSide} />}
-      {kind === "weighed" && density === null && (
-        <p>Weight says nothing of the volume of this pattern material; take a box, a cylinder or a ball.</p>
-      )}
-      {kind === "weighed" && density !== null && (
-        <p>
-          Reckoned as {patternMaterials[material ?? "wax"].label.toLowerCase()} of {format.number(density, 0)}{" "}
-          kg/m³.
+      <div className={css["body"]}>
+        <PickField label="It is most like" options={bodies} value={kind} onChange={setKind} />
+        {asked[kind].map((name) => (
+          <NumberField
+            key={name}
+            label={names[name]}
+            quantity={name === "massG" ? "g" : "mm"}
+            min={0}
+            value={sizes[name]}
+            onChange={(value) => setSizes({ ...sizes, [name]: value })}
+          />
+        ))}
+        {kind === "weighed" && (
+          <PickField label="Dipped on" options={faces} value={side} onChange={setSide} />
+        )}
+        {kind === "weighed" && density === null && (
+          <p>Weight says nothing of the volume of this pattern material; take a box, a cylinder or a ball.</p>
+        )}
+        {kind === "weighed" && density !== null && (
+          <p>
+            Reckoned as {patternMaterials[material ?? "wax"].label.toLowerCase()} of{" "}
+            {format.number(density, 0)} kg/m³.
+          </p>
+        )}
+        <PickField label="Its skin is" options={reliefs} value={relief} onChange={setRelief} />
+        <p role="status">
+          {areaM2 === null ? "Fill in the sizes." : `About ${format.show("m2", areaM2)}, an estimate.`}
         </p>
-      )}
-      <PickField label="Its skin is" options={reliefs} value={relief} onChange={setRelief} />
-      <p role="status">
-        {areaM2 === null ? "Fill in the sizes." : `About ${format.show("m2", areaM2)}, an estimate.`}
-      </p>
-      <Button
-        kind="secondary"
-        disabledReason={areaM2 === null ? "The sizes above come first." : null}
-        onPress={() => {
-          if (areaM2 !== null) onUse(Number(areaM2.toPrecision(2)));
-        }}
-      >
-        Use it
-      </Button>
+        <Button
+          kind="secondary"
+          disabledReason={areaM2 === null ? "The sizes above come first." : null}
+          onPress={() => {
+            if (areaM2 !== null) onUse(Number(areaM2.toPrecision(2)));
+          }}
+        >
+          Use it
+        </Button>
+      </div>
     </details>
   );
 }

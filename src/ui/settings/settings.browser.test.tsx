@@ -1,0 +1,71 @@
+import { afterEach, expect, test } from "vitest";
+import { page } from "vitest/browser";
+import { clearDesks, demoDesk, showAt } from "../../../tests/demoDesk.ts";
+import { readSettings } from "../../storage/settings.ts";
+import { FiguresPage } from "./FiguresPage.tsx";
+import { SettingsPage } from "./SettingsPage.tsx";
+
+afterEach(clearDesks);
+
+const settings = { route: "/settings", screen: SettingsPage };
+const press = (name: string) => page.getByRole("button", { name }).click();
+
+test("units change what is read at once", async () => {
+  const { db, shop } = await demoDesk();
+  showAt(shop, "/settings", settings);
+  await expect.element(page.getByText(/a pour at 1,150.°C/)).toBeVisible();
+  await page.getByRole("radio", { name: "US" }).click();
+  await expect.element(page.getByText(/a pour at 2,102.°F/)).toBeVisible();
+  expect((await readSettings(db)).units).toBe("us");
+});
+
+test("the demo goes without touching a real piece", async () => {
+  const { db, shop, logged } = await demoDesk();
+  await shop.log({
+    do: "log",
+    stream: "piece/own",
+    type: "piece-started",
+    body: { plan: { name: "Own" }, roomId: "first" },
+  });
+  showAt(shop, "/settings", settings);
+  await press("Take the demo shop out");
+  await expect.element(page.getByRole("button", { name: "Load the demo shop" })).toBeVisible();
+  expect(await logged("piece-started")).toHaveLength(1);
+  expect(await db.entries.count()).toBe(1);
+  await press("Load the demo shop");
+  await expect.element(page.getByText(/^The demo shop is in\./)).toBeVisible();
+});
+
+test("a file that is no backup changes nothing and is explained", async () => {
+  const { db, shop } = await demoDesk();
+  const before = await db.entries.count();
+  showAt(shop, "/settings", settings);
+  await page
+    .getByLabelText("Read a backup")
+    .upload(new File(["not json"], "holiday.json", { type: "application/json" }));
+  await expect.element(page.getByText(/^This is not a backup, or it is cut off\./)).toBeVisible();
+  await expect.element(page.getByText("Nothing was changed.")).toBeVisible();
+  expect(await db.entries.count()).toBe(before);
+});
+
+test("an own drying factor is an entry of the shop, and the figures page shows it in place of the starting value", async () => {
+  const { shop, logged } = await demoDesk();
+  showAt(shop, "/settings", settings);
+  await page.getByRole("textbox", { name: "Drying factor" }).fill("1.3");
+  await press("Use these");
+  await expect.poll(async () => (await logged("shop-figures-set"))[0]?.body.dryingFactor).toBe(1.3);
+  showAt(shop, "/figures", { route: "/figures", screen: FiguresPage });
+  await page.getByRole("textbox", { name: "Find" }).fill("hours real");
+  await expect.element(page.getByText(/^1\.3, the shop's own/)).toBeVisible();
+});
+
+test("a drying factor of 80 is refused with its range", async () => {
+  const { shop, logged } = await demoDesk();
+  showAt(shop, "/settings", settings);
+  await page.getByRole("textbox", { name: "Drying factor" }).fill("80");
+  await press("Use these");
+  await expect
+    .element(page.getByText(/^Found 80 for the drying factor, expected 0\.1 to 10\./))
+    .toBeVisible();
+  expect(await logged("shop-figures-set")).toEqual([]);
+});

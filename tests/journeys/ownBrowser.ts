@@ -1,0 +1,49 @@
+import { spawn } from "node:child_process";
+import { readFile, rm } from "node:fs/promises";
+import { join } from "node:path";
+import { chromium, type Browser, type Page } from "@playwright/test";
+import { chromiumArgs, chromiumPath } from "../chromium.ts";
+
+export type OwnBrowser = {
+  readonly page: Page;
+  /** Ends the browser as a phone out of memory or power would: at once, with no chance to tidy up. */
+  readonly kill: () => Promise<void>;
+};
+
+/** Starts a browser on a profile of its own that outlives it, so that it can be killed and started again. */
+export async function startBrowser(profile: string): Promise<OwnBrowser> {
+  const portFile = join(profile, "DevToolsActivePort");
+  await rm(portFile, { force: true });
+  const child = spawn(
+    chromiumPath(),
+    [...chromiumArgs, "--headless", "--remote-debugging-port=0", `--user-data-dir=${profile}`, "about:blank"],
+    { stdio: "ignore" },
+  );
+  const gone = new Promise<void>((done) => child.once("exit", () => done()));
+  const browser = await connect(portFile);
+  const session = await browser.newBrowserCDPSession();
+  const { processInfo } = await session.send("SystemInfo.getProcessInfo");
+  const own = processInfo.find(({ type }) => type === "browser");
+  if (own === undefined) throw new Error("the browser did not tell its process id");
+  const page = browser.contexts()[0]?.pages()[0] ?? (await browser.newContext().then((it) => it.newPage()));
+  await page.setViewportSize({ width: 390, height: 844 });
+  page.setDefaultTimeout(10_000);
+  return {
+    page,
+    kill: async () => {
+      process.kill(own.id, "SIGKILL");
+      await gone;
+      await browser.close().catch(() => undefined);
+    },
+  };
+}
+
+async function connect(portFile: string): Promise<Browser> {
+  for (let tries = 0; tries < 150; tries += 1) {
+    const port = (await readFile(portFile, "utf8").catch(() => "")).split("\n")[0];
+    if (port !== undefined && port !== "")
+      return chromium.connectOverCDP(`http://127.0.0.1:${port}`, { timeout: 20_000 });
+    await new Promise((done) => setTimeout(done, 100));
+  }
+  throw new Error(`no browser wrote ${portFile} within 15 s`);
+}
