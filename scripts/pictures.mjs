@@ -81,11 +81,11 @@ if (forReadme) {
   await context.close();
 } else {
   const looks = [
-    ["phone-light", phone, { demo: true }],
-    ["phone-dark", phone, { demo: true, settings: ["Dark"] }],
-    ["phone-sun-us", phone, { demo: true, settings: [/sun/i, /US/] }],
-    ["desk-light", desk, { demo: true }],
-    ["phone-empty", phone, { demo: false }],
+    { look: "phone-light", size: phone, how: { demo: true } },
+    { look: "phone-dark", size: phone, how: { demo: true, settings: ["Dark"] } },
+    { look: "phone-sun-us", size: phone, how: { demo: true, settings: [/sun/i, /US/] } },
+    { look: "desk-light", size: desk, how: { demo: true } },
+    { look: "phone-empty", size: phone, how: { demo: false } },
   ];
   const plain = [
     "/",
@@ -105,7 +105,7 @@ if (forReadme) {
     "/archive",
   ];
   const ofPiece = ["", "/plan", "/review", "/log/metal-poured", "/log/crack-found", "/log/dryness-seen"];
-  for (const [look, size, how] of looks) {
+  for (const { look, size, how } of looks) {
     const { context, page } = await openShop(size, how);
     for (const path of plain)
       await take(page, `${look}${path === "/" ? "-rack" : path.replaceAll("/", "-")}`, path);

@@ -1,3 +1,4 @@
+import { lazy, Suspense } from "react";
 import { Router } from "wouter";
 import { Toasts } from "../parts/Toasts.tsx";
 import { Frame } from "./Frame.tsx";
@@ -5,6 +6,9 @@ import { Routes } from "./Routes.tsx";
 import { ShopProvider, type ShopDoor } from "./shop.tsx";
 import { UpdateBar } from "./UpdateBar.tsx";
 import { useTheme } from "./useTheme.ts";
+
+// The rack is painted first; what watches the due times may come a moment later.
+const DueAlarm = lazy(() => import("../due/DueAlarm.tsx").then((module) => ({ default: module.DueAlarm })));
 
 export function App({ shop, base }: { readonly shop: ShopDoor; readonly base: string }) {
   return (
@@ -25,6 +29,9 @@ function InShop() {
         <Routes />
       </Frame>
       <Toasts />
+      <Suspense fallback={null}>
+        <DueAlarm />
+      </Suspense>
     </>
   );
 }

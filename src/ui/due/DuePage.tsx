@@ -91,7 +91,9 @@ function DueLists({ dues }: { readonly dues: readonly DueTime[] }) {
         <Empty title="Nothing is drying against a clock">
           <p>
             A coat gets a ready time once it is logged and the room’s air has been read.{" "}
-            <Link href={paths.rooms}>Read the air</Link>
+            <Link href={paths.rooms} className={styles["link"]}>
+              Read the air
+            </Link>
           </p>
         </Empty>
       )}

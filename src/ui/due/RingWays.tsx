@@ -70,7 +70,9 @@ export function RingWays(props: {
         </div>
       </dl>
       <p>
-        <Link href={paths.ring}>Try what rings on this device</Link>
+        <Link href={paths.ring} className={styles["link"]}>
+          Try what rings on this device
+        </Link>
       </p>
       <p className={styles["label"]}>
         None of this is for kiln or metal: those need a controller or a person who watches.

@@ -58,7 +58,7 @@ export function WireForm({ item }: LogFormProps) {
       title="Wire wrapped"
       initial={{ note: "" }}
       schema={z.object({
-        note: words("note", "Say which wire and where: 1.6 mm iron, six turns, 25 mm apart."),
+        note: words("note", "Say which wire and where: soft iron, six turns below the cup."),
       })}
     >
       {({ draft, set, errors }) => (

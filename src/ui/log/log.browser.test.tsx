@@ -1,7 +1,7 @@
 import { cleanup } from "@testing-library/react";
 import { afterEach, describe, expect, test } from "vitest";
 import { page } from "vitest/browser";
-import { clearDesks, demoDesk, deskNow, showAt } from "../../../tests/demoDesk.ts";
+import { clearDesks, demoDesk, deskNow, showAt } from "../../../tests/demoDesk.tsx";
 import { hasDrafts } from "../../storage/drafts.ts";
 import type { ShopDoor } from "../app/shop.tsx";
 import { LogPage } from "./LogPage.tsx";

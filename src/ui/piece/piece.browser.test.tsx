@@ -1,6 +1,6 @@
 import { afterEach, beforeEach, expect, test } from "vitest";
 import { page } from "vitest/browser";
-import { clearDesks, demoDesk, deskNow, showAt, type Desk } from "../../../tests/demoDesk.ts";
+import { clearDesks, demoDesk, deskNow, showAt, type Desk } from "../../../tests/demoDesk.tsx";
 import { PiecePage } from "./PiecePage.tsx";
 
 let desk: Desk;

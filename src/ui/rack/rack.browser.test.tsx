@@ -1,7 +1,7 @@
 import { act } from "@testing-library/react";
 import { afterEach, expect, test } from "vitest";
 import { page } from "vitest/browser";
-import { clearDesks, demoDesk, deskNow, showAt } from "../../../tests/demoDesk.ts";
+import { clearDesks, demoDesk, deskNow, showAt } from "../../../tests/demoDesk.tsx";
 import { RackPage } from "./RackPage.tsx";
 
 const hourMs = 3_600_000;

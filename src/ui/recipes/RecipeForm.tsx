@@ -105,7 +105,7 @@ export function RecipeForm({ recipe, taken, onSaved }: Props) {
             min={0}
             value={draft.morMPa}
             onChange={(morMPa) => set({ morMPa })}
-            hint="4 MPa is a starting value for fused silica, known to a factor of 1.7. A broken test bar is better."
+            hint={`${format.show("MPa", 4)} is a starting value for fused silica, known to a factor of 1.7. A broken test bar is better.`}
             error={errors["morMPa"]}
           />
           <NumberField
@@ -114,7 +114,7 @@ export function RecipeForm({ recipe, taken, onSaved }: Props) {
             min={0}
             value={draft.safetyFactor}
             onChange={(safetyFactor) => set({ safetyFactor })}
-            hint="3 to start with; 4 for more than 25 kg of metal, a first use, or people near."
+            hint={`3 to start with; 4 for more than ${format.show("kg", 25)} of metal, a first use, or people near.`}
             error={errors["safetyFactor"]}
           />
           <NumberField

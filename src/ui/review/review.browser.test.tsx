@@ -1,6 +1,6 @@
 import { afterEach, expect, test } from "vitest";
 import { page } from "vitest/browser";
-import { clearDesks, demoDesk, showAt } from "../../../tests/demoDesk.ts";
+import { clearDesks, demoDesk, showAt } from "../../../tests/demoDesk.tsx";
 import { readSettings } from "../../storage/settings.ts";
 import type { ShopDoor } from "../app/shop.tsx";
 import { ReviewPage } from "./ReviewPage.tsx";

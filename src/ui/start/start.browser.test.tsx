@@ -1,6 +1,6 @@
 import { afterEach, expect, test } from "vitest";
 import { page, userEvent } from "vitest/browser";
-import { clearDesks, demoDesk, showAt } from "../../../tests/demoDesk.ts";
+import { clearDesks, demoDesk, showAt } from "../../../tests/demoDesk.tsx";
 import { PlanPage } from "./PlanPage.tsx";
 import { StartPage } from "./StartPage.tsx";
 

@@ -1,6 +1,6 @@
 import { cleanup, render } from "@testing-library/react";
 import { Dexie } from "dexie";
-import { createElement, useSyncExternalStore, type ComponentType } from "react";
+import { useSyncExternalStore, type ComponentType } from "react";
 import { v7 } from "uuid";
 import { Route, Router } from "wouter";
 import type { Entry, EntryOf, EntryType } from "../src/logbook/entry.ts";
@@ -51,8 +51,13 @@ export function showAt(
 ) {
   const places = [path];
   const hook = memoryPlace(places);
-  const route = createElement(Route, { path: at.route, component: at.screen as never });
-  render(createElement(ShopProvider, { shop, children: createElement(Router, { hook, children: route }) }));
+  render(
+    <ShopProvider shop={shop}>
+      <Router hook={hook}>
+        <Route path={at.route} component={at.screen as never} />
+      </Router>
+    </ShopProvider>,
+  );
   return { places: places as readonly string[] };
 }
 
