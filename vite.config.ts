@@ -1,10 +1,12 @@
 import react from "@vitejs/plugin-react";
 import { VitePWA } from "vite-plugin-pwa";
 import { defineConfig } from "vite";
+import product from "./package.json" with { type: "json" };
 
 export default defineConfig({
   // Set DIPBOOK_BASE to "/some-path/" at build time when the host serves the app below a path.
   base: process.env["DIPBOOK_BASE"] ?? "/",
+  define: { "import.meta.env.VITE_DIPBOOK_VERSION": JSON.stringify(product.version) },
   build: { target: "es2022", chunkSizeWarningLimit: 700 },
   plugins: [
     react(),

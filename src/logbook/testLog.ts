@@ -8,7 +8,6 @@ import type { Surroundings } from "./standing.ts";
 
 /** For tests only: an invented piece, told entry by entry through the same door as the app. */
 export const hourMs = 3_600_000;
-export const dayMs = 24 * hourMs;
 /** A Monday morning in June. */
 export const monday = Date.UTC(2025, 5, 2, 8);
 

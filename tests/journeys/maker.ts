@@ -79,7 +79,10 @@ export function makerAt(page: Page, { tap }: Hands) {
     await onScreen("Drying room");
     await stepTo("Temperature", tempC, 0.5);
     await stepTo("Humidity", rh, 0.01);
-    if (moves !== undefined) await choose(/^How the air moves/, moves);
+    if (moves !== undefined) {
+      await tap(page.getByText(/^Air: /));
+      await choose(/^How the air moves/, moves);
+    }
     await tap(key("Log this reading"));
     await expect(page.getByText(/^Logged for Drying room/)).toBeVisible();
   };

@@ -25,7 +25,8 @@ export async function startBrowser(profile: string): Promise<OwnBrowser> {
   const { processInfo } = await session.send("SystemInfo.getProcessInfo");
   const own = processInfo.find(({ type }) => type === "browser");
   if (own === undefined) throw new Error("the browser did not tell its process id");
-  const page = browser.contexts()[0]?.pages()[0] ?? (await browser.newContext().then((it) => it.newPage()));
+  const context = browser.contexts()[0] ?? (await browser.newContext());
+  const page = context.pages()[0] ?? (await context.newPage());
   await page.setViewportSize({ width: 390, height: 844 });
   page.setDefaultTimeout(10_000);
   return {

@@ -51,6 +51,9 @@ const runs = (page: Page) =>
 const mark = (page: Page) => page.evaluate(() => document.body.setAttribute("data-mark", "untouched"));
 const isUntouched = (page: Page) => page.evaluate(() => document.body.hasAttribute("data-mark"));
 
+const isWaiting = (page: Page) =>
+  page.evaluate(async () => (await navigator.serviceWorker.ready).waiting !== null);
+
 const waiting = (page: Page) => page.getByText("A new version of Dipbook is ready.");
 
 test("a new version waits while a form is half filled, and the draft is there after it is let in", async ({
@@ -69,6 +72,7 @@ test("a new version waits while a form is half filled, and the draft is there af
   await expect(waiting(page)).toBeVisible();
   await expect(page.getByText("What you are writing is kept")).toBeVisible();
   await page.waitForTimeout(2_000);
+  expect(await isWaiting(page)).toBe(true);
   expect(await isUntouched(page)).toBe(true);
   expect(await runs(page)).toBe("first");
 

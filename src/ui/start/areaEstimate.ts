@@ -1,3 +1,5 @@
+import { hollowAreaM2, solidAreaM2 } from "../../geometry/simpleSolids.ts";
+
 /** A body simple enough to measure with a rule or a scale, standing for a piece with its gating. */
 export type AreaBody =
   | { readonly kind: "box"; readonly lengthMm: number; readonly widthMm: number; readonly heightMm: number }
@@ -17,8 +19,7 @@ export const reliefFactors = { smooth: 1, relief: 1.3, deep: 1.7 } as const;
 export type Relief = keyof typeof reliefFactors;
 
 /**
- * Surface in m² of the smooth body, times its relief. Plain geometry; a pattern of even thickness has its volume
- * over its thickness on each face. Lengths above 0 mm, mass above 0 g, density above 0 kg/m³.
+ * Surface in m² of the smooth body, times its relief. Lengths above 0 mm, mass above 0 g, density above 0 kg/m³.
  */
 export function areaM2Of(body: AreaBody, relief: Relief): number {
   return smoothM2(body) * reliefFactors[relief];
@@ -27,15 +28,21 @@ export function areaM2Of(body: AreaBody, relief: Relief): number {
 function smoothM2(body: AreaBody): number {
   switch (body.kind) {
     case "box":
-      return (
-        (2 * (body.lengthMm * body.widthMm + body.widthMm * body.heightMm + body.heightMm * body.lengthMm)) /
-        1e6
-      );
+      return solidAreaM2({
+        kind: "box",
+        widthMm: body.widthMm,
+        depthMm: body.lengthMm,
+        heightMm: body.heightMm,
+      });
     case "cylinder":
-      return (Math.PI * body.diameterMm * (body.heightMm + body.diameterMm / 2)) / 1e6;
     case "sphere":
-      return (Math.PI * body.diameterMm ** 2) / 1e6;
+      return solidAreaM2(body);
     case "weighed":
-      return (body.faces * (body.massG / 1000 / body.densityKgM3)) / (body.thicknessMm / 1000);
+      return hollowAreaM2({
+        massKg: body.massG / 1000,
+        wallMm: body.thicknessMm,
+        densityKgM3: body.densityKgM3,
+        faces: body.faces,
+      });
   }
 }
