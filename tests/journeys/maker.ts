@@ -200,5 +200,3 @@ export function makerAt(page: Page, { tap }: Hands) {
     logFor,
   };
 }
-
-export type Maker = ReturnType<typeof makerAt>;

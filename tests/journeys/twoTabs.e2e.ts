@@ -9,7 +9,7 @@ async function deafen(page: Page): Promise<void> {
   await page.addInitScript(() => {
     const ears = BroadcastChannel.prototype;
     ears.addEventListener = () => undefined;
-    Object.defineProperty(ears, "onmessage", { set: () => undefined });
+    Object.defineProperty(ears, "onmessage", { value: null, writable: true });
   });
 }
 
