@@ -7,7 +7,7 @@ export default defineConfig({
   outputDir: "../../test-results/bench",
   testMatch: "**/*.bench.ts",
   workers: 1,
-  timeout: 600_000,
+  timeout: 300_000,
   use: { ...base.use, actionTimeout: 20_000 },
   reporter: [["list"]],
 });

@@ -53,22 +53,21 @@ test("a tap and a cold rack beside their floors", async () => {
   const floor = await rawStrictAdds(page, 100);
   const tapped: number[] = [];
   while (tapped.length < taps) {
-    const tile = page.getByRole("button", { name: /Coat 6/ }).first();
+    const tile = page.getByRole("button", { name: /Coat 6 · backup/ }).first();
     if (!(await tile.isVisible())) {
       await page.getByRole("button", { name: "Next pieces" }).click({ delay: 60 });
       await page.waitForTimeout(800);
       continue;
     }
-    const before = await page.getByText(/Coat 6 done/).count();
+    const name = ((await tile.textContent()) ?? "").split("Coat 6")[0] ?? "";
     const taken = page.evaluate(
-      (shown) =>
+      (piece) =>
         new Promise<number>((done) => {
           addEventListener(
             "pointerup",
             () => {
               const start = performance.now();
-              const isDone = (): boolean =>
-                (document.body.textContent.match(/Coat 6 done/g) ?? []).length > shown;
+              const isDone = (): boolean => document.body.textContent.includes(`${piece}Coat 6 done`);
               const watch = new MutationObserver(() => {
                 if (!isDone()) return;
                 watch.disconnect();
@@ -84,10 +83,13 @@ test("a tap and a cold rack beside their floors", async () => {
             { once: true, capture: true },
           );
         }),
-      before,
+      name,
     );
     await tile.click({ delay: 60 });
-    tapped.push(await taken);
+    const late = new Promise<never>((_, fail) => {
+      setTimeout(() => fail(new Error(`tap ${tapped.length + 1} was not done after 10 s`)), 10_000);
+    });
+    tapped.push(await Promise.race([taken, late]));
     await page.waitForTimeout(900);
   }
   const tap = figuresOf(tapped);
