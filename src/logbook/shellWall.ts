@@ -4,6 +4,7 @@ import {
   requiredWallBandMm,
   safetyBand,
   safetyReached,
+  strengthSpread,
 } from "../physics/wall.ts";
 import type { WallPart } from "../physics/wall.ts";
 import { alloyOf } from "../trade/alloys.ts";
@@ -17,8 +18,6 @@ import type { CoatDrying, WallStanding } from "./standing.ts";
 const startingMorMPa = 4;
 const startingSafetyFactor = 3;
 const startingBackup = { kind: "backup", stuccoId: "16-30" } as const;
-/** A shell's strength is known to × or ÷ this; judgement, as in the sums of the wall. */
-const strengthSpread = 1.7;
 /** What one caliper reading may say of coats still to come: no more than the table's own spread. */
 const learntRange = { low: 0.75, high: 1.25 };
 

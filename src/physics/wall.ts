@@ -37,7 +37,7 @@ const endlessFactor = 0.75;
 const hoopShare = 0.5;
 
 /** Bending strength of a shell whose own was never measured is known to × or ÷ this: judgement. */
-const strengthSpread = 1.7;
+export const strengthSpread = 1.7;
 
 /** Pressure of standing metal, Pa: ρ·g·h. Liquid density 500–25 000 kg/m³, head 0–20 m. */
 export function headPressurePa({ densityKgM3, headM }: { densityKgM3: number; headM: number }): number {
