@@ -36,6 +36,9 @@ export default defineConfig({
             "date-fns",
             "lucide-react",
             "workbox-window",
+            "papaparse",
+            "three",
+            "meshoptimizer",
           ],
         },
         test: {

@@ -68,16 +68,16 @@ export function forecastAir({
     const intervals = steps.map(({ durationS }) => ({ durationS, tempC, rh, pressurePa, filmWM2K }));
     return { intervals, basis: "hold-last", lastAgeS };
   }
-  const moments = known.map((reading) => ({ atMs: reading.atMs, ...momentOf(reading) }));
+  const momentAt = momentsOf(known);
   // Today's difference is taken at the last reading, which may be a while ago.
   const today = momentOf(last);
-  const before = momentAt(moments, last.atMs - dayMs);
+  const before = momentAt(last.atMs - dayMs);
   const offset = { tempC: today.tempC - before.tempC, dewC: today.dewC - before.dewC };
   const intervals = steps.map(({ middleMs, durationS }) => {
     const atMs = nowMs + middleMs;
     // A repeat reaches back over as many whole days as land it on readings.
     const days = Math.max(1, Math.ceil((atMs - last.atMs) / dayMs));
-    const then = momentAt(moments, atMs - days * dayMs);
+    const then = momentAt(atMs - days * dayMs);
     const fade = Math.exp(-(atMs - last.atMs) / fadeMs);
     const tempC = clamp(then.tempC + fade * offset.tempC, { low: coldestC, high: hottestC });
     const rh = rhOf({ tempC, dewC: then.dewC + fade * offset.dewC });
@@ -107,18 +107,38 @@ function momentOf({ tempC, rh }: { tempC: number; rh: number }): Moment {
   return { tempC, dewC: dewPointC({ tempC, rh: damp }) ?? tempC };
 }
 
-function momentAt(moments: readonly (Moment & { readonly atMs: number })[], atMs: number): Moment {
-  const i = moments.findIndex((moment) => moment.atMs >= atMs);
-  const after = moments[i] ?? moments.at(-1);
-  const before = moments[i - 1] ?? after;
-  if (after === undefined || before === undefined)
-    throw new RangeError("moments must not be empty, found none");
-  if (after.atMs <= before.atMs) return after;
-  const share = clamp((atMs - before.atMs) / (after.atMs - before.atMs), { low: 0, high: 1 });
-  return {
-    tempC: before.tempC + share * (after.tempC - before.tempC),
-    dewC: before.dewC + share * (after.dewC - before.dewC),
+/** The air at a time on the straight line between the readings about it; each dew point is worked out once, when asked. */
+function momentsOf(known: readonly AirReading[]): (atMs: number) => Moment {
+  const made: (Moment | undefined)[] = [];
+  const momentOfIndex = (index: number): Moment & { readonly atMs: number } => {
+    const reading = known[index];
+    if (reading === undefined)
+      throw new RangeError(`index must be 0–${known.length - 1} of the readings, found ${index}`);
+    return { ...(made[index] ??= momentOf(reading)), atMs: reading.atMs };
   };
+  return (atMs) => {
+    const i = firstFrom(known, atMs);
+    const after = momentOfIndex(Math.min(i, known.length - 1));
+    const before = i === 0 ? after : momentOfIndex(i - 1);
+    if (after.atMs <= before.atMs) return after;
+    const share = clamp((atMs - before.atMs) / (after.atMs - before.atMs), { low: 0, high: 1 });
+    return {
+      tempC: before.tempC + share * (after.tempC - before.tempC),
+      dewC: before.dewC + share * (after.dewC - before.dewC),
+    };
+  };
+}
+
+/** Index of the first reading at or after a time; their number where there is none. They are in order. */
+function firstFrom(known: readonly AirReading[], atMs: number): number {
+  let low = 0;
+  let high = known.length;
+  while (low < high) {
+    const middle = (low + high) >> 1;
+    if ((known[middle]?.atMs ?? Infinity) < atMs) low = middle + 1;
+    else high = middle;
+  }
+  return low;
 }
 
 function rhOf({ tempC, dewC }: Moment): number {

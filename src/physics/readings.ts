@@ -76,7 +76,7 @@ export function intervalsFromReadings({
     gapMs = Math.max(gapMs, (next?.atMs ?? toMs) - reading.atMs);
     add(
       next
-        ? between(reading, next, { from, to, pressurePa })
+        ? intervalsBetween(reading, next, { from, to, pressurePa })
         : [held(reading, { ms: to - from, pressurePa })],
     );
   }
@@ -90,7 +90,8 @@ function held(
   return { durationS: ms / 1000, tempC, rh, pressurePa, filmWM2K };
 }
 
-function between(
+/** The air between two readings that follow one another, from `from` to `to` (epoch ms) within them. */
+export function intervalsBetween(
   a: AirReading,
   b: AirReading,
   { from, to, pressurePa }: { from: number; to: number; pressurePa: number },

@@ -1,11 +1,9 @@
+import { tenthQuantile } from "./normal.ts";
 import { requirePositive, requireWithin } from "./range.ts";
 
 /** Prior variance of a shop's own factor on drying time, and of one coat about it (both of ln t); estimates. */
 export const priorVariance = 0.16;
 export const coatVariance = 0.0625;
-
-/** One side of an 80 % band of the normal distribution, in standard deviations. */
-const tenthQuantile = 1.2816;
 
 const gapStepS = 7200;
 

@@ -1,0 +1,78 @@
+import { requirePositive, requireWithin } from "./range.ts";
+
+/** A pattern as the fire meets it. */
+export type BurningPattern = {
+  readonly massKg: number;
+  readonly isWax: boolean;
+  /** Where it is held to run out, °C; null where it never runs. */
+  readonly drainC: number | null;
+  /** Its smoke: from here it decomposes, to here it is gone but for carbon, °C. */
+  readonly burnFromC: number;
+  readonly burnToC: number;
+  readonly heatMJKg: number;
+  readonly airKgKg: number;
+  readonly finishC: number;
+  readonly finishMin: number;
+};
+
+export type BurnAir = {
+  readonly heatKW: number;
+  readonly limitKW: number;
+  readonly isTooMuch: boolean;
+  /** Air to burn it all, kg, and while it burns, normal m³/h (0 °C, 1 atm). */
+  readonly airKg: number;
+  readonly airM3H: number;
+};
+
+/** Dry air at 0 °C and 101.325 kPa, kg/m³: ISO 2533. */
+const airKgM3 = 1.293;
+/** A flash burns wax in about this time, s, and plastic in twice it: common practice, no source. */
+const flashWaxS = 300;
+/** Heat a small kiln bears from a burning pattern: 150 kW/m³, no more than 30 kW; judgement, starting value. */
+const heatKWPerM3 = 150;
+const mostHeatKW = 30;
+
+/** Heat release a kiln of a size bears, kW. */
+export function heatLimitKW(volumeL: number): number {
+  requirePositive("volumeL", volumeL, { high: 100_000, unit: "L" });
+  return Math.min(mostHeatKW, (heatKWPerM3 * volumeL) / 1000);
+}
+
+/** Seconds a pattern burns when its shell is put into a hot kiln. */
+export function flashBurnS(pattern: Pick<BurningPattern, "isWax">): number {
+  return pattern.isWax ? flashWaxS : 2 * flashWaxS;
+}
+
+/** Heat a pattern gives off while it burns wholly in `burnS`, against the kiln's size, and the air that takes. */
+export function burnAir({
+  pattern,
+  burnS,
+  volumeL,
+}: {
+  pattern: Pick<BurningPattern, "massKg" | "heatMJKg" | "airKgKg">;
+  burnS: number;
+  volumeL: number;
+}): BurnAir {
+  const { massKg, heatMJKg, airKgKg } = pattern;
+  requireWithin("massKg", massKg, { low: 0, high: 1000, unit: "kg (not g)" });
+  requireWithin("heatMJKg", heatMJKg, { low: 0, high: 60, unit: "MJ/kg" });
+  requireWithin("airKgKg", airKgKg, { low: 0, high: 35, unit: "kg/kg" });
+  requirePositive("burnS", burnS, { high: 1e6, unit: "s" });
+  const limitKW = heatLimitKW(volumeL);
+  const heatKW = (massKg * heatMJKg * 1000) / burnS;
+  const airKg = massKg * airKgKg;
+  return {
+    heatKW,
+    limitKW,
+    isTooMuch: heatKW > limitKW * (1 + 1e-9),
+    airKg,
+    airM3H: ((airKg / airKgM3) * 3600) / burnS,
+  };
+}
+
+/** Steepest ramp through the smoke at which the heat release stays within the kiln's size, K/h. */
+export function burnRateKPerH({ pattern, volumeL }: { pattern: BurningPattern; volumeL: number }): number {
+  const heatKJ = pattern.massKg * pattern.heatMJKg * 1000;
+  if (heatKJ === 0) return Infinity;
+  return ((pattern.burnToC - pattern.burnFromC) * heatLimitKW(volumeL) * 3600) / heatKJ;
+}

@@ -1,0 +1,84 @@
+/** A property that is one number, or goes linearly between `[°C, value]` rows and is flat beyond them. */
+export type Property = number | PropertyRows;
+type PropertyRows = readonly (readonly [atC: number, value: number])[];
+
+/** Heat held by a kilogram over temperature, rising; two rows of one temperature are a melting point. */
+export type HeatHeld = readonly (readonly [atC: number, JKg: number])[];
+
+export function propertyAt(property: Property, atC: number): number {
+  if (typeof property === "number") return property;
+  let before = firstOf(property);
+  for (const row of property) {
+    if (row[0] >= atC) return between(before, row, Math.max(before[0], atC));
+    before = row;
+  }
+  return before[1];
+}
+
+/** The property's integral from one temperature to another; minus that the other way. */
+export function propertyBetween(property: Property, { fromC, toC }: { fromC: number; toC: number }): number {
+  if (typeof property === "number") return property * (toC - fromC);
+  if (toC < fromC) return -propertyBetween(property, { fromC: toC, toC: fromC });
+  let sum = 0;
+  let at = fromC;
+  for (const [rowC] of [...property, [Infinity, 0] as const]) {
+    const next = Math.min(rowC, toC);
+    if (next <= at) continue;
+    sum += (next - at) * propertyAt(property, (at + next) / 2);
+    at = next;
+  }
+  return sum;
+}
+
+/** Heat held at a temperature, J/kg, from the rows' own zero; beyond the rows by the end slopes. */
+export function heldAt(rows: HeatHeld, atC: number): number {
+  let [before, after] = firstTwo(rows);
+  for (const [i, row] of rows.entries()) {
+    if (i < 2) continue;
+    if (after[0] >= atC) break;
+    before = after;
+    after = row;
+  }
+  return between(before, after, atC);
+}
+
+/**
+ * The temperature T and heat H on the rows at which a·H + b·T = c, for a > 0 and b >= 0: one crossing,
+ * found on its own straight piece, so a freezing range or point needs no iteration.
+ */
+export function crossHeld(
+  rows: HeatHeld,
+  { a, b, c }: { a: number; b: number; c: number },
+): readonly [atC: number, JKg: number] {
+  let [before, after] = firstTwo(rows);
+  for (const [i, row] of rows.entries()) {
+    if (i < 2) continue;
+    if (a * after[1] + b * after[0] >= c) break;
+    before = after;
+    after = row;
+  }
+  const low = a * before[1] + b * before[0];
+  const share = (c - low) / (a * after[1] + b * after[0] - low);
+  return [before[0] + share * (after[0] - before[0]), before[1] + share * (after[1] - before[1])];
+}
+
+function between(
+  [fromC, from]: readonly [number, number],
+  [toC, to]: readonly [number, number],
+  atC: number,
+): number {
+  return toC === fromC ? to : from + ((to - from) * (atC - fromC)) / (toC - fromC);
+}
+
+function firstOf(rows: PropertyRows): readonly [number, number] {
+  const [row] = rows;
+  if (row === undefined) throw new RangeError("a property table wants at least one row, found none");
+  return row;
+}
+
+function firstTwo(rows: HeatHeld): [readonly [number, number], readonly [number, number]] {
+  const [first, second] = rows;
+  if (first === undefined || second === undefined)
+    throw new RangeError(`rows of heat held must be at least 2, found ${rows.length}`);
+  return [first, second];
+}

@@ -1,0 +1,79 @@
+import type { MovingAir } from "./film.ts";
+import { evaporativeDropK } from "./film.ts";
+import { logBelow } from "./normal.ts";
+import { requireFraction } from "./range.ts";
+import type { ShareEvidence } from "./shareEvidence.ts";
+import { evidenceWeights, shareWithin } from "./shareEvidence.ts";
+import type { IndexedCoat } from "./surfaceEvidence.ts";
+import { indexEvidence } from "./surfaceEvidence.ts";
+
+/** Drop a cheek can feel, K, and how sharply; common practice, no source. */
+const feltDropK = 2;
+const feltSdK = 0.7;
+
+/**
+ * Touch and colour read the outer film only: "dry" is the start of the front, not its end, and in a pocket says
+ * still less. `saw` "damp" is a face in between.
+ */
+export function skinEvidence({
+  source,
+  saw,
+  afterS,
+  coat,
+}: {
+  readonly source: "touch" | "colour";
+  readonly saw: "dry" | "damp" | "wet";
+  readonly afterS: number;
+  readonly coat: IndexedCoat;
+}): ShareEvidence {
+  requireFraction("criticalShare", coat.criticalShare);
+  const { criticalShare } = coat;
+  const bands = {
+    dry: { below: 0.8 * criticalShare },
+    damp: { above: 0.3 * criticalShare, below: 1.1 * criticalShare },
+    wet: { above: 0.8 * criticalShare },
+  };
+  // A dry face bounds a pocket from below only, that is not at all; a wet face means a wet pocket.
+  const band =
+    coat.pocketSM > 0 && saw !== "wet" ? { above: saw === "damp" ? bands.damp.above : 0 } : bands[saw];
+  return {
+    source,
+    weight: evidenceWeights[source],
+    afterS,
+    sinceS: null,
+    logLikelihood: shareWithin({ ...band, sd: 0.15 * criticalShare, mistaken: 0.1 }),
+  };
+}
+
+export type CheekVerdict =
+  | { readonly kind: "heard"; readonly evidence: ShareEvidence; readonly dropK: number }
+  | {
+      readonly kind: "refused";
+      readonly code: "signal-too-small";
+      readonly dropK: number;
+      readonly leastK: number;
+    };
+
+/** Cold or not cold to the cheek: a difference of about 2 K can be felt. Refused where even a wet face is not so cold. */
+export function cheekEvidence({
+  cold,
+  afterS,
+  air,
+  coat,
+}: {
+  readonly cold: boolean;
+  readonly afterS: number;
+  readonly air: MovingAir;
+  readonly coat: IndexedCoat;
+}): CheekVerdict {
+  const dropK = evaporativeDropK(air);
+  const leastK = feltDropK + feltSdK;
+  if (dropK < leastK) return { kind: "refused", code: "signal-too-small", dropK, leastK };
+  const evidence = indexEvidence({ source: "cheek", air, coat, afterS }, (index) => {
+    const z = (dropK * (1 - index) - feltDropK) / feltSdK;
+    if (cold) return Math.log(0.05 + 0.95 * Math.exp(logBelow(z)));
+    // A face that has warmed says nothing of a pocket.
+    return coat.pocketSM > 0 ? 0 : Math.log(0.05 + 0.95 * Math.exp(logBelow(-z)));
+  });
+  return { kind: "heard", evidence, dropK };
+}

@@ -1,0 +1,196 @@
+import type { Coat } from "./coat.ts";
+import { readyWaterKgM2, requireCoat } from "./coat.ts";
+import { drynessIndex, endIndex } from "./drynessIndex.ts";
+import { tooDampRh } from "./dryStep.ts";
+import type { MovingAir } from "./film.ts";
+import { evaporativeDropK, resistances } from "./film.ts";
+import { requireFraction, requirePositive, requireWithin } from "./range.ts";
+import type { EvidenceSource, ShareEvidence } from "./shareEvidence.ts";
+import { evidenceWeights } from "./shareEvidence.ts";
+
+/** The coat under the thermometer: critical water as a share of the starting water, and depth to be dried. */
+export type IndexedCoat = {
+  readonly criticalShare: number;
+  readonly depthM: number;
+  /** Share of the starting water at which the coat is ready. */
+  readonly readyShare: number;
+  /** Stagnant resistance of the place that dries last, s/m; 0 for an open piece. */
+  readonly pocketSM: number;
+};
+
+/** The coat as its evidence is read against it; shares are of the water it went on with (`coat.waterKgM2`). */
+export function indexedCoat(coat: Coat, pocketSM: number): IndexedCoat {
+  requireCoat(coat);
+  const shareOf = (kgM2: number): number => (coat.waterKgM2 > 0 ? Math.min(1, kgM2 / coat.waterKgM2) : 1);
+  return {
+    criticalShare: shareOf(coat.criticalKgM2),
+    depthM: coat.depthM,
+    readyShare: shareOf(readyWaterKgM2(coat)),
+    pocketSM,
+  };
+}
+
+/**
+ * A surface reading. "absolute": the thermometer's own °C against the room's air. "difference": the same
+ * thermometer on a shell known to be dry beside it, which takes its offset and the room sensor's out.
+ */
+export type SurfaceReading =
+  | { readonly method: "absolute"; readonly surfaceC: number; readonly sensorK: number }
+  | {
+      readonly method: "difference";
+      readonly surfaceC: number;
+      readonly drySurfaceC: number;
+      readonly sensorK: number;
+    };
+
+export type SurfaceVerdict =
+  | {
+      readonly kind: "index";
+      /** 0 dripping, 1 as warm as the air. */
+      readonly index: number;
+      readonly indexSd: number;
+      /** The index when the front just reaches the bottom of this coat. */
+      readonly endIndex: number;
+      readonly says: "dry" | "nearly" | "wet";
+      readonly dropK: number;
+      /** A thermometer sees the outer face only: "dry" says nothing of the pocket. */
+      readonly outerFaceOnly: boolean;
+    }
+  | { readonly kind: "refused"; readonly code: "air-too-damp"; readonly rh: number; readonly mostRh: number }
+  | {
+      readonly kind: "refused";
+      readonly code: "signal-too-small";
+      readonly dropK: number;
+      readonly errorK: number;
+      readonly indexSd: number;
+      readonly mostSd: number;
+    };
+
+/** From here up a surface dries no more; judgement. A front as deep as 16 mm under a fan reads it. */
+const dryIndex = 0.95;
+
+/** Room sensors: °C and rh, standard deviations; usual data-sheet figures, from memory. */
+const roomTempK = 0.5;
+const roomRh = 0.03;
+
+/** Past this error of the index a reading is refused; judgement: it spans a fifth of wet to dry. */
+const mostSd = 0.2;
+
+/**
+ * What a surface temperature says of a coat.
+ *
+ * The index is taken against the wet surface with radiation; its error from the thermometer (`sensorK`, one
+ * standard deviation: 1–2 K for an infrared one, 0.3 K for a difference) and the room's own sensors. Refused
+ * above 80 % humidity, where hardly any drop is left, and wherever the error spans over a fifth of the way from
+ * wet to dry. Emissivity 0.93 of a shell is the thermometer's usual 0.95; keep sun, lamps, hands and the metal
+ * frame out of its spot.
+ */
+export function judgeSurface(air: MovingAir, reading: SurfaceReading, coat: IndexedCoat): SurfaceVerdict {
+  requirePositive("sensorK", reading.sensorK, { high: 20, unit: "K" });
+  if (air.rh > tooDampRh) return { kind: "refused", code: "air-too-damp", rh: air.rh, mostRh: tooDampRh };
+  const dropK = evaporativeDropK(air);
+  const byRhK = Math.abs(dropK - evaporativeDropK({ ...air, rh: Math.max(0, air.rh - roomRh) }));
+  const airK = reading.method === "absolute" ? roomTempK : 0;
+  const errorK = Math.hypot(reading.sensorK, byRhK);
+  const indexSd = errorK / Math.max(dropK, 1e-6);
+  if (indexSd > mostSd) return { kind: "refused", code: "signal-too-small", dropK, errorK, indexSd, mostSd };
+  // A dry shell beside it stands in for the air's own temperature.
+  const surfaceC =
+    reading.method === "absolute" ? reading.surfaceC : air.tempC - (reading.drySurfaceC - reading.surfaceC);
+  const index = drynessIndex({ ...air, surfaceC }) ?? 0;
+  const near = Math.min(1, Math.max(0, index));
+  const sd = Math.hypot(reading.sensorK, (1 - near) * byRhK, near * airK) / dropK;
+  const end = endIndex({ ...air, depthM: coat.depthM });
+  return {
+    kind: "index",
+    index,
+    indexSd: sd,
+    endIndex: end,
+    says: index >= dryIndex ? "dry" : index >= end ? "nearly" : "wet",
+    dropK,
+    outerFaceOnly: coat.pocketSM > 0,
+  };
+}
+
+/**
+ * The index the model expects with a share of the coat's water left, 0–1.
+ *
+ * 1 − index = A/(A + B·δ) while the front recedes (derived from the resistances); from ready to nothing left it
+ * goes on to 1 in a straight line, as the flux fades.
+ */
+export function indexAtShare(air: MovingAir, waterShare: number, coat: IndexedCoat): number {
+  requireFraction("criticalShare", coat.criticalShare);
+  const { surfaceSM, layerSM2 } = resistances(air);
+  const at = (share: number): number => {
+    const depthM = coat.depthM * Math.min(1, Math.max(0, 1 - share / coat.criticalShare));
+    return (layerSM2 * depthM) / (surfaceSM + layerSM2 * depthM);
+  };
+  if (waterShare >= coat.readyShare) return at(waterShare);
+  const ready = at(coat.readyShare);
+  return ready + (1 - ready) * (1 - Math.max(0, waterShare) / coat.readyShare);
+}
+
+/**
+ * A judged surface reading as evidence; null where it was refused.
+ *
+ * With a pocket the reading bounds from one side only: the pocket is as wet as the face or wetter.
+ */
+export function surfaceEvidence(
+  verdict: SurfaceVerdict,
+  { air, coat, afterS }: { air: MovingAir; coat: IndexedCoat; afterS: number },
+): ShareEvidence | null {
+  if (verdict.kind === "refused") return null;
+  const { index, indexSd } = verdict;
+  return indexEvidence({ source: "surface", air, coat, afterS }, (expected) => {
+    const misses = (index - expected) / indexSd;
+    return -0.5 * (coat.pocketSM > 0 ? Math.min(0, misses) : misses) ** 2;
+  });
+}
+
+/** Evidence through the index: `logLikelihood` of what was seen, by the index the model expects. */
+export function indexEvidence(
+  {
+    source,
+    air,
+    coat,
+    afterS,
+  }: { source: EvidenceSource; air: MovingAir; coat: IndexedCoat; afterS: number },
+  logLikelihood: (expectedIndex: number) => number,
+): ShareEvidence {
+  const steps = 200;
+  const table = Array.from({ length: steps + 1 }, (_, i) => indexAtShare(air, i / steps, coat));
+  return {
+    source,
+    weight: evidenceWeights[source],
+    afterS,
+    sinceS: null,
+    logLikelihood: (waterShare) => {
+      const place = Math.min(1, Math.max(0, waterShare)) * steps;
+      const i = Math.min(steps - 1, Math.floor(place));
+      const low = table[i] ?? 0;
+      return logLikelihood(low + (place - i) * ((table[i + 1] ?? low) - low));
+    },
+  };
+}
+
+/** Casting wax: heat capacity J/m³K and conductivity W/mK (from memory of paraffin's: 900 kg/m³ × 2500 J/kgK; 0.25). */
+const waxHeatJM3K = 2.3e6;
+const waxConductivityWMK = 0.25;
+
+/** Radiation of surfaces at room temperature, W/m²K. */
+const radiationFilmWM2K = 5.25;
+
+/**
+ * How long to wait with a surface reading after the air has changed, s: two time constants of the pattern.
+ *
+ * A solid pattern of half thickness `halfM` re-warms through film and radiation, and through itself: slowest mode
+ * of a slab, τ = ρcL(1/h + 4L/π²k), within 6 % of the exact root (checked in the tests; derived here). A hollow
+ * pattern counts with half its wall.
+ */
+export function waitAfterChangeS({ halfM, filmWM2K }: { halfM: number; filmWM2K: number }): number {
+  requireWithin("halfM", halfM, { low: 0, high: 0.5, unit: "m (not mm)" });
+  requirePositive("filmWM2K", filmWM2K, { high: 500, unit: "W/m²K" });
+  const outerM2KW = 1 / (filmWM2K + radiationFilmWM2K);
+  const innerM2KW = (4 * halfM) / (Math.PI ** 2 * waxConductivityWMK);
+  return 2 * waxHeatJM3K * halfM * (outerM2KW + innerM2KW);
+}

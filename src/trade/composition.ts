@@ -1,0 +1,51 @@
+import type { CompositionLimit } from "../physics/chargeVerdict.ts";
+import { elements, type Contents, type Element } from "../physics/scrap.ts";
+import { aluminiumAndOtherLimits } from "./compositionOther.ts";
+import { copperLimits } from "./compositionCopper.ts";
+
+/** What an alloy may hold, with who printed it and when: limits change from edition to edition. Fractions. */
+export type Composition = {
+  readonly alloyId: string;
+  readonly source: string;
+  readonly edition: string;
+  readonly note?: string | undefined;
+  readonly limits: readonly CompositionLimit[];
+};
+
+export const compositions: readonly Composition[] = [...copperLimits, ...aluminiumAndOtherLimits];
+
+/** Limits of an alloy; null where none are known (pure tin and grey iron). */
+export function compositionOf(alloyId: string): Composition | null {
+  return compositions.find((row) => row.alloyId === alloyId) ?? null;
+}
+
+/**
+ * What metal sold as an alloy may hold, to charge with: each element between its limits, a base metal up to the
+ * whole, and what has no name as much as the limits on the sum leave. Null where the alloy isn't known.
+ */
+export function contentsOf(alloyId: string): Contents | null {
+  const composition = compositionOf(alloyId);
+  if (composition === null) return null;
+  const single = composition.limits.filter(({ of }) => of.length === 1);
+  const contents: Partial<Record<Element, { readonly low: number; readonly high: number }>> = {};
+  for (const { of, min, max } of single)
+    for (const element of of) contents[element] = { low: min ?? 0, high: max ?? 1 };
+  for (const { of, min, max } of composition.limits) {
+    if (of.length === 1) continue;
+    const named = of.filter((element) => contents[element] !== undefined);
+    const [base] = of.filter((element) => contents[element] === undefined);
+    // "Copper with nickel": copper is what the sum leaves once nickel has taken its own.
+    if (base !== undefined && of.length < 4) {
+      const others = named.reduce((sum, element) => sum + (contents[element]?.high ?? 0), 0);
+      contents[base] = { low: Math.max(0, (min ?? 0) - others), high: max ?? 1 };
+    }
+    if (of.length > 3) contents.other = { low: 0, high: 1 - (min ?? 1) };
+  }
+  return contents;
+}
+
+/** Elements an alloy has a limit for: what an assay has to name. */
+export function namedElements(alloyId: string): readonly Element[] {
+  const limits = compositionOf(alloyId)?.limits ?? [];
+  return elements.filter((element) => limits.some(({ of }) => of.includes(element)));
+}

@@ -1,0 +1,55 @@
+import type { BurningPattern } from "../physics/burnAir.ts";
+import type { FiringShell } from "../physics/firingLimits.ts";
+import type { BurnoutMaterial } from "./patternBurnout.ts";
+import { patternBurnout } from "./patternBurnout.ts";
+import type { StuccoFamily } from "./shellThermal.ts";
+import { shellThermal } from "./shellThermal.ts";
+
+/** Smoke is reckoned at least from here to here, °C, whatever a data sheet's own points: common practice, no source. */
+const smokeFromC = 300;
+const smokeToC = 430;
+/** Where wax is held to run out of a staged burnout: common practice, no source; home casters hold it near 195. */
+const waxDrainC = 150;
+
+/** A pattern's fire in plain numbers, by the unlucky end of each range; null for a material nobody named. */
+export function burningPatternOf(material: BurnoutMaterial, massKg: number): BurningPattern | null {
+  const burnout = patternBurnout[material];
+  if (burnout === null) return null;
+  const { drainC, fivePercentLossC, peakLossC, heatMJKg, airKgKg, finishC, finishMin } = burnout;
+  const isWax = material === "wax";
+  return {
+    massKg,
+    isWax,
+    drainC: isWax ? waxDrainC : (drainC?.value[1] ?? null),
+    burnFromC: Math.min(smokeFromC, fivePercentLossC.value[0]),
+    burnToC: Math.max(smokeToC, peakLossC.value[1]),
+    heatMJKg: heatMJKg.value,
+    airKgKg: airKgKg.value,
+    finishC: finishC.value,
+    finishMin: finishMin.value,
+  };
+}
+
+/** Cristobalite's share in a fused-silica shell that saw more than 1100 °C: from memory, 3e-6 and 6 GPa. */
+const devitrified = { expansionPerK: 3e-6, modulusGPa: 6 };
+/** Above its inversion quartz hardly grows: from memory. */
+const hotQuartzPerK = 1e-6;
+
+/** A family's figures for the stress of a fire. */
+export function firingShellOf(
+  family: StuccoFamily,
+  { wallMm, seenAbove1100 }: { wallMm: number; seenAbove1100: boolean },
+): FiringShell {
+  const { conductivityWMK, densityKgM3, heatJKgK, ...of } = shellThermal[family];
+  const isDevitrified = family === "fused-silica" && seenAbove1100;
+  return {
+    wallMm,
+    diffusivityM2S: conductivityWMK.value / (densityKgM3.value * heatJKgK.value),
+    modulusGPa: isDevitrified ? devitrified.modulusGPa : of.modulusGPa.value,
+    expansionPerK: isDevitrified ? devitrified.expansionPerK : of.expansionPerK.value,
+    hotExpansionPerK: family === "quartz" ? hotQuartzPerK : undefined,
+    strengthMPa: of.strengthMPa.value,
+    hasQuartz: family === "quartz",
+    bearsFlash: family === "fused-silica" && !seenAbove1100,
+  };
+}

@@ -1,0 +1,82 @@
+import { brassMeltFigures } from "./brassMeltFigures.ts";
+import { bronzeMeltFigures } from "./bronzeMeltFigures.ts";
+import { otherMeltFigures } from "./otherMeltFigures.ts";
+import type { MeltHeat } from "../physics/melt.ts";
+import { alloyOf } from "./alloys.ts";
+import type { Published } from "./published.ts";
+
+/** What melting and freezing sums need of a metal beside its `Alloy`. Shares are fractions; J/kg, J/kg·K. */
+export type MeltFigures = {
+  readonly alloyId: string;
+  /** For a crucible's volume and a stream: the lower end of what is known. */
+  readonly crucibleKgM3: Published;
+  readonly conductivityWMK: Published;
+  /** Heat of the solid at room temperature. */
+  readonly roomHeatJKgK: Published;
+  /** Mean heat of the solid from room to liquidus: the one for energy. */
+  readonly solidHeatJKgK: Published;
+  readonly liquidHeatJKgK: Published;
+  readonly latentJKg: Published;
+  /** Pouring range for heavy work; thin work is in the alloy's own row. */
+  readonly heavyLowC: Published;
+  readonly heavyHighC: Published;
+  /** Pattern maker's shrink, by the rule: a share of the casting. */
+  readonly shrinkLow: Published;
+  readonly shrinkHigh: Published;
+  /** Loss of volume on freezing; below zero it swells. */
+  readonly freezeLow: Published;
+  readonly freezeHigh: Published;
+  /** Dross, gas and flow, in words of the data sheets. */
+  readonly behaviour: Published<string>;
+};
+
+export const meltFigures: readonly MeltFigures[] = [
+  ...bronzeMeltFigures,
+  ...brassMeltFigures,
+  ...otherMeltFigures,
+];
+
+export function meltFiguresOf(alloyId: string): MeltFigures | null {
+  return meltFigures.find((row) => row.alloyId === alloyId) ?? null;
+}
+
+/** What the sum for a melt's heat asks of an alloy; null where it isn't known. */
+export function meltHeatOf(alloyId: string): MeltHeat | null {
+  const [alloy, row] = [alloyOf(alloyId), meltFiguresOf(alloyId)];
+  if (alloy === null || row === null) return null;
+  return {
+    liquidusC: alloy.liquidusC.value,
+    solidJKgK: row.solidHeatJKgK.value,
+    latentJKg: row.latentJKg.value,
+    liquidJKgK: row.liquidHeatJKgK.value,
+  };
+}
+
+/** Width of the freezing range in three groups (from memory of ASM Handbook vol. 15, Copper and copper alloys). */
+export type FreezingGroup = "skin" | "between" | "pasty";
+
+/** Up to 50 K a skin grows inwards and pipes deep; above 110 K the whole is pasty and feeds a short way. */
+export function freezingGroup({
+  solidusC,
+  liquidusC,
+}: {
+  solidusC: number;
+  liquidusC: number;
+}): FreezingGroup {
+  const rangeK = liquidusC - solidusC;
+  return rangeK <= 50 ? "skin" : rangeK <= 110 ? "between" : "pasty";
+}
+
+/** How far metal feeds along a wall, in walls. */
+export const feedingWalls: Readonly<Record<FreezingGroup, Published>> = {
+  skin: {
+    value: 4,
+    source: "from memory of Pellini, steel plate 4–4.5 walls; taken for skin-freezing alloys",
+  },
+  between: { value: 3, source: "common practice, no source" },
+  pasty: {
+    value: 2,
+    source: "common practice, no source; 2–3 walls",
+    note: "Beyond it fine, spread porosity has to be accepted.",
+  },
+};

@@ -1,0 +1,76 @@
+import type { Published } from "./published.ts";
+
+export type ChargeKind = "clean-ingot" | "mixed-returns" | "turnings";
+
+export type LossRange = Published<{ readonly low: number; readonly high: number }>;
+
+const practice =
+  "common practice, no source; one industrial reference gives 3 % gas-fired aluminium, 1 % electric";
+const loss = (low: number, high: number, note?: string): LossRange => ({
+  value: { low, high },
+  source: practice,
+  note,
+});
+
+const silicon = {
+  "clean-ingot": loss(0.01, 0.02),
+  "mixed-returns": loss(0.02, 0.04),
+  turnings: loss(0.05, 0.1),
+};
+const tinAndRed = {
+  "clean-ingot": loss(0.01, 0.02),
+  "mixed-returns": loss(0.02, 0.03),
+  turnings: loss(0.05, 0.08),
+};
+const yellow = {
+  "clean-ingot": loss(0.02, 0.04, "zinc boils off, 1–2 % of the melt"),
+  "mixed-returns": loss(0.04, 0.06),
+  turnings: loss(0.08, 0.15),
+};
+const aluminiumBronze = {
+  "clean-ingot": loss(0.015, 0.03),
+  "mixed-returns": loss(0.03, 0.05),
+  turnings: loss(0.08, 0.12),
+};
+const aluminium = {
+  "clean-ingot": loss(0.01, 0.02),
+  "mixed-returns": loss(0.02, 0.05),
+  turnings: loss(0.1, 0.25, "foil and cans 20–50 %"),
+};
+const copper = {
+  "clean-ingot": loss(0.005, 0.015),
+  "mixed-returns": loss(0.01, 0.03),
+  turnings: loss(0.03, 0.06),
+};
+const silver = {
+  "clean-ingot": loss(0.003, 0.01),
+  "mixed-returns": loss(0.01, 0.02),
+  turnings: loss(0.02, 0.04),
+};
+
+type LossRow = Readonly<Record<ChargeKind, LossRange>>;
+
+/** Share of a charge that burns, boils or is skimmed off, by alloy; tin, pewter and iron aren't known here. */
+const rows: Readonly<Record<string, LossRow>> = {
+  c87300: silicon,
+  c87500: silicon,
+  c87600: silicon,
+  c90300: tinAndRed,
+  c90500: tinAndRed,
+  c92200: tinAndRed,
+  c83600: tinAndRed,
+  c84400: tinAndRed,
+  c86500: yellow,
+  c95400: aluminiumBronze,
+  c95500: aluminiumBronze,
+  a356: aluminium,
+  a319: aluminium,
+  a413: aluminium,
+  copper,
+  sterling: silver,
+};
+
+/** Melt loss to start from, until the shop has its own; null where none is known. */
+export function meltLossOf({ alloyId, charge }: { alloyId: string; charge: ChargeKind }): LossRange | null {
+  return rows[alloyId]?.[charge] ?? null;
+}

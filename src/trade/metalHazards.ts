@@ -1,0 +1,56 @@
+import type { Element } from "../physics/scrap.ts";
+import { contentsOf } from "./composition.ts";
+import { fumeLimits, type FumeLimit } from "./fumeLimits.ts";
+import type { Published } from "./published.ts";
+
+const z1 = "29 CFR 1910.1000, table Z-1 (from memory)";
+const mean = (label: string, value: number): FumeLimit => ({
+  label,
+  unit: "mg/m³",
+  limit: { value, source: z1 },
+  kind: "mean-8-h",
+  actionLevel: null,
+});
+
+/** What may be in the air over a melt that holds an element. */
+const overMelt: Readonly<Partial<Record<Element, readonly FumeLimit[]>>> = {
+  cu: [fumeLimits["copper-fume"], mean("Copper dust and mist", 1)],
+  zn: [fumeLimits["zinc-oxide-fume"]],
+  pb: [fumeLimits.lead],
+  be: [fumeLimits.beryllium],
+  cd: [fumeLimits.cadmium],
+  mn: [{ ...mean("Manganese", 5), kind: "ceiling" }],
+  sn: [mean("Tin, inorganic", 2)],
+  sb: [mean("Antimony", 0.5)],
+  ni: [mean("Nickel", 1)],
+  ag: [mean("Silver", 0.01)],
+  al: [mean("Aluminium, respirable dust", 5)],
+  fe: [mean("Iron oxide fume", 10)],
+};
+
+/** Share of an element in the alloy's limits from which its fume is told of. Judgement; lead is told from its own flag. */
+const tellFrom = 0.005;
+
+/** Limits on what is breathed over this alloy, by what it may hold; never a promise that below them is safe. */
+export function limitsOfAlloy(alloyId: string): readonly FumeLimit[] {
+  const contents = contentsOf(alloyId);
+  const most = (element: Element): number => contents?.[element]?.high ?? 0;
+  return (Object.keys(overMelt) as Element[])
+    .filter((element) => (element === "pb" ? most(element) > leadFlag.value : most(element) >= tellFrom))
+    .flatMap((element) => overMelt[element] ?? []);
+}
+
+/** Zinc from which a melt is flagged, and flagged again: it boils at 907 °C, below every pour. */
+export const zincFlags = {
+  watch: { value: 0.04, source: "common practice, no source; zinc boils at 907 °C" },
+  hold: { value: 0.12, source: "common practice, no source; zinc boils at 907 °C" },
+} as const satisfies Record<string, Published>;
+
+/** Lead above which an alloy counts as leaded: no food ware, wet clean-up, a crucible of its own. */
+export const leadFlag: Published = {
+  value: 0.0009,
+  source: "limit of present silicon bronzes, ASTM B584-14, by way of a trade magazine's table; check",
+};
+
+/** Ingot, skimmer and ingot mould are dry and at least this warm before they meet metal, °C. */
+export const dryToolC: Published = { value: 150, source: "common practice, no source; 120–150 °C" };

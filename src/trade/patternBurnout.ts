@@ -1,0 +1,190 @@
+import type { PatternMaterial } from "./patternMaterials.ts";
+import type { Published } from "./published.ts";
+
+export type BurnoutMaterial = PatternMaterial | "pu-foam";
+
+/** What comes off a burning pattern; `fumeLimits` has the limits of those that have one. */
+export type BurnoutGas =
+  | "acetaldehyde"
+  | "acrolein"
+  | "acrylates"
+  | "aldehydes"
+  | "benzene"
+  | "butenal"
+  | "carbon-monoxide"
+  | "fuel-vapour"
+  | "hydrogen-cyanide"
+  | "isocyanates"
+  | "styrene";
+
+type Span = readonly [lowC: number, highC: number];
+
+/** How a pattern leaves its shell. A null is "not known", or "does not" where `drains` says so. */
+export type PatternBurnout = {
+  readonly label: string;
+  readonly drains: "freely" | "poorly" | "no";
+  /** Softens, glass transition, °C. */
+  readonly softensC: Published<Span> | null;
+  readonly meltsC: Published<Span> | null;
+  /** Where it runs or slumps without burning. */
+  readonly drainC: Published<Span> | null;
+  readonly fivePercentLossC: Published<Span>;
+  readonly peakLossC: Published<Span>;
+  readonly flashC: Published<Span>;
+  readonly selfIgnitionC: Published<Span>;
+  readonly ashShare: Published<readonly [low: number, high: number]>;
+  readonly heatMJKg: Published;
+  readonly airKgKg: Published;
+  readonly finishC: Published;
+  readonly finishMin: Published;
+  readonly gases: readonly BurnoutGas[];
+};
+
+const memory = "from memory of polymer data";
+const practice = "common practice, no source";
+/** Mass share of oxygen in dry air. */
+const oxygenShare = 0.2314;
+
+/**
+ * Air to burn a kilogram of CₓHᵧO_z(N) wholly, kg/kg: stoichiometry with 23.14 % oxygen by mass; nitrogen leaves as N₂.
+ * Atoms 0 or more, at least one of carbon or hydrogen.
+ */
+export function stoichAirKgKg({
+  carbon,
+  hydrogen,
+  oxygen = 0,
+  nitrogen = 0,
+}: {
+  carbon: number;
+  hydrogen: number;
+  oxygen?: number | undefined;
+  nitrogen?: number | undefined;
+}): number {
+  if (!(carbon >= 0 && hydrogen >= 0 && oxygen >= 0 && nitrogen >= 0 && carbon + hydrogen > 0))
+    throw new RangeError(
+      `atoms must be 0 or more with some carbon or hydrogen, found C ${carbon} H ${hydrogen} O ${oxygen} N ${nitrogen}`,
+    );
+  const massG = 12.011 * carbon + 1.008 * hydrogen + 15.999 * oxygen + 14.007 * nitrogen;
+  const oxygenG = 31.998 * (carbon + hydrogen / 4 - oxygen / 2);
+  return Math.max(0, oxygenG) / massG / oxygenShare;
+}
+
+const airFor = (formula: string, atoms: Parameters<typeof stoichAirKgKg>[0]): Published => ({
+  value: stoichAirKgKg(atoms),
+  source: `stoichiometry of ${formula}, oxygen 23.14 % of air by mass`,
+});
+
+const span = (low: number, high: number, source: string): Published<Span> => ({ value: [low, high], source });
+
+const pla: PatternBurnout = {
+  label: "PLA",
+  drains: "poorly",
+  softensC: span(55, 65, `${memory}; 58–61 measured`),
+  meltsC: span(150, 180, `${memory}; 168–171 measured`),
+  drainC: span(
+    200,
+    260,
+    `${practice}: runs out near 260 without catching fire; about 1000 Pa·s at 200, gates of 15 mm and more`,
+  ),
+  fivePercentLossC: span(325, 325, "Polymers 2019, 11, 1514, table 2 (plasticised PLA, thermogravimetry)"),
+  peakLossC: span(365, 365, "Polymers 2019, 11, 1514, table 2 (plasticised PLA, thermogravimetry)"),
+  flashC: span(330, 350, memory),
+  selfIgnitionC: span(388, 388, memory),
+  ashShare: { value: [0.0005, 0.005], source: `${memory}; white and filled colours to 0.02` },
+  heatMJKg: { value: 18, source: memory },
+  airKgKg: airFor("C3H4O2", { carbon: 3, hydrogen: 4, oxygen: 2 }),
+  finishC: { value: 760, source: practice },
+  finishMin: { value: 60, source: practice },
+  gases: ["acetaldehyde", "aldehydes", "carbon-monoxide"],
+};
+
+/** Null for a material nobody named: nothing is known of how it burns. */
+export const patternBurnout: Readonly<Record<BurnoutMaterial, PatternBurnout | null>> = {
+  wax: {
+    label: "Wax",
+    drains: "freely",
+    softensC: null,
+    meltsC: span(55, 80, "from memory of waxes"),
+    drainC: span(90, 200, practice),
+    fivePercentLossC: span(230, 280, "from memory of waxes"),
+    peakLossC: span(350, 400, "from memory of waxes"),
+    flashC: span(200, 230, "from memory of waxes"),
+    selfIgnitionC: span(245, 300, "from memory of waxes, vapour"),
+    ashShare: { value: [0, 0.0005], source: "from memory of waxes; casting waxes ask for 0.0005 or less" },
+    heatMJKg: { value: 43, source: "from memory of paraffins, lower heating value" },
+    airKgKg: airFor("C25H52", { carbon: 25, hydrogen: 52 }),
+    finishC: { value: 700, source: practice },
+    finishMin: { value: 45, source: practice },
+    gases: ["acrolein", "carbon-monoxide", "fuel-vapour"],
+  },
+  pla,
+  pvb: {
+    label: "PVB",
+    drains: "poorly",
+    softensC: span(60, 75, memory),
+    meltsC: null,
+    drainC: span(200, 250, `${practice}; flows from 150`),
+    fivePercentLossC: span(280, 280, memory),
+    peakLossC: span(360, 430, memory),
+    flashC: span(370, 370, memory),
+    selfIgnitionC: span(390, 390, memory),
+    ashShare: { value: [0, 0.003], source: memory },
+    heatMJKg: { value: 30, source: memory },
+    airKgKg: airFor("C8H14O2", { carbon: 8, hydrogen: 14, oxygen: 2 }),
+    finishC: { value: 760, source: practice },
+    finishMin: { value: 60, source: practice },
+    gases: ["butenal", "aldehydes", "carbon-monoxide"],
+  },
+  resin: {
+    label: "Castable resin",
+    drains: "no",
+    softensC: span(40, 120, memory),
+    meltsC: null,
+    drainC: null,
+    fivePercentLossC: span(280, 330, memory),
+    peakLossC: span(380, 430, memory),
+    flashC: span(300, 300, memory),
+    selfIgnitionC: span(400, 450, memory),
+    ashShare: { value: [0.0002, 0.003], source: `${memory}; 0.005 and more where air is short` },
+    heatMJKg: { value: 25, source: memory },
+    airKgKg: airFor("C5H8O2, an acrylate", { carbon: 5, hydrogen: 8, oxygen: 2 }),
+    finishC: { value: 800, source: `${practice}; 760–870` },
+    finishMin: { value: 60, source: practice },
+    gases: ["acrylates", "aldehydes", "carbon-monoxide"],
+  },
+  foam: {
+    label: "EPS or XPS foam",
+    drains: "no",
+    softensC: span(95, 100, memory),
+    meltsC: span(100, 120, `${memory}: it collapses to a film`),
+    drainC: null,
+    fivePercentLossC: span(330, 330, memory),
+    peakLossC: span(410, 410, memory),
+    flashC: span(345, 360, memory),
+    selfIgnitionC: span(490, 490, memory),
+    ashShare: { value: [0, 0.001], source: memory },
+    heatMJKg: { value: 40, source: memory },
+    airKgKg: airFor("C8H8", { carbon: 8, hydrogen: 8 }),
+    finishC: { value: 760, source: practice },
+    finishMin: { value: 60, source: practice },
+    gases: ["styrene", "benzene", "carbon-monoxide"],
+  },
+  "pu-foam": {
+    label: "Polyurethane foam",
+    drains: "no",
+    softensC: null,
+    meltsC: null,
+    drainC: null,
+    fivePercentLossC: span(250, 250, memory),
+    peakLossC: span(330, 450, memory),
+    flashC: span(310, 340, memory),
+    selfIgnitionC: span(415, 525, memory),
+    ashShare: { value: [0.001, 0.01], source: memory },
+    heatMJKg: { value: 25, source: memory },
+    airKgKg: { value: 8.5, source: `${memory} of rigid foam's make-up` },
+    finishC: { value: 800, source: practice },
+    finishMin: { value: 60, source: practice },
+    gases: ["hydrogen-cyanide", "isocyanates", "carbon-monoxide"],
+  },
+  other: null,
+};

@@ -1,0 +1,104 @@
+import type { ShellHeat } from "../physics/heat.ts";
+
+/** What most of the wall is made of: it decides how the wall conducts and what fire does to it. */
+export type StuccoFamily = "fused-silica" | "aluminosilicate" | "zircon" | "quartz";
+
+/** A likely figure with the ends to allow for. */
+export type Ranged = {
+  readonly value: number;
+  readonly low: number;
+  readonly high: number;
+  readonly source: string;
+};
+
+export type ShellThermal = {
+  readonly label: string;
+  readonly conductivityWMK: Ranged;
+  readonly densityKgM3: Ranged;
+  readonly heatJKgK: Ranged;
+  readonly emissivity: Ranged;
+  readonly expansionPerK: Ranged;
+  readonly modulusGPa: Ranged;
+  /** Tension a fired wall bears after its safety factor, MPa. */
+  readonly strengthMPa: Ranged;
+};
+
+const memory = "from memory; editable";
+const conduction =
+  "from memory of Sabau & Viswanathan, AFS Trans. 2004, and Xu, Lekakh & Richards, Int. J. Metalcasting 2016, 200–800 °C";
+const faces = "from memory of Incropera & DeWitt, table A.11, refractories at 500–900 °C";
+const judgement = "judgement: about a quarter of the bending strength; starting value";
+
+const ranged = (value: number, low: number, high: number, source: string): Ranged => ({
+  value,
+  low,
+  high,
+  source,
+});
+
+/** Nobody measured the maker's own shell: each figure is a starting value with its range. */
+export const shellThermal: Readonly<Record<StuccoFamily, ShellThermal>> = {
+  "fused-silica": {
+    label: "Fused silica",
+    conductivityWMK: ranged(0.7, 0.4, 0.9, conduction),
+    densityKgM3: ranged(1700, 1550, 1800, memory),
+    heatJKgK: ranged(1000, 750, 1150, `${memory}; 750 at 20 °C, 1150 at 1000 °C`),
+    emissivity: ranged(0.85, 0.75, 0.9, faces),
+    expansionPerK: ranged(
+      1e-6,
+      0.6e-6,
+      1.5e-6,
+      `${memory}; dense fused silica 0.5–0.57e-6; 3e-6 and more with cristobalite`,
+    ),
+    modulusGPa: ranged(5, 3, 10, memory),
+    strengthMPa: ranged(1, 0.6, 1.7, judgement),
+  },
+  aluminosilicate: {
+    label: "Aluminosilicate",
+    conductivityWMK: ranged(1, 0.7, 1.4, conduction),
+    densityKgM3: ranged(1900, 1800, 2050, memory),
+    heatJKgK: ranged(1000, 800, 1150, `${memory}; 800 at 20 °C, 1150 at 1000 °C`),
+    emissivity: ranged(0.8, 0.65, 0.85, faces),
+    expansionPerK: ranged(5e-6, 4e-6, 6e-6, memory),
+    modulusGPa: ranged(8, 5, 12, memory),
+    strengthMPa: ranged(1.2, 0.7, 2, judgement),
+  },
+  zircon: {
+    label: "Zircon-rich",
+    conductivityWMK: ranged(1.2, 0.9, 1.6, conduction),
+    densityKgM3: ranged(2700, 2500, 2900, memory),
+    heatJKgK: ranged(680, 550, 800, `${memory}; 550 at 20 °C, 800 at 1000 °C`),
+    emissivity: ranged(0.7, 0.6, 0.8, faces),
+    expansionPerK: ranged(4.2e-6, 3.5e-6, 5e-6, memory),
+    modulusGPa: ranged(8, 5, 15, memory),
+    strengthMPa: ranged(1.2, 0.7, 2, judgement),
+  },
+  quartz: {
+    label: "Quartz sand",
+    conductivityWMK: ranged(0.9, 0.6, 1.3, "estimate between fused silica and aluminosilicate; no source"),
+    densityKgM3: ranged(1700, 1550, 1850, "estimate, as fused silica; no source"),
+    heatJKgK: ranged(1000, 750, 1150, "estimate, as fused silica; no source"),
+    emissivity: ranged(0.8, 0.7, 0.9, faces),
+    expansionPerK: ranged(14e-6, 10e-6, 16e-6, `${memory}, below 573 °C; linear step 0.45 % there`),
+    modulusGPa: ranged(5, 3, 10, memory),
+    strengthMPa: ranged(1, 0.6, 1.7, judgement),
+  },
+};
+
+/** Density times heat of any shell, about its likely figure: judgement, 1.5–2.1 about 1.8 MJ/(m³·K). */
+const storageShare = [0.83, 1.17] as const;
+
+/** What `wallCooling` wants of a family, with the ranges as factors. */
+export function coolingHeatOf(family: StuccoFamily): ShellHeat {
+  const { conductivityWMK, densityKgM3, heatJKgK, emissivity } = shellThermal[family];
+  const shareOf = ({ value, low, high }: Ranged): readonly [number, number] => [low / value, high / value];
+  return {
+    conductivityWMK: conductivityWMK.value,
+    densityKgM3: densityKgM3.value,
+    heatJKgK: heatJKgK.value,
+    emissivity: emissivity.value,
+    conductivityShare: shareOf(conductivityWMK),
+    storageShare,
+    emissivityShare: shareOf(emissivity),
+  };
+}

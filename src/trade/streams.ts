@@ -1,0 +1,75 @@
+import type { Alloy } from "./alloys.ts";
+import type { Published } from "./published.ts";
+
+/** What a stream of a metal is like: surface tension N/m, viscosity Pa·s, speed at the gate m/s. */
+export type Stream = {
+  readonly tensionNM: Published;
+  readonly viscosityPaS: Published;
+  /** An oxide skin on the front about doubles the head that a slot asks. */
+  readonly hasSkin: boolean;
+  readonly gateSpeedMS: Published;
+};
+
+const guthrie = "from memory of Iida & Guthrie, The Physical Properties of Liquid Metals (1988)";
+const filmed: Published = {
+  value: 0.5,
+  source:
+    "from memory of J. Campbell, Complete Casting Handbook; Runyoro, Boutorabi & Campbell, Trans. AFS 100 (1992) 225–234",
+};
+const quiet: Published = {
+  value: 1,
+  source: "common practice, no source: melts with little film bear about 1 m/s",
+};
+
+const bronze: Stream = {
+  tensionNM: { value: 1.2, source: guthrie },
+  viscosityPaS: { value: 0.0035, source: `${guthrie}, 3–4 mPa·s` },
+  hasSkin: false,
+  gateSpeedMS: quiet,
+};
+const aluminium: Stream = {
+  tensionNM: { value: 0.9, source: guthrie },
+  viscosityPaS: { value: 0.0013, source: guthrie, note: "Textbooks take 4 mPa·s for its oxide." },
+  hasSkin: true,
+  gateSpeedMS: filmed,
+};
+const own: Readonly<Record<string, Stream>> = {
+  copper: {
+    tensionNM: { value: 1.3, source: guthrie },
+    viscosityPaS: { value: 0.004, source: guthrie },
+    hasSkin: false,
+    gateSpeedMS: quiet,
+  },
+  sterling: {
+    tensionNM: { value: 0.9, source: guthrie },
+    viscosityPaS: { value: 0.0039, source: guthrie },
+    hasSkin: false,
+    gateSpeedMS: quiet,
+  },
+  pewter: {
+    tensionNM: { value: 0.55, source: guthrie },
+    viscosityPaS: { value: 0.0018, source: guthrie },
+    hasSkin: false,
+    gateSpeedMS: quiet,
+  },
+  tin: {
+    tensionNM: { value: 0.55, source: guthrie },
+    viscosityPaS: { value: 0.0018, source: guthrie },
+    hasSkin: false,
+    gateSpeedMS: quiet,
+  },
+  iron: {
+    tensionNM: { value: 1.2, source: "from memory, no source; iron with sulphur 1.0–1.4" },
+    viscosityPaS: { value: 0.006, source: guthrie },
+    hasSkin: false,
+    gateSpeedMS: quiet,
+  },
+};
+
+/** Bronzes with silicon, aluminium or manganese grow a film; tin and leaded ones hardly do (common practice, no source). */
+const filmForming: readonly string[] = ["c87300", "c87500", "c87600", "c86500", "c95400", "c95500"];
+
+export function streamOf({ id, family }: Alloy): Stream {
+  if (family === "aluminium") return aluminium;
+  return own[id] ?? (filmForming.includes(id) ? { ...bronze, gateSpeedMS: filmed } : bronze);
+}
