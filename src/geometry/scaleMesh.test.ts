@@ -1,0 +1,38 @@
+import { expect, test } from "vitest";
+import { measureMesh } from "./measureMesh.ts";
+import { guessUnit, meshInMm, scaleFactor } from "./scaleMesh.ts";
+import { boxes } from "./testSolids.ts";
+
+test.each([
+  [180, "mm"],
+  [350, "mm"],
+  [7.5, "inch"],
+  [22, "cm"],
+  [0.3, "m"],
+])("a longest side of %f most likely means %s", (longest, unit) => {
+  const guess = guessUnit(longest);
+  expect(guess.unit).toBe(unit);
+  expect(guess.all[0]?.unit).toBe(unit);
+  expect(guess.all).toHaveLength(6);
+});
+
+test("a guess is clear for a hand-sized figure in mm or m, and not for one that could be inches or centimetres", () => {
+  expect(guessUnit(200).clear).toBe(true);
+  expect(guessUnit(0.2).clear).toBe(true);
+  expect(guessUnit(12).clear).toBe(false);
+});
+
+test("a cube of one inch is 25.4 mm a side, and half of it at 50 %", () => {
+  const inch = boxes([[0, 1, 0, 1, 0, 1]]);
+  expect(measureMesh(meshInMm({ mesh: inch, unit: "inch" })).volume).toBeCloseTo(16_387.064, 2);
+  const half = meshInMm({ mesh: inch, unit: "inch", factor: scaleFactor({ kind: "percent", percent: 50 }) });
+  expect(measureMesh(half).volume).toBeCloseTo(16_387.064 / 8, 3);
+  expect(half.unit).toBe("mm");
+});
+
+test("a length is brought to another, and absurd scales are refused", () => {
+  expect(scaleFactor({ kind: "length", fromMm: 80, toMm: 120 })).toBe(1.5);
+  for (const percent of [0, -5, NaN, 2e6])
+    expect(() => scaleFactor({ kind: "percent", percent })).toThrow(RangeError);
+  expect(() => guessUnit(0)).toThrow(RangeError);
+});

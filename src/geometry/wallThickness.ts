@@ -1,0 +1,78 @@
+import { dexelsOf } from "./dexels.ts";
+import { distanceField } from "./distanceField.ts";
+import { inscribedBalls, type Ball } from "./inscribedBalls.ts";
+import { localThickness } from "./localThickness.ts";
+import type { Mesh } from "./mesh.ts";
+import { isBuried, rayTreeOf } from "./rayTree.ts";
+import { between, finish, type Steps } from "./steps.ts";
+import { middleOf, samplesOf } from "./surfaceSamples.ts";
+import { thinPlacesOf, type ThinPlace } from "./thinPlaces.ts";
+import { voxelsIn } from "./voxels.ts";
+
+export type WallThickness = {
+  /** The thinnest first; each stands for its neighbourhood. */
+  readonly thin: readonly ThinPlace[];
+  /** Largest balls that fit, the largest first, at most 8, well apart. */
+  readonly thick: readonly Ball[];
+  /** Half the surface is thinner than this. */
+  readonly median: number;
+  /** For every triangle of `on`; 0 for one without an area or where no ray comes out. */
+  readonly field: Float32Array;
+  /** Edge of a cell. A thickness below `resolvable`, three of them, is only as good as the rays. */
+  readonly pitch: number;
+  readonly resolvable: number;
+};
+
+type WallThicknessFrom = {
+  readonly mesh: Mesh;
+  readonly cells: number;
+  /** Mesh to colour, when it is not the one measured: a lighter copy in the same coordinates. */
+  readonly on?: Mesh | undefined;
+  /** Places of the surface to look at for thin ones. */
+  readonly samples?: number | undefined;
+};
+
+/**
+ * Thin and thick places of a solid, in mesh units. Thin: straight through from the surface, and no more than the ball that
+ * fits behind it, so that a rod counts by its width and not by its length.
+ * Thick: largest inscribed balls. `cells` (8–512) along the longest side of the box.
+ */
+export const wallThickness = (from: WallThicknessFrom): WallThickness => finish(wallThicknessSteps(from));
+
+/** The same in steps, for a worker. */
+export function* wallThicknessSteps({
+  mesh,
+  cells,
+  on = mesh,
+  samples = 12_000,
+}: WallThicknessFrom): Steps<WallThickness> {
+  if (!(cells >= 8 && cells <= 512)) throw new RangeError(`cells must be 8–512, found ${cells}`);
+  const voxels = voxelsIn(dexelsOf({ mesh, up: [0, 0, 1], cells, by: "box" }));
+  yield 0.05;
+  const tree = rayTreeOf(mesh);
+  const distance = yield* between(0.1, 0.3, distanceField(voxels));
+  const solid = { voxels, distance, tree };
+  const thick = inscribedBalls(solid, 8);
+  yield 0.35;
+  const looked = [];
+  for (const [n, sample] of samplesOf(mesh, samples).entries()) {
+    const outward = { from: sample.point, along: sample.normal, least: 1e-5 * voxels.nu * voxels.pitch };
+    const local = isBuried(tree, outward) ? null : localThickness(solid, sample);
+    if (local) looked.push({ ...sample, ...local });
+    if (n % 1000 === 999) yield 0.35 + (0.25 * n) / samples;
+  }
+  const resolvable = 3 * voxels.pitch;
+  looked.sort((a, b) => a.thickness - b.thickness);
+  // A ball by cells is rougher than rays, and what it saw lengthwise other rays see across.
+  const across = looked.filter(({ isByBall }) => !isByBall);
+  const thin = thinPlacesOf({ looked: across, resolvable, most: 12 });
+  const triangles = on.idx.length / 3;
+  const field = new Float32Array(triangles);
+  for (let t = 0; t < triangles; t++) {
+    const sample = middleOf(on, t);
+    field[t] = (sample && localThickness(solid, sample)?.thickness) ?? 0;
+    if (t % 5000 === 4999) yield 0.6 + (0.4 * t) / triangles;
+  }
+  const median = looked[looked.length >> 1]?.thickness ?? 0;
+  return { thin, thick, median, field, pitch: voxels.pitch, resolvable };
+}
