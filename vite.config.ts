@@ -16,7 +16,11 @@ export default defineConfig({
       strategies: "injectManifest",
       srcDir: "src",
       filename: "sw.ts",
-      injectManifest: { globPatterns: ["**/*.{js,css,html,svg,png,woff2,webmanifest}"] },
+      injectManifest: {
+        globPatterns: ["**/*.{js,css,html,svg,png,woff2,webmanifest,stl}"],
+        // The sample pattern and the picture of a mesh open offline too.
+        maximumFileSizeToCacheInBytes: 4_000_000,
+      },
       manifest: {
         id: "/",
         name: "Dipbook",
@@ -34,6 +38,39 @@ export default defineConfig({
           { src: "icons/icon-512.png", sizes: "512x512", type: "image/png" },
           { src: "icons/maskable-512.png", sizes: "512x512", type: "image/png", purpose: "maskable" },
         ],
+        file_handlers: [
+          {
+            action: "patterns",
+            accept: {
+              "model/stl": [".stl"],
+              "model/obj": [".obj"],
+              "model/ply": [".ply"],
+              "model/3mf": [".3mf"],
+            },
+          },
+        ],
+        // Path and field are those of src/device/sharedFile.ts, where the service worker takes the file.
+        share_target: {
+          action: "patterns/open",
+          method: "POST",
+          enctype: "multipart/form-data",
+          params: {
+            files: [
+              {
+                name: "mesh",
+                accept: [
+                  "model/*",
+                  "application/octet-stream",
+                  "application/sla",
+                  ".stl",
+                  ".obj",
+                  ".ply",
+                  ".3mf",
+                ],
+              },
+            ],
+          },
+        },
       },
     }),
   ],

@@ -38,7 +38,8 @@ export default defineConfig({
             "workbox-window",
             "papaparse",
             "three",
-            "meshoptimizer",
+            "three/examples/jsm/controls/OrbitControls.js",
+            "meshoptimizer/simplifier",
           ],
         },
         test: {

@@ -68,6 +68,25 @@ async function pieceLinks(page) {
   ]);
 }
 
+/** The drying picture of a piece's outer coat, by the link on the piece's own screen. */
+async function coatLink(page, piece = "/") {
+  await page.goto(url + piece);
+  await page.waitForTimeout(1200);
+  const [href = null] = await page.$$eval("main a[href*='/coat/']", (links) =>
+    links.map((link) => link.getAttribute("href")),
+  );
+  return href;
+}
+
+/** The sample pattern, opened and worked out as far as it goes by itself. */
+async function takePattern(page, look) {
+  await page.goto(`${url}/patterns`);
+  await page.getByRole("button", { name: "Try it on the sample" }).click({ delay: 60 });
+  await page.locator("canvas").waitFor({ timeout: 60_000 });
+  await page.waitForTimeout(6_000);
+  await page.screenshot({ path: `${out}/${look}-pattern-sample.png`, fullPage: true });
+}
+
 if (forReadme) {
   const { context, page } = await openShop(phone, { demo: true });
   const [first = "/"] = await pieceLinks(page);
@@ -87,33 +106,79 @@ if (forReadme) {
     { look: "desk-light", size: desk, how: { demo: true } },
     { look: "phone-empty", size: phone, how: { demo: false } },
   ];
+  const ofBucket = ["", "/read", "/chart", "/make-up", "/card", "/aims"];
+  const ofRoom = ["", "/day", "/import", "/sensor"];
   const plain = [
     "/",
     "/dip",
     "/piece/new",
-    "/rooms",
-    "/rooms/first",
-    "/shop",
-    "/buckets",
-    "/buckets/first-prime",
-    "/recipes",
-    "/recipes/start-general",
+    "/timeline",
     "/due",
     "/due/test",
+    "/rooms",
+    "/buckets",
+    "/buckets/new",
+    "/recipes",
+    "/recipes/start-general",
+    "/fire",
+    "/fire/kilns",
+    "/fire/alloys",
+    "/fire/alloys/c87300",
+    "/fire/run/new",
+    "/fire/melt/new",
+    "/fire/pour/new",
+    "/patterns",
+    "/shop",
+    "/shop/learned",
+    "/shop/stock",
+    "/shop/materials",
+    "/shop/cups",
     "/settings",
     "/figures",
     "/archive",
   ];
-  const ofPiece = ["", "/plan", "/review", "/log/metal-poured", "/log/crack-found", "/log/dryness-seen"];
+  const inNewShop = [
+    ...ofRoom.map((tail) => `/rooms/first${tail}`),
+    ...ofBucket.map((tail) => `/buckets/first-prime${tail}`),
+  ];
+  const inDemoShop = [
+    ...ofRoom.map((tail) => `/rooms/demo-room${tail}`),
+    ...ofBucket.map((tail) => `/buckets/demo-prime${tail}`),
+    ...ofBucket.map((tail) => `/buckets/demo-backup${tail}`),
+    "/fire/alloys/demo-studio-bronze",
+    "/fire/run/demo-burnout",
+    "/fire/run/demo-preheat",
+    "/fire/melt/demo-melt",
+    "/fire/melt/demo-melt-1",
+    "/fire/pour/demo-pour",
+    "/fire/pour/demo-pour/sheet",
+  ];
+  const ofPiece = [
+    "",
+    "/plan",
+    "/metal",
+    "/gating",
+    "/advice",
+    "/final-dry",
+    "/weigh",
+    "/review",
+    "/log/coat-dipped",
+    "/log/metal-poured",
+    "/log/crack-found",
+    "/log/dryness-seen",
+  ];
   for (const { look, size, how } of looks) {
     const { context, page } = await openShop(size, how);
-    for (const path of plain)
+    for (const path of [...plain, ...(how.demo ? inDemoShop : inNewShop)])
       await take(page, `${look}${path === "/" ? "-rack" : path.replaceAll("/", "-")}`, path);
     if (how.demo) {
       const pieces = await pieceLinks(page);
       for (const [i, piece] of pieces.entries())
         for (const tail of i === 0 ? ofPiece : [""])
           await take(page, `${look}-piece${i + 1}${tail.replaceAll("/", "-")}`, piece + tail);
+      const coat = await coatLink(page, pieces[0]);
+      if (coat !== null) await take(page, `${look}-piece1-coat`, coat);
+      await takePattern(page, look);
     }
     await context.close();
   }

@@ -1,6 +1,7 @@
 import { cleanupOutdatedCaches, createHandlerBoundToURL, precacheAndRoute } from "workbox-precaching";
 import type { PrecacheEntry } from "workbox-precaching";
 import { NavigationRoute, registerRoute } from "workbox-routing";
+import { sharePath, stashShared } from "./device/sharedFile.ts";
 import { isSkipWaiting, noticePath } from "./device/swMessages.ts";
 import type { OpenRequest } from "./device/swMessages.ts";
 
@@ -9,6 +10,13 @@ declare const self: ServiceWorkerGlobalScope & { readonly __WB_MANIFEST: (Precac
 precacheAndRoute(self.__WB_MANIFEST);
 cleanupOutdatedCaches();
 registerRoute(new NavigationRoute(createHandlerBoundToURL("index.html")));
+
+// The phone's share sheet posts a file; no server is there to take it, so the page finds it in a cache.
+registerRoute(
+  ({ url }) => url.href === new URL(sharePath, self.registration.scope).href,
+  ({ request }) => stashShared(request, self.registration),
+  "POST",
+);
 
 // The first visit's page was loaded from the network. Claiming it lets its later chunks come from the store.
 self.addEventListener("activate", (event) => event.waitUntil(self.clients.claim()));

@@ -1,9 +1,19 @@
 import { standingOf } from "../src/logbook/buildStanding.ts";
-import { builtInRecipe, builtInRoom, builtInShop, firstRoomId } from "../src/logbook/builtIns.ts";
+import {
+  builtInBucketIds,
+  builtInRecipe,
+  builtInRoom,
+  builtInShop,
+  firstBackupBucketId,
+  firstRoomId,
+} from "../src/logbook/builtIns.ts";
 import { decide } from "../src/logbook/decide.ts";
-import type { Entry, EntryBodies, EntryType, PiecePlan } from "../src/logbook/entry.ts";
+import type { Entry, EntryBodies, EntryType } from "../src/logbook/entry.ts";
+import type { PiecePlan } from "../src/logbook/pieceBodies.ts";
 import { streamOf } from "../src/logbook/entry.ts";
-import { foldPiece, foldRoom, readingsOf } from "../src/logbook/fold.ts";
+import { readingsOf } from "../src/logbook/airLog.ts";
+import { foldPiece, foldRoom } from "../src/logbook/fold.ts";
+import { foldBucket } from "../src/logbook/foldBucket.ts";
 import type { Recipe } from "../src/logbook/piece.ts";
 import type { Standing, Surroundings } from "../src/logbook/standing.ts";
 import type { Finding } from "../src/rules/finding.ts";
@@ -23,6 +33,7 @@ export type CoatGiven = {
   readonly stuccoId: string | null;
   readonly step: number | null;
   readonly acceptedDamp: EntryBodies["coat-dipped"]["acceptedDamp"];
+  readonly bucketId: string | null;
 };
 
 /**
@@ -35,6 +46,8 @@ export type GivenPiece = {
   readonly coat: (hour: number, coat?: Partial<CoatGiven>) => string;
   readonly coats: (hours: readonly number[]) => void;
   readonly air: (hour: number, air?: { airC?: number; rh?: number; air?: AirClass }) => string;
+  /** A line in the log of a built-in bucket. */
+  readonly bucket: <T extends EntryType>(hour: number, type: T, body: EntryBodies[T], id?: string) => string;
   readonly feel: (hour: number, verdict: "dry" | "damp" | "wet") => string;
   readonly standing: (hour: number) => Standing;
   readonly entries: () => readonly Entry[];
@@ -80,6 +93,13 @@ export function givenPiece(
       rooms: new Map([[firstRoomId, room]]),
       readings: new Map([[firstRoomId, readingsOf(ofRoom)]]),
       recipes: new Map(recipes.map((one) => [one.id, one])),
+      buckets: new Map(
+        builtInBucketIds.flatMap((bucketId) => {
+          const ofBucket = until.filter((entry) => entry.stream === streamOf("bucket", bucketId));
+          const bucket = foldBucket(bucketId, ofBucket);
+          return bucket === null ? [] : [[bucketId, bucket]];
+        }),
+      ),
       shop: builtInShop,
     };
     return standingOf(piece, surroundings, now);
@@ -108,6 +128,8 @@ export function givenPiece(
     coats: (hours) => hours.forEach((hour) => coat(hour)),
     air: (hour, { airC = 22, rh = 0.5, air = "room-fan" } = {}) =>
       tell(roomStream, hour, "air-read", { airC, rh, air }),
+    bucket: (hour, type, body, bucketId = firstBackupBucketId) =>
+      tell(streamOf("bucket", bucketId), hour, type, body),
     feel: (hour, verdict) =>
       log(hour, "dryness-seen", {
         method: "touch",

@@ -63,6 +63,22 @@ test("small holes are capped and told of, wide ones left for their maker", () =>
   expect(measureMesh(asked.mesh)).toMatchObject({ watertight: true, euler: 2 });
 });
 
+test("loose triangles are no holes: capped they would make a skin around nothing", () => {
+  const loose: Mesh = {
+    pos: Float32Array.from(
+      { length: 3 * ball.idx.length },
+      (_, at) =>
+        ball.pos[3 * ball.idx[Math.floor(at / 3)]! + (at % 3)]! +
+        (at % 3 === 0 ? Math.floor(at / 9) * 1e-4 : 0),
+    ),
+    idx: Uint32Array.from(ball.idx, (_, n) => n),
+  };
+  const { mesh, capped, left } = mendMesh({ mesh: loose });
+  expect(capped).toEqual([]);
+  expect(left.length).toBeGreaterThan(1000);
+  expect(measureMesh(mesh).watertight).toBe(false);
+});
+
 test("an open scan is closed hole by hole, and the volume is within the range told before", () => {
   const scan = readMesh(
     readFileSync(new URL("../../node_modules/stl-models/objects/bunny.bin.stl", import.meta.url)),

@@ -1,3 +1,4 @@
+import { bodiesOf } from "./bodies.ts";
 import { edgesOf } from "./edges.ts";
 import { holesOf } from "./holes.ts";
 import type { Hole } from "./holes.ts";
@@ -25,8 +26,8 @@ const smallHole = 0.1;
 
 /**
  * Welds, leaves out collapsed triangles, turns what is turned over or inside out, and caps holes whose rim spans less
- * than `capUpTo` of the diagonal (0 none, Infinity all), each with a fan from the middle of its rim. What runs on edges of
- * three triangles stays.
+ * than `capUpTo` of the diagonal (0 none, Infinity all), each with a fan from the middle of its rim. A patch that is all
+ * rim would enclose nothing and is only capped by Infinity. What runs on edges of three triangles stays.
  */
 export function mendMesh({
   mesh,
@@ -41,15 +42,33 @@ export function mendMesh({
   const { mesh: outward, bodies } = turnOutward(agreed);
   const { open, flippedEdges } = edgesOf(outward);
   const holes = flippedEdges > 0 ? [] : holesOf(outward, open);
-  const capped = holes.filter(({ share }) => share < capUpTo);
+  const isPatch = capUpTo === Infinity ? () => false : patchesOf(outward, holes);
+  const isCapped = (hole: Hole): boolean => hole.share < capUpTo && !isPatch(hole);
+  const capped = holes.filter(isCapped);
   return {
     mesh: capped.length === 0 ? outward : capAll(outward, capped),
     degenerate: welded.degenerate,
     turnedOver,
     turnedBodies: bodies,
     capped,
-    left: holes.filter(({ share }) => share >= capUpTo),
+    left: holes.filter((hole) => !isCapped(hole)),
   };
+}
+
+/** Whether a rim runs through every point of its body. */
+function patchesOf(mesh: Mesh, holes: readonly Hole[]): (hole: Hole) => boolean {
+  if (holes.length === 0) return () => false;
+  const { count, ofTriangle } = bodiesOf(mesh);
+  const bodyOf = new Int32Array(mesh.pos.length / 3).fill(-1);
+  const points = new Uint32Array(count);
+  for (let i = 0; i < mesh.idx.length; i++) {
+    const v = mesh.idx[i]!;
+    if (bodyOf[v]! >= 0) continue;
+    const body = ofTriangle[Math.floor(i / 3)]!;
+    bodyOf[v] = body;
+    points[body]!++;
+  }
+  return ({ rim }) => rim.length === points[bodyOf[rim[0]!]!];
 }
 
 function capAll(mesh: Mesh, holes: readonly Hole[]): Mesh {

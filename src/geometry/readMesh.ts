@@ -13,7 +13,8 @@ import { threeMfReader } from "./read/threeMf.ts";
  * name. Gives points welded, in the file's own unit and place; `unit` is null where the format names none. Throws a
  * MeshFault for a file that cannot be trusted.
  */
-export function readMesh(bytes: Uint8Array, name: string): ReadMesh {
+export function readMesh(given: Uint8Array | ArrayBuffer, name: string): ReadMesh {
+  const bytes = given instanceof Uint8Array ? given : new Uint8Array(given);
   const reader = openMeshReader(name, bytes.length);
   reader.feed(bytes);
   return reader.end();

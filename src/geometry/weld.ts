@@ -95,7 +95,9 @@ export function asWelded<Kind extends Mesh>(mesh: Kind): Kind {
  * nothing to do. Triangles are kept as they are, also those a weld makes degenerate. A RangeError when a triangle
  * names a vertex that is not there.
  */
-export function weldMesh(mesh: Mesh): Mesh {
+export function weldMesh(given: Mesh): Mesh {
+  // Numbers of another width have other bits: a mesh from elsewhere may come in doubles or plain lists.
+  const mesh = given.pos instanceof Float32Array ? given : { ...given, pos: Float32Array.from(given.pos) };
   const { pos, idx } = mesh;
   if (known.get(idx) === pos) return mesh;
   const vertices = Math.floor(pos.length / 3);

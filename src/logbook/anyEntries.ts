@@ -1,18 +1,12 @@
 import fc from "fast-check";
-import type { Entry, EntryBodies, EntryType } from "./entry.ts";
+import { anyFireBodies } from "./anyFireBodies.ts";
+import { anyShopBodies } from "./anyShopBodies.ts";
+import { aNumber, anId, ids, maybe, orNull, someText } from "./anyValues.ts";
+import type { Entry, EntryBodies } from "./entry.ts";
+import type { PieceBodies } from "./pieceBodies.ts";
 import { hourMs, monday, testStream } from "./testLog.ts";
 
-/** For tests only: logs of one piece with well-shaped bodies in any order, most of them making little sense. */
-const ids = Array.from({ length: 12 }, (_, i) => `id${i}`);
-const anId = fc.constantFrom(...ids);
-const someText = fc.constantFrom("", "wing", "cup");
-const aNumber = fc.oneof(
-  fc.double({ min: -100, max: 2000, noNaN: true }),
-  fc.constantFrom(0, 1, 0.5, NaN, Infinity, -1),
-);
-const maybe = <T>(value: fc.Arbitrary<T>): fc.Arbitrary<T | undefined> =>
-  fc.option(value, { nil: undefined });
-const orNull = <T>(value: fc.Arbitrary<T>): fc.Arbitrary<T | null> => fc.option(value, { nil: null });
+/** For tests only: logs with well-shaped bodies in any order, most of them making little sense. */
 const room = fc.constantFrom("first", "attic");
 
 const part = fc.oneof(
@@ -29,7 +23,7 @@ const plan = fc.record({
   geometry: maybe(fc.constantFrom("open" as const, "recess" as const)),
 });
 
-const bodies: { readonly [T in EntryType]?: fc.Arbitrary<EntryBodies[T]> } = {
+const pieceBodies: { readonly [T in keyof PieceBodies]: fc.Arbitrary<PieceBodies[T]> } = {
   "piece-started": fc.record({ plan, roomId: room }),
   "piece-changed": fc.record({ changes: fc.record({ name: orNull(someText), headM: orNull(aNumber) }) }),
   "piece-moved": fc.record({ roomId: room }),
@@ -44,6 +38,28 @@ const bodies: { readonly [T in EntryType]?: fc.Arbitrary<EntryBodies[T]> } = {
     acceptedDamp: maybe(fc.record({ coatId: anId, leftShare: orNull(aNumber) })),
   }),
   "coat-redipped": fc.record({ coatId: anId }),
+  "pattern-measured": fc.record({
+    patternId: anId,
+    fileName: someText,
+    sumsVersion: aNumber,
+    triangles: aNumber,
+    watertight: fc.boolean(),
+    mmPerUnit: aNumber,
+    volumeMm3: orNull(aNumber),
+    areaMm2: aNumber,
+    boxMm: fc.tuple(aNumber, aNumber, aNumber),
+    up: fc.tuple(aNumber, aNumber, aNumber),
+    headM: orNull(aNumber),
+    tips: aNumber,
+    vents: aNumber,
+    drains: aNumber,
+    trappedMl: orNull(aNumber),
+    gatingMm3: orNull(aNumber),
+    thinnestMm: orNull(aNumber),
+    thickestMm: orNull(aNumber),
+  }),
+  "piece-weighed": fc.record({ massG: aNumber }),
+  "hold-passed": fc.record({ point: fc.constantFrom("cup-rim" as const, "mid-shell" as const) }),
   "coat-skipped": fc.record({ step: fc.integer({ min: -1, max: 12 }), reason: someText }),
   "dryness-seen": fc.oneof(
     fc.record({
@@ -51,7 +67,25 @@ const bodies: { readonly [T in EntryType]?: fc.Arbitrary<EntryBodies[T]> } = {
       verdict: fc.constantFrom("dry" as const, "damp" as const, "wet" as const),
       coatId: anId,
     }),
-    fc.record({ method: fc.constant("weight" as const), massG: aNumber, coatId: anId }),
+    fc.record({
+      method: fc.constant("colour" as const),
+      verdict: fc.constantFrom("dry" as const, "wet" as const),
+      coatId: anId,
+    }),
+    fc.record({
+      method: fc.constant("weight" as const),
+      massG: aNumber,
+      coatId: anId,
+      moment: maybe(fc.constantFrom("drained" as const, "stuccoed" as const, "drying" as const)),
+    }),
+    fc.record({ method: fc.constant("resistance" as const), ohm: aNumber, coatId: anId }),
+    fc.record({
+      method: fc.constant("bag" as const),
+      rh: aNumber,
+      roomRh: aNumber,
+      minutes: aNumber,
+      coatId: anId,
+    }),
     fc.record({ method: fc.constant("surface" as const), surfaceC: aNumber, coatId: anId }),
   ),
   "wall-measured": fc.record({ wallMm: aNumber }),
@@ -59,6 +93,7 @@ const bodies: { readonly [T in EntryType]?: fc.Arbitrary<EntryBodies[T]> } = {
     kind: fc.constant("open" as const),
     stage: fc.constant("burnout" as const),
     where: someText,
+    runId: maybe(anId),
   }),
   "crack-patched": fc.record({ crackId: anId, how: someText }),
   "review-signed": fc.record({
@@ -67,11 +102,14 @@ const bodies: { readonly [T in EntryType]?: fc.Arbitrary<EntryBodies[T]> } = {
     passed: fc.constant([]),
     safety: orNull(aNumber),
   }),
-  "burnout-started": fc.record({}),
+  "burnout-started": fc.record({ runId: maybe(anId) }),
   "burnout-read": fc.record({ kilnC: aNumber }),
   "burnout-ended": fc.record({ result: fc.constantFrom("clean" as const, "stopped" as const) }),
-  "shell-fired": fc.record({ peakC: aNumber, holdMin: aNumber }),
-  "shell-preheated": fc.record({ shellC: aNumber }),
+  "shell-fired": fc.record({ peakC: aNumber, holdMin: aNumber, runId: maybe(anId) }),
+  "shell-preheated": fc.record({ shellC: aNumber, runId: maybe(anId) }),
+  "wire-wrapped": fc.record({ note: someText }),
+  "shell-out-of-kiln": fc.record({ shellC: orNull(aNumber), pourId: maybe(anId) }),
+  "pour-begun": fc.record({ metalC: orNull(aNumber) }),
   "metal-poured": fc.record({
     metalC: orNull(aNumber),
     shellC: orNull(aNumber),
@@ -86,49 +124,48 @@ const bodies: { readonly [T in EntryType]?: fc.Arbitrary<EntryBodies[T]> } = {
   }),
   "piece-scrapped": fc.record({ reason: someText }),
   "piece-archived": fc.record({ archived: fc.boolean() }),
-  "air-read": fc.record({
-    airC: aNumber,
-    rh: aNumber,
-    air: fc.constantFrom("still" as const, "tunnel" as const),
-  }),
-  "room-set": fc.record({ name: someText, altitudeM: aNumber }),
+  "note-written": fc.record({ text: someText }),
+};
+
+const struck: { readonly "entry-struck": fc.Arbitrary<EntryBodies["entry-struck"]> } = {
   "entry-struck": fc.record({ struckId: anId, reason: someText, replacedBy: maybe(anId) }),
 };
 
-const anyLine: fc.Arbitrary<Omit<Entry, "id">> = fc.oneof(
-  ...Object.entries(bodies).map(([type, body]) =>
-    fc.tuple(fc.integer({ min: -4, max: 40 }), body as fc.Arbitrary<object>).map(([hours, told]) => {
-      const at = monday + hours * hourMs;
-      const line = {
-        stream: testStream,
-        type,
-        at,
-        recordedAt: at,
-        zone: "UTC",
-        device: "d",
-        version: 1,
-        body: told,
-      };
-      return line as unknown as Omit<Entry, "id">;
-    }),
-  ),
+const linesOf = (bodies: Readonly<Record<string, fc.Arbitrary<object>>>): fc.Arbitrary<Omit<Entry, "id">> =>
+  fc.oneof(
+    ...Object.entries(bodies).map(([type, body]) =>
+      fc
+        .tuple(fc.integer({ min: -4, max: 40 }), body)
+        .map(([hours, told]) => envelope(type, monday + hours * hourMs, told)),
+    ),
+  );
+
+function envelope(type: string, at: number, body: object): Omit<Entry, "id"> {
+  const line = { stream: testStream, type, at, recordedAt: at, zone: "UTC", device: "d", version: 1, body };
+  return line as unknown as Omit<Entry, "id">;
+}
+
+const anyLine = fc.oneof(
+  { weight: 4, arbitrary: linesOf(pieceBodies) },
+  { weight: 2, arbitrary: linesOf(anyShopBodies) },
+  { weight: 2, arbitrary: linesOf(anyFireBodies) },
+  { weight: 1, arbitrary: linesOf(struck) },
 );
 
-/** Most start a piece, so that the rest falls on something. */
+/** What a piece, a run, a melt and a pour begin with, so that the rest falls on something. */
+const starts = fc
+  .tuple(
+    plan.map((told) => envelope("piece-started", monday, { plan: told, roomId: "first" })),
+    anyFireBodies["run-planned"].map((told) => envelope("run-planned", monday, told)),
+    anyFireBodies["melt-planned"].map((told) => envelope("melt-planned", monday, told)),
+    anyFireBodies["pour-planned"].map((told) => envelope("pour-planned", monday, told)),
+  )
+  .map((lines) => lines.map((line, i) => ({ ...line, id: i === 0 ? "id0" : `plan${i}` }) as Entry));
+
+/** Most start something. */
 export const anyEntries: fc.Arbitrary<readonly Entry[]> = fc
-  .tuple(fc.array(anyLine, { maxLength: 11 }), plan, fc.boolean())
-  .map(([lines, told, starts]) => {
+  .tuple(fc.array(anyLine, { maxLength: 14 }), starts, fc.boolean())
+  .map(([lines, begun, isBegun]) => {
     const own = lines.map((line, i) => ({ ...line, id: ids[i + 1] ?? `more${i}` }) as Entry);
-    const start = {
-      id: "id0",
-      stream: testStream,
-      type: "piece-started",
-      at: monday,
-      recordedAt: monday,
-      zone: "UTC",
-      device: "d",
-      version: 1,
-      body: { plan: told, roomId: "first" },
-    } as Entry;
-    return starts ? [start, ...own] : own;
+    return isBegun ? [...begun, ...own] : own;
   });

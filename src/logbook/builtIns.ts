@@ -9,23 +9,21 @@ export const firstBackupBucketId = "first-backup";
 const rooms: readonly Room[] = [
   { id: firstRoomId, name: "Drying room", altitudeM: 0, retired: false, last: null },
 ];
+/** A bucket nobody has read, mixed or looked at yet. */
+export const unusedBucket = {
+  retired: false,
+  targets: {},
+  last: null,
+  readings: [],
+  mixes: [],
+  tops: [],
+  losses: [],
+  counts: [],
+  passes: [],
+} as const satisfies Partial<Bucket>;
 const buckets: readonly Bucket[] = [
-  {
-    id: firstPrimeBucketId,
-    name: "Prime",
-    use: "prime",
-    slurry: "fused silica prime",
-    retired: false,
-    last: null,
-  },
-  {
-    id: firstBackupBucketId,
-    name: "Backup",
-    use: "backup",
-    slurry: "fused silica backup",
-    retired: false,
-    last: null,
-  },
+  { ...unusedBucket, id: firstPrimeBucketId, name: "Prime", use: "prime", slurry: "fused silica prime" },
+  { ...unusedBucket, id: firstBackupBucketId, name: "Backup", use: "backup", slurry: "fused silica backup" },
 ];
 
 export const builtInRoomIds: readonly string[] = rooms.map(({ id }) => id);
@@ -38,4 +36,18 @@ export function builtInRecipe(id: string): Recipe | null {
   const recipe = startingRecipeOf(id);
   return recipe === null ? null : { ...recipe, starting: true };
 }
-export const builtInShop: Shop = { dryingFactor: null, morMPa: null };
+export const builtInShop: Shop = {
+  dryingFactor: null,
+  morMPa: null,
+  slurryKgM2: {},
+  stuccoKgM2: {},
+  buildMm: {},
+  pairsLeftOut: [],
+  cups: [],
+  materials: [],
+  kilns: [],
+  furnaces: [],
+  alloys: [],
+  stockMoves: [],
+  shrinks: [],
+};

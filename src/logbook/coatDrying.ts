@@ -1,11 +1,18 @@
 import type { Coat as WetCoat } from "../physics/coat.ts";
 import { readyWaterKgM2 } from "../physics/coat.ts";
+import type { ReadySpread } from "../physics/spread.ts";
 import { readySpread } from "../physics/spread.ts";
+import type { BeliefMemory, SpanBelief } from "./coatBelief.ts";
+import { spanBelief } from "./coatBelief.ts";
+import type { CoatSpan, CoatWeights } from "./coatSpan.ts";
 import type { CoatTrack } from "./coatTrack.ts";
-import { doseLeft, dryTo, redip, seenDry, seenWet, startTrack } from "./coatTrack.ts";
+import { copyTrack, doseLeft, dryTo, redip, seenDry, seenWet, startTrack, takeSpread } from "./coatTrack.ts";
+import { hear } from "./coatShares.ts";
+import { beliefShown, checksShown, verdictOf } from "./coatVerdict.ts";
 import type { DryEvidence } from "./dryEvidence.ts";
-import { readEvidence } from "./dryEvidence.ts";
-import type { Stay } from "./hanging.ts";
+import { dampShare, readEvidence } from "./dryEvidence.ts";
+import type { CoatFactor } from "./dryingFactor.ts";
+import type { AirBasis, Stay } from "./hanging.ts";
 import { airAt, airBasis } from "./hanging.ts";
 import type { Coat, DrynessSeen } from "./piece.ts";
 import type { CoatDrying, NoReadyReason } from "./standing.ts";
@@ -28,28 +35,76 @@ export type CoatCase = {
   readonly fires: readonly number[];
   readonly judgedAt: number;
   readonly isOuter: boolean;
-  readonly ownFactor: number | null;
-  readonly areaM2: number | undefined;
+  readonly factor: CoatFactor;
+  readonly weights: CoatWeights;
+  /** What was believed before, where it is kept. */
+  readonly beliefs: { readonly memory: BeliefMemory; readonly id: string } | null;
 };
 
 type Happening =
-  | { readonly kind: "redip"; readonly at: number }
+  | { readonly kind: "redip"; readonly at: number; readonly span: number }
   | { readonly kind: "fire"; readonly at: number }
   | { readonly kind: "seen"; readonly at: number; readonly said: DryEvidence };
 
+/** A coat on its way, at a time that lies behind it for good: nothing in it may be changed. */
+export type CoatSoFar = {
+  readonly at: number;
+  readonly track: CoatTrack;
+  readonly evidence: CoatDrying["evidence"];
+  readonly belief: SpanBelief | null;
+};
+
+/** The air and the guesses a coat is judged by. */
+export type CoatGrounds = { readonly basis: AirBasis; readonly spread: ReadySpread };
+
+export function groundsOf({ coat, stays, judgedAt, factor }: CoatCase): CoatGrounds {
+  const basis = airBasis(stays, { from: coat.dippedAt, to: judgedAt });
+  const { value, sigmaLn } = factor;
+  return { basis, spread: readySpread({ factor: value, sigmaLn, gapS: basis.longestGapMs / 1000 }) };
+}
+
+/** Takes a coat from its dip, or from `soFar`, to a time not after its judgement. */
+export function coatUpTo(
+  at: number,
+  of: CoatCase,
+  {
+    spread,
+    soFar = null,
+    watch,
+  }: { spread: ReadySpread; soFar?: CoatSoFar | null; watch?: Watch | undefined },
+): CoatSoFar {
+  const from = of.coat.dippedAt;
+  // After a further dip of which nothing was seen there is none: what was seen before it no longer counts.
+  const belief = soFar ? soFar.belief : beliefIn(of, { span: 0, wet: of.wet, spread });
+  const track = soFar
+    ? copyTrack(soFar.track)
+    : startTrack(of.wet, { at: from, spread: belief?.spread ?? spread });
+  if (soFar === null) track.knowsAir = airAt(of.stays, from) !== null;
+  const happenings = happeningsOf(of).filter(
+    (happening) => happening.at <= at && (soFar === null || happening.at > soFar.at),
+  );
+  const last = { evidence: soFar?.evidence ?? null, belief };
+  const lived = live(track, { of, happenings, last, spread, watch });
+  dryTo(track, of.stays, { to: at, watch });
+  return { at, track, ...lived };
+}
+
+/** Told after each stretch of air a coat went through. */
+export type Watch = (at: number, track: CoatTrack) => void;
+
 /**
  * How one coat dried, or will dry: the sum over the room's air, put right by whatever was seen on the way.
- * `leftKgM2` is what a next coat finds in it.
+ * `leftKgM2` is what a next coat finds in it. `soFar` is the same coat on its way: only the rest is reckoned.
  */
-export function dryCoat(of: CoatCase): { readonly drying: CoatDrying; readonly leftKgM2: number } {
-  const { coat, wet, stays, judgedAt, isOuter, ownFactor } = of;
+export function dryCoat(
+  of: CoatCase,
+  { basis, spread }: CoatGrounds = groundsOf(of),
+  soFar: CoatSoFar | null = null,
+): { readonly drying: CoatDrying; readonly leftKgM2: number } {
+  const { coat, wet, stays, judgedAt, isOuter, factor } = of;
   const from = coat.dippedAt;
-  const basis = airBasis(stays, { from, to: judgedAt });
-  const spread = readySpread({ factor: ownFactor ?? 1, gapS: basis.longestGapMs / 1000 });
-  const track = startTrack(wet, { at: from, spread });
-  track.knowsAir = airAt(stays, from) !== null;
-  const evidence = live(track, of);
-  dryTo(track, stays, { to: judgedAt });
+  const { track, evidence, belief } = coatUpTo(judgedAt, of, { spread, soFar });
+  const band = { low: track.early.waterKgM2, median: track.likely.waterKgM2, high: track.late.waterKgM2 };
   const { waterKgM2, readyAt } = track.likely;
   const supplied = shownDose(track.dose);
   const left = readyAt === null ? doseLeft(track) : 0;
@@ -76,14 +131,17 @@ export function dryCoat(of: CoatCase): { readonly drying: CoatDrying; readonly l
       ...basis,
       lastReadingAgeMs: lastAt === null ? null : judgedAt - lastAt,
       forecast: isOuter ? (there?.air.forecast ?? null) : null,
-      ownFactor,
+      ownFactor: factor.from === "own" ? factor.value : null,
+      learned: factor.from === "learned" ? factor.learned : null,
       air: there?.reading.air ?? null,
     },
     doseNeededGHM3: left === null ? null : supplied + shownDose(left),
     doseSuppliedGHM3: supplied,
     condensed,
     evidence,
-    verdict: verdictOf(track, { judgedAt, known: there !== null || evidence?.says === "wet" }),
+    belief: belief && beliefShown(belief, { band, track, judgedAt, from: startOf(of) }),
+    saidAlone: belief === null ? saidAloneOf(of, track.coat) : null,
+    verdict: verdictOf(track, { judgedAt, evidence, known: there !== null || evidence?.says === "wet" }),
     curve: track.points.filter(({ at }) => at <= judgedAt + drawnMs),
   };
   const isDry = readyAt !== null || waterKgM2 <= readyWaterKgM2(track.coat);
@@ -92,59 +150,116 @@ export function dryCoat(of: CoatCase): { readonly drying: CoatDrying; readonly l
 
 const shownDose = (dose: number): number => (dose * 1000) / 3600;
 
-/** Takes the coat through all that happened to it up to the judgement; gives the evidence that had the last word. */
-function live(track: CoatTrack, of: CoatCase): CoatDrying["evidence"] {
-  let evidence: CoatDrying["evidence"] = null;
-  for (const happening of happeningsOf(of)) {
-    dryTo(track, of.stays, { to: happening.at });
+type Lived = { readonly evidence: CoatDrying["evidence"]; readonly belief: SpanBelief | null };
+
+/** Takes the coat through what happened to it, in order; gives the evidence that had the last word. */
+function live(
+  track: CoatTrack,
+  from: {
+    readonly of: CoatCase;
+    readonly happenings: readonly Happening[];
+    readonly last: Lived;
+    readonly spread: ReadySpread;
+    readonly watch: Watch | undefined;
+  },
+): Lived {
+  const { of, happenings, spread, watch } = from;
+  let { evidence, belief } = from.last;
+  for (const happening of happenings) {
+    const { at } = happening;
+    dryTo(track, of.stays, { to: at, watch });
     switch (happening.kind) {
       case "redip":
         redip(track, of.dipKgM2);
         evidence = null;
+        belief = beliefIn(of, { span: happening.span, wet: track.coat, spread });
+        takeSpread(track, belief?.spread ?? spread);
         break;
       case "fire":
-        seenDry(track, { at: happening.at, leftKgM2: 0 });
+        seenDry(track, { at, leftKgM2: 0 });
         break;
-      case "seen": {
-        const { said } = happening;
-        evidence = { says: said.says, seen: said.seen };
-        if (said.says === "dry") seenDry(track, { at: happening.at });
-        else seenWet(track, said.wetShare);
+      case "seen":
+        evidence = take(track, happening.said, evidence);
         break;
-      }
     }
+    watch?.(at, track);
   }
-  return evidence;
+  return { evidence, belief };
+}
+
+/** What was said plainly moves the water at once; what a hand found dry moves it only where no sum speaks. */
+function take(track: CoatTrack, said: DryEvidence, before: CoatDrying["evidence"]): CoatDrying["evidence"] {
+  const { seen } = said;
+  switch (said.says) {
+    case "wet":
+      seenWet(track, said.wetShare);
+      return { says: "wet", seen };
+    case "dry":
+      if (said.by !== "felt" || !track.knowsAir) seenDry(track, { at: seen.at });
+      return { says: "dry", seen, by: said.by };
+    case "losing":
+      if (before?.says !== "dry" || before.by === "felt") return before;
+      seenWet(track, dampShare);
+      return null;
+  }
+}
+
+/** When each span of a coat began: its dip, and every further one. */
+function spanStarts({ coat, judgedAt }: CoatCase): readonly number[] {
+  const redips = coat.redips.map(({ at }) => Math.max(at, coat.dippedAt)).filter((at) => at <= judgedAt);
+  return [coat.dippedAt, ...redips.toSorted((a, b) => a - b)];
+}
+
+function saidAloneOf(of: CoatCase, wet: WetCoat): CoatDrying["saidAlone"] {
+  const { seen, ...span } = spanOf(of, { span: spanStarts(of).length - 1, wet });
+  const before = seen.filter(isBeforeFire(of, span.from));
+  if (before.length === 0) return null;
+  const { heard, unheard } = hear({ ...span, seen: before });
+  // What a hand or an eye says is plain: it is told as evidence.
+  const others = heard.filter(({ said }) => said.by !== "touch" && said.by !== "colour");
+  return others.length + unheard.length === 0 ? null : checksShown({ heard: others, unheard });
+}
+
+/** What is seen after a fire is the fire's doing. */
+function isBeforeFire({ fires }: CoatCase, from: number): (seen: DrynessSeen) => boolean {
+  const fireAt = Math.min(...fires.filter((at) => at >= from));
+  return ({ at }) => at < fireAt;
+}
+
+const startOf = (of: CoatCase): number => spanStarts(of).at(-1) ?? of.coat.dippedAt;
+
+/** A span of the coat with what was seen in it: weighings on both sides of a further dip don't compare. */
+export function spanOf(of: CoatCase, { span, wet }: { span: number; wet: WetCoat }): CoatSpan {
+  const starts = spanStarts(of);
+  const from = starts[span] ?? of.coat.dippedAt;
+  const to = starts[span + 1] ?? Infinity;
+  const seen = of.seen.filter(({ at }) => at >= from && at < to && at <= of.judgedAt);
+  // Three weighings hold for the first dip alone: before a further one it was not weighed dry.
+  const weights = span === 0 ? of.weights : { ...of.weights, dryG: null };
+  return { wet, from, stays: of.stays, seen, weights };
+}
+
+function beliefIn(
+  of: CoatCase,
+  { span, wet, spread }: { span: number; wet: WetCoat; spread: ReadySpread },
+): SpanBelief | null {
+  const whole = spanOf(of, { span, wet });
+  const seen = whole.seen.filter(isBeforeFire(of, whole.from));
+  const id = `${of.beliefs?.id ?? ""} ${span}`;
+  return spanBelief({ ...whole, seen }, { prior: spread, id, memory: of.beliefs?.memory ?? null });
 }
 
 function happeningsOf(of: CoatCase): readonly Happening[] {
-  const { coat, stays, seen, fires, judgedAt, areaM2, wet, dipKgM2 } = of;
+  const { fires, judgedAt, coat } = of;
   const isIn = (at: number): boolean => at >= coat.dippedAt && at <= judgedAt;
-  const redips = coat.redips.map(({ at }) => Math.max(at, coat.dippedAt)).filter(isIn);
-  // Weighings on both sides of a re-dip don't compare, so each dip's observations are read by themselves.
-  const dips = [-Infinity, ...redips, Infinity];
-  const own = seen.filter(({ at }) => isIn(at));
-  const evidence = dips.flatMap((from, i) =>
-    readEvidence(
-      own.filter(({ at }) => at >= from && at < (dips[i + 1] ?? from)),
-      { stays, depthM: wet.depthM, waterKgM2: dipKgM2, areaM2 },
-    ),
-  );
+  const starts = spanStarts(of);
+  const evidence = starts.flatMap((_, span) => readEvidence(spanOf(of, { span, wet: of.wet })));
   const all: readonly Happening[] = [
-    ...redips.map((at) => ({ kind: "redip", at }) as const),
+    ...starts.slice(1).map((at, i) => ({ kind: "redip", at, span: i + 1 }) as const),
     ...fires.filter(isIn).map((at) => ({ kind: "fire", at }) as const),
     ...evidence.map((said) => ({ kind: "seen", at: said.seen.at, said }) as const),
   ];
   return all.toSorted((a, b) => a.at - b.at);
-}
-
-function verdictOf(
-  { early, late }: CoatTrack,
-  { judgedAt, known }: { judgedAt: number; known: boolean },
-): CoatDrying["verdict"] {
-  if (late.readyAt !== null && late.readyAt <= judgedAt) return "dry";
-  if (!known) return "unknown";
-  return early.readyAt !== null && early.readyAt <= judgedAt ? "maybe" : "wet";
 }
 
 function reasonOf({ likely, knowsAir, lastStep }: CoatTrack, { isOuter }: CoatCase): NoReadyReason | null {

@@ -8,7 +8,7 @@ import type { Stay } from "./hanging.ts";
 import { walkAir } from "./hanging.ts";
 
 /** One of the three guesses of a coat's drying. */
-type Lane = { readonly factor: number; waterKgM2: number; readyAt: number | null };
+type Lane = { factor: number; waterKgM2: number; readyAt: number | null };
 
 /**
  * A coat on its way from dip to dry, as early, likely and late at once: each stretch of air is read once for
@@ -47,17 +47,39 @@ export function startTrack(coat: WetCoat, { at, spread }: { at: number; spread: 
   };
 }
 
+/** From here on the coat dries by these factors, as after a further dip, of which other things were seen. */
+export function takeSpread(track: CoatTrack, spread: ReadySpread): void {
+  track.early.factor = spread.early;
+  track.likely.factor = spread.likely;
+  track.late.factor = spread.late;
+}
+
+/** The same track, free to go on by itself. */
+export function copyTrack(track: CoatTrack): CoatTrack {
+  const { early, likely, late, points } = track;
+  return { ...track, early: { ...early }, likely: { ...likely }, late: { ...late }, points: [...points] };
+}
+
 const lanesOf = ({ early, likely, late }: CoatTrack): readonly Lane[] => [early, likely, late];
 
 /** Dries the coat up to a time; with `stopWhenReady` no further than the late guess. */
 export function dryTo(
   track: CoatTrack,
   stays: readonly Stay[],
-  { to, stopWhenReady = false }: { to: number; stopWhenReady?: boolean },
+  {
+    to,
+    stopWhenReady = false,
+    watch,
+  }: {
+    to: number;
+    stopWhenReady?: boolean;
+    /** Told after each stretch of air, with the time it ended. */
+    watch?: ((at: number, track: CoatTrack) => void) | undefined;
+  },
 ): void {
   const lanes = lanesOf(track);
   const readyKgM2 = readyWaterKgM2(track.coat);
-  walkAir(stays, { from: track.at, to }, (step, startAt) => {
+  const dry = (step: DryStep, startAt: number): boolean => {
     track.knowsAir = true;
     track.lastStep = step;
     const wasReady = track.likely.readyAt;
@@ -72,9 +94,28 @@ export function dryTo(
         waterKgM2: readyAt === null ? track.likely.waterKgM2 : readyKgM2,
       });
     }
+    watch?.(startAt + step.durationS * 1000, track);
     return !(stopWhenReady && track.late.readyAt !== null);
-  });
+  };
+  walkAir(stays, { from: track.at, to }, (step, startAt) =>
+    watch === undefined ? dry(step, startAt) : everyPart(step, startAt, dry),
+  );
   track.at = Math.max(track.at, to);
+}
+
+/** Whoever watches sees the water bend within a long stretch of steady air too. */
+const watchedS = 300;
+
+/** Cuts a stretch into even parts, which changes nothing of where it ends; stops where one says so. */
+function everyPart(
+  step: DryStep,
+  startAt: number,
+  dry: (step: DryStep, startAt: number) => boolean,
+): boolean {
+  const parts = Math.max(1, Math.ceil(step.durationS / watchedS));
+  const part = { ...step, durationS: step.durationS / parts };
+  for (let i = 0; i < parts; i += 1) if (!dry(part, startAt + i * part.durationS * 1000)) return false;
+  return true;
 }
 
 function pass(

@@ -1,4 +1,4 @@
-import type { Entry, EntryBodies, EntryType } from "./entry.ts";
+import type { Entry, EntryBodies, EntryType, StreamKind } from "./entry.ts";
 import type { Phase } from "./piece.ts";
 
 /** What a person asks of the log. `at` is left out for "now"; it may lie in the past, never in the future. */
@@ -49,8 +49,32 @@ export type Refusal =
       readonly after: number | null;
       readonly before: number | null;
     }
-  /** A piece's start can't be struck while other entries stand on it. */
-  | { readonly code: "start-carries-entries"; readonly entryId: string; readonly count: number }
+  /** A start can't be struck while other entries stand on it. */
+  | {
+      readonly code: "start-carries-entries";
+      readonly kind: StreamKind;
+      readonly entryId: string;
+      readonly count: number;
+    }
+  /** A run or a melt that was planned but never started. */
+  | { readonly code: "not-started" }
+  | { readonly code: "already-ended"; readonly endedAt: number }
+  | { readonly code: "no-such-step"; readonly step: string }
+  /** A logger's lists differ in length: `field` has another number of values than there are times. */
+  | {
+      readonly code: "uneven-readings";
+      readonly field: string;
+      readonly found: number;
+      readonly expected: number;
+    }
+  /** A reading's time is not in whole seconds, each later than the one before; `place` counts from 1. */
+  | {
+      readonly code: "readings-not-rising";
+      readonly place: number;
+      readonly found: number;
+      readonly before: number | null;
+    }
+  | { readonly code: "readings-too-long"; readonly spanS: number; readonly mostS: number }
   | {
       readonly code: "out-of-range";
       readonly field: string;

@@ -1,6 +1,7 @@
 import { describe, expect, test } from "vitest";
 import type { Command, Refusal } from "./command.ts";
 import type { EntryBodies, EntryType } from "./entry.ts";
+import { schemaVersion } from "./lifts.ts";
 import type { TestLog } from "./testLog.ts";
 import { backup, hourMs, monday, testLog, testStream } from "./testLog.ts";
 
@@ -51,7 +52,7 @@ describe("one tap, one coat", () => {
       recordedAt: day,
       zone: "Europe/Lisbon",
       device: "phone",
-      version: 1,
+      version: schemaVersion,
     });
   });
 });

@@ -2,10 +2,14 @@ import { bodyFault } from "./checkBody.ts";
 import type { Command, Decision, LogCommand, Moment, Refusal } from "./command.ts";
 import { decideCorrection } from "./decideCorrection.ts";
 import { decideStrike } from "./decideStrike.ts";
+import { effective } from "./effective.ts";
 import type { Entry, EntryType } from "./entry.ts";
-import { kindOfType, parseStream } from "./entryKinds.ts";
-import { foldBucket, foldPiece, foldRoom } from "./fold.ts";
+import { kindOfType, parseStream, startOfKind } from "./entryKinds.ts";
+import { fireFault } from "./fireGuard.ts";
+import { hasRoom } from "./fold.ts";
+import { foldBucket } from "./foldBucket.ts";
 import { newEntry } from "./newEntry.ts";
+import { untilOf } from "./packed.ts";
 import { pieceFault } from "./pieceGuard.ts";
 import { timeFault } from "./timeGuard.ts";
 
@@ -37,7 +41,9 @@ function decideLog(own: readonly Entry[], command: LogCommand<EntryType>, moment
     streamFault(own, command) ??
     bodyFault(type, body) ??
     timeFault(at, moment) ??
-    pieceFault(own, { stream, type, body, at });
+    timeFault(untilOf({ at, body }), moment) ??
+    pieceFault(own, { stream, type, body, at }) ??
+    fireFault(own, { stream, type, body, at });
   if (refusal) return { ok: false, refusal };
   return { ok: true, entries: [newEntry({ stream, type, body, at }, moment)] };
 }
@@ -52,13 +58,17 @@ function streamFault(
   if (parsed?.kind !== kindOfType[type]) return missing;
   const { kind, id } = parsed;
   switch (kind) {
-    case "piece": {
-      const started = foldPiece(id, own) !== null;
-      if (type === "piece-started") return started ? { code: "already-started", stream } : null;
+    case "piece":
+    case "run":
+    case "melt":
+    case "pour": {
+      const start = startOfKind[kind];
+      const started = effective(own).some((entry) => entry.type === start);
+      if (type === start) return started ? { code: "already-started", stream } : null;
       return started ? null : missing;
     }
     case "room":
-      return type === "room-set" || foldRoom(id, own) ? null : missing;
+      return type === "room-set" || hasRoom(id, own) ? null : missing;
     case "bucket":
       return type === "bucket-set" || foldBucket(id, own) ? null : missing;
     case "recipe":

@@ -112,7 +112,7 @@ describe("striking", () => {
     const undo = { do: "strike", stream: testStream, entryId: start, reason: "undo" } as const;
     expect(log.ask(undo, day)).toEqual({
       ok: false,
-      refusal: { code: "start-carries-entries", entryId: start, count: 3 },
+      refusal: { code: "start-carries-entries", kind: "piece", entryId: start, count: 3 },
     });
     const fresh = testLog();
     expect(fresh.ask({ ...undo, entryId: fresh.entries()[0]?.id ?? "" }, day).ok).toBe(true);

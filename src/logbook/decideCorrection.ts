@@ -4,8 +4,10 @@ import type { CorrectCommand, Decision, Moment, Refusal } from "./command.ts";
 import { settle } from "./effective.ts";
 import type { Entry, EntryBodies, EntryType } from "./entry.ts";
 import { parseStream } from "./entryKinds.ts";
+import { fireFault } from "./fireGuard.ts";
 import { foldPiece } from "./fold.ts";
 import { newEntry } from "./newEntry.ts";
+import { untilOf } from "./packed.ts";
 import type { Asked } from "./pieceGuard.ts";
 import { pieceFault } from "./pieceGuard.ts";
 import { timeFault } from "./timeGuard.ts";
@@ -50,18 +52,16 @@ function placeFault(
   moment: Moment,
 ): Refusal | null {
   const { at } = asked;
-  if (at === entry.at) return null;
-  const late = timeFault(at, moment);
+  const others = own.filter((other) => other !== entry);
+  // A logger's block can reach further without being moved.
+  if (at === entry.at && untilOf(asked) === untilOf(entry)) return fireFault(others, asked);
+  const late = timeFault(at, moment) ?? timeFault(untilOf(asked), moment) ?? fireFault(others, asked);
   if (late) return late;
   if (entry.type === "piece-started") {
     const first = standing.find((other) => other !== entry && other.type !== "piece-started");
     return first && at > first.at ? { code: "out-of-order", at, after: null, before: first.at } : null;
   }
-  if (entry.type !== "coat-dipped")
-    return pieceFault(
-      own.filter((other) => other !== entry),
-      asked,
-    );
+  if (entry.type !== "coat-dipped") return pieceFault(others, asked);
   const coats = coatsOf(own, entry.stream);
   const place = coats.findIndex(({ id }) => id === entry.id);
   const after = coats[place - 1]?.dippedAt ?? null;
@@ -69,10 +69,7 @@ function placeFault(
   if ((after !== null && at < after) || (before !== null && at >= before))
     return { code: "out-of-order", at, after, before };
   // Its own number would find itself; asked as one coat more, only its time and the phase then are judged.
-  return pieceFault(
-    own.filter((other) => other !== entry),
-    renumbered(asked, coats.length),
-  );
+  return pieceFault(others, renumbered(asked, coats.length));
 }
 
 const renumbered = (asked: Asked, number: number): Asked =>

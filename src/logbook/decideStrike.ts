@@ -1,6 +1,8 @@
 import type { Decision, Moment, StrikeCommand } from "./command.ts";
 import { settle } from "./effective.ts";
 import type { Entry } from "./entry.ts";
+import { isStart, parseStream } from "./entryKinds.ts";
+import { isSetGoing } from "./fireGuard.ts";
 import { newEntry } from "./newEntry.ts";
 
 type Asked = Pick<StrikeCommand, "stream" | "entryId" | "reason">;
@@ -20,9 +22,10 @@ export function decideStrike(
   const counts = entry.type === "entry-struck" ? strikes.get(entry.body.struckId) === entry : null;
   if (strikes.has(entryId) || counts === false)
     return { ok: false, refusal: { code: "already-struck", entryId } };
-  const count = standing.length - 1;
-  if (entry.type === "piece-started" && count > 0)
-    return { ok: false, refusal: { code: "start-carries-entries", entryId, count } };
+  const count = carriedBy(entry, standing);
+  const { kind } = parseStream(stream) ?? {};
+  if (kind !== undefined && count > 0)
+    return { ok: false, refusal: { code: "start-carries-entries", kind, entryId, count } };
   const replacement = entry.type === "entry-struck" ? entry.body.replacedBy : undefined;
   const taken = [entryId, ...standing.map(({ id }) => id).filter((id) => id === replacement)];
   return {
@@ -31,4 +34,13 @@ export function decideStrike(
       newEntry({ stream, type: "entry-struck", body: { struckId, reason }, at: moment.now }, moment),
     ),
   };
+}
+
+/** How many entries stand on this one: all others on a start, and on the start of a run or melt all after its plan. */
+function carriedBy({ type }: Entry, standing: readonly Entry[]): number {
+  if (isStart(type)) return standing.length - 1;
+  if (!isSetGoing(type)) return 0;
+  return standing.filter(
+    (other) => !isStart(other.type) && other.type !== type && other.type !== "run-changed",
+  ).length;
 }

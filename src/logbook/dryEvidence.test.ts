@@ -21,22 +21,33 @@ function outerOf(log: TestLog, readings: readonly AirReading[], now: number): Co
   return outer;
 }
 
-describe("evidence has the last word", () => {
+describe("what is seen counts", () => {
   const see = (log: TestLog, verdict: "dry" | "damp" | "wet", hours: number): void => {
     const coatId = log.piece().coats.at(-1)?.id ?? "";
     log.tell("dryness-seen", { method: "touch", verdict, coatId }, at(hours));
   };
 
-  test("felt dry is dry, whatever the sum says, and the next coat finds no water", () => {
+  test("felt dry well before the sum's time is perhaps dry: a hand reads the outer face", () => {
     const log = fiveBackups();
+    const sum = outerOf(log, steady(31), at(31));
     see(log, "dry", 30.8);
-    expect(outerOf(log, steady(31), at(31))).toMatchObject({
-      verdict: "dry",
-      evidence: { says: "dry" },
-      readyAt: { early: at(30.8), likely: at(30.8), late: at(30.8) },
-    });
+    const felt = outerOf(log, steady(31), at(31));
+    expect(felt).toMatchObject({ verdict: "maybe", evidence: { says: "dry", by: "felt" } });
+    // The belief moves by three tenths of an observation: drier, and ready sooner, but not at the touch.
+    expect(felt.waterKgM2 ?? 1).toBeLessThan(sum.waterKgM2 ?? 0);
+    expect(felt.readyAt.likely ?? 0).toBeLessThan(sum.readyAt.likely ?? 0);
+    expect(felt.readyAt.likely ?? 0).toBeGreaterThan(at(31));
     log.coat(at(31), { step: null });
-    expect(outerOf(log, steady(31), at(31)).carriedKgM2).toBe(0);
+    expect(outerOf(log, steady(31), at(31)).carriedKgM2).toBeCloseTo(felt.waterKgM2 ?? NaN, 12);
+  });
+
+  test("felt dry once the likely time has passed is dry", () => {
+    const log = fiveBackups();
+    const { readyAt } = outerOf(log, steady(31), at(31));
+    const hours = ((readyAt.likely ?? NaN) - at(0)) / hourMs + 0.1;
+    expect(outerOf(log, steady(36), at(hours)).verdict).toBe("maybe");
+    see(log, "dry", hours);
+    expect(outerOf(log, steady(36), at(hours)).verdict).toBe("dry");
   });
 
   test("felt wet puts ready off, however long it has hung", () => {
@@ -54,8 +65,9 @@ describe("evidence has the last word", () => {
   test("the newest observation counts, in both directions", () => {
     const log = fiveBackups();
     see(log, "wet", 33);
+    expect(outerOf(log, steady(35), at(33)).verdict).toBe("wet");
     see(log, "dry", 34);
-    expect(outerOf(log, steady(35), at(34)).verdict).toBe("dry");
+    expect(outerOf(log, steady(35), at(34))).toMatchObject({ verdict: "maybe", evidence: { says: "dry" } });
     see(log, "damp", 34.5);
     expect(outerOf(log, steady(35), at(34.5)).verdict).toBe("wet");
   });
@@ -75,26 +87,41 @@ describe("evidence has the last word", () => {
     expect(outerOf(log, steady(32), at(32))).toMatchObject({ verdict: "wet", evidence: null });
   });
 
-  test("a surface as warm as the air is dry; one at the wet surface's 15.7 °C is dripping", () => {
-    const surface = (surfaceC: number): CoatDrying => {
-      const log = fiveBackups();
-      const coatId = log.piece().coats.at(-1)?.id ?? "";
-      log.tell("dryness-seen", { method: "surface", surfaceC, coatId }, at(31));
-      return outerOf(log, steady(31), at(31));
-    };
-    expect(surface(21.9)).toMatchObject({ verdict: "dry", evidence: { says: "dry" } });
-    expect(surface(15.8)).toMatchObject({ verdict: "wet", evidence: { says: "wet" } });
-    expect(surface(15.8).waterKgM2).toBeGreaterThanOrEqual(0.119);
-    // Past the depth of the layer but not as warm as the room: it does not decide.
-    expect(surface(21.3)).toMatchObject({ evidence: null });
+  const surface = (surfaceC: number, dryShellC?: number): CoatDrying => {
+    const log = fiveBackups();
+    const coatId = log.piece().coats.at(-1)?.id ?? "";
+    const body = {
+      method: "surface",
+      surfaceC,
+      coatId,
+      ...(dryShellC === undefined ? {} : { dryShellC }),
+    } as const;
+    log.tell("dryness-seen", body, at(32));
+    return outerOf(log, steady(32), at(32));
+  };
+  const bandOf = ({ belief }: CoatDrying): number => (belief?.high ?? NaN) - (belief?.low ?? NaN);
+
+  test("a surface as warm as a dry shell beside it is dry; one at the wet surface's 15.7 °C is dripping", () => {
+    const alone = outerOf(fiveBackups(), steady(32), at(32));
+    const warm = surface(21.6, 21.6);
+    expect(warm.belief?.dryChance).toBeGreaterThan(0.85);
+    expect(warm.belief?.heard).toMatchObject([{ said: { by: "surface", says: "dry" } }]);
+    const dripping = surface(15.4, 21.6);
+    expect(dripping).toMatchObject({ verdict: "wet", evidence: null });
+    expect(dripping.waterKgM2 ?? 0).toBeGreaterThan(2 * (alone.waterKgM2 ?? 1));
+    expect(dripping.belief?.dryChance).toBeLessThan(0.01);
+  });
+
+  test("a thermometer alone says less than the difference to a dry shell", () => {
+    expect(bandOf(surface(18))).toBeGreaterThan(bandOf(surface(18, 22)));
   });
 
   test.each([
     ["two hours apart without an area", {}, 2, 4000, 3997, "dry"],
-    ["two hours apart, four grams lighter", {}, 2, 4000, 3995, "wet"],
+    ["two hours apart, five grams lighter: it was not dry then, and may be now", {}, 2, 4000, 3995, null],
     ["forty minutes apart without an area", {}, 0.67, 4000, 3999, null],
     ["forty minutes apart, the area known", { areaM2: 0.4 }, 0.67, 4000, 3999, "dry"],
-    ["the area known, two grams lighter", { areaM2: 0.4 }, 0.67, 4000, 3998, "wet"],
+    ["the area known, two grams lighter", { areaM2: 0.4 }, 0.67, 4000, 3998, null],
     ["twenty minutes apart", { areaM2: 0.4 }, 0.33, 4000, 4000, null],
     ["heavier than before", {}, 2, 4000, 4100, null],
   ])("weighed %s", (_, plan, apartH, first, second, says) => {
@@ -103,6 +130,18 @@ describe("evidence has the last word", () => {
     log.tell("dryness-seen", { method: "weight", massG: first, coatId }, at(31));
     log.tell("dryness-seen", { method: "weight", massG: second, coatId }, at(31 + apartH));
     expect(outerOf(log, steady(33), at(33)).evidence?.says ?? null).toBe(says);
+  });
+
+  test("a weight that goes on falling takes back what a steady one said", () => {
+    const log = fiveBackups({ areaM2: 0.4 });
+    const coatId = log.piece().coats.at(-1)?.id ?? "";
+    const weigh = (hours: number, massG: number) =>
+      log.tell("dryness-seen", { method: "weight", massG, coatId }, at(hours));
+    weigh(30.7, 4000);
+    weigh(31.4, 3999);
+    expect(outerOf(log, steady(33), at(31.5))).toMatchObject({ verdict: "dry", evidence: { by: "steady" } });
+    weigh(32.1, 3980);
+    expect(outerOf(log, steady(33), at(32.2))).toMatchObject({ verdict: "wet", evidence: null });
   });
 
   test("a steady weight in saturated air is no proof of dryness", () => {

@@ -1,4 +1,6 @@
-import type { Entry, EntryOf, PiecePlan, PlanChanges } from "./entry.ts";
+import type { Entry, EntryOf } from "./entry.ts";
+import { isOfKind, type EntryIn } from "./entryKinds.ts";
+import type { PiecePlan, PlanChanges } from "./pieceBodies.ts";
 import type { Coat, Phase, Piece } from "./piece.ts";
 
 type Follow = (id: string) => string;
@@ -15,12 +17,18 @@ export function newPiece(id: string, { at, body }: EntryOf<"piece-started">): Pi
     skipped: [],
     dryness: [],
     wall: [],
+    weighings: [],
+    holdsPassed: [],
+    patterns: [],
     cracks: [],
     wires: [],
     reviews: [],
     burnouts: [],
     firings: [],
+    runIds: [],
     preheats: [],
+    outOfKiln: [],
+    pourBegun: [],
     pours: [],
     outcome: null,
     archived: false,
@@ -33,18 +41,31 @@ export function newPiece(id: string, { at, body }: EntryOf<"piece-started">): Pi
  * be changed and nothing else.
  */
 export function evolvePiece(piece: Piece, entry: Entry, follow: Follow): Piece {
+  if (!isOfKind(entry, "piece")) return piece;
   return entry.at > piece.lastAt
     ? { ...changed(piece, entry, follow), lastAt: entry.at }
     : changed(piece, entry, follow);
 }
 
-function changed(piece: Piece, entry: Entry, follow: Follow): Piece {
+function changed(piece: Piece, entry: EntryIn<"piece">, follow: Follow): Piece {
   const { id, at } = entry;
   switch (entry.type) {
     case "piece-changed":
       return { ...piece, plan: withChanges(piece.plan, entry.body.changes) };
     case "piece-moved":
       return moved(piece, { roomId: entry.body.roomId, at });
+    case "pattern-measured":
+      return { ...piece, patterns: [...piece.patterns, { ...entry.body, id, at }] };
+    case "piece-weighed": {
+      const { massG, note = null } = entry.body;
+      const weighing = { id, at, massG, note, coats: piece.coats.length };
+      return { ...piece, weighings: [...piece.weighings, weighing] };
+    }
+    case "hold-passed": {
+      const { point, name = null } = entry.body;
+      const passed = { id, at, point, name, coats: piece.coats.length };
+      return { ...piece, holdsPassed: [...piece.holdsPassed, passed] };
+    }
     case "coat-dipped":
       return dipped(piece, entry);
     case "coat-redipped":
@@ -70,30 +91,39 @@ function changed(piece: Piece, entry: Entry, follow: Follow): Piece {
       return { ...piece, reviews, phase: piece.phase === "coating" ? "reviewed" : piece.phase };
     }
     case "burnout-started": {
-      const burnouts = [...piece.burnouts, { id, startedAt: at, readings: [], ended: null }];
-      return { ...piece, burnouts, phase: beforePour(piece, "burnout") };
+      const { runId = null } = entry.body;
+      const burnouts = [...piece.burnouts, { id, runId, startedAt: at, readings: [], ended: null }];
+      return { ...inRun(piece, runId), burnouts, phase: beforePour(piece, "burnout") };
     }
     case "burnout-read":
-      return withRun(piece, (run) => ({
+      return withBurnout(piece, (run) => ({
         ...run,
         readings: [...run.readings, { id, at, kilnC: entry.body.kilnC }],
       }));
     case "burnout-ended": {
       const { result } = entry.body;
-      const ended = withRun(piece, (run) => ({ ...run, ended: { id, at, result } }));
+      const ended = withBurnout(piece, (run) => ({ ...run, ended: { id, at, result } }));
       // A crack found in the kiln has already sent it back to coating.
       if (ended === piece || piece.phase !== "burnout") return ended;
       return { ...ended, phase: result === "stopped" ? phaseBeforeFire(piece) : "burnt-out" };
     }
-    case "shell-fired":
-      return {
-        ...piece,
-        firings: [...piece.firings, { id, at, ...entry.body }],
-        phase: beforePour(piece, "fired"),
-      };
+    case "shell-fired": {
+      const { peakC, holdMin, runId = null } = entry.body;
+      const firings = [...piece.firings, { id, at, peakC, holdMin, runId }];
+      return { ...inRun(piece, runId), firings, phase: beforePour(piece, "fired") };
+    }
     case "shell-preheated": {
-      const preheats = [...piece.preheats, { id, at, shellC: entry.body.shellC }];
-      return { ...piece, preheats, phase: beforePour(piece, "preheated") };
+      const { shellC, runId = null } = entry.body;
+      const preheats = [...piece.preheats, { id, at, shellC, runId }];
+      return { ...inRun(piece, runId), preheats, phase: beforePour(piece, "preheated") };
+    }
+    case "shell-out-of-kiln": {
+      const { shellC, pourId = null } = entry.body;
+      return { ...piece, outOfKiln: [...piece.outOfKiln, { id, at, shellC, pourId }] };
+    }
+    case "pour-begun": {
+      const { metalC, pourId = null } = entry.body;
+      return { ...piece, pourBegun: [...piece.pourBegun, { id, at, metalC, pourId }] };
     }
     case "metal-poured": {
       const pours = [...piece.pours, { ...entry.body, id, at }];
@@ -111,13 +141,6 @@ function changed(piece: Piece, entry: Entry, follow: Follow): Piece {
       return { ...piece, archived: entry.body.archived };
     case "piece-started":
     case "note-written":
-    case "room-set":
-    case "air-read":
-    case "bucket-set":
-    case "bucket-read":
-    case "recipe-set":
-    case "shop-figures-set":
-    case "entry-struck":
       return piece;
   }
 }
@@ -128,6 +151,9 @@ const poured: readonly Phase[] = ["poured", "knocked-out", "finished", "scrapped
 export const isPastPour = (phase: Phase): boolean => poured.includes(phase);
 
 const beforePour = (piece: Piece, to: Phase): Phase => (isPastPour(piece.phase) ? piece.phase : to);
+
+const inRun = (piece: Piece, runId: string | null): Piece =>
+  runId === null || piece.runIds.includes(runId) ? piece : { ...piece, runIds: [...piece.runIds, runId] };
 
 const hasSeenFire = ({ burnouts, firings }: Piece): boolean => burnouts.length > 0 || firings.length > 0;
 
@@ -190,8 +216,13 @@ function cracked(piece: Piece, { id, at, body }: EntryOf<"crack-found">): Piece 
     photos: body.photos ?? [],
     afterBurnout: hasSeenFire(piece),
     patched: null,
+    runId: body.runId ?? null,
   };
-  return { ...piece, cracks: [...piece.cracks, crack], phase: beforePour(piece, "coating") };
+  return {
+    ...inRun(piece, crack.runId),
+    cracks: [...piece.cracks, crack],
+    phase: beforePour(piece, "coating"),
+  };
 }
 
 function patched(
@@ -206,12 +237,12 @@ function patched(
 
 /** A shell that is dipped or patched hangs in no kiln: a burnout nobody ended was stopped by then. */
 const outOfKiln = (piece: Piece, { id, at }: { id: string; at: number }): Piece =>
-  withRun(piece, (run) => ({ ...run, ended: { id, at, result: "stopped" } }));
+  withBurnout(piece, (run) => ({ ...run, ended: { id, at, result: "stopped" } }));
 
-type Run = Piece["burnouts"][number];
+type Burnout = Piece["burnouts"][number];
 
 /** Changes the burnout that is running; a reading or an end without one says nothing. */
-function withRun(piece: Piece, change: (run: Run) => Run): Piece {
+function withBurnout(piece: Piece, change: (run: Burnout) => Burnout): Piece {
   const last = piece.burnouts.at(-1);
   if (last === undefined || last.ended !== null) return piece;
   return { ...piece, burnouts: [...piece.burnouts.slice(0, -1), change(last)] };

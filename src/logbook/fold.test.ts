@@ -2,9 +2,28 @@ import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { anyEntries } from "./anyEntries.ts";
 import type { Entry, EntryBodies, EntryType } from "./entry.ts";
-import { foldBucket, foldPiece, foldRecipe, foldRoom, foldShop, readingsOf } from "./fold.ts";
+import { readingsOf } from "./airLog.ts";
 import { standingOf } from "./buildStanding.ts";
+import { foldPiece, foldRecipe, foldRoom } from "./fold.ts";
+import { foldBucket } from "./foldBucket.ts";
+import { foldMelt } from "./foldMelt.ts";
+import { foldPour } from "./foldPour.ts";
+import { foldRun } from "./foldRun.ts";
+import { foldShop } from "./foldShop.ts";
 import { hourMs, monday, steadyAir, testLog, testShop, testStream } from "./testLog.ts";
+
+/** The same lines read as the log of each kind of thing. */
+const everyFold = (log: readonly Entry[]) => [
+  foldPiece("heron", log),
+  foldRoom("first", log),
+  foldBucket("first-prime", log),
+  foldRecipe("heron", log),
+  foldShop(log),
+  foldRun("heron", log),
+  foldMelt("heron", log),
+  foldPour("heron", log),
+  readingsOf(log),
+];
 
 let count = 0;
 const line = <T extends EntryType>(type: T, body: EntryBodies[T], at = monday): Entry =>
@@ -177,8 +196,8 @@ describe("rooms, buckets, recipes, the shop", () => {
       line("shop-figures-set", { morMPa: 5 }, monday),
       line("shop-figures-set", { dryingFactor: 1.4 }, monday + 1),
     ];
-    expect(foldShop(set)).toEqual({ morMPa: 5, dryingFactor: 1.4 });
-    expect(foldShop([...set, line("shop-figures-set", { morMPa: null }, monday + 2)])).toEqual({
+    expect(foldShop(set)).toMatchObject({ morMPa: 5, dryingFactor: 1.4 });
+    expect(foldShop([...set, line("shop-figures-set", { morMPa: null }, monday + 2)])).toMatchObject({
       morMPa: null,
       dryingFactor: 1.4,
     });
@@ -193,9 +212,9 @@ describe("laws of any log", () => {
           fc.tuple(fc.constant(log), fc.shuffledSubarray([...log], { minLength: log.length })),
         ),
         ([log, shuffled]) => {
-          const piece = foldPiece("heron", log);
-          expect(foldPiece("heron", shuffled)).toEqual(piece);
-          expect(foldPiece("heron", [...shuffled, ...log])).toEqual(piece);
+          const folded = everyFold(log);
+          expect(everyFold(shuffled)).toEqual(folded);
+          expect(everyFold([...shuffled, ...log])).toEqual(folded);
         },
       ),
     ));
@@ -205,7 +224,14 @@ describe("laws of any log", () => {
       fc.property(anyEntries, fc.array(fc.boolean(), { maxLength: 40 }), (log, sides) => {
         const here = log.filter((_, i) => sides[i] ?? true);
         const there = log.filter((_, i) => !(sides[i] ?? true));
-        expect(foldPiece("heron", [...there, ...here])).toEqual(foldPiece("heron", [...here, ...there]));
+        expect(everyFold([...there, ...here])).toEqual(everyFold([...here, ...there]));
+      }),
+    ));
+
+  test("the newest reading of a room is the last of all its readings, packed or single", () =>
+    fc.assert(
+      fc.property(anyEntries, (log) => {
+        expect(foldRoom("first", log)?.last).toEqual(readingsOf(log).at(-1) ?? null);
       }),
     ));
 
@@ -213,10 +239,7 @@ describe("laws of any log", () => {
     fc.assert(
       fc.property(anyEntries, fc.integer({ min: 0, max: 60 }), (log, hours) => {
         const piece = foldPiece("heron", log);
-        foldRoom("heron", log);
-        foldBucket("heron", log);
-        foldRecipe("heron", log);
-        foldShop(log);
+        everyFold(log);
         if (piece === null) return;
         const shop = testShop([...steadyAir({ from: monday, hours: 12 }), ...readingsOf(log)]);
         const standing = standingOf(piece, shop, monday + hours * hourMs);

@@ -1,15 +1,23 @@
 import type { DryStep } from "../physics/dryStep.ts";
 import { geometryClasses } from "../trade/geometryClasses.ts";
 import type { AirReading, Piece } from "./piece.ts";
-import type { RoomAir } from "./roomAir.ts";
-import { countUpTo, roomAir } from "./roomAir.ts";
+import { countUpTo } from "./airLine.ts";
+import type { AirMemory, RoomAir } from "./roomAir.ts";
+import { roomAir } from "./roomAir.ts";
 import type { Surroundings } from "./standing.ts";
 
 /** One stay in a room, epoch ms; `air` is null where the room has no readings. */
 export type Stay = { readonly from: number; readonly to: number; readonly air: RoomAir | null };
 
-/** The rooms a piece hung in, in order, from long before its start to the end of time. */
-export function staysOf({ rooms, plan }: Piece, surroundings: Surroundings): readonly Stay[] {
+/**
+ * The rooms a piece hung in, in order, from long before its start to the end of time. `lines` are the rooms' last
+ * lines of air, for a room that has since been read again.
+ */
+export function staysOf(
+  { rooms, plan }: Piece,
+  surroundings: Surroundings,
+  lines: AirMemory | null = null,
+): readonly Stay[] {
   const { pocketSM } = geometryClasses[plan.geometry ?? "open"] ?? geometryClasses.open;
   return rooms.map(({ roomId, from }, i) => {
     const readings = surroundings.readings.get(roomId);
@@ -17,7 +25,9 @@ export function staysOf({ rooms, plan }: Piece, surroundings: Surroundings): rea
     return {
       from: i === 0 ? -Infinity : from,
       to: rooms[i + 1]?.from ?? Infinity,
-      air: readings ? roomAir(readings, { altitudeM, pocketSM }) : null,
+      air: readings
+        ? roomAir(readings, { altitudeM, pocketSM, kept: lines ? { roomId, lines } : undefined })
+        : null,
     };
   });
 }

@@ -1,5 +1,5 @@
 import type { Piece, Recipe } from "./piece.ts";
-import type { CoatDrying, NextAction, Standing } from "./standing.ts";
+import type { CoatDrying, FinalDry, NextAction, Standing } from "./standing.ts";
 
 /**
  * The coat the recipe wants next: the step after the furthest one dipped, over what was skipped. A step that was
@@ -18,18 +18,21 @@ type From = {
   readonly recipe: Recipe | null;
   readonly next: Standing["next"];
   readonly outer: CoatDrying | null;
+  /** The last drying, where no coat is to come. */
+  readonly whole: FinalDry | null;
+  readonly now: number;
 };
 
 /** The one thing to do next. It proposes; the log takes whatever was done. */
-export function nextAction({ piece, recipe, next, outer }: From): NextAction {
+export function nextAction({ piece, recipe, next, outer, whole, now }: From): NextAction {
   const isOpen = piece.cracks.some(({ patched }) => patched === null);
   switch (piece.phase) {
     case "coating":
       if (isOpen) return { kind: "mend" };
       if (next !== null || recipe === null || wantsCover(piece)) return dipNext(outer);
-      return outer === null || outer.verdict === "dry"
+      return outer === null || whole === null || isThrough(whole, outer, now)
         ? { kind: "review" }
-        : { kind: "final-dry", at: outer.readyAt.late };
+        : { kind: "final-dry", at: whole.least.at };
     case "reviewed":
       return { kind: hasLostPattern(piece) ? "fire" : "burn-out" };
     case "burnout":
@@ -51,6 +54,10 @@ export function nextAction({ piece, recipe, next, outer }: From): NextAction {
       return { kind: "none" };
   }
 }
+
+/** Dry where it dries slowest, and hung as long as a last coat should. */
+const isThrough = ({ least }: FinalDry, { verdict }: CoatDrying, now: number): boolean =>
+  verdict === "dry" && least.at !== null && least.at <= now;
 
 function dipNext(outer: CoatDrying | null): NextAction {
   if (outer === null) return { kind: "dip", readiness: "ready", at: null };

@@ -1,22 +1,28 @@
 import type { EntryType } from "./entry.ts";
+import { isTypeOfKind, type EntryIn } from "./entryKinds.ts";
 import type { Phase } from "./piece.ts";
 
 const coatable: readonly Phase[] = ["coating", "reviewed", "burnt-out", "fired", "preheated"];
 const unpoured: readonly Phase[] = [...coatable, "burnout"];
+/** A second pour into the same shell has been known. */
+const pourable: readonly Phase[] = [...unpoured, "poured"];
 const filled: readonly Phase[] = ["poured", "knocked-out", "finished"];
 
 /**
  * The phases an entry may fall in; null where any will do. The log is the truth, so only what can't have been is
  * refused: a coat round metal, a knock-out before a pour. A step left out is for the rules to warn of.
  */
-const allowedPhases: Readonly<Record<EntryType, readonly Phase[] | null>> = {
+const allowedPhases: { readonly [T in EntryIn<"piece">["type"]]: readonly Phase[] | null } = {
   "piece-started": null,
   "piece-changed": null,
   "piece-moved": null,
+  "pattern-measured": null,
   "coat-dipped": coatable,
   "coat-redipped": coatable,
   "coat-skipped": coatable,
+  "piece-weighed": coatable,
   "dryness-seen": unpoured,
+  "hold-passed": unpoured,
   "wall-measured": null,
   "crack-found": null,
   "crack-patched": unpoured,
@@ -28,24 +34,19 @@ const allowedPhases: Readonly<Record<EntryType, readonly Phase[] | null>> = {
   "burnout-ended": ["burnout", "coating"],
   "shell-fired": unpoured,
   "shell-preheated": unpoured,
-  "metal-poured": [...unpoured, "poured"],
+  "shell-out-of-kiln": pourable,
+  "pour-begun": pourable,
+  "metal-poured": pourable,
   "shell-knocked-out": ["poured"],
   "piece-finished": ["knocked-out"],
   "outcome-told": [...filled, "scrapped"],
   "piece-scrapped": [...unpoured, ...filled],
   "piece-archived": null,
   "note-written": null,
-  "room-set": null,
-  "air-read": null,
-  "bucket-set": null,
-  "bucket-read": null,
-  "recipe-set": null,
-  "shop-figures-set": null,
-  "entry-struck": null,
 };
 
 /** The phases this entry could fall in, when it can't fall in `phase`; null when it can. */
 export function phasesInstead(type: EntryType, phase: Phase): readonly Phase[] | null {
-  const allowed = allowedPhases[type];
+  const allowed = isTypeOfKind(type, "piece") ? allowedPhases[type] : null;
   return allowed === null || allowed.includes(phase) ? null : allowed;
 }

@@ -1,5 +1,24 @@
 import type { CoatKind } from "../trade/coats.ts";
-import type { AcceptedDamp, CrackKind, CrackStage, EntryBodies, PiecePlan } from "./entry.ts";
+import type { EntryBodies } from "./entry.ts";
+import type { BucketTargets, BucketUse } from "./bucketBodies.ts";
+import type {
+  AcceptedDamp,
+  CrackKind,
+  CrackStage,
+  HoldPoint,
+  PatternMeasured,
+  PiecePlan,
+} from "./pieceBodies.ts";
+import type {
+  Cup,
+  Furnace,
+  Kiln,
+  Material,
+  OwnAlloy,
+  OwnByKind,
+  ShrinkMeasured,
+  StockMove,
+} from "./shopThings.ts";
 
 /** Where a piece stands in its life. It can go back: a crack in burnout returns it to `coating`. */
 export type Phase =
@@ -45,6 +64,17 @@ export type Crack = {
   /** True when it was found after a burnout had begun. */
   readonly afterBurnout: boolean;
   readonly patched: { readonly id: string; readonly at: number; readonly how: string } | null;
+  /** The kiln run it was found in; null when it was found elsewhere, or nobody said. */
+  readonly runId: string | null;
+};
+
+/** A weighing before a dip: the bare pattern while `coats` is 0, else the shell with that many on it. */
+export type Weighing = {
+  readonly id: string;
+  readonly at: number;
+  readonly massG: number;
+  readonly coats: number;
+  readonly note: string | null;
 };
 
 /** A piece as its log tells it. Times are epoch ms. */
@@ -70,6 +100,16 @@ export type Piece = {
     readonly where: string | null;
     readonly coats: number;
   }[];
+  readonly weighings: readonly Weighing[];
+  readonly holdsPassed: readonly {
+    readonly id: string;
+    readonly at: number;
+    readonly point: HoldPoint;
+    readonly name: string | null;
+    readonly coats: number;
+  }[];
+  /** What was measured on its mesh, the newest last. */
+  readonly patterns: readonly (PatternMeasured & { readonly id: string; readonly at: number })[];
   readonly cracks: readonly Crack[];
   readonly wires: readonly { readonly id: string; readonly at: number; readonly note: string }[];
   readonly reviews: readonly (EntryBodies["review-signed"] & {
@@ -79,6 +119,7 @@ export type Piece = {
   })[];
   readonly burnouts: readonly {
     readonly id: string;
+    readonly runId: string | null;
     readonly startedAt: number;
     readonly readings: readonly { readonly id: string; readonly at: number; readonly kilnC: number }[];
     readonly ended: {
@@ -92,8 +133,29 @@ export type Piece = {
     readonly at: number;
     readonly peakC: number;
     readonly holdMin: number;
+    readonly runId: string | null;
   }[];
-  readonly preheats: readonly { readonly id: string; readonly at: number; readonly shellC: number }[];
+  /** Kiln runs it was in, each once, in the order they are first spoken of. */
+  readonly runIds: readonly string[];
+  readonly preheats: readonly {
+    readonly id: string;
+    readonly at: number;
+    readonly shellC: number;
+    readonly runId: string | null;
+  }[];
+  /** Each time it left the kiln for a pour, and each time metal began to run into it. */
+  readonly outOfKiln: readonly {
+    readonly id: string;
+    readonly at: number;
+    readonly shellC: number | null;
+    readonly pourId: string | null;
+  }[];
+  readonly pourBegun: readonly {
+    readonly id: string;
+    readonly at: number;
+    readonly metalC: number | null;
+    readonly pourId: string | null;
+  }[];
   readonly pours: readonly (EntryBodies["metal-poured"] & { readonly id: string; readonly at: number })[];
   readonly outcome: (EntryBodies["outcome-told"] & { readonly id: string; readonly at: number }) | null;
   readonly archived: boolean;
@@ -109,13 +171,26 @@ export type Room = {
 };
 export type AirReading = EntryBodies["air-read"] & { readonly id: string; readonly at: number };
 
+type Dated<T> = T & { readonly id: string; readonly at: number };
+export type BucketReading = Dated<EntryBodies["bucket-read"]>;
+export type BucketMix = Dated<EntryBodies["bucket-mixed"]>;
+export type BucketTop = Dated<EntryBodies["bucket-topped"]>;
+
+/** A bucket as its log tells it; each list oldest first, only what stands. */
 export type Bucket = {
   readonly id: string;
   readonly name: string;
-  readonly use: "prime" | "backup" | "single" | "seal";
+  readonly use: BucketUse;
   readonly slurry: string;
   readonly retired: boolean;
-  readonly last: (EntryBodies["bucket-read"] & { readonly id: string; readonly at: number }) | null;
+  readonly targets: BucketTargets;
+  readonly last: BucketReading | null;
+  readonly readings: readonly BucketReading[];
+  readonly mixes: readonly BucketMix[];
+  readonly tops: readonly BucketTop[];
+  readonly losses: readonly Dated<EntryBodies["bucket-lost"]>[];
+  readonly counts: readonly Dated<EntryBodies["bucket-counted"]>[];
+  readonly passes: readonly Dated<EntryBodies["bucket-passed"]>[];
 };
 
 export type Recipe = EntryBodies["recipe-set"] & {
@@ -124,8 +199,27 @@ export type Recipe = EntryBodies["recipe-set"] & {
   readonly starting: boolean;
 };
 
-/** The shop's own figures; null where the starting value still serves. */
+/** The shop's own figures and things. A figure is null, or its kind absent, where the starting value still serves. */
 export type Shop = {
   readonly dryingFactor: number | null;
   readonly morMPa: number | null;
+  readonly slurryKgM2: OwnByKind;
+  readonly stuccoKgM2: OwnByKind;
+  readonly buildMm: OwnByKind;
+  /** Coats whose drying the factor is not learned from, each with the reason a person gave. */
+  readonly pairsLeftOut: readonly {
+    readonly id: string;
+    readonly at: number;
+    readonly coatId: string;
+    readonly reason: string;
+  }[];
+  /** Things in the order they were first set, retired ones too. */
+  readonly cups: readonly Cup[];
+  readonly materials: readonly Material[];
+  readonly kilns: readonly Kiln[];
+  readonly furnaces: readonly Furnace[];
+  readonly alloys: readonly OwnAlloy[];
+  /** Oldest first. */
+  readonly stockMoves: readonly StockMove[];
+  readonly shrinks: readonly ShrinkMeasured[];
 };

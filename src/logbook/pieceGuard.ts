@@ -60,6 +60,8 @@ function phaseFault({ phase, burnouts }: Piece, { type }: Asked): Refusal | null
   return null;
 }
 
+const needsCoats: readonly EntryType[] = ["shell-out-of-kiln", "pour-begun", "metal-poured"];
+
 /** An entry that speaks of another must find it; only the outer coat can be dipped again. */
 function referenceFault(
   { piece, asOf, follow }: { piece: Piece; asOf: Piece; follow: (id: string) => string },
@@ -77,13 +79,13 @@ function referenceFault(
     const crackId = follow(body.crackId);
     if (!piece.cracks.some(({ id }) => id === crackId)) return { code: "not-found", entryId: body.crackId };
   }
-  return type === "metal-poured" && piece.coats.length === 0 ? { code: "missing", field: "coats" } : null;
+  return needsCoats.includes(type) && piece.coats.length === 0 ? { code: "missing", field: "coats" } : null;
 }
 
 /** Metal comes after the last coat, and so does giving up. */
 function orderFault({ coats }: Piece, { type, at }: Asked): Refusal | null {
   const last = coats.at(-1);
-  const closes = type === "metal-poured" || type === "piece-scrapped";
+  const closes = type === "pour-begun" || type === "metal-poured" || type === "piece-scrapped";
   if (!closes || last === undefined || at >= last.dippedAt) return null;
   return { code: "out-of-order", at, after: last.dippedAt, before: null };
 }

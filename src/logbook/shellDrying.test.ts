@@ -3,6 +3,7 @@ import { coatDepthM } from "../physics/coat.ts";
 import { dryingHours, dryThrough } from "../physics/drying.ts";
 import { intervalsFromReadings } from "../physics/readings.ts";
 import { standingOf } from "./buildStanding.ts";
+import { builtInShop } from "./builtIns.ts";
 import type { AirReading } from "./piece.ts";
 import type { CoatDrying } from "./standing.ts";
 import type { TestLog } from "./testLog.ts";
@@ -82,7 +83,7 @@ describe("a coat in steady air", () => {
 
   test("dries later in a recess, at an own factor of 2 twice as late", () => {
     const likely = (log: TestLog, factor: number | null = null): number => {
-      const shop = testShop(steady(31), { shop: { dryingFactor: factor, morMPa: null } });
+      const shop = testShop(steady(31), { shop: { ...builtInShop, dryingFactor: factor } });
       return ((standingOf(log.piece(), shop, at(31)).outer?.readyAt.likely ?? NaN) - at(30)) / hourMs;
     };
     const open = likely(fiveBackups());

@@ -1,6 +1,8 @@
 import { describe, expect, test } from "vitest";
 import { standingOf } from "./buildStanding.ts";
-import type { EntryBodies, PiecePlan } from "./entry.ts";
+import type { EntryBodies } from "./entry.ts";
+import type { PiecePlan } from "./pieceBodies.ts";
+import { builtInShop } from "./builtIns.ts";
 import type { Shop } from "./piece.ts";
 import type { WallStanding } from "./standing.ts";
 import type { TestLog } from "./testLog.ts";
@@ -16,7 +18,7 @@ const plan: Partial<PiecePlan> = {
   recipeId: "start-general",
 };
 
-function wallOf(log: TestLog, shop: Shop = { dryingFactor: null, morMPa: null }): WallStanding {
+function wallOf(log: TestLog, shop = builtInShop): WallStanding {
   return standingOf(log.piece(), testShop(air, { shop }), at(150)).wall;
 }
 
@@ -101,7 +103,7 @@ describe("what the head asks for", () => {
 
   test("the shop's own strength stands before the recipe's", () => {
     expect(judgedOf(generalShell()).morMPa).toBe(4);
-    expect(judgedOf(generalShell(), { dryingFactor: null, morMPa: 6 }).morMPa).toBe(6);
+    expect(judgedOf(generalShell(), { ...builtInShop, morMPa: 6 }).morMPa).toBe(6);
     expect(judgedOf(generalShell({ recipeId: undefined })).morMPa).toBe(4);
   });
 });

@@ -7,10 +7,10 @@ import {
   strengthSpread,
 } from "../physics/wall.ts";
 import type { WallPart } from "../physics/wall.ts";
-import { alloyOf } from "../trade/alloys.ts";
 import { practice } from "../trade/practice.ts";
-import { tableMm } from "./coatMm.ts";
+import { coatMm as coatBuildMm } from "./coatMm.ts";
 import type { Piece, Recipe, Shop } from "./piece.ts";
+import { ownAlloy } from "./ownAlloy.ts";
 import { ranges, within } from "./ranges.ts";
 import type { CoatDrying, WallStanding } from "./standing.ts";
 
@@ -33,12 +33,12 @@ type From = {
 
 /** The wall a piece has, by table or caliper, against the wall its head of metal asks for. */
 export function wallStanding({ piece, recipe, shop, drying }: From): WallStanding {
-  const { perCoatMm, basis, factor } = coatsMm(piece);
+  const { perCoatMm, basis, factor } = coatsMm(piece, shop);
   const reachedMm = Math.min(
     thickestMm,
     perCoatMm.reduce((sum, mm) => sum + mm, 0),
   );
-  const load = loadOf(piece);
+  const load = loadOf(piece, shop);
   const missing = [...load.missing, ...(piece.coats.length === 0 ? (["coats"] as const) : [])];
   const wall = { reachedMm, perCoatMm, basis, missing };
   if (load.part === null || missing.length > 0) return { ...wall, judged: null };
@@ -50,7 +50,7 @@ export function wallStanding({ piece, recipe, shop, drying }: From): WallStandin
   const safetyFactor = within(ranges.safetyFactor, wanted) ? wanted : startingSafetyFactor;
   const needed = requiredWallBandMm({ pressurePa, morMPa, safetyFactor, part, floorMm });
   const safety = safetyReached({ pressurePa, morMPa, wallMm: reachedMm, part });
-  const coatMm = backupMm(recipe) * Math.min(learntRange.high, Math.max(learntRange.low, factor));
+  const coatMm = backupMm(recipe, shop) * Math.min(learntRange.high, Math.max(learntRange.low, factor));
   return {
     ...wall,
     judged: {
@@ -78,12 +78,15 @@ export function wallStanding({ piece, recipe, shop, drying }: From): WallStandin
  * Each coat's share of the wall. The newest caliper reading scales the table so that the coats there then add up to
  * it; coats put on after it are scaled too, but only within the table's own spread.
  */
-function coatsMm({ coats, wall }: Piece): {
+function coatsMm(
+  { coats, wall }: Piece,
+  { buildMm }: Shop,
+): {
   readonly perCoatMm: readonly number[];
   readonly basis: WallStanding["basis"];
   readonly factor: number;
 } {
-  const table = coats.map(tableMm);
+  const table = coats.map((coat) => coatBuildMm(coat, buildMm));
   const read = wall.findLast(({ wallMm, coats: count }) => count > 0 && within(ranges.wallMm, wallMm));
   const then = table.slice(0, read?.coats ?? 0).reduce((sum, mm) => sum + mm, 0);
   if (read === undefined || then === 0) return { perCoatMm: table, basis: "table", factor: 1 };
@@ -102,8 +105,8 @@ type Load = {
   readonly pressurePa: number;
 };
 
-function loadOf({ plan }: Piece): Load {
-  const alloy = plan.alloyId === undefined ? null : alloyOf(plan.alloyId);
+function loadOf({ plan }: Piece, shop: Shop): Load {
+  const alloy = plan.alloyId === undefined ? null : ownAlloy(plan.alloyId, shop);
   const headM = within(ranges.headM, plan.headM) ? plan.headM : null;
   const part = plan.part && isPart(plan.part) ? plan.part : null;
   const missing = [
@@ -143,6 +146,7 @@ function isWeakened({ coats, firings }: Piece, drying: readonly CoatDrying[]): b
   return recoatedDamp || (ofThisWall.length > 0 && !firedWell);
 }
 
-function backupMm(recipe: Recipe | null): number {
-  return tableMm(recipe?.coats.findLast(({ kind }) => kind === "backup") ?? startingBackup);
+function backupMm(recipe: Recipe | null, { buildMm }: Shop): number {
+  const backup = recipe?.coats.findLast(({ kind }) => kind === "backup") ?? startingBackup;
+  return coatBuildMm(backup, buildMm);
 }

@@ -1,6 +1,12 @@
+import type { ShopLearning } from "../physics/shopLearning.ts";
+import type { ReadySpread } from "../physics/spread.ts";
 import type { AirClass } from "../trade/airClasses.ts";
 import type { RecipeCoat } from "../trade/coats.ts";
-import type { AirReading, Coat, DrynessSeen, Piece, Recipe, Room, Shop } from "./piece.ts";
+import type { GeometryClass } from "../trade/geometryClasses.ts";
+import type { Said, Unsaid } from "./coatSaid.ts";
+import type { DippedFrom } from "./dippedFrom.ts";
+import type { Run } from "./fireStates.ts";
+import type { AirReading, Bucket, Coat, DrynessSeen, Piece, Recipe, Room, Shop } from "./piece.ts";
 
 /** All that the sums need beside the piece itself. */
 export type Surroundings = {
@@ -8,7 +14,41 @@ export type Surroundings = {
   /** Readings of each room, oldest first, reaching back a day before the first coat of any piece asked about. */
   readonly readings: ReadonlyMap<string, readonly AirReading[]>;
   readonly recipes: ReadonlyMap<string, Recipe>;
+  readonly buckets: ReadonlyMap<string, Bucket>;
+  /** Kiln runs the pieces asked about were in; left out where nobody looked. */
+  readonly runs?: ReadonlyMap<string, Run> | undefined;
   readonly shop: Shop;
+  /** What the shop has learned of its drying from coats it saw dry; left out or null while it has learned nothing. */
+  readonly learned?: ShopLearning | null | undefined;
+};
+
+/** The learned factor a ready time rests on: 90 % interval, the pairs of its own group, and those of the shop. */
+export type LearnedBasis = {
+  readonly factor: number;
+  readonly low: number;
+  readonly high: number;
+  readonly pairs: number;
+  readonly shopPairs: number;
+};
+
+/** Sum and observations of a coat as one: what they leave of its water, and what each said. */
+export type CoatBelief = {
+  /** Water at the time of judgement, kg/m²: one in ten is drier than `low`, one in ten wetter than `high`. */
+  readonly low: number;
+  readonly median: number;
+  readonly high: number;
+  /** Chance that it is ready, 0–1. */
+  readonly dryChance: number;
+  /** The coat's own factor on time. */
+  readonly factor: ReadySpread;
+  readonly heard: readonly { readonly seenId: string; readonly at: number; readonly said: Said }[];
+  readonly unheard: readonly { readonly seenId: string; readonly at: number; readonly why: Unsaid }[];
+  /** Observations that do not go with the rest. */
+  readonly conflicts: readonly {
+    readonly seenId: string;
+    readonly why: "apart" | "widens";
+    readonly apart: number;
+  }[];
 };
 
 export type NoReadyReason = "no-readings" | "air-too-damp" | "condensing" | "beyond-forecast";
@@ -36,14 +76,26 @@ export type CoatDrying = {
     readonly lastReadingAgeMs: number | null;
     readonly longestGapMs: number;
     readonly forecast: "repeat-yesterday" | "hold-last" | null;
+    /** The factor a person set; it stands before what was learned. */
     readonly ownFactor: number | null;
+    readonly learned: LearnedBasis | null;
     readonly air: AirClass | null;
   };
   readonly doseNeededGHM3: number | null;
   readonly doseSuppliedGHM3: number;
   readonly condensed: boolean;
-  /** The evidence that overrides the model, the newest that speaks of this coat; null when only the model speaks. */
-  readonly evidence: { readonly says: "dry" | "wet"; readonly seen: DrynessSeen } | null;
+  /**
+   * The newest plain word on this coat. "wet", "steady" and "target" override the sum; "felt" (a hand found it dry)
+   * shifts the verdict by one step. Null when only sum and belief speak.
+   */
+  readonly evidence:
+    | { readonly says: "wet"; readonly seen: DrynessSeen }
+    | { readonly says: "dry"; readonly seen: DrynessSeen; readonly by: "steady" | "target" | "felt" }
+    | null;
+  /** Null while nothing that was seen speaks of its water: then the sum speaks alone. */
+  readonly belief: CoatBelief | null;
+  /** What the checks but a hand's said where they leave no belief: none could be read, or there is no sum for them. */
+  readonly saidAlone: Pick<CoatBelief, "heard" | "unheard"> | null;
   /** `dry` and `wet` are certain enough to act on; `maybe` lies within the spread. */
   readonly verdict: "dry" | "maybe" | "wet" | "unknown";
   /** Water left against time for the picture: epoch ms and kg/m². */
@@ -74,6 +126,47 @@ export type WallStanding = {
   readonly missing: readonly ("alloy" | "head" | "part" | "coats")[];
 };
 
+/** One kind of place on a piece, and how the outer coat dries there. */
+export type DryPlace = {
+  readonly geometry: GeometryClass;
+  /** True for the place the plan says dries last: its times are those of the piece. */
+  readonly isNamed: boolean;
+  readonly drying: CoatDrying;
+};
+
+/** The drying of a whole shell before fire. */
+export type FinalDry = {
+  readonly water: {
+    /** All that went on with its coats, kg/m². */
+    readonly putOnKgM2: number;
+    /** What the sum leaves in it where it dries slowest, what came up from coats beneath included; null when not known. */
+    readonly leftKgM2: number | null;
+    /** At most this much more, in the last of the coats that were covered when dry. */
+    readonly beneathKgM2: number;
+    /** Grams over the piece's area; null when either is not known. */
+    readonly leftG: number | null;
+  };
+  /** Slowest first; never empty. */
+  readonly places: readonly DryPlace[];
+  /** When the outer coat was last wetted. */
+  readonly wettedAt: number;
+  /** When the sum says, late guess, that the slowest place is dry; null when it can't. */
+  readonly sumAt: number | null;
+  readonly practice: {
+    readonly hours: number;
+    readonly until: number;
+    readonly why: "open" | "deep" | "thick";
+    /** Mean humidity over the shorter of the usual waits, fraction; null when not read. Over the limit the longer one counts. */
+    readonly meanRh: number | null;
+    readonly leastH: number;
+    readonly mostH: number;
+  };
+  /** The least wait and what sets it; without a time it says why. */
+  readonly least:
+    | { readonly at: number; readonly reason: "sum" | "practice" | "damp-air" }
+    | { readonly at: null; readonly reason: NoReadyReason | "damp-air" };
+};
+
 /** Where one piece stands at `now`: the log, the recipe and the room put together. Rules read this, the page shows it. */
 export type Standing = {
   readonly piece: Piece;
@@ -83,6 +176,10 @@ export type Standing = {
   readonly readings: readonly AirReading[];
   readonly shop: Shop;
   readonly drying: readonly CoatDrying[];
+  /** The kiln runs it was in that are known, in the order it was in them. */
+  readonly runs: readonly Run[];
+  /** The buckets its coats came from, each as it was at the dip; one nobody had read, made up or looked at by then is left out. */
+  readonly dippedFrom: readonly DippedFrom[];
   /** The outermost coat's drying; null before the first coat. */
   readonly outer: CoatDrying | null;
   /** The coat the recipe wants next; null when the recipe is done or there is none. */
@@ -90,6 +187,8 @@ export type Standing = {
   readonly coatsDone: number;
   readonly coatsPlanned: number | null;
   readonly wall: WallStanding;
+  /** Null while a coat is to come, and once fire has begun. */
+  readonly finalDry: FinalDry | null;
   readonly action: NextAction;
 };
 

@@ -1,6 +1,7 @@
 import type { Command, Decision, Moment } from "./command.ts";
 import { decide } from "./decide.ts";
-import type { Entry, EntryBodies, EntryType, PiecePlan } from "./entry.ts";
+import type { Entry, EntryBodies, EntryType } from "./entry.ts";
+import type { PiecePlan } from "./pieceBodies.ts";
 import { foldPiece } from "./fold.ts";
 import type { AirReading, Piece, Recipe, Room } from "./piece.ts";
 import { builtInRecipe, builtInRoom, builtInShop } from "./builtIns.ts";
@@ -94,6 +95,7 @@ export function testShop(
     rooms: new Map(rooms.map((one) => [one.id, one])),
     readings: new Map([["first", readings]]),
     recipes: new Map(recipes.map((one) => [one.id, one])),
+    buckets: new Map(),
     shop: more.shop ?? builtInShop,
   };
 }

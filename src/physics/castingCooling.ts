@@ -155,12 +155,12 @@ function requireCasting(of: CastingFor): void {
   requireWithin("emissivity", of.emissivity, { low: 0, high: 1, unit: "" });
   requirePositive("contactWM2K", of.contactWM2K ?? 1500, { high: 1e5, unit: "W/(m²·K)" });
   requireWithin("solidusC", metal.solidusC, {
-    low: 100,
+    low: 30,
     high: metal.liquidusC,
     unit: "°C (not above the liquidus)",
   });
   requireWithin("latentJKg", metal.latentJKg, { low: 1e4, high: 2e6, unit: "J/kg (not kJ)" });
   requireWithin("solidJKgK", metal.solidJKgK, { low: 100, high: 2000, unit: "J/(kg·K)" });
   requireWithin("liquidJKgK", metal.liquidJKgK, { low: 100, high: 2000, unit: "J/(kg·K)" });
-  requireWithin("densityKgM3", metal.densityKgM3, { low: 1000, high: 25_000, unit: "kg/m³ (not g/cm³)" });
+  requireWithin("densityKgM3", metal.densityKgM3, { low: 500, high: 25_000, unit: "kg/m³ (not g/cm³)" });
 }

@@ -37,7 +37,7 @@ export type CoolingSolid = (
       readonly baseCools: boolean;
     }
   /** What a mesh gives. */
-  | { readonly kind: "measured"; readonly volumeMm3: number; readonly areaMm2: number }
+  | { readonly kind?: "measured" | undefined; readonly volumeMm3: number; readonly areaMm2: number }
 ) & { readonly coveredMm2?: number | undefined };
 
 export type Cooling = {
@@ -94,11 +94,18 @@ function bareCooling(solid: CoolingSolid): Cooling {
       return { ...whole, areaMm2: whole.areaMm2 - off * (Math.PI / 4) * outer ** 2 };
     }
     case "measured":
+    case undefined:
       requirePositive("volumeMm3", solid.volumeMm3, { high: 1e12, unit: "mm³" });
       requirePositive("areaMm2", solid.areaMm2, { high: 1e10, unit: "mm²" });
       return { volumeMm3: solid.volumeMm3, areaMm2: solid.areaMm2, isEndless: false };
+    default:
+      throw new RangeError(
+        `kind must be a plate, bar, cube, sphere, cylinder, tube, riser or measured, found ${said(solid)}`,
+      );
   }
 }
+
+const said = ({ kind }: { readonly kind: string }): string => kind;
 
 function plate({ thicknessMm, widthMm, lengthMm }: Extract<CoolingSolid, { kind: "plate" }>): Cooling {
   const t = mm("thicknessMm", thicknessMm);

@@ -100,6 +100,35 @@ describe("what forbids a plan", () => {
     expect(refusal(of)).toBe(code);
   });
 
+  test("a pattern never goes the staged way into a kiln hotter than where it leaves", () => {
+    expect(planFiring({ ...burnout, startC: 900 })).toEqual({
+      kind: "refused",
+      code: "kiln-too-hot-for-staged",
+      startC: 900,
+      leaveC: 260,
+    });
+    expect(refusal({ pattern: { ...pla, drainC: null }, startC: 301 })).toBe("kiln-too-hot-for-staged");
+    expect(refusal({ startC: 260 })).toBe("planned");
+    expect(refusal({ pattern: wax, route: "flash", startC: 900 })).toBe("planned");
+    expect(refusal({ pattern: null, purpose: "fire", startC: 900 })).toBe("planned");
+  });
+
+  test("a damp shell and a kiln over 110 °C: no plan, with both figures; at 110 °C it is held there first", () => {
+    for (const of of [{}, { purpose: "preheat", pattern: null, preheatC: 500 }] as const) {
+      const damp = { ...burnout, ...of, damp: "damp" } as const;
+      expect(planFiring({ ...damp, startC: 111 })).toEqual({
+        kind: "refused",
+        code: "kiln-too-hot-for-damp",
+        startC: 111,
+        holdC: 110,
+      });
+      const made = plan({ ...of, damp: "damp", startC: 110 });
+      expect(holds(made)[0]).toMatchObject({ atC: 110, minutes: 80 });
+      expect(checkSchedule(made.segments, { limits: made.limits, startC: 110 })).toEqual([]);
+      expect(planFiring({ ...damp, damp: "dry", startC: 111 }).kind).toBe("plan");
+    }
+  });
+
   test("a kiln of 750 °C is used, and the plan says the shell is fired cool", () => {
     const made = plan({ kiln: { ...kiln, maxC: 750 } });
     expect(made.notes).toContainEqual({ code: "fired-cool", figures: { fireC: 750, firedC: 800 } });

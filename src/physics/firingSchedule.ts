@@ -18,6 +18,20 @@ export type FiringRefusal =
       readonly code: "kiln-below-bond" | "kiln-below-flash" | "kiln-below-preheat" | "hotter-than-preheat";
       readonly maxC: number;
       readonly neededC: number;
+    }
+  | {
+      readonly kind: "refused";
+      /** The kiln is hotter already than where a shell that is not dry gives its water up. */
+      readonly code: "kiln-too-hot-for-damp";
+      readonly startC: number;
+      readonly holdC: number;
+    }
+  | {
+      readonly kind: "refused";
+      /** The staged way begins below where the pattern runs out or smokes; hotter, it is a hot load in all but name. */
+      readonly code: "kiln-too-hot-for-staged";
+      readonly startC: number;
+      readonly leaveC: number;
     };
 
 export type FiringNote = {
@@ -187,7 +201,7 @@ function climber(of: FiringFor, limits: FiringLimits): (toC: number) => readonly
 
 function refusalOf(of: FiringFor, { loadsHot }: FiringLimits): FiringRefusal | null {
   const { purpose, pattern, damp, kiln } = of;
-  const { bondC, flashC } = firingPractice;
+  const { bondC, flashC, steamHoldC } = firingPractice;
   const refuse = (
     code: Extract<FiringRefusal, { neededC: number }>["code"],
     neededC: number,
@@ -200,6 +214,13 @@ function refusalOf(of: FiringFor, { loadsHot }: FiringLimits): FiringRefusal | n
   if (purpose !== "burnout" && pattern !== null) return { kind: "refused", code: "pattern-inside" };
   if (damp !== "dry" && pattern?.isWax === true) return { kind: "refused", code: "damp-wax" };
   if (damp !== "dry" && loadsHot) return { kind: "refused", code: "damp-flash" };
+  if (damp !== "dry" && of.startC > steamHoldC)
+    return { kind: "refused", code: "kiln-too-hot-for-damp", startC: of.startC, holdC: steamHoldC };
+  if (pattern !== null && !loadsHot) {
+    const leaveC = Math.min(pattern.drainC ?? pattern.burnFromC, pattern.burnFromC);
+    if (of.startC > leaveC)
+      return { kind: "refused", code: "kiln-too-hot-for-staged", startC: of.startC, leaveC };
+  }
   const pours = purpose === "preheat" || of.after === "pour";
   if (pours && (of.preheatC ?? 0) > kiln.maxC) return refuse("kiln-below-preheat", of.preheatC ?? 0);
   if (purpose === "preheat") {

@@ -31,20 +31,20 @@ export function fallForSpeedM(speedMS: number): number {
 
 /**
  * Narrowest section of the gating, mm²: M/(ρL·t·Cd·√(2gH)), the same gating chapter. Mass with gates and risers,
- * liquid density, effective head.
+ * liquid density, effective head; Cd 0.8, the cautious end of a tapered sprue with a basin, unless given.
  */
 export function chokeAreaMm2({
   massKg,
   liquidKgM3,
   timeS,
   headM,
-  dischargeCoefficient,
+  dischargeCoefficient = 0.8,
 }: {
   massKg: number;
   liquidKgM3: number;
   timeS: number;
   headM: number;
-  dischargeCoefficient: number;
+  dischargeCoefficient?: number | undefined;
 }): number {
   requirePositive("headM", headM, { high: 20, unit: "m (not mm)" });
   return sectionForSpeedMm2({
@@ -83,9 +83,9 @@ export function roundMm(areaMm2: number): number {
 export type FillBy =
   /** K·W^⅓, mass with gates and risers below 450 kg; K by wall or by gating (from memory of P. N. Rao). */
   | { readonly by: "mass"; readonly massKg: number; readonly factor: number }
-  /** Constant head, any mould filled from above. */
+  /** Constant head, any mould filled from above; taken where no way is said. */
   | {
-      readonly by: "top-gate";
+      readonly by?: "top-gate" | undefined;
       readonly volumeCm3: number;
       readonly gateAreaMm2: number;
       readonly headM: number;
@@ -105,7 +105,7 @@ export type FillBy =
   /** Half of the time the stream can run before it stops (common practice, no source). */
   | { readonly by: "freezing"; readonly runTimeS: number };
 
-/** Time to fill, s, by one way of reckoning it; null where the cavity stands above the metal in the cup and never fills. */
+/** Time to fill, s, by one way of reckoning it; Cd is 1 unless given; null where the cavity stands above the metal in the cup and never fills. */
 export function fillTimeS(fill: FillBy): number | null {
   switch (fill.by) {
     case "mass":
@@ -113,6 +113,7 @@ export function fillTimeS(fill: FillBy): number | null {
       requireWithin("factor", fill.factor, { low: 0.1, high: 20, unit: "" });
       return fill.factor * Math.cbrt(fill.massKg);
     case "top-gate":
+    case undefined:
       requirePositive("volumeCm3", fill.volumeCm3, { high: 1e7, unit: "cm³" });
       requirePositive("headM", fill.headM, { high: 20, unit: "m (not mm)" });
       return (fill.volumeCm3 * 1e-6) / (metres2(fill.gateAreaMm2) * spoutVelocityMS(fill));
@@ -125,8 +126,12 @@ export function fillTimeS(fill: FillBy): number | null {
     case "freezing":
       requireWithin("runTimeS", fill.runTimeS, { low: 0, high: 1e6, unit: "s" });
       return fill.runTimeS / 2;
+    default:
+      throw new RangeError(`by must be mass, top-gate, bottom-gate, ladle or freezing, found ${said(fill)}`);
   }
 }
+
+const said = ({ by }: { readonly by: string }): string => by;
 
 function bottomGateS({
   cavityAreaMm2,

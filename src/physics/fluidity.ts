@@ -37,9 +37,11 @@ export function effusivity({ conductivityWMK, densityKgM3, heatJKgK }: MouldHeat
   return Math.sqrt(conductivityWMK * densityKgM3 * heatJKgK);
 }
 
+const daySeconds = 86_400;
+
 /**
- * Time a stream between two faces runs before it stops, s, or null where the shell is as hot as the liquidus and it
- * never does. Heat to stop E = ρ·(s/2)·(f·L + c·ΔT) a face; the shell alone takes it in (E·√π/2e·θ)², the interface
+ * Time a stream between two faces runs before it stops, s, or null where the shell is as hot as the liquidus, or so
+ * near it that a day would not stop it. Heat to stop E = ρ·(s/2)·(f·L + c·ΔT) a face; the shell alone takes it in (E·√π/2e·θ)², the interface
  * alone in E/(h·θ), θ = TL − Tshell. Being in series, the truth is at least the longer: that one is given, slightly
  * on the safe side. After M. C. Flemings, Solidification Processing (1974), ch. 7, from memory.
  */
@@ -49,8 +51,8 @@ export function runTime(asked: RunAsked): RunTime | null {
   requirePositive("wallMm", wallMm, { high: 500, unit: "mm" });
   requireWithin("latentJKg", latentJKg, { low: 1000, high: 3e6, unit: "J/kg (not kJ/kg)" });
   requireWithin("liquidJKgK", liquidJKgK, { low: 50, high: 5000, unit: "J/kg·K" });
-  requireWithin("superheatK", superheatK, { low: 0, high: 1000, unit: "K" });
-  requireWithin("liquidusC", liquidusC, { low: 30, high: 2000, unit: "°C" });
+  requireWithin("superheatK", superheatK, { low: 0, high: 2500, unit: "K" });
+  requireWithin("liquidusC", liquidusC, { low: 30, high: 2500, unit: "°C" });
   requireWithin("shellC", shellC, { low: -50, high: 2000, unit: "°C" });
   requireFraction("stopShare", asked.stopShare);
   requirePositive("interfaceWM2K", interfaceWM2K, { high: 1e5, unit: "W/m²K" });
@@ -59,8 +61,10 @@ export function runTime(asked: RunAsked): RunTime | null {
   const stopJM2 = liquidKgM3 * (wallMm / 2000) * (asked.stopShare * latentJKg + liquidJKgK * superheatK);
   const shellS = ((stopJM2 * Math.sqrt(Math.PI)) / (2 * effusivity(asked.mould) * gapK)) ** 2;
   const interfaceS = stopJM2 / (interfaceWM2K * gapK);
+  const timeS = Math.max(shellS, interfaceS);
+  if (timeS > daySeconds) return null;
   return {
-    timeS: Math.max(shellS, interfaceS),
+    timeS,
     shellS,
     interfaceS,
     limitedBy: shellS > interfaceS ? "shell" : "interface",

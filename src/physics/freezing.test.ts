@@ -45,6 +45,11 @@ describe("modulus of simple solids", () => {
     expect(modulusMm(solid)).toBeCloseTo(wanted, 3);
   });
 
+  test("a volume and its face are enough; a shape that isn't known is refused", () => {
+    expect(modulusMm({ volumeMm3: 1000, areaMm2: 600 })).toBeCloseTo(5 / 3, 12);
+    expect(() => modulusMm({ kind: "pyramid", areaMm2: 600 } as never)).toThrow(/found pyramid/);
+  });
+
   test("a face that is covered doesn't cool", () => {
     expect(modulusMm({ kind: "cube", sideMm: 60, coveredMm2: 3600 })).toBeCloseTo(12, 9);
     expect(() => modulusMm({ kind: "cube", sideMm: 60, coveredMm2: 21_600 })).toThrow(/less than the whole/);
@@ -116,6 +121,14 @@ describe("freezing in a thick mould", () => {
         },
       ),
     ));
+
+  test("a mould that isn't said is of silica sand, at 20 °C", () => {
+    const [bronze] = truth.chvorinov;
+    const { metalKgM3, latentJKg, liquidJKgK, superheatK, freezeC, mouldC, constantSMm2 } = bronze!;
+    const metal = { metalKgM3, latentJKg, liquidJKgK, superheatK, freezeC };
+    expect(off(chvorinovConstant({ ...metal, mouldC }), constantSMm2)).toBeLessThan(0.001);
+    expect(chvorinovConstant(metal)).toBeLessThan(chvorinovConstant({ ...metal, mouldC }));
+  });
 
   test("a mould hotter than the metal freezes nothing and is refused", () => {
     const [bronze] = truth.chvorinov;

@@ -143,6 +143,12 @@ describe("a wall out of the kiln", () => {
     expect(fall("air") / fall("blanket")).toBeGreaterThan(3);
   });
 
+  test("a shell and surroundings left out are fused silica in air, unknown ones are refused", () => {
+    const said = { wallMm: 10, startC: 540, airC: 20, minutes: 5 } as const;
+    expect(Math.abs(wallCooling(said).at(-1)!.cavityFaceC - 368.4)).toBeLessThan(wall.withinK);
+    expect(() => wallCooling({ ...said, outside: "snow" as never })).toThrow(/found snow/);
+  });
+
   test("sand packed in the cavity takes heat from the cavity face", () => {
     const open = at({ minute: 3 });
     expect(at({ inside: "sand-backed", sandC: 20, minute: 3 }).cavityFaceC).toBeLessThan(

@@ -5,7 +5,8 @@ import { startConduction } from "./heatSolver.ts";
 import { requirePositive, requireWithin } from "./range.ts";
 
 /** What lies around the wall once it is out of the kiln. */
-export type Outside = "air" | "cold-sand" | "hot-sand" | "blanket";
+const outsides = ["air", "cold-sand", "hot-sand", "blanket"] as const;
+export type Outside = (typeof outsides)[number];
 
 /** What the cavity face sees: a closed cavity, air as outside (an open dish), or a cavity packed with sand. */
 export type Inside = "adiabatic" | "symmetric" | "sand-backed";
@@ -41,12 +42,13 @@ export type WallTemperature = {
   readonly cavityFaceHighC: number;
 };
 
-export type WallCoolingFor = ShellHeat & {
+export type WallCoolingFor = Partial<ShellHeat> & {
   readonly wallMm: number;
   readonly startC: number;
   readonly airC: number;
   readonly minutes: number;
-  readonly outside: Outside;
+  /** Air unless said otherwise. */
+  readonly outside?: Outside | undefined;
   readonly inside?: Inside | undefined;
   /** Of the sand, outside or in; cold sand is at the air's temperature and hot sand at 315 °C unless given. */
   readonly sandC?: number | undefined;
@@ -66,6 +68,9 @@ export const hotSandC = 315;
 /** Still air at an upright wall of 0.3 m, W/(m²·K): Churchill & Chu gives 8.2 at 540 °C, 7.8 at 300 °C (derived). */
 const stillAirWM2K = 8;
 
+/** A dry fused-silica shell, mid-range: from memory of Sabau & Viswanathan, AFS Trans. 2004. */
+const usualShell = { conductivityWMK: 0.7, densityKgM3: 1800, heatJKgK: 1000, emissivity: 0.85 } as const;
+
 /** How well a shell's properties are known when nobody measured them: judgement, from the spread of published ones. */
 const unmeasured = { conductivity: [0.71, 1.43], storage: [0.83, 1.17], emissivity: [0.88, 1.06] } as const;
 
@@ -75,8 +80,10 @@ const unmeasured = { conductivity: [0.71, 1.43], storage: [0.83, 1.17], emissivi
  * One-dimensional conduction; outside radiation to black surroundings at `airC` and convection, or a bed of
  * sand (far side insulated; 150 mm is endless for an hour). Temperatures −50–1700 °C, wall 0.5–100 mm,
  * 0–600 min. A wall with an inside face `symmetric` is cooled from both sides, and its cavity face is a surface.
+ * A shell whose figures are left out is of fused silica, in air.
  */
-export function wallCooling(of: WallCoolingFor): readonly WallTemperature[] {
+export function wallCooling(asked: WallCoolingFor): readonly WallTemperature[] {
+  const of: Known = { ...asked, ...withUsual(asked), outside: asked.outside ?? "air" };
   requireCooling(of);
   const conductivity = of.conductivityShare ?? unmeasured.conductivity;
   const storage = of.storageShare ?? unmeasured.storage;
@@ -107,10 +114,17 @@ export function wallCooling(of: WallCoolingFor): readonly WallTemperature[] {
   });
 }
 
+type Known = WallCoolingFor & ShellHeat & { readonly outside: Outside };
+
+const withUsual = ({ conductivityWMK, densityKgM3, heatJKgK, emissivity }: Partial<ShellHeat>) => ({
+  conductivityWMK: conductivityWMK ?? usualShell.conductivityWMK,
+  densityKgM3: densityKgM3 ?? usualShell.densityKgM3,
+  heatJKgK: heatJKgK ?? usualShell.heatJKgK,
+  emissivity: emissivity ?? usualShell.emissivity,
+});
+
 /** The wall's temperatures for one set of properties, without a band. */
-function coolingRows(
-  of: WallCoolingFor,
-): readonly Omit<WallTemperature, "cavityFaceLowC" | "cavityFaceHighC">[] {
+function coolingRows(of: Known): readonly Omit<WallTemperature, "cavityFaceLowC" | "cavityFaceHighC">[] {
   const { wallMm, startC, minutes, inside = "adiabatic", everyMin = 0.5, cells = 24 } = of;
   // A wall cooled alike on both faces is half of it with an insulated middle.
   const thicknessMm = inside === "symmetric" ? wallMm / 2 : wallMm;
@@ -147,7 +161,7 @@ function coolingRows(
 }
 
 function layersOf(
-  of: WallCoolingFor,
+  of: Known,
   { thicknessMm, cells }: { thicknessMm: number; cells: number },
 ): {
   readonly layers: readonly Layer[];
@@ -186,8 +200,10 @@ function scaled(property: Property, factor: number): Property {
   return property.map(([atC, value]) => [atC, value * factor] as const);
 }
 
-function requireCooling(of: WallCoolingFor): void {
+function requireCooling(of: Known): void {
   requireWall(of.wallMm);
+  if (!outsides.includes(of.outside))
+    throw new RangeError(`outside must be one of ${outsides.join(", ")}, found ${of.outside}`);
   for (const name of ["startC", "airC", "sandC"] as const) {
     const found = of[name];
     if (found !== undefined) requireWithin(name, found, { low: -50, high: 1700, unit: "°C" });

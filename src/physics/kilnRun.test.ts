@@ -161,6 +161,8 @@ describe("a run that does not", () => {
       at(130),
     );
     expect(codes(judged)).toEqual([]);
+    // First read long after: what came before counts.
+    expect(codes(judgeRun(run(refired, read([[144, 240]])), at(150)))).toEqual([]);
   });
 
   test("a plastic piece driven past its drain", () => {
@@ -265,6 +267,23 @@ describe("a run that does not", () => {
     const judged = judgeRun(run(printed, []), at(30));
     expect(judged).toMatchObject({ aheadMin: null, lastReading: null, findings: [] });
     expect(judged.plannedC).toBeCloseTo(145, 6);
+  });
+
+  test("a wax piece taken from the hot kiln before it has drained", () => {
+    const loadedMin = scheduleCurve(flashed.segments, 20).find(
+      ({ segment }) =>
+        segment === flashed.segments.findIndex((p) => p.kind === "instruction" && p.code === "load-hot"),
+    )?.startMin;
+    const m = loadedMin ?? NaN;
+    const cut = read([
+      [0, 20],
+      [m, 870],
+      [m + 3, 868],
+      [m + 6, 700],
+      [m + 25, 400],
+    ]);
+    expect(codes(judgeRun(run(flashed, cut), at(m + 7)))).toEqual(["hold-short sintering"]);
+    expect(codes(judgeRun(run(flashed, cut), at(m + 26)))).toContain("drain-missed drain-window");
   });
 
   test("an empty hot kiln on its way up harms nobody", () => {

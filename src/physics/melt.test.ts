@@ -47,6 +47,11 @@ describe("heat of a melt", () => {
       ),
     ));
 
+  test("metal comes from a room of 20 °C where nothing else is said", () => {
+    const { fromC: _, ...cold } = bronze;
+    expect(meltEnergyJ({ ...cold, massKg: 4, pourC: 1150 })).toBeCloseTo(2_759_600, 6);
+  });
+
   test("metal poured below its liquidus, percents and kilojoules are refused", () => {
     expect(() => meltEnergyJ({ ...bronze, massKg: 4, pourC: 990 })).toThrow(/pourC must be 1000/);
     expect(() => meltEnergyJ({ ...bronze, massKg: 4, pourC: 1100, latentJKg: 195 })).toThrow(/not kJ/);
@@ -84,6 +89,13 @@ describe("the charge", () => {
         },
       ),
     ));
+
+  test("a casting weighed with its gating needs no gating said", () => {
+    expect(chargeKg({ castingKg: 4.3, marginShare: 0.05, heelKg: 0.3, lossShare: 0.02 })).toBeCloseTo(
+      4.9133,
+      4,
+    );
+  });
 
   test("a margin of nothing is refused, a small one is lifted to 0.2 kg", () => {
     const small = { castingKg: 1, gatingKg: 0.5, marginShare: 0.05, lossShare: 0.02 };

@@ -12,20 +12,20 @@ export type MeltHeat = {
  * Heat to take a charge from `fromC` to `pourC`, J: m·[cs·(TL − T0) + L + cl·(T − TL)]; an alloy's freezing range is
  * lumped into L. Groover, Fundamentals of Modern Manufacturing, ch. 10 (from memory), there with one melting point.
  *
- * Mass 0–100 000 kg. Refuses metal that starts above its liquidus or is poured below it. A mean solid heat of the
+ * Mass 0–100 000 kg; from 20 °C unless given. Refuses metal that starts above its liquidus or is poured below it. A mean solid heat of the
  * room's value reads low by about 8 % for copper alloys.
  */
 export function meltEnergyJ({
   massKg,
-  fromC,
+  fromC = 20,
   pourC,
   liquidusC,
   solidJKgK,
   latentJKg,
   liquidJKgK,
-}: MeltHeat & { massKg: number; fromC: number; pourC: number }): number {
+}: MeltHeat & { massKg: number; fromC?: number | undefined; pourC: number }): number {
   requireWithin("massKg", massKg, { low: 0, high: 100_000, unit: "kg" });
-  requireWithin("liquidusC", liquidusC, { low: 30, high: 2000, unit: "°C" });
+  requireWithin("liquidusC", liquidusC, { low: 30, high: 2500, unit: "°C" });
   requireWithin("fromC", fromC, { low: -50, high: liquidusC, unit: "°C (not above the liquidus)" });
   requireWithin("pourC", pourC, { low: liquidusC, high: 2500, unit: "°C (not below the liquidus)" });
   requireHeats({ solidJKgK, latentJKg, liquidJKgK });
@@ -43,7 +43,7 @@ export function freezingHeatJKg({
   superheatK: number;
 }): number {
   requireHeats({ solidJKgK: liquidJKgK, latentJKg, liquidJKgK });
-  requireWithin("superheatK", superheatK, { low: 0, high: 1000, unit: "K" });
+  requireWithin("superheatK", superheatK, { low: 0, high: 2500, unit: "K" });
   return latentJKg + liquidJKgK * superheatK;
 }
 
@@ -105,7 +105,8 @@ export function shownEfficiency({ energyJ, spentJ }: { energyJ: number; spentJ: 
 
 export type ChargeAsked = {
   readonly castingKg: number;
-  readonly gatingKg: number;
+  /** Cup, sprue, runners, gates, vents and risers; 0 unless given, where the casting's figure holds them already. */
+  readonly gatingKg?: number | undefined;
   /** 0.05 with a measured volume, 0.10 by weight, 0.15–0.20 guessed (common practice, no source). */
   readonly marginShare: number;
   /** The margin never falls below this, 0.2 kg unless given (common practice, no source). */
@@ -131,7 +132,7 @@ export type ChargeParts = {
 /** The charge and where it goes. Refuses a margin of nothing: see `chargeKg`. */
 export function chargeParts({
   castingKg,
-  gatingKg,
+  gatingKg = 0,
   marginShare,
   leastMarginKg = 0.2,
   heelKg = 0,

@@ -27,6 +27,9 @@ export type SteadyMass =
 const apartWaterS = 30 * 60;
 const apartMassS = 60 * 60;
 
+/** How far apart two weighings must be to say anything by themselves, s: less where the coat's water (g) is known. */
+export const steadyApartS = (waterG: number | null): number => (waterG === null ? apartMassS : apartWaterS);
+
 /** Of the coat's water: judgement. Of the mass: the constant-mass rule for aggregates, EN 1097-5 (from memory). */
 const waterLimit = 0.02;
 const massLimit = 0.001;
@@ -58,7 +61,7 @@ export function steadyMass({
   requirePositive("balanceG", balanceG, { high: 1e4, unit: "g" });
   const apartS = second.afterS - first.afterS;
   requireWithin("second.afterS − first.afterS", apartS, { low: 0, high: 1e10, unit: "s" });
-  const leastS = waterG === null ? apartMassS : apartWaterS;
+  const leastS = steadyApartS(waterG);
   if (apartS < leastS) return { kind: "refused", code: "too-soon", apartS, leastS };
   if (rh > tooDampRh) return { kind: "refused", code: "air-too-damp", rh, mostRh: tooDampRh };
   const limitG = waterG === null ? massLimit * first.massG : waterLimit * waterG;

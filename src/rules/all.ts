@@ -4,6 +4,7 @@ import { airReadingOld } from "./airReadingOld.ts";
 import { airTooDamp } from "./airTooDamp.ts";
 import { cannotJudgeWall } from "./cannotJudgeWall.ts";
 import { dampRecoatWeakens } from "./dampRecoatWeakens.ts";
+import { dippedFromUnfitBucket } from "./dippedFromUnfitBucket.ts";
 import type { Finding, Level } from "./finding.ts";
 import { firedTooLittle } from "./firedTooLittle.ts";
 import { lastCoatDamp } from "./lastCoatDamp.ts";
@@ -17,6 +18,7 @@ import { primeTemperatureMoved } from "./primeTemperatureMoved.ts";
 import { recipeNotFollowed } from "./recipeNotFollowed.ts";
 import { recoatedBeforeDry } from "./recoatedBeforeDry.ts";
 import { isPastPour } from "./stage.ts";
+import { runBrokeALimit } from "./runBrokeALimit.ts";
 import { stuccoOutOfOrder } from "./stuccoOutOfOrder.ts";
 import { wallTooThin } from "./wallTooThin.ts";
 
@@ -25,10 +27,12 @@ const rules: readonly ((standing: Standing) => readonly Finding[])[] = [
   openCrack,
   lastCoatDamp,
   wallTooThin,
+  runBrokeALimit,
   firedTooLittle,
   pouredColdShell,
   recoatedBeforeDry,
   dampRecoatWeakens,
+  dippedFromUnfitBucket,
   cannotJudgeWall,
   airTooDamp,
   airReadingOld,

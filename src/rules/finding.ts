@@ -3,7 +3,20 @@ export type Level = "hold" | "watch" | "note";
 
 /** Unit of a figure in a finding; the page converts it. */
 export type FigureUnit =
-  "share" | "mm" | "MPa" | "Pa" | "C" | "K" | "m" | "kg" | "h" | "min" | "count" | "factor" | "epoch-ms";
+  | "share"
+  | "mm"
+  | "MPa"
+  | "Pa"
+  | "C"
+  | "K"
+  | "K/h"
+  | "m"
+  | "kg"
+  | "h"
+  | "min"
+  | "count"
+  | "factor"
+  | "epoch-ms";
 
 /** A figure of a finding; null says that the number is not known. */
 export type Figure = { readonly value: number | null; readonly unit: FigureUnit };
@@ -42,4 +55,6 @@ export type RuleId =
   | "patched-without-wire"
   | "damp-recoat-weakens"
   | "fired-too-little"
+  | "dipped-from-unfit-bucket"
+  | "run-broke-a-limit"
   | "poured-cold-shell";

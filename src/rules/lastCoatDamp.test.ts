@@ -85,3 +85,13 @@ test("a burnout begun on a shell of which nothing is known is one to watch, also
   piece.log(124, "burnout-ended", { result: "clean" });
   expect(told(lastCoatDamp(piece.standing(125)))).toEqual(["watch burnout-unknown"]);
 });
+
+test("dry in the open and wet in its recess, it holds and names the place; later it does not", () => {
+  const piece = givenCoated({ pockets: ["recess"] });
+  expect(piece.standing(lateH + 1).outer?.verdict).toBe("dry");
+  const [found, ...more] = lastCoatDamp(piece.standing(lateH + 1));
+  expect(more).toEqual([]);
+  expect(found).toMatchObject({ variant: "slow-place", texts: { place: "hollow or deep recess" } });
+  expect(found?.level).toBe("hold");
+  expect(lastCoatDamp(piece.standing(200))).toEqual([]);
+});

@@ -1,5 +1,6 @@
 import type { Piece } from "../logbook/piece.ts";
 import type { CoatDrying, Standing } from "../logbook/standing.ts";
+import { geometryClasses } from "../trade/geometryClasses.ts";
 import { practice } from "../trade/practice.ts";
 import type { Level } from "./finding.ts";
 import { figure } from "./finding.ts";
@@ -19,27 +20,27 @@ export function lastCoatDamp(standing: Standing): readonly Found[] {
 }
 
 function beforeFire(standing: Standing): readonly Found[] {
-  const { outer, now, piece } = standing;
-  if (outer === null) return [];
+  const { now } = standing;
   const still = coatStillDrying(standing);
-  if (still !== null && still.verdict !== "dry")
-    return [finding(still, now, { level: "hold", variant: still.verdict })];
-  if (wasHot(piece, { since: wettedAt(outer.coat) })) return [];
-  const insideShare = leftInsideShare(outer);
-  if (insideShare === null || insideShare <= practice.skinShare.value) return [];
-  if (hoursBetween(wettedAt(outer.coat), now) >= practice.finalDryH.value) return [];
-  const found = finding(outer, now, { level: "watch", variant: "touch-only" });
-  return [{ ...found, figures: { ...found.figures, leftShare: figure(insideShare, "share") } }];
+  if (still === null || still.verdict === "dry") return slowPlace(standing);
+  if (!isFelt(still)) return [finding(still, now, { level: "hold", variant: still.verdict })];
+  // A hand that found it dry lets the maker go on; it is told what the sum says of the inside.
+  const isNear = still.leftShare !== null && still.leftShare <= practice.skinShare.value;
+  return isNear ? [] : [finding(still, now, { level: "watch", variant: "touch-only" })];
 }
 
-/** Water the room's air had left in a coat at the moment it felt dry, as a share; null when no touch had the last word. */
-function leftInsideShare({ evidence, curve, startKgM2 }: CoatDrying): number | null {
-  if (evidence?.says !== "dry" || evidence.seen.method !== "touch") return null;
-  // At the touch the curve drops from what the sum had to what "dry" means.
-  const [before, after] = curve.filter(({ at }) => at === evidence.seen.at);
-  if (before === undefined || after === undefined || startKgM2 <= after.waterKgM2) return null;
-  return (before.waterKgM2 - after.waterKgM2) / (startKgM2 - after.waterKgM2);
+/** Dry where the piece is named for, and not in a pocket that dries more slowly: wet there holds as it does anywhere. */
+function slowPlace({ finalDry, now }: Standing): readonly Found[] {
+  const place = finalDry?.places.find(({ isNamed, drying }) => !isNamed && drying.verdict !== "dry");
+  if (place === undefined) return [];
+  const { drying, geometry } = place;
+  const level = drying.verdict === "wet" ? "hold" : "watch";
+  const found = finding(drying, now, { level, variant: "slow-place" });
+  return [{ ...found, texts: { place: geometryClasses[geometry].label.toLowerCase() } }];
 }
+
+/** Only a hand says that it is dry: the outer face is, of the inside nothing is known but the sum. */
+const isFelt = ({ evidence }: CoatDrying): boolean => evidence?.says === "dry" && evidence.by === "felt";
 
 /** A burnout that began on a damp shell: a hold while it runs, then something to look for. */
 function afterStart({ piece, drying, now }: Standing): readonly Found[] {

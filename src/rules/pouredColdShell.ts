@@ -1,5 +1,5 @@
+import { ownAlloy } from "../logbook/ownAlloy.ts";
 import type { Standing } from "../logbook/standing.ts";
-import { alloyOf } from "../trade/alloys.ts";
 import { leastShellC, practice } from "../trade/practice.ts";
 import type { Published } from "../trade/published.ts";
 import { figure } from "./finding.ts";
@@ -8,9 +8,9 @@ import type { FindingOf } from "./variants.ts";
 type Found = FindingOf<"poured-cold-shell">;
 
 /** Metal into a shell that had cooled: out of the kiln too long, or too cold for this metal. Before the pour, the preheat is looked at. */
-export function pouredColdShell({ piece }: Standing): readonly Found[] {
+export function pouredColdShell({ piece, shop }: Standing): readonly Found[] {
   const { alloyId } = piece.plan;
-  const alloy = alloyId === undefined ? null : alloyOf(alloyId);
+  const alloy = alloyId === undefined ? null : ownAlloy(alloyId, shop);
   const least = alloy === null ? null : leastShellC[alloy.family];
   const pour = piece.pours.at(-1);
   if (pour === undefined) return ofPreheat(piece, least);

@@ -13,11 +13,21 @@ export const variants = {
   "stucco-out-of-order": ["coarse-first", "grade-skipped", "finer", "not-known"],
   "recipe-not-followed": ["left-out", "skipped", "other-kind", "other-stucco", "extra", "no-recipe"],
   "no-seal-coat": ["left-out", "none-planned"],
-  "last-coat-damp": ["wet", "maybe", "unknown", "touch-only", "burnout-damp", "burnout-unknown"],
+  "last-coat-damp": [
+    "wet",
+    "maybe",
+    "unknown",
+    "touch-only",
+    "slow-place",
+    "burnout-damp",
+    "burnout-unknown",
+  ],
   "open-crack": ["open", "patch-not-dry"],
   "patched-without-wire": ["no-wire"],
   "damp-recoat-weakens": ["carries", "short"],
+  "dipped-from-unfit-bucket": ["unfit", "unfit-accepted", "watched", "not-checked"],
   "fired-too-little": ["cool", "short", "not-bonded", "not-logged"],
+  "run-broke-a-limit": ["too-fast", "no-drain", "steam-short", "hold-short"],
   "poured-cold-shell": ["too-long", "too-cold", "preheat-cold", "not-known"],
 } as const satisfies Record<RuleId, readonly string[]>;
 

@@ -1,6 +1,6 @@
-import { alloyOf } from "../trade/alloys.ts";
+import { ownAlloy } from "../logbook/ownAlloy.ts";
 import { headPressurePa, requiredWallMm, safetyBand, safetyReached } from "../physics/wall.ts";
-import { tableMm } from "../logbook/coatMm.ts";
+import { coatMm } from "../logbook/coatMm.ts";
 import type { Standing } from "../logbook/standing.ts";
 import { figure } from "./finding.ts";
 import { coatsAreDone } from "./stage.ts";
@@ -62,10 +62,10 @@ function ofPlan({ wall, recipe, piece, next, shop }: Standing): readonly Found[]
   if (recipe === null || next === null) return [];
   const skipped = new Set(piece.skipped.map(({ step }) => step));
   const left = recipe.coats.filter((_, step) => step >= next.step && !skipped.has(step));
-  const plannedMm = left.reduce((sum, coat) => sum + tableMm(coat), wall.reachedMm);
+  const plannedMm = left.reduce((sum, coat) => sum + coatMm(coat, shop.buildMm), wall.reachedMm);
   const floorMm = wall.judged?.floorMm ?? recipe.floorMm;
   const entries = piece.coats.map(({ id }) => id);
-  const load = loadOf(piece);
+  const load = loadOf(piece, shop);
   const morMPa = wall.judged?.morMPa ?? shop.morMPa ?? recipe.morMPa;
   const safety =
     load === null || plannedMm <= 0 ? null : safetyReached({ ...load, morMPa, wallMm: plannedMm });
@@ -100,8 +100,8 @@ function ofPlan({ wall, recipe, piece, next, shop }: Standing): readonly Found[]
   ];
 }
 
-function loadOf({ plan }: Standing["piece"]) {
-  const alloy = plan.alloyId === undefined ? null : alloyOf(plan.alloyId);
+function loadOf({ plan }: Standing["piece"], shop: Standing["shop"]) {
+  const alloy = plan.alloyId === undefined ? null : ownAlloy(plan.alloyId, shop);
   if (alloy === null || plan.headM === undefined || plan.part === undefined) return null;
   const pressurePa = headPressurePa({ densityKgM3: alloy.liquidKgM3.value, headM: plan.headM });
   return pressurePa > 0 ? { pressurePa, part: plan.part } : null;

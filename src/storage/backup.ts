@@ -20,7 +20,11 @@ export type Imported =
 
 const page = 2000;
 
-/** The whole log and its photos as one JSON file, a line an entry, built in parts so that no part is large. */
+/**
+ * The whole log and its photos as one JSON file, a line an entry, built in parts so that no part is large. The meshes
+ * kept for display are left out: each is as large as a hundred photos, the log holds what was measured on them, and
+ * reading the file again brings them back.
+ */
 export async function exportShop(db: ShopDb, { now }: Pick<Moment, "now">): Promise<Blob> {
   const entries: string[] = [];
   const setAside: string[] = [];

@@ -104,10 +104,24 @@ const entryProblem = (entry: number, { code, field, expected, found }: Fault): I
     ? { code: "newer-entry", entry, expected, found }
     : { code: "bad-entry", entry, field, expected, found };
 
+/** A logger's day of a reading every ten seconds, told by a newer program, is still well below. */
+const keepableLetters = 1_000_000;
+/** Far deeper than any entry; what goes on without end can't be put in the store. */
+const keepableDepth = 40;
+
+const isShallow = (value: unknown, left: number): boolean =>
+  typeof value !== "object" ||
+  value === null ||
+  (left > 0 && Object.values(value).every((inner) => isShallow(inner, left - 1)));
+
 /** A line that was unreadable where it was exported comes back as such: only what the store needs of it is asked. */
 function isKeepable(value: unknown): value is StoredEntry {
   try {
-    return envelopeSchema.safeParse(value).success && JSON.stringify(value).length <= 100_000;
+    return (
+      envelopeSchema.safeParse(value).success &&
+      isShallow(value, keepableDepth) &&
+      JSON.stringify(value).length <= keepableLetters
+    );
   } catch {
     // Nested so deep that it can't be written down again.
     return false;

@@ -24,7 +24,7 @@ const id = z.string().min(1).max(64);
 /** What every stored row has whatever its version: enough to index it, order it and keep it. */
 export const envelopeSchema = z.looseObject({
   id,
-  stream: z.string().regex(/^(piece|room|bucket|recipe|shop)\/[A-Za-z0-9_.:-]{1,64}$/),
+  stream: z.string().regex(/^(piece|room|bucket|recipe|shop|run|melt|pour)\/[A-Za-z0-9_.:-]{1,64}$/),
   type: z.string().min(1).max(64),
   at: time,
   recordedAt: time,

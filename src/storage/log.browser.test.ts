@@ -17,6 +17,13 @@ type Act =
   | { readonly act: "coat"; readonly piece: number; readonly number: number; readonly ago: number }
   | { readonly act: "air"; readonly room: string; readonly rh: number; readonly ago: number }
   | { readonly act: "room" | "recipe" | "shop"; readonly figure: number }
+  | {
+      readonly act: "plan" | "fire" | "heat" | "cool";
+      readonly fire: "run" | "melt" | "pour";
+      readonly ago: number;
+    }
+  | { readonly act: "logged"; readonly room: string; readonly said: boolean; readonly ago: number }
+  | { readonly act: "cup" | "top" | "stock"; readonly figure: number }
   | { readonly act: "strike" | "correct"; readonly pick: number };
 
 const piece = fc.integer({ min: 0, max: 2 });
@@ -43,6 +50,30 @@ const act: fc.Arbitrary<Act> = fc.oneof(
     weight: 2,
     arbitrary: fc.record({
       act: fc.constantFrom("room", "recipe", "shop"),
+      figure: fc.integer({ min: 1, max: 9 }),
+    }),
+  },
+  {
+    weight: 4,
+    arbitrary: fc.record({
+      act: fc.constantFrom("plan", "fire", "heat", "cool"),
+      fire: fc.constantFrom("run", "melt", "pour"),
+      ago,
+    }),
+  },
+  {
+    weight: 3,
+    arbitrary: fc.record({
+      act: fc.constant("logged"),
+      room: fc.constantFrom("room/first", "room/attic"),
+      said: fc.boolean(),
+      ago,
+    }),
+  },
+  {
+    weight: 2,
+    arbitrary: fc.record({
+      act: fc.constantFrom("cup", "top", "stock"),
       figure: fc.integer({ min: 1, max: 9 }),
     }),
   },
@@ -114,6 +145,41 @@ function commandFor(act: Act, now: number, log: readonly Entry[]): Command | nul
       };
     case "shop":
       return { do: "log", stream: "shop/own", type: "shop-figures-set", body: { morMPa: act.figure } };
+    case "plan":
+    case "fire":
+    case "heat":
+    case "cool":
+      return fireCommand(act, now);
+    case "logged":
+      return {
+        do: "log",
+        stream: act.room,
+        type: "air-logged",
+        at: now - act.ago * hour,
+        body: {
+          source: "logger",
+          air: act.said ? "tunnel" : null,
+          afterS: [0, 240],
+          airC: [20, 21],
+          rh: [0.5, 0.6],
+        },
+      };
+    case "cup":
+      return { do: "log", stream: "bucket/first-prime", type: "bucket-read", body: { cupS: act.figure } };
+    case "top":
+      return {
+        do: "log",
+        stream: "bucket/first-prime",
+        type: "bucket-topped",
+        body: { flourKg: 0, solKg: 0, waterKg: act.figure, why: "fresh" },
+      };
+    case "stock":
+      return {
+        do: "log",
+        stream: "shop/own",
+        type: "stock-moved",
+        body: { materialId: "m", how: "received", massKg: act.figure },
+      };
     case "strike":
     case "correct": {
       const entry = log[act.pick % Math.max(1, log.length)];
@@ -123,6 +189,36 @@ function commandFor(act: Act, now: number, log: readonly Entry[]): Command | nul
         : { do: "correct", stream: entry.stream, entryId: entry.id, at: entry.at - hour / 2, reason: "slip" };
     }
   }
+}
+
+const pour = { pourAt: dayOne, pieceIds: [], bed: "air", shellC: 500, metalC: 1150, steps: [] } as const;
+const fireBodies = {
+  run: {
+    plan: ["run-planned", { kilnId: null, purpose: "preheat", pieceIds: [], startC: 20, segments: [] }],
+    fire: ["run-started", { kilnC: 20 }],
+    heat: ["run-logged", { source: "k", afterS: [0, 200], kilnC: [90, 95] }],
+    cool: ["run-ended", { result: "done" }],
+  },
+  melt: {
+    plan: ["melt-planned", { furnaceId: null, alloyId: "a", pieceIds: [], items: [], pourC: 1150 }],
+    fire: ["melt-started", { hotFurnace: false }],
+    heat: ["melt-read", { metalC: 900 }],
+    cool: ["melt-ended", { pouredKg: 3, piggedKg: 1 }],
+  },
+  pour: {
+    plan: ["pour-planned", pour],
+    fire: ["pour-item-checked", { item: "sand-dry", ok: true }],
+    heat: ["pour-decided", { go: true, name: "R.", passed: [] }],
+    cool: ["pour-ended", {}],
+  },
+} as const;
+
+function fireCommand(
+  { act, fire, ago: back }: Extract<Act, { readonly fire: string }>,
+  now: number,
+): Command {
+  const [type, body] = fireBodies[fire][act];
+  return { do: "log", stream: `${fire}/one`, type, body, at: now - back * hour } as unknown as Command;
 }
 
 /** Plays the rounds into a store through its tabs and gives every entry that was said to be done. */

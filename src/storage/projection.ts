@@ -1,10 +1,17 @@
+import { airMovesOf, type AirSince } from "../logbook/airLog.ts";
 import { effective } from "../logbook/effective.ts";
 import type { Entry, StreamKind } from "../logbook/entry.ts";
 import { parseStream } from "../logbook/entryKinds.ts";
-import { foldBucket, foldPiece, foldRecipe, foldRoom, foldShop } from "../logbook/fold.ts";
+import type { Melt, Pour, Run } from "../logbook/fireStates.ts";
+import { foldPiece, foldRecipe, foldRoom } from "../logbook/fold.ts";
+import { foldBucket } from "../logbook/foldBucket.ts";
+import { foldMelt } from "../logbook/foldMelt.ts";
+import { foldPour } from "../logbook/foldPour.ts";
+import { foldRun } from "../logbook/foldRun.ts";
+import { foldShop } from "../logbook/foldShop.ts";
 import type { AirReading, Bucket, Piece, Recipe, Room, Shop } from "../logbook/piece.ts";
 
-/** Where a row is looked for: pieces in work on the rack, those that are through, and what was put away. */
+/** Where a row is looked for: what is in work, pieces on the rack as well as fires, what is through, and what was put away. */
 export type Shelf = "work" | "done" | "archived";
 
 type States = {
@@ -13,6 +20,9 @@ type States = {
   readonly bucket: Bucket;
   readonly recipe: Recipe;
   readonly shop: Shop;
+  readonly run: Run;
+  readonly melt: Melt;
+  readonly pour: Pour;
 };
 /** What a stream comes to, kept beside it so that a list needs no replay. Can be made again from the log at any time. */
 export type ProjectionRow = { readonly [K in StreamKind]: RowOf<K> }[StreamKind];
@@ -23,6 +33,8 @@ export type RowOf<K extends StreamKind> = {
   readonly state: States[K];
   /** Rooms only: the entry its name and altitude come from; null for a built-in room as it came. */
   readonly setId?: string | null | undefined;
+  /** Rooms only: since when the air moved how, which a logger's block may not say for itself. */
+  readonly airMoves?: readonly AirSince[] | undefined;
 };
 
 /** The row for a stream and all its entries; null where they come to nothing, as a piece that was never started. */
@@ -37,8 +49,10 @@ export function projectionOf(stream: string, entries: readonly Entry[]): Project
     }
     case "room": {
       const state = foldRoom(id, entries);
-      const setId = effective(entries).findLast((entry) => entry.type === "room-set")?.id ?? null;
-      return state && { stream, kind, shelf: state.retired ? "archived" : "work", state, setId };
+      const standing = effective(entries);
+      const setId = standing.findLast((entry) => entry.type === "room-set")?.id ?? null;
+      const airMoves = airMovesOf(standing);
+      return state && { stream, kind, shelf: state.retired ? "archived" : "work", state, setId, airMoves };
     }
     case "bucket": {
       const state = foldBucket(id, entries);
@@ -50,6 +64,18 @@ export function projectionOf(stream: string, entries: readonly Entry[]): Project
     }
     case "shop":
       return { stream, kind, shelf: "work", state: foldShop(entries) };
+    case "run": {
+      const state = foldRun(id, entries);
+      return state && { stream, kind, shelf: untilEnded(state), state };
+    }
+    case "melt": {
+      const state = foldMelt(id, entries);
+      return state && { stream, kind, shelf: untilEnded(state), state };
+    }
+    case "pour": {
+      const state = foldPour(id, entries);
+      return state && { stream, kind, shelf: untilEnded(state), state };
+    }
   }
 }
 
@@ -61,8 +87,16 @@ const shelfOf = (piece: Piece): Shelf =>
       ? "done"
       : "work";
 
-/** A room's row with one more reading, newer than the last: the many readings behind it need not be read again. */
-export const withReading = (row: RowOf<"room">, reading: AirReading): RowOf<"room"> => ({
-  ...row,
-  state: { ...row.state, last: reading },
-});
+const untilEnded = ({ ended }: { readonly ended: object | null }): Shelf =>
+  ended === null ? "work" : "done";
+
+/**
+ * A room's row with one more line of readings, all newer than the last: the many lines behind it need not be read
+ * again. `last` is the newest of them.
+ */
+export function withReading(row: RowOf<"room">, line: Entry, last: AirReading): RowOf<"room"> {
+  const moves = row.airMoves ?? [];
+  const [said] = airMovesOf([line]);
+  const airMoves = said === undefined || said.air === moves.at(-1)?.air ? moves : [...moves, said];
+  return { ...row, state: { ...row.state, last }, airMoves };
+}

@@ -1,11 +1,16 @@
-import { Dexie } from "dexie";
 import { builtInBucketIds, builtInRoomIds } from "../logbook/builtIns.ts";
-import { streamOf, shopStream, type Entry, type StreamKind } from "../logbook/entry.ts";
-import { foldBucket, foldPiece, foldRecipe, foldRoom, foldShop } from "../logbook/fold.ts";
+import { streamOf, shopStream, type Entry } from "../logbook/entry.ts";
+import type { Run } from "../logbook/fireStates.ts";
+import { foldPiece, foldRecipe, foldRoom } from "../logbook/fold.ts";
+import { foldBucket } from "../logbook/foldBucket.ts";
+import { foldShop } from "../logbook/foldShop.ts";
 import type { AirReading, Bucket, Piece, Recipe, Room, Shop } from "../logbook/piece.ts";
 import type { Surroundings } from "../logbook/standing.ts";
 import { startingRecipes } from "../trade/startingRecipes.ts";
-import type { ProjectionRow, RowOf, Shelf } from "./projection.ts";
+import type { ShopLearning } from "../physics/shopLearning.ts";
+import { learnedFromRow, learningKey } from "./learningRow.ts";
+import { statesOf } from "./listed.ts";
+import type { Shelf } from "./projection.ts";
 import { readingsSince } from "./roomReadings.ts";
 import type { ShopDb } from "./shopDb.ts";
 import { readStream, type SetAside } from "./streams.ts";
@@ -30,17 +35,17 @@ export function readRack(
   now: number,
   { archived = false }: { readonly archived?: boolean | undefined } = {},
 ): Promise<RackData> {
-  return db.transaction("r", db.projections, db.entries, async () => {
+  return db.transaction("r", db.projections, db.entries, db.settings, async () => {
     const shelves: readonly Shelf[] = archived ? ["done", "archived"] : ["work"];
-    const pieces = (await Promise.all(shelves.map((shelf) => onShelf(db, shelf)))).flat();
+    const pieces = await statesOf(db, "piece", shelves);
     const since = Math.max(firstCoatAt(pieces, now) - beforeCoatMs, now - rackReachMs);
-    return { pieces, ...(await surroundings(db, since)) };
+    return { pieces, ...(await readSurroundings(db, since)), runs: await runsOf(db, pieces) };
   });
 }
 
 /** One piece with its whole log; null when there is no such piece. */
 export function readPiece(db: ShopDb, id: string, now: number): Promise<PieceData | null> {
-  return db.transaction("r", db.projections, db.entries, async () => {
+  return db.transaction("r", db.projections, db.entries, db.settings, async () => {
     const { entries, setAside } = await readStream(db, streamOf("piece", id));
     const piece = foldPiece(id, entries);
     if (piece === null) return null;
@@ -48,15 +53,15 @@ export function readPiece(db: ShopDb, id: string, now: number): Promise<PieceDat
       piece,
       entries,
       setAside,
-      ...(await surroundings(db, firstCoatAt([piece], now) - beforeCoatMs)),
+      ...(await readSurroundings(db, firstCoatAt([piece], now) - beforeCoatMs)),
+      runs: await runsOf(db, [piece]),
     };
   });
 }
 
-export const readRooms = (db: ShopDb): Promise<readonly Room[]> =>
-  statesOf(
-    db,
-    "room",
+export const readRooms = async (db: ShopDb): Promise<readonly Room[]> =>
+  withBuiltIn(
+    await statesOf(db, "room"),
     builtInRoomIds.map((id) => foldRoom(id, [])),
   );
 
@@ -73,10 +78,9 @@ export function readRoom(
   });
 }
 
-export const readBuckets = (db: ShopDb): Promise<readonly Bucket[]> =>
-  statesOf(
-    db,
-    "bucket",
+export const readBuckets = async (db: ShopDb): Promise<readonly Bucket[]> =>
+  withBuiltIn(
+    await statesOf(db, "bucket"),
     builtInBucketIds.map((id) => foldBucket(id, [])),
   );
 
@@ -90,10 +94,9 @@ export async function readBucket(
   return bucket === null ? null : { bucket, entries };
 }
 
-export const readRecipes = (db: ShopDb): Promise<readonly Recipe[]> =>
-  statesOf(
-    db,
-    "recipe",
+export const readRecipes = async (db: ShopDb): Promise<readonly Recipe[]> =>
+  withBuiltIn(
+    await statesOf(db, "recipe"),
     startingRecipes.map(({ id }) => foldRecipe(id, [])),
   );
 
@@ -102,18 +105,37 @@ export async function readShop(db: ShopDb): Promise<Shop> {
   return row?.kind === "shop" ? row.state : foldShop([]);
 }
 
-async function surroundings(db: ShopDb, since: number): Promise<Surroundings> {
-  const [rooms, recipes, shop] = await Promise.all([readRooms(db), readRecipes(db), readShop(db)]);
+/** All that the sums need beside a piece, with each room's readings from `since` on; with Infinity the last one alone. */
+export async function readSurroundings(db: ShopDb, since: number): Promise<Surroundings> {
+  const [rooms, recipes, buckets, shop, learned] = await Promise.all([
+    readRooms(db),
+    readRecipes(db),
+    readBuckets(db),
+    readShop(db),
+    readLearning(db),
+  ]);
   const readings = await Promise.all(
     rooms.map(async ({ id }) => [id, await readingsSince(db, id, since)] as const),
   );
-  return { rooms: byId(rooms), readings: new Map(readings), recipes: byId(recipes), shop };
+  return {
+    rooms: byId(rooms),
+    readings: new Map(readings),
+    recipes: byId(recipes),
+    buckets: byId(buckets),
+    shop,
+    learned,
+  };
 }
 
-const onShelf = async (db: ShopDb, shelf: Shelf): Promise<readonly Piece[]> => {
-  const rows = await db.projections.where("[kind+shelf]").equals(["piece", shelf]).toArray();
-  return rows.flatMap((row) => (row.kind === "piece" ? [row.state] : []));
-};
+/** The kiln runs these pieces were in, by id. */
+async function runsOf(db: ShopDb, pieces: readonly Piece[]): Promise<ReadonlyMap<string, Run>> {
+  const ids = [...new Set(pieces.flatMap(({ runIds }) => runIds))];
+  const rows = ids.length === 0 ? [] : await db.projections.bulkGet(ids.map((id) => streamOf("run", id)));
+  return byId(rows.flatMap((row) => (row?.kind === "run" ? [row.state] : [])));
+}
+
+const readLearning = async (db: ShopDb): Promise<ShopLearning | null> =>
+  learnedFromRow((await db.settings.get(learningKey))?.value);
 
 /** When the first coat of any piece whose wall has not met metal yet went on; now when there is none. */
 const firstCoatAt = (pieces: readonly Piece[], now: number): number =>
@@ -122,26 +144,16 @@ const firstCoatAt = (pieces: readonly Piece[], now: number): number =>
     return coat === undefined || pours.length > 0 ? first : Math.min(first, coat.dippedAt);
   }, now);
 
-type Listed = "room" | "bucket" | "recipe";
-
-/** Rows of a kind, retired ones included, after the built-in ones; a built-in one that was changed stands in its place. */
-async function statesOf<K extends Listed>(
-  db: ShopDb,
-  kind: K,
-  builtIn: readonly (RowOf<K>["state"] | null)[],
-): Promise<readonly RowOf<K>["state"][]> {
-  const rows = await db.projections
-    .where("[kind+shelf]")
-    .between([kind, Dexie.minKey], [kind, Dexie.maxKey], true, true)
-    .toArray();
-  const all = new Map<string, RowOf<K>["state"]>();
+/** The states of a kind, retired ones too, after the built-in ones; a built-in one that was changed stands in its place. */
+function withBuiltIn<T extends { readonly id: string }>(
+  states: readonly T[],
+  builtIn: readonly (T | null)[],
+): readonly T[] {
+  const all = new Map<string, T>();
   for (const state of builtIn) if (state !== null) all.set(state.id, state);
-  for (const row of rows) if (isKind(row, kind)) all.set(row.state.id, row.state);
+  for (const state of states) all.set(state.id, state);
   return [...all.values()];
 }
-
-const isKind = <K extends StreamKind>(row: ProjectionRow, kind: K): row is ProjectionRow & RowOf<K> =>
-  row.kind === kind;
 
 const byId = <T extends { readonly id: string }>(all: readonly T[]): ReadonlyMap<string, T> =>
   new Map(all.map((one) => [one.id, one]));

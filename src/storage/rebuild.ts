@@ -5,12 +5,14 @@ import { readStream, type SetAside } from "./streams.ts";
 export type Rebuilt = { readonly streams: number; readonly setAside: readonly SetAside[] };
 
 /** Makes every row again from the log alone, in one transaction, and reports the lines that could not be read. */
-export function rebuildProjections(db: ShopDb): Promise<Rebuilt> {
-  return db.transaction("rw", db.entries, db.projections, async () => {
-    const streams = await streamNames(db);
-    await db.projections.clear();
-    return { streams: streams.length, setAside: await refold(db, streams) };
-  });
+export const rebuildProjections = (db: ShopDb): Promise<Rebuilt> =>
+  db.transaction("rw", db.entries, db.projections, async () => remakeRows(db));
+
+/** The same, inside a transaction on entries and projections that is under way. */
+export async function remakeRows(db: ShopDb): Promise<Rebuilt> {
+  const streams = await streamNames(db);
+  await db.projections.clear();
+  return { streams: streams.length, setAside: await refold(db, streams) };
 }
 
 /** Writes the rows of the given streams from their entries; inside a transaction on entries and projections. */

@@ -1,10 +1,12 @@
+import { readingsOf } from "../logbook/airLog.ts";
 import { streamOf } from "../logbook/entry.ts";
-import { readingsOf } from "../logbook/fold.ts";
 import type { AirReading } from "../logbook/piece.ts";
+import { keepingUnpacked, readAirRows } from "./airBlocks.ts";
 import type { ShopDb } from "./shopDb.ts";
-import { readStored } from "./streams.ts";
 
-/** How many lines before the window are looked at for the reading that still held when it opens. */
+/** A logger's block reaches no further past its own time. */
+const blockMs = 24 * 3_600_000;
+/** How many lines before that are looked at for the reading that still held when the window opens. */
 const lookBack = 8;
 
 /** Standing readings of a room from `since` (epoch ms) on, oldest first, led by the one that held before `since`. */
@@ -14,18 +16,21 @@ export async function readingsSince(
   since: number,
 ): Promise<readonly AirReading[]> {
   const stream = streamOf("room", roomId);
+  const from = since - blockMs;
+  const row = await db.projections.get(stream);
   const before = db.entries
     .where("[stream+at]")
-    .between([stream, -Infinity], [stream, since], true, false)
+    .between([stream, -Infinity], [stream, from], true, false)
     .reverse()
     .limit(lookBack)
     .toArray();
   const after = db.entries
     .where("[stream+at]")
-    .between([stream, since], [stream, Infinity], true, true)
+    .between([stream, from], [stream, Infinity], true, true)
     .toArray();
-  const { entries } = readStored([...(await before), ...(await after)]);
-  const readings = readingsOf(entries);
+  const entries = readAirRows(db, [...(await before), ...(await after)]);
+  const moves = row?.kind === "room" ? row.airMoves : undefined;
+  const readings = readingsOf(entries, { moves, unpack: keepingUnpacked(db) });
   const first = readings.findIndex(({ at }) => at >= since);
   return readings.slice(Math.max(0, (first === -1 ? readings.length : first) - 1));
 }

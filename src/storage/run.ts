@@ -1,4 +1,5 @@
 import type { Command, Moment, Refusal } from "../logbook/command.ts";
+import { readingsOf } from "../logbook/airLog.ts";
 import { decide } from "../logbook/decide.ts";
 import { compareEntries, type Entry } from "../logbook/entry.ts";
 import { parseEntry, type Fault } from "./entrySchema.ts";
@@ -28,40 +29,82 @@ export async function runCommand(db: ShopDb, command: Command, moment: Moment): 
   }
 }
 
+/**
+ * Many commands on one stream, as a logger's file makes, in one transaction: all are done, or the first refusal is
+ * told and none is. Refuses commands on streams of their own with a RangeError.
+ */
+export async function runCommands(db: ShopDb, commands: readonly Command[], moment: Moment): Promise<Ran> {
+  const [first] = commands;
+  if (first === undefined) return { ok: true, entries: [] };
+  const { stream } = first;
+  const stray = commands.find((command) => command.stream !== stream);
+  if (stray) throw new RangeError(`expected commands on ${stream} alone, got one on ${stray.stream}`);
+  try {
+    return await db.transaction("rw", db.entries, db.projections, async () => {
+      const { entries: before } = await readStream(db, stream);
+      const all = [...before];
+      for (const command of commands) {
+        const decision = decide(all, command, moment);
+        if (!decision.ok) return decision;
+        all.push(...decision.entries);
+      }
+      return append(db, { stream, before, added: all.slice(before.length) });
+    });
+  } catch (error) {
+    if (isOutOfSpace(error)) return { ok: false, failure: "out-of-space" };
+    throw error;
+  }
+}
+
 async function decideAndAppend(db: ShopDb, command: Command, moment: Moment): Promise<Ran> {
   const quick = await readingAtTheEnd(db, command, moment);
   if (quick !== null) return quick;
   const { entries: before } = await readStream(db, command.stream);
   const decision = decide(before, command, moment);
-  if (!decision.ok) return decision;
-  const refusal = unreadable(decision.entries);
+  return decision.ok ? append(db, { stream: command.stream, before, added: decision.entries }) : decision;
+}
+
+async function append(
+  db: ShopDb,
+  {
+    stream,
+    before,
+    added,
+  }: { readonly stream: string; readonly before: readonly Entry[]; readonly added: readonly Entry[] },
+): Promise<Ran> {
+  const refusal = unreadable(added);
   if (refusal !== null) return { ok: false, refusal };
-  await db.entries.bulkAdd(decision.entries);
-  const row = projectionOf(command.stream, [...before, ...decision.entries].sort(compareEntries));
-  await (row === null ? db.projections.delete(command.stream) : db.projections.put(row));
-  return decision;
+  await db.entries.bulkAdd(added);
+  const row = projectionOf(stream, [...before, ...added].sort(compareEntries));
+  await (row === null ? db.projections.delete(stream) : db.projections.put(row));
+  return { ok: true, entries: added };
 }
 
 /**
- * A room gathers thousands of readings, and a new one that is also the newest needs none of them: the room's row and
- * the entry that set it stand for the stream. Null when this is no such command; then the whole stream is read.
+ * A room gathers thousands of readings, and what is newer than all of them needs none: the room's row and the entry
+ * that set it stand for the stream. Null when this is no such command; then the whole stream is read.
  */
 async function readingAtTheEnd(db: ShopDb, command: Command, moment: Moment): Promise<Ran | null> {
-  if (command.do !== "log" || command.type !== "air-read") return null;
+  if (command.do !== "log" || (command.type !== "air-read" && command.type !== "air-logged")) return null;
   const row = await db.projections.get(command.stream);
-  if (row?.kind !== "room") return null;
+  // A row without its air movements was written before there were any blocks of readings: it is made anew.
+  if (row?.kind !== "room" || row.airMoves === undefined) return null;
   const last = await db.entries
     .where("[stream+at]")
     .between([command.stream, -Infinity], [command.stream, Infinity])
     .last();
-  if (last === undefined || (command.at ?? moment.now) <= last.at) return null;
+  const at = command.at ?? moment.now;
+  // The last line's block may reach past its own time.
+  if (last === undefined || at <= last.at || at <= (row.state.last?.at ?? -Infinity)) return null;
   const set = typeof row.setId === "string" ? await db.entries.get(row.setId) : undefined;
   const decision = decide(readStored(set === undefined ? [] : [set]).entries, command, moment);
   const [entry] = decision.ok ? decision.entries : [];
-  if (!decision.ok || decision.entries.length !== 1 || entry?.type !== "air-read") return null;
+  if (!decision.ok || decision.entries.length !== 1 || entry === undefined) return null;
   if (unreadable(decision.entries) !== null) return null;
+  const reading = readingsOf([entry], { moves: row.airMoves }).at(-1);
+  if (reading === undefined) return null;
   await db.entries.add(entry);
-  await db.projections.put(withReading(row, { ...entry.body, id: entry.id, at: entry.at }));
+  await db.projections.put(withReading(row, entry, reading));
   return decision;
 }
 

@@ -11,10 +11,14 @@ export type Settings = {
   readonly keepAwake: boolean;
   readonly tone: boolean;
   readonly speech: boolean;
+  /** The dip is led step by step, with timers and looks between. */
+  readonly guideDip: boolean;
   /** What was found to ring on this device, by layer, and when it was tried. */
   readonly ringTested: Readonly<Record<string, { readonly at: number; readonly rang: boolean } | undefined>>;
   /** SEQUENCE of the last calendar file, so that the next one replaces it. */
   readonly calendarSequence: number;
+  /** When the maker is at the bucket, minutes of the device's own day; an end before its start is over midnight. */
+  readonly bucketHours: readonly { readonly fromMin: number; readonly toMin: number }[];
   /** Due times up to here have been shown; later ones came due while the app was closed. */
   readonly lastSeenDueAt: number;
 };
@@ -29,8 +33,16 @@ const schema = z.object({
   keepAwake: z.boolean().catch(true),
   tone: z.boolean().catch(true),
   speech: z.boolean().catch(false),
+  guideDip: z.boolean().catch(false),
   ringTested: z.record(z.string(), z.object({ at: z.number(), rang: z.boolean() })).catch({}),
   calendarSequence: z.int().min(0).catch(0),
+  bucketHours: z
+    .array(z.object({ fromMin: z.int().min(0).max(1439), toMin: z.int().min(0).max(1440) }))
+    .max(6)
+    .catch([
+      { fromMin: 480, toMin: 600 },
+      { fromMin: 1020, toMin: 1260 },
+    ]),
   lastSeenDueAt: z.number().min(0).catch(0),
 }) satisfies z.ZodType<Settings>;
 

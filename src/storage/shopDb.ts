@@ -1,5 +1,7 @@
 import { Dexie, type Table } from "dexie";
+import type { PatternRow } from "./patterns.ts";
 import type { ProjectionRow } from "./projection.ts";
+import { remakeRows } from "./rebuild.ts";
 
 /** A row of the log as it lies in the store: read through `parseEntry`, never rewritten. */
 export type StoredEntry = {
@@ -18,6 +20,7 @@ export type ShopDb = Dexie & {
   readonly photos: Table<PhotoRow, string>;
   readonly settings: Table<KeyedRow, string>;
   readonly drafts: Table<KeyedRow, string>;
+  readonly patterns: Table<PatternRow, string>;
 };
 
 export type ShopDbWatch = {
@@ -40,6 +43,12 @@ export function openShopDb(name = "dipbook", watch: ShopDbWatch = {}): ShopDb {
     settings: "key",
     drafts: "key",
   });
+  // Nothing of version 1 is changed but its rows, which are made again from the log: they know more now.
+  db.version(2)
+    .stores({ patterns: "id, savedAt" })
+    .upgrade(async () => {
+      await remakeRows(db);
+    });
   db.on("blocked", () => watch.onBlocked?.());
   db.on("versionchange", () => {
     db.close({ disableAutoOpen: true });

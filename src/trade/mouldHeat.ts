@@ -1,10 +1,11 @@
 import type { MouldHeat } from "../physics/fluidity.ts";
+import { silicaSand } from "../physics/freezing.ts";
 import type { Published } from "./published.ts";
 
 /** What moulds are to heat. */
 export const mouldHeat = {
   "silica-sand": {
-    value: { conductivityWMK: 0.61, densityKgM3: 1600, heatJKgK: 1130 },
+    value: silicaSand,
     source: "from memory of Poirier & Geiger, Transport Phenomena in Materials Processing",
   },
   "loose-dry-sand": {

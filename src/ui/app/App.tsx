@@ -9,6 +9,10 @@ import { useTheme } from "./useTheme.ts";
 
 // The rack is painted first; what watches the due times may come a moment later.
 const DueAlarm = lazy(() => import("../due/DueAlarm.tsx").then((module) => ({ default: module.DueAlarm })));
+const RunsAlarm = lazy(() =>
+  import("../run/RunsAlarm.tsx").then((module) => ({ default: module.RunsAlarm })),
+);
+const Learner = lazy(() => import("../learned/Learner.tsx").then((module) => ({ default: module.Learner })));
 
 export function App({ shop, base }: { readonly shop: ShopDoor; readonly base: string }) {
   return (
@@ -31,6 +35,8 @@ function InShop() {
       <Toasts />
       <Suspense fallback={null}>
         <DueAlarm />
+        <RunsAlarm />
+        <Learner />
       </Suspense>
     </>
   );

@@ -1,4 +1,4 @@
-import { Layers, Droplets, Thermometer, Store } from "lucide-react";
+import { Droplets, Flame, Layers, Store, Thermometer } from "lucide-react";
 import type { ReactNode } from "react";
 import { Link, useLocation } from "wouter";
 import { useFleeting } from "./fleeting.ts";
@@ -6,14 +6,15 @@ import styles from "./Frame.module.css";
 import { paths } from "./paths.ts";
 
 const places = [
-  { path: paths.rack, name: "Rack", Icon: Layers, holds: ["/piece", "/due"] },
+  { path: paths.rack, name: "Rack", Icon: Layers, holds: ["/piece", "/due", "/timeline"] },
   { path: paths.dip, name: "Dip", Icon: Droplets, holds: [] },
   { path: paths.rooms, name: "Rooms", Icon: Thermometer, holds: [] },
+  { path: paths.fire, name: "Fire", Icon: Flame, holds: [] },
   {
     path: paths.shop,
     name: "Shop",
     Icon: Store,
-    holds: ["/recipes", "/buckets", "/settings", "/figures", "/archive"],
+    holds: ["/recipes", "/buckets", "/patterns", "/settings", "/figures", "/archive"],
   },
 ] as const;
 

@@ -1,8 +1,11 @@
 import { useLiveQuery } from "dexie-react-hooks";
 import { useCallback, useEffect, useMemo, useRef, useState } from "react";
+import { makeDryingMemory, type DryingMemory } from "../../logbook/dryingMemory.ts";
 import type { Entry } from "../../logbook/entry.ts";
 import type { AirReading, Bucket, Recipe, Room } from "../../logbook/piece.ts";
+import type { Surroundings } from "../../logbook/standing.ts";
 import { dropDraft, readDraft, writeDraft } from "../../storage/drafts.ts";
+import { getPattern, listPatterns } from "../../storage/patterns.ts";
 import {
   readBucket,
   readBuckets,
@@ -13,6 +16,15 @@ import {
   readRooms,
   readShop,
 } from "../../storage/reads.ts";
+import {
+  readMelt,
+  readMelts,
+  readPour,
+  readPours,
+  readRun,
+  readRuns,
+  type Which,
+} from "../../storage/fires.ts";
 import { changeSettings, readSettings, type Settings } from "../../storage/settings.ts";
 import type { ShopDb } from "../../storage/shopDb.ts";
 import { rackItem, rackItems, type RackCache, type RackItem } from "./rackItems.ts";
@@ -22,7 +34,13 @@ import { useShop } from "./shop.tsx";
 export type { RackItem } from "./rackItems.ts";
 
 /** One cache for every screen of a store, so that coming back to the rack reckons nothing twice. */
-const caches = new WeakMap<ShopDb, RackCache>();
+const caches = new WeakMap<ShopDb, { readonly items: RackCache; readonly drying: DryingMemory }>();
+
+function cacheOf(db: ShopDb) {
+  const cache = caches.get(db) ?? { items: new Map(), drying: makeDryingMemory() };
+  caches.set(db, cache);
+  return cache;
+}
 
 function useRackOf(archived: boolean): readonly RackItem[] | undefined {
   const { db, clock } = useShop();
@@ -30,10 +48,9 @@ function useRackOf(archived: boolean): readonly RackItem[] | undefined {
   const rack = useLiveQuery(() => readRack(db, clock(), { archived }), [db, clock, archived]);
   return useMemo(() => {
     if (rack === undefined) return undefined;
-    const cache = caches.get(db) ?? new Map();
-    caches.set(db, cache);
+    const { items, drying } = cacheOf(db);
     // The clock may have gone past the last tick, and what has just been written must not lie in the future.
-    return rackItems(cache, rack, Math.max(tick, clock()));
+    return rackItems(items, rack, Math.max(tick, clock()), drying);
   }, [rack, tick, clock, db]);
 }
 
@@ -45,6 +62,8 @@ export type OnePiece = {
   readonly item: RackItem;
   /** The whole log of the piece in order, struck entries and strikes too. */
   readonly entries: readonly Entry[];
+  /** What its sums were worked out from, for a screen that works out more. */
+  readonly around: Surroundings;
 };
 
 /** One piece; null when there is none of that id. */
@@ -54,8 +73,9 @@ export function usePiece(id: string): OnePiece | null | undefined {
   const read = useLiveQuery(() => readPiece(db, id, clock()), [db, id, clock]);
   return useMemo(() => {
     if (read === undefined || read === null) return read;
-    return { item: rackItem(read.piece, read, Math.max(tick, clock())), entries: read.entries };
-  }, [read, tick, clock]);
+    const item = rackItem(read.piece, read, Math.max(tick, clock()), cacheOf(db).drying);
+    return { item, entries: read.entries, around: read };
+  }, [read, tick, clock, db]);
 }
 
 export function useRooms(): readonly Room[] | undefined {
@@ -63,11 +83,13 @@ export function useRooms(): readonly Room[] | undefined {
   return useLiveQuery(() => readRooms(db), [db]);
 }
 
+/** A room with its readings from `since` (epoch ms) on, led by the one that held before; null when there is none. */
 export function useRoom(
   id: string,
+  since = 0,
 ): { readonly room: Room; readonly readings: readonly AirReading[] } | null | undefined {
   const { db } = useShop();
-  return useLiveQuery(() => readRoom(db, id), [db, id]);
+  return useLiveQuery(() => readRoom(db, id, since), [db, id, since]);
 }
 
 export function useBuckets(): readonly Bucket[] | undefined {
@@ -83,6 +105,48 @@ export function useBucket(id: string) {
 export function useRecipes(): readonly Recipe[] | undefined {
   const { db } = useShop();
   return useLiveQuery(() => readRecipes(db), [db]);
+}
+
+/** Kiln runs, what was last touched first. */
+export function useRuns(which: Which = "all") {
+  const { db } = useShop();
+  return useLiveQuery(() => readRuns(db, which), [db, which]);
+}
+
+export function useRun(id: string) {
+  const { db } = useShop();
+  return useLiveQuery(() => readRun(db, id), [db, id]);
+}
+
+export function useMelts(which: Which = "all") {
+  const { db } = useShop();
+  return useLiveQuery(() => readMelts(db, which), [db, which]);
+}
+
+export function useMelt(id: string) {
+  const { db } = useShop();
+  return useLiveQuery(() => readMelt(db, id), [db, id]);
+}
+
+export function usePours(which: Which = "all") {
+  const { db } = useShop();
+  return useLiveQuery(() => readPours(db, which), [db, which]);
+}
+
+export function usePour(id: string) {
+  const { db } = useShop();
+  return useLiveQuery(() => readPour(db, id), [db, id]);
+}
+
+export function usePatterns() {
+  const { db } = useShop();
+  return useLiveQuery(() => listPatterns(db), [db]);
+}
+
+/** A pattern with its mesh; null when it is not kept on this device. */
+export function usePattern(id: string) {
+  const { db } = useShop();
+  return useLiveQuery(() => getPattern(db, id), [db, id]);
 }
 
 export function useFigures() {

@@ -1,6 +1,7 @@
 import { expect, test } from "vitest";
 import { builtInRecipe, builtInShop } from "../../logbook/builtIns.ts";
-import { foldPiece, foldRoom, readingsOf } from "../../logbook/fold.ts";
+import { readingsOf } from "../../logbook/airLog.ts";
+import { foldPiece, foldRoom } from "../../logbook/fold.ts";
 import type { RackData } from "../../storage/reads.ts";
 import { demoEntries } from "../demo/demoShop.ts";
 import { freshMs, rackItems, type RackCache } from "./rackItems.ts";
@@ -24,6 +25,7 @@ function read(without = 0): RackData {
   return {
     pieces,
     recipes,
+    buckets: new Map(),
     shop: builtInShop,
     rooms: new Map(
       rooms.flatMap(({ id, entries }) => foldRoom(id, entries) ?? []).map((room) => [room.id, room]),

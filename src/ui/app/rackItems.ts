@@ -1,4 +1,6 @@
 import { standingOf } from "../../logbook/buildStanding.ts";
+import { dippedFromMark } from "../../logbook/dippedFrom.ts";
+import type { DryingMemory } from "../../logbook/dryingMemory.ts";
 import type { Piece } from "../../logbook/piece.ts";
 import { rackOrder } from "../../logbook/rackOrder.ts";
 import type { Standing, Surroundings } from "../../logbook/standing.ts";
@@ -12,8 +14,13 @@ export type RackItem = {
   readonly worst: Level | null;
 };
 
-export function rackItem(piece: Piece, surroundings: Surroundings, now: number): RackItem {
-  const standing = standingOf(piece, surroundings, now);
+export function rackItem(
+  piece: Piece,
+  surroundings: Surroundings,
+  now: number,
+  memory: DryingMemory | null = null,
+): RackItem {
+  const standing = standingOf(piece, surroundings, now, memory);
   const findings = findingsFor(standing);
   return { standing, findings, worst: worstLevel(findings) };
 }
@@ -25,19 +32,36 @@ export type RackCache = Map<string, Kept>;
 export const freshMs = 25_000;
 
 /** The rack's pieces in order, each reckoned anew only where its log, its surroundings or the time have moved on. */
-export function rackItems(cache: RackCache, rack: RackData, now: number): readonly RackItem[] {
-  const around = JSON.stringify([[...rack.readings], [...rack.rooms], [...rack.recipes], rack.shop]);
+export function rackItems(
+  cache: RackCache,
+  rack: RackData,
+  now: number,
+  memory: DryingMemory | null = null,
+): readonly RackItem[] {
+  const { readings, rooms, recipes, shop, learned = null } = rack;
+  const taught = learned && [learned.shop, [...learned.groups]];
+  const around = JSON.stringify([[...readings], [...rooms], [...recipes], shop, taught]);
   const items = rack.pieces.map((piece) => {
-    const text = JSON.stringify(piece);
+    // Of the buckets only what was known at the dips counts: a reading of today changes no coat of yesterday.
+    const text = JSON.stringify(piece) + dippedFromMark(piece, rack) + runsMark(piece, rack);
     const kept = cache.get(piece.id);
     if (kept !== undefined && kept.piece === text && kept.around === around && isFresh(kept.item, now))
       return kept.item;
-    const item = rackItem(piece, rack, now);
+    const item = rackItem(piece, rack, now, memory);
     cache.set(piece.id, { piece: text, around, item });
     return item;
   });
   return items.toSorted((a, b) => rackOrder(a.standing, b.standing));
 }
+
+/** Changes with every line of a run that a piece was in. */
+const runsMark = ({ runIds }: Piece, { runs }: Surroundings): string =>
+  runIds
+    .map((id) => {
+      const run = runs?.get(id);
+      return run && [run.lastAt, run.readings.length, run.stepsDone.length, run.changes.length].join("/");
+    })
+    .join();
 
 function isFresh({ standing }: RackItem, now: number): boolean {
   const age = now - standing.now;

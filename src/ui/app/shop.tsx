@@ -2,7 +2,7 @@ import { createContext, use } from "react";
 import type { ReactNode } from "react";
 import type { Command, Moment } from "../../logbook/command.ts";
 import type { Entry } from "../../logbook/entry.ts";
-import { runCommand } from "../../storage/run.ts";
+import { runCommand, runCommands, type Ran } from "../../storage/run.ts";
 import { readSettings, type Settings } from "../../storage/settings.ts";
 import type { ShopDb } from "../../storage/shopDb.ts";
 import { refusalText } from "../format/refusalWords.ts";
@@ -17,6 +17,11 @@ export type ShopDoor = {
   readonly db: ShopDb;
   /** Resolves ok only after the strict transaction is complete; never throws. Unless quiet, a refusal is also toasted. */
   readonly log: (command: Command, options?: { readonly quiet?: boolean }) => Promise<LogResult>;
+  /** The same for many on one stream, all or none: the first refusal is told. */
+  readonly logAll: (
+    commands: readonly Command[],
+    options?: { readonly quiet?: boolean },
+  ) => Promise<LogResult>;
   readonly moment: () => Moment;
   readonly clock: () => number;
   /** The settings as they stood when the page opened; `useSettings` follows them. */
@@ -53,22 +58,24 @@ export function makeShop({ db, clock, newId, opened }: ShopParts): ShopDoor {
     if (!quiet) useFleeting.getState().say(text, "refused");
     return { ok: false, text };
   };
+  const written = async (run: () => Promise<Ran>, quiet: boolean): Promise<LogResult> => {
+    try {
+      const result = await run();
+      if (result.ok) return result;
+      if ("failure" in result) return refuse(outOfSpace, quiet);
+      const { units } = await readSettings(db);
+      return refuse(refusalText(result.refusal, makeFormat(units, shopLocale()), clock()), quiet);
+    } catch (error) {
+      return refuse(`It was not written. ${error instanceof Error ? error.message : String(error)}`, quiet);
+    }
+  };
   return {
     db,
     clock,
     moment,
     opened,
-    log: async (command, { quiet = false } = {}) => {
-      try {
-        const result = await runCommand(db, command, moment());
-        if (result.ok) return result;
-        if ("failure" in result) return refuse(outOfSpace, quiet);
-        const { units } = await readSettings(db);
-        return refuse(refusalText(result.refusal, makeFormat(units, shopLocale()), clock()), quiet);
-      } catch (error) {
-        return refuse(`It was not written. ${error instanceof Error ? error.message : String(error)}`, quiet);
-      }
-    },
+    log: (command, { quiet = false } = {}) => written(() => runCommand(db, command, moment()), quiet),
+    logAll: (commands, { quiet = false } = {}) => written(() => runCommands(db, commands, moment()), quiet),
   };
 }
 

@@ -2,13 +2,16 @@ import { useState } from "react";
 import { streamOf } from "../../logbook/entry.ts";
 import type { Bucket } from "../../logbook/piece.ts";
 import { useFleeting } from "../app/fleeting.ts";
+import { useFigures } from "../app/live.ts";
 import { useShop } from "../app/shop.tsx";
+import { useFormat } from "../app/useFormat.ts";
 import { check } from "../log/gate.ts";
 import { PickField } from "../log/PickField.tsx";
 import { useForm } from "../log/useForm.ts";
 import { Button } from "../parts/Button.tsx";
 import { TextField } from "../parts/TextField.tsx";
-import { bucketSchema, bucketUses, type BucketDraft } from "./bucketForm.ts";
+import { AimsFields } from "./AimsFields.tsx";
+import { bucketSchema, bucketUses, draftOfBucket, type BucketDraft } from "./bucketForm.ts";
 import css from "./BucketsPage.module.css";
 
 export function BucketForm({
@@ -19,20 +22,15 @@ export function BucketForm({
   readonly onSaved: (id: string) => void;
 }) {
   const shop = useShop();
+  const own = useFigures();
+  const format = useFormat();
   const say = useFleeting((fleeting) => fleeting.say);
-  const initial: BucketDraft = {
-    name: bucket?.name ?? "",
-    use: bucket?.use ?? null,
-    slurry: bucket?.slurry ?? "",
-  };
-  const { draft, set, drop, errors, tell } = useForm<BucketDraft>(
-    `bucket-set/${bucket?.id ?? "new"}`,
-    initial,
-  );
+  const form = useForm<BucketDraft>(`bucket-set/${bucket?.id ?? "new"}`, draftOfBucket(bucket));
+  const { draft, set, drop, errors, tell } = form;
   const [refused, setRefused] = useState<string | null>(null);
 
   const save = async (retired: boolean) => {
-    const read = check(bucketSchema, draft);
+    const read = check(bucketSchema(format), draft);
     tell(read.ok ? {} : read.errors);
     if (!read.ok) return;
     const id = bucket?.id ?? shop.moment().newId();
@@ -70,12 +68,13 @@ export function BucketForm({
         hint="Flour and binder in your own words."
         error={errors["slurry"]}
       />
+      <AimsFields form={form} shop={own ?? { cups: [] }} />
       {refused !== null && (
         <p role="alert" className={css["refused"]}>
           {refused}
         </p>
       )}
-      <Button kind={bucket === null ? "primary" : "secondary"} onPress={() => save(bucket?.retired ?? false)}>
+      <Button kind="primary" onPress={() => save(bucket?.retired ?? false)}>
         Save the bucket
       </Button>
       {bucket !== null && (

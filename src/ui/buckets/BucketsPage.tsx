@@ -1,65 +1,111 @@
+import { useMemo } from "react";
 import { Link, useLocation } from "wouter";
-import type { Bucket } from "../../logbook/piece.ts";
-import { useBuckets } from "../app/live.ts";
+import { bucketStandingOf, type BucketStanding } from "../../logbook/bucketStanding.ts";
+import { useBuckets, useFigures } from "../app/live.ts";
 import { paths } from "../app/paths.ts";
+import { useShop } from "../app/shop.tsx";
+import { useFormat } from "../app/useFormat.ts";
+import { useNow } from "../app/useNow.ts";
+import { reasonWords } from "../format/bucketHealthWords.ts";
+import { readingLine } from "../format/bucketReadingWords.ts";
 import { Ago } from "../parts/Ago.tsx";
 import { Button } from "../parts/Button.tsx";
-import { Card } from "../parts/Card.tsx";
+import { Empty } from "../parts/Empty.tsx";
+import { HealthMark } from "../parts/HealthMark.tsx";
+import { LinkButton } from "../parts/LinkButton.tsx";
 import { Page } from "../parts/Page.tsx";
+import { lastMeasured } from "./bucketWords.ts";
 import { bucketUses } from "./bucketForm.ts";
 import { newBucketId } from "./newBucket.ts";
-import { ReadingLine } from "./ReadingLine.tsx";
 import css from "./BucketsPage.module.css";
 
+/** Every bucket at a glance: may it be dipped from, and why not. */
 export function BucketsPage() {
-  const buckets = useBuckets() ?? [];
+  const { clock } = useShop();
+  const tick = useNow();
+  const buckets = useBuckets();
+  const shop = useFigures();
   const [, goTo] = useLocation();
-  const away = buckets.filter(({ retired }) => retired);
+  const standings = useMemo(
+    () =>
+      shop === undefined
+        ? []
+        : (buckets ?? []).map((bucket) => bucketStandingOf(bucket, shop, Math.max(tick, clock()))),
+    [buckets, shop, tick, clock],
+  );
+  const open = standings.filter(({ bucket }) => !bucket.retired);
+  const away = standings.filter(({ bucket }) => bucket.retired);
   return (
     <Page
       title="Buckets"
       back={paths.shop}
-      actions={<Button onPress={() => goTo(paths.bucket(newBucketId))}>New bucket</Button>}
+      actions={
+        <>
+          <LinkButton kind="quiet" href={paths.cups}>
+            Cups
+          </LinkButton>
+          <Button onPress={() => goTo(paths.bucket(newBucketId))}>New bucket</Button>
+        </>
+      }
     >
-      <div className={css["list"]}>
-        {buckets
-          .filter(({ retired }) => !retired)
-          .map((bucket) => (
-            <BucketCard key={bucket.id} bucket={bucket} />
-          ))}
-      </div>
+      {open.length === 0 && standings.length > 0 && (
+        <Empty title="No bucket is in use">
+          <p>Add one, or take an emptied one into use again.</p>
+        </Empty>
+      )}
+      <ul className={css["list"]}>
+        {open.map((standing) => (
+          <BucketRow key={standing.bucket.id} standing={standing} />
+        ))}
+      </ul>
       {away.length > 0 && (
         <details>
           <summary>Emptied ({away.length})</summary>
-          <div className={css["list"]}>
-            {away.map((bucket) => (
-              <BucketCard key={bucket.id} bucket={bucket} />
+          <ul className={css["list"]}>
+            {away.map(({ bucket }) => (
+              <li key={bucket.id}>
+                <Link href={paths.bucket(bucket.id)} className={css["row"]}>
+                  <strong className={css["name"]}>{bucket.name}</strong>
+                </Link>
+              </li>
             ))}
-          </div>
+          </ul>
         </details>
       )}
     </Page>
   );
 }
 
-function BucketCard({ bucket }: { readonly bucket: Bucket }) {
+function BucketRow({ standing }: { readonly standing: BucketStanding }) {
+  const format = useFormat();
+  const { bucket, health } = standing;
+  const last = lastMeasured(standing);
   const use = bucketUses.find(({ value }) => value === bucket.use)?.label ?? bucket.use;
+  const [worst] = health.reasons;
+  const why =
+    worst === undefined || worst.code === "not-checked-today" ? null : reasonWords(worst, format).says;
   return (
-    <Card>
-      <h2 className={css["name"]}>
-        <Link href={paths.bucket(bucket.id)}>{bucket.name}</Link>
-      </h2>
-      <p>
-        {use}
-        {bucket.slurry === "" ? "" : `: ${bucket.slurry}`}
-      </p>
-      {bucket.last === null ? (
-        <p className={css["soft"]}>No reading yet.</p>
-      ) : (
-        <p>
-          <ReadingLine reading={bucket.last} />, <Ago at={bucket.last.at} />
-        </p>
-      )}
-    </Card>
+    <li>
+      <Link href={paths.bucket(bucket.id)} className={css["row"]}>
+        <span className={css["head"]}>
+          <strong className={css["name"]}>{bucket.name}</strong>
+          <HealthMark level={health.level} />
+        </span>
+        {why !== null && <span>{why}</span>}
+        <span className={css["soft"]}>
+          {use}
+          {bucket.slurry === "" ? "" : `: ${bucket.slurry}`}
+        </span>
+        <span className={css["soft"]}>
+          {last === null ? (
+            "Never read."
+          ) : (
+            <>
+              {readingLine(last, format)}, <Ago at={last.at} />
+            </>
+          )}
+        </span>
+      </Link>
+    </li>
   );
 }

@@ -1,8 +1,10 @@
 import { z } from "zod";
+import type { BucketTargets } from "../../logbook/bucketBodies.ts";
 import type { EntryBodies } from "../../logbook/entry.ts";
+import type { Bucket } from "../../logbook/piece.ts";
 import { ranges } from "../../logbook/ranges.ts";
 import type { Format } from "../format/units.ts";
-import { figureOrNone, oneOf, words, wordsOrNone } from "../log/gate.ts";
+import { figureOrNone, oneOf, withoutEmpty, words } from "../log/gate.ts";
 
 export type BucketUse = EntryBodies["bucket-set"]["use"];
 export const bucketUses = [
@@ -12,70 +14,93 @@ export const bucketUses = [
   { value: "seal", label: "Seal", hint: "The last dip, without stucco." },
 ] as const satisfies readonly { value: BucketUse; label: string; hint: string }[];
 
-export type BucketDraft = { readonly name: string; readonly use: BucketUse | null; readonly slurry: string };
-
-export const bucketSchema: z.ZodType<EntryBodies["bucket-set"]> = z.object({
-  name: words("name", "Write what stands on the bucket.", 120),
-  use: oneOf(["prime", "backup", "single", "seal"], "what it is for"),
-  slurry: z.string().trim().max(200, { error: "Found more than 200 letters, expected fewer. Shorten it." }),
-});
-
-export type ReadingDraft = {
-  readonly cup: string;
-  readonly cupS: number | null;
-  readonly slurryC: number | null;
+export type AimsDraft = {
+  readonly flourId: string | null;
+  readonly flourGCm3: number | null;
+  readonly solGCm3: number | null;
+  readonly solSilica: number | null;
+  readonly ratio: number | null;
   readonly densityGCm3: number | null;
-  readonly pH: number | null;
-  readonly note: string;
+  readonly cupId: string | null;
+  readonly lowS: number | null;
+  readonly highS: number | null;
+  readonly slurryC: number | null;
+  readonly fullL: number | null;
+  readonly leastL: number | null;
+  readonly openM2: number | null;
 };
-export const noReading: ReadingDraft = {
-  cup: "",
-  cupS: null,
-  slurryC: null,
-  densityGCm3: null,
-  pH: null,
-  note: "",
+export type BucketDraft = AimsDraft & {
+  readonly name: string;
+  readonly use: BucketUse | null;
+  readonly slurry: string;
 };
 
-const orEmpty = "Correct it, or leave it empty if it was not measured.";
+export function draftOfBucket(bucket: Bucket | null): BucketDraft {
+  const targets: BucketTargets = bucket?.targets ?? {};
+  return {
+    name: bucket?.name ?? "",
+    use: bucket?.use ?? null,
+    slurry: bucket?.slurry ?? "",
+    flourId: targets.flourId ?? null,
+    flourGCm3: targets.flourGCm3 ?? null,
+    solGCm3: targets.solGCm3 ?? null,
+    solSilica: targets.solSilica ?? null,
+    ratio: targets.ratio ?? null,
+    densityGCm3: targets.densityGCm3 ?? null,
+    cupId: targets.cupId ?? null,
+    lowS: targets.lowS ?? null,
+    highS: targets.highS ?? null,
+    slurryC: targets.slurryC ?? null,
+    fullL: targets.fullL ?? null,
+    leastL: targets.leastL ?? null,
+    openM2: targets.openM2 ?? null,
+  };
+}
 
-/** A reading: any of its figures, but not none of them. */
-export function readingSchema(format: Format): z.ZodType<EntryBodies["bucket-read"]> {
+const remedy = "Correct it, or leave it empty if it is not known.";
+
+export function bucketSchema(format: Format): z.ZodType<EntryBodies["bucket-set"]> {
+  const seconds = (what: string) => figureOrNone(format, { what, quantity: "s", range: ranges.cupS, remedy });
+  const litres = (what: string) =>
+    figureOrNone(format, { what, quantity: "litre", range: ranges.bucketL, remedy });
+  const density = (what: string, range: { readonly low: number; readonly high: number }) =>
+    figureOrNone(format, { what, quantity: "density", range, remedy });
   return z
     .object({
-      cup: wordsOrNone,
-      cupS: figureOrNone(format, { what: "cup time", quantity: "s", range: ranges.cupS, remedy: orEmpty }),
-      slurryC: figureOrNone(format, {
-        what: "slurry temperature",
-        quantity: "temp",
-        range: ranges.slurryC,
-        remedy: orEmpty,
-      }),
-      densityGCm3: figureOrNone(format, {
-        what: "density",
-        quantity: "density",
-        range: ranges.densityGCm3,
-        remedy: orEmpty,
-      }),
-      pH: figureOrNone(format, { what: "pH", quantity: "plain", range: ranges.pH, remedy: orEmpty }),
-      note: wordsOrNone,
+      name: words("name", "Write what stands on the bucket.", 120),
+      use: oneOf(["prime", "backup", "single", "seal"], "what it is for"),
+      slurry: z
+        .string()
+        .trim()
+        .max(200, { error: "Found more than 200 letters, expected fewer. Shorten it." }),
+      flourId: z.string().nullable(),
+      flourGCm3: density("flour density", ranges.flourGCm3),
+      solGCm3: density("binder density", ranges.densityGCm3),
+      solSilica: figureOrNone(format, { what: "silica", quantity: "percent", range: ranges.silica, remedy }),
+      ratio: figureOrNone(format, { what: "ratio", quantity: "plain", range: ranges.ratio, remedy }),
+      densityGCm3: density("density", ranges.densityGCm3),
+      cupId: z.string().nullable(),
+      lowS: seconds("lower end"),
+      highS: seconds("upper end"),
+      slurryC: figureOrNone(format, { what: "temperature", quantity: "temp", range: ranges.slurryC, remedy }),
+      fullL: litres("full mark"),
+      leastL: litres("least"),
+      openM2: figureOrNone(format, { what: "open surface", quantity: "m2", range: ranges.openM2, remedy }),
     })
-    .superRefine((reading, context) => {
-      const { cup: _, ...said } = reading;
-      if (Object.values(said).every((value) => value === null || value === undefined))
-        context.addIssue({
-          code: "custom",
-          path: ["cupS"],
-          message:
-            "Found nothing to log, expected at least one figure or a note. Time the cup, or write what was done.",
-        });
+    .superRefine(({ lowS, highS, fullL, leastL }, context) => {
+      const complain = (path: string, message: string): void =>
+        context.addIssue({ code: "custom", path: [path], message });
+      if (lowS !== null && highS !== null && highS < lowS)
+        complain("highS", `Found ${format.show("s", highS)}, expected ${format.show("s", lowS)} or more.`);
+      if ((lowS === null) !== (highS === null))
+        complain(lowS === null ? "lowS" : "highS", "Found one end of the band only. Give both, or neither.");
+      if (fullL !== null && leastL !== null && leastL > fullL)
+        complain("leastL", `Found more than the full ${format.show("litre", fullL)}, expected less.`);
     })
-    .transform(({ cup, cupS, slurryC, densityGCm3, pH, note }) => ({
-      cup,
-      cupS: cupS ?? undefined,
-      slurryC: slurryC ?? undefined,
-      densityGCm3: densityGCm3 ?? undefined,
-      pH: pH ?? undefined,
-      note,
-    }));
+    .transform(({ name, use, slurry, ...aims }) => {
+      const told = Object.fromEntries(
+        Object.entries(aims).map(([key, value]) => [key, value ?? undefined]),
+      ) as Partial<EntryBodies["bucket-set"]>;
+      return withoutEmpty({ ...told, name, use, slurry });
+    });
 }

@@ -1,4 +1,4 @@
-import { tableMm } from "../../logbook/coatMm.ts";
+import { coatMm } from "../../logbook/coatMm.ts";
 import type { Coat } from "../../logbook/piece.ts";
 import type { CoatDrying, Standing } from "../../logbook/standing.ts";
 import type { CoatKind } from "../../trade/coats.ts";
@@ -65,12 +65,12 @@ export type ComingBand = {
   readonly toMm: number;
 };
 
-/** The coats the recipe still asks for, as thick as the table says; none once the shell has been to the fire. */
-export function comingBands({ piece, next, recipe, wall }: Standing): readonly ComingBand[] {
+/** The coats the recipe still asks for, as thick as the shop's own figures or the table say; none once the shell has been to the fire. */
+export function comingBands({ piece, next, recipe, wall, shop }: Standing): readonly ComingBand[] {
   if (next === null || recipe === null || piece.phase !== "coating") return [];
   let fromMm = wall.perCoatMm.reduce((sum, mm) => sum + mm, 0);
   return recipe.coats.slice(next.step).map((coat, place) => {
-    const toMm = fromMm + tableMm(coat);
+    const toMm = fromMm + coatMm(coat, shop.buildMm);
     const band = { step: next.step + place, kind: coat.kind, fromMm, toMm };
     fromMm = toMm;
     return band;

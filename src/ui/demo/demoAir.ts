@@ -1,26 +1,62 @@
-import type { AirClass } from "../../trade/airClasses.ts";
+import { demoRoomId, demoShedId } from "./demoIds.ts";
+import type { DemoLog } from "./demoLog.ts";
+import { noise, rounded } from "./demoNumbers.ts";
 
-export type DemoReading = {
-  readonly hoursAgo: number;
-  readonly airC: number;
-  readonly rh: number;
-  readonly air: AirClass;
-};
+const dayH = 24;
+/** From here on the drying room has a logger; before, somebody read it by hand. */
+const loggerDays = 7;
+const handDays = 12;
+const handEveryH = 4;
+const shedDays = 4;
+const shedEveryH = 2;
+const tenMinutesS = 600;
 
-const days = 12;
-const everyH = 4;
+/** Two invented rooms: one to dry in, with a logger since a week, and an unheated one that is damp at night. */
+export function demoRooms(demo: DemoLog): void {
+  dryingRoom(demo);
+  shed(demo);
+}
 
-/** An invented room: warmer by day, drier with it, and one wet day six days ago. */
-export function demoAir(): readonly DemoReading[] {
-  return Array.from({ length: (days * 24) / everyH }, (_, step) => {
-    const hoursAgo = days * 24 - step * everyH - 0.5;
-    const wave = Math.sin((hoursAgo / 24) * 2 * Math.PI);
+/** 1 in the middle of the afternoon, −1 twelve hours away from it. */
+const warmth = (hourOfDay: number): number => Math.cos(((hourOfDay - 15) / dayH) * 2 * Math.PI);
+
+/** Warmer by day, drier with it, and one wet day six days ago. */
+function dryingRoom({ log, hourOfDay }: DemoLog): void {
+  const airOf = (hoursAgo: number) => {
+    const wave = warmth(hourOfDay(hoursAgo));
     const wet = hoursAgo > 130 && hoursAgo < 154 ? 0.16 : 0;
     return {
-      hoursAgo,
-      airC: Math.round((21 + 0.7 * wave) * 10) / 10,
-      rh: Math.round((0.5 - 0.04 * wave + wet) * 100) / 100,
-      air: "room-fan",
+      airC: rounded(21 + 0.7 * wave + 0.1 * noise(hoursAgo), 1),
+      rh: rounded(0.5 - 0.04 * wave + wet + 0.006 * noise(hoursAgo + 7), 3),
     };
-  });
+  };
+  const roomSetH = handDays * dayH + 1;
+  log("room", demoRoomId, "room-set", roomSetH, { name: "Demo: drying room", altitudeM: 120 });
+  for (let ago = handDays * dayH - 0.5; ago > loggerDays * dayH; ago -= handEveryH)
+    log("room", demoRoomId, "air-read", ago, { ...airOf(ago), air: "room-fan" });
+  for (let day = loggerDays; day > 0; day -= 1) {
+    const afterS = Array.from({ length: (dayH * 3600) / tenMinutesS }, (_, step) => step * tenMinutesS);
+    const readings = afterS.map((second) => airOf(day * dayH - second / 3600));
+    log("room", demoRoomId, "air-logged", day * dayH, {
+      source: "Demo: logger",
+      air: null,
+      afterS,
+      airC: readings.map(({ airC }) => airC),
+      rh: readings.map(({ rh }) => rh),
+    });
+  }
+}
+
+/** No heat and no fan: what dries here by day waits through the night. */
+function shed({ log, hourOfDay }: DemoLog): void {
+  const first = shedDays * dayH + 0.4;
+  log("room", demoShedId, "room-set", first + 1, { name: "Demo: unheated shed", altitudeM: 120 });
+  for (let ago = first; ago > 0; ago -= shedEveryH) {
+    const wave = warmth(hourOfDay(ago));
+    log("room", demoShedId, "air-read", ago, {
+      airC: rounded(13 + 4 * wave, 1),
+      rh: rounded(0.69 - 0.2 * wave, 2),
+      air: "still",
+    });
+  }
 }

@@ -1,3 +1,4 @@
+import { streamOf } from "../../logbook/entry.ts";
 import { startingRecipeOf } from "../../trade/startingRecipes.ts";
 import { demoBackupId, demoPrimeId, demoRoomId } from "./demoIds.ts";
 import type { DemoLog } from "./demoLog.ts";
@@ -30,7 +31,7 @@ export function coatByRecipe(
 export function coatBeside(
   { log }: DemoLog,
   id: string,
-  { number, hoursAgo }: { number: number; hoursAgo: number },
+  { number, hoursAgo, prewet }: { number: number; hoursAgo: number; prewet: boolean },
 ) {
   log("piece", id, "coat-dipped", hoursAgo, {
     number,
@@ -39,6 +40,16 @@ export function coatBeside(
     stuccoId: "16-30",
     bucketId: demoBackupId,
     roomId: demoRoomId,
-    prewet: true,
+    prewet,
   });
+}
+
+/** The id of a coat that is on a piece of the demo, counted from 1. */
+export function coatIdOf({ entries }: DemoLog, piece: string, number: number): string {
+  const stream = streamOf("piece", piece);
+  const coat = entries().find(
+    (entry) => entry.stream === stream && entry.type === "coat-dipped" && entry.body.number === number,
+  );
+  if (coat === undefined) throw new RangeError(`${piece} has no coat ${number}`);
+  return coat.id;
 }

@@ -1,5 +1,5 @@
 import { coatByRecipe } from "./demoCoats.ts";
-import { demoRoomId } from "./demoIds.ts";
+import { demoRoomId, demoShedId } from "./demoIds.ts";
 import type { DemoLog } from "./demoLog.ts";
 
 /** Pieces that are being coated: one only named, one drying, one ready, one with a hasty coat. */
@@ -40,12 +40,34 @@ export function earlyPieces(demo: DemoLog): void {
     },
     roomId: demoRoomId,
   });
+  log("piece", "demo-handle", "pattern-measured", 109, {
+    patternId: "demo-handle",
+    fileName: "Demo: door handle 3.stl",
+    sumsVersion: 1,
+    triangles: 48_216,
+    watertight: true,
+    mmPerUnit: 1.018,
+    volumeMm3: 102_600,
+    areaMm2: 31_400,
+    boxMm: [148, 66, 34],
+    up: [1, 0, 0],
+    headM: 0.22,
+    tips: 3,
+    vents: 2,
+    drains: 1,
+    trappedMl: 0.4,
+    gatingMm3: 29_800,
+    thinnestMm: 5.2,
+    thickestMm: 31,
+  });
   const handle = coatByRecipe(demo, "demo-handle", "start-small", [100, 76, 52, 28]);
   log("piece", "demo-handle", "dryness-seen", 2, {
     method: "touch",
     verdict: "dry",
     coatId: handle.at(-1) ?? "",
   });
+  // Dry, and out of the way until somebody dips again.
+  log("piece", "demo-handle", "piece-moved", 12, { roomId: demoShedId });
 
   log("piece", "demo-sailor", "piece-started", 150, {
     plan: {

@@ -1,6 +1,7 @@
 import { coatBeside, coatByRecipe } from "./demoCoats.ts";
 import { demoRoomId } from "./demoIds.ts";
 import type { DemoLog } from "./demoLog.ts";
+import { burnout, burnoutAgoH } from "./demoRuns.ts";
 
 const nineCoats = [286, 262, 238, 214, 190, 166, 122, 98, 74] as const;
 
@@ -46,6 +47,7 @@ function medals(demo: DemoLog): void {
       areaM2: 0.06,
       recipeId: "start-general",
       geometry: "open",
+      pockets: ["recess"],
     },
     roomId: demoRoomId,
   });
@@ -67,8 +69,8 @@ function medals(demo: DemoLog): void {
     how: "slurry and fine stucco brushed in",
   });
   log("piece", "demo-medals", "wire-wrapped", 29.5, { note: "1.6 mm iron wire, five turns below the cup" });
-  coatBeside(demo, "demo-medals", { number: 10, hoursAgo: 27 });
-  coatBeside(demo, "demo-medals", { number: 11, hoursAgo: 3 });
+  coatBeside(demo, "demo-medals", { number: 10, hoursAgo: 27, prewet: true });
+  coatBeside(demo, "demo-medals", { number: 11, hoursAgo: 3, prewet: false });
 }
 
 function dancer(demo: DemoLog): void {
@@ -88,8 +90,8 @@ function dancer(demo: DemoLog): void {
     roomId: demoRoomId,
   });
   coatByRecipe(demo, "demo-dancer", "start-general", nineCoats);
-  sign(demo, "demo-dancer", 29);
-  burnOut(demo, "demo-dancer", 26);
+  sign(demo, "demo-dancer", burnoutAgoH + 2);
+  burnout(demo);
 }
 
 function bell(demo: DemoLog): void {

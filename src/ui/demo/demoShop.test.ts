@@ -1,42 +1,26 @@
 import { expect, test } from "vitest";
 import { standingOf } from "../../logbook/buildStanding.ts";
-import { readingsOf, foldPiece, foldRoom, foldShop } from "../../logbook/fold.ts";
-import { builtInRecipe } from "../../logbook/builtIns.ts";
-import type { Entry } from "../../logbook/entry.ts";
-import type { Surroundings } from "../../logbook/standing.ts";
+import { foldPiece } from "../../logbook/fold.ts";
+import { bucketStandingOf } from "../../logbook/bucketStanding.ts";
 import { findingsFor } from "../../rules/all.ts";
-import { startingRecipes } from "../../trade/startingRecipes.ts";
 import { parseEntry } from "../../storage/entrySchema.ts";
+import { idsOf, entriesOf, surroundingsOf } from "../../../tests/readDemo.ts";
 import { demoEntries } from "./demoShop.ts";
 
 const now = Date.UTC(2026, 5, 18, 10);
 const entries = demoEntries(now, "Europe/Berlin");
-const of = (stream: string): readonly Entry[] => entries.filter((entry) => entry.stream === stream);
-const pieceIds = [...new Set(entries.map(({ stream }) => stream))]
-  .filter((stream) => stream.startsWith("piece/"))
-  .map((stream) => stream.slice("piece/".length));
-
-const room = foldRoom("demo-room", of("room/demo-room"));
-const surroundings: Surroundings = {
-  rooms: new Map(room === null ? [] : [[room.id, room]]),
-  readings: new Map([["demo-room", readingsOf(of("room/demo-room"))]]),
-  recipes: new Map(
-    startingRecipes.flatMap(({ id }) => {
-      const recipe = builtInRecipe(id);
-      return recipe === null ? [] : [[id, recipe] as const];
-    }),
-  ),
-  shop: foldShop([]),
-};
+const surroundings = surroundingsOf(entries);
+const pieceIds = idsOf(entries, "piece");
 const standings = pieceIds.map((id) => {
-  const piece = foldPiece(id, of(`piece/${id}`));
+  const piece = foldPiece(id, entriesOf(entries, "piece", id));
   if (piece === null) throw new Error(`${id} did not start`);
   return standingOf(piece, surroundings, now);
 });
 
 test("eight pieces, each in a stream of the demo and named as one", () => {
   expect(pieceIds).toHaveLength(8);
-  for (const { stream } of entries) expect(stream).toMatch(/^(piece|room|bucket)\/demo-/);
+  for (const { stream } of entries)
+    expect(stream).toMatch(/^(piece|room|bucket|run|melt|pour)\/demo-|^shop\/own$/);
   for (const { piece } of standings) expect(piece.plan.name).toMatch(/^Demo: /);
 });
 
@@ -58,4 +42,28 @@ test("no two pieces have the same thing to do next, or nearly", () => {
 test("the rules find something of every weight in it", () => {
   const levels = new Set(standings.flatMap((standing) => findingsFor(standing)).map(({ level }) => level));
   expect([...levels].sort()).toEqual(["hold", "note", "watch"]);
+});
+
+test("two of its buckets may be dipped from, the third gels and may not", () => {
+  const levels = [...surroundings.buckets.values()].map((bucket) => {
+    const { health } = bucketStandingOf(bucket, surroundings.shop, now);
+    return [bucket.name, health.level, ...health.reasons.map(({ code }) => code)];
+  });
+  expect(levels).toEqual([
+    ["Demo: prime", "fit"],
+    ["Demo: backup", "fit"],
+    expect.arrayContaining([
+      "Demo: old backup",
+      "do-not-dip",
+      "gels-early",
+      "seconds-out-of-band",
+      "looks-wrong",
+    ]),
+  ]);
+});
+
+test("no demo coat came from a bucket that nobody had read", () => {
+  const found = standings.flatMap((standing) => findingsFor(standing));
+  const ofBuckets = found.filter(({ rule }) => rule === "dipped-from-unfit-bucket");
+  expect(ofBuckets.filter(({ variant }) => variant !== "watched")).toEqual([]);
 });

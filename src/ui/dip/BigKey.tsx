@@ -6,7 +6,7 @@ import styles from "./BigKey.module.css";
 export function BigKey(props: {
   readonly main?: boolean | undefined;
   readonly onPress: () => unknown;
-  readonly under?: string | undefined;
+  readonly under?: ReactNode;
   readonly disabled?: boolean | undefined;
   readonly children: ReactNode;
 }) {

@@ -7,17 +7,20 @@ import { BucketScreen } from "./BucketScreen.tsx";
 import { type DipPlan, kindsOf, wantedDips } from "./dipPlan.ts";
 import { kindTitle, planTitle, wantedWords } from "./dipWords.ts";
 import { pagesOf } from "./pages.ts";
+import { LookLine } from "./LookLine.tsx";
+import type { BucketLooks } from "./useBucketLooks.ts";
 import type { Told } from "./useSignals.ts";
 
 type Props = {
   readonly items: readonly RackItem[];
   readonly buckets: readonly Bucket[];
+  readonly looks: BucketLooks;
   readonly told: Told | null;
   readonly onChosen: (plan: DipPlan) => void;
 };
 
 /** Which bucket, which coat: asked once a visit. What the rack asks for is offered first. */
-export function DipChoice({ items, buckets, told, onChosen }: Props) {
+export function DipChoice({ items, buckets, looks, told, onChosen }: Props) {
   const [step, setStep] = useState<"wanted" | "buckets" | Bucket>("wanted");
   const [page, setPage] = useState(0);
   const standings = items.map((item) => item.standing);
@@ -27,7 +30,12 @@ export function DipChoice({ items, buckets, told, onChosen }: Props) {
     return (
       <BucketScreen title="What are you dipping?" way={{ text: "Rack", href: paths.rack }} told={told}>
         {wanted.slice(0, 3).map((dip) => (
-          <BigKey key={dip.kind} main={dip.ready > 0} under={wantedWords(dip)} onPress={() => onChosen(dip)}>
+          <BigKey
+            key={dip.kind}
+            main={dip.ready > 0}
+            under={<LookLine look={looks.get(dip.bucketId)}>{wantedWords(dip)}</LookLine>}
+            onPress={() => onChosen(dip)}
+          >
             {planTitle(dip, buckets)}
           </BigKey>
         ))}
@@ -66,7 +74,7 @@ export function DipChoice({ items, buckets, told, onChosen }: Props) {
         <BigKey
           key={bucket.id}
           main
-          under={bucket.slurry}
+          under={<LookLine look={looks.get(bucket.id)}>{bucket.slurry}</LookLine>}
           onPress={() => {
             const kinds = kindsOf(bucket);
             const [only] = kinds;

@@ -1,23 +1,30 @@
 import { useState } from "react";
-import type { Bucket } from "../../logbook/piece.ts";
+import type { BucketStanding } from "../../logbook/bucketStanding.ts";
+import type { Bucket, Shop } from "../../logbook/piece.ts";
 import { useSettings } from "../app/live.ts";
 import { DipMenu } from "./DipMenu.tsx";
 import type { DipSession } from "./dipSession.ts";
 import { DipTiles } from "./DipTiles.tsx";
 import type { DipTile } from "./dipTile.ts";
 import { planTitle } from "./dipWords.ts";
+import { guideSteps, type GuideStep } from "./guide.ts";
+import { GuideScreen } from "./GuideScreen.tsx";
 import { PieceChoice } from "./PieceChoice.tsx";
 import { PieceScreen } from "./PieceScreen.tsx";
+import { type ReadAgain, readAgainWords } from "./readAgain.ts";
 import { TimerScreen } from "./TimerScreen.tsx";
 import { TimeScreen } from "./TimeScreen.tsx";
 import { useAwake } from "./useAwake.ts";
+import { useReadAgain } from "./useReadAgain.ts";
 import { timerWords, useDipTimer, usualLengths } from "./useDipTimer.ts";
 import type { DipVisit } from "./useDipVisit.ts";
 import type { Signals } from "./useSignals.ts";
 
 type View =
   | { readonly at: "tiles" | "menu" | "pieces" | "timers" }
-  | { readonly at: "piece" | "time"; readonly pieceId: string };
+  | { readonly at: "piece" | "time"; readonly pieceId: string }
+  // The steps stay as they were when it began: the coat goes into the log half way through them.
+  | { readonly at: "guide"; readonly pieceId: string; readonly steps: readonly GuideStep[] };
 
 /** A visit under way: the tiles, and the screens one step beside them. */
 export function DipDesk(props: {
@@ -25,10 +32,13 @@ export function DipDesk(props: {
   readonly visit: DipVisit;
   readonly buckets: readonly Bucket[];
   readonly signals: Signals;
+  /** Where its bucket stands; undefined for one that is gone. */
+  readonly look: BucketStanding | undefined;
+  readonly shop: Shop;
 }) {
-  const { session, visit, buckets, signals } = props;
+  const { session, visit, buckets, signals, look, shop } = props;
   const { told } = signals;
-  const [{ keepAwake }] = useSettings();
+  const [{ keepAwake, guideDip }, changeSettings] = useSettings();
   const awake = useAwake(keepAwake);
   const [view, setView] = useState<View>({ at: "tiles" });
   const [page, setPage] = useState(0);
@@ -41,9 +51,24 @@ export function DipDesk(props: {
   });
   const toTiles = (): void => setView({ at: "tiles" });
   const toMenu = (): void => setView({ at: "menu" });
-  const tap = async (tile: DipTile): Promise<void> => {
-    if (await visit.tap(tile, drainedS)) setDrainedS(null);
+  const guide = (tile: DipTile): readonly GuideStep[] | null => {
+    const standing = visit.standingOf(tile.pieceId);
+    if (standing === null) return null;
+    const { coatsDone, coatsPlanned } = standing;
+    return guideSteps({ kind: session.kind, prewet: session.prewet, coatsDone, coatsPlanned });
   };
+  const tap = async (tile: DipTile): Promise<boolean> => {
+    const done = await visit.tap(tile, drainedS);
+    if (done) setDrainedS(null);
+    return done;
+  };
+  const start = async (tile: DipTile): Promise<void> => {
+    const steps = guideDip && tile.given === null && !tile.leftOut ? guide(tile) : null;
+    if (steps === null) await tap(tile);
+    else setView({ at: "guide", pieceId: tile.pieceId, steps });
+  };
+
+  const again = useReadAgain({ session, visit, look, shop, buckets });
 
   if (view.at === "menu")
     return (
@@ -53,6 +78,8 @@ export function DipDesk(props: {
         onPieces={() => setView({ at: "pieces" })}
         onTimers={() => setView({ at: "timers" })}
         onPrewet={visit.setPrewet}
+        guided={guideDip}
+        onGuided={(guided) => void changeSettings({ guideDip: guided })}
         onOver={visit.stop}
         onBack={toTiles}
       />
@@ -89,6 +116,20 @@ export function DipDesk(props: {
         onBack={toTiles}
       />
     );
+  if (view.at === "guide" && tile !== undefined && view.steps.length > 0)
+    return (
+      <GuideScreen
+        key={tile.pieceId}
+        tile={tile}
+        steps={view.steps}
+        timer={timer}
+        lengths={lengths}
+        told={told}
+        onCoat={() => tap(tile)}
+        onHold={(command, says) => visit.act(tile.pieceId, command, says)}
+        onBack={toTiles}
+      />
+    );
   const standing = tile === undefined ? null : visit.standingOf(tile.pieceId);
   if (view.at === "piece" && tile !== undefined && standing !== null)
     return (
@@ -109,11 +150,11 @@ export function DipDesk(props: {
     <DipTiles
       visit={visit}
       title={planTitle(session, buckets)}
-      sub={subWords({ awake: awake.words, drainedS, timer, prewet: session.prewet })}
+      sub={subWords({ awake: awake.words, drainedS, timer, prewet: session.prewet, again })}
       told={told}
       page={page}
       onPage={setPage}
-      onTap={tap}
+      onTap={start}
       onChange={({ pieceId }) => setView({ at: "time", pieceId })}
       onElse={toMenu}
     />
@@ -125,13 +166,14 @@ function subWords(state: {
   readonly drainedS: number | null;
   readonly timer: ReturnType<typeof useDipTimer>;
   readonly prewet: boolean;
+  readonly again: ReadAgain | null;
 }): string {
-  const { awake, drainedS, timer, prewet } = state;
+  const { awake, drainedS, timer, prewet, again } = state;
   if (timer.running !== null) return `${timerWords[timer.running.kind].running}: ${timer.leftS} s`;
   // Two short lines at most: what the next tap will log, else whether the screen stays on.
   const notes = [
     prewet ? "Prewet." : "",
     drainedS === null ? "" : `Drained ${drainedS} s, for the next coat.`,
   ];
-  return notes.join(" ").trim() || awake;
+  return notes.join(" ").trim() || (again === null ? awake : readAgainWords(again));
 }

@@ -1,6 +1,6 @@
 import { useState } from "react";
 import type { Command } from "../../logbook/command.ts";
-import type { CrackKind } from "../../logbook/entry.ts";
+import type { CrackKind } from "../../logbook/pieceBodies.ts";
 import type { Standing } from "../../logbook/standing.ts";
 import { kindWords } from "../format/coatWords.ts";
 import { BigKey } from "./BigKey.tsx";

@@ -1,5 +1,6 @@
 import type { Command } from "../../logbook/command.ts";
-import { type CrackKind, streamOf } from "../../logbook/entry.ts";
+import { streamOf } from "../../logbook/entry.ts";
+import type { CrackKind } from "../../logbook/pieceBodies.ts";
 import type { DipSession } from "./dipSession.ts";
 import type { DipTile } from "./dipTile.ts";
 

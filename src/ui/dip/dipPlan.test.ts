@@ -1,5 +1,10 @@
 import { expect, test } from "vitest";
-import { builtInBucket, firstBackupBucketId, firstPrimeBucketId } from "../../logbook/builtIns.ts";
+import {
+  builtInBucket,
+  firstBackupBucketId,
+  firstPrimeBucketId,
+  unusedBucket,
+} from "../../logbook/builtIns.ts";
 import type { Bucket } from "../../logbook/piece.ts";
 import type { Standing } from "../../logbook/standing.ts";
 import { givenPiece } from "../../../tests/givenPiece.ts";
@@ -12,12 +17,12 @@ const buckets = [builtInBucket(firstPrimeBucketId), builtInBucket(firstBackupBuc
   bucket === null ? [] : [bucket],
 );
 const bucketOf = (id: string, use: Bucket["use"], retired = false): Bucket => ({
+  ...unusedBucket,
   id,
   name: id,
   use,
   slurry: "silica",
   retired,
-  last: null,
 });
 
 /** A piece with `coats` coats a day apart, seen `hours` after the last one. */

@@ -1,4 +1,4 @@
-import type { AcceptedDamp } from "../../logbook/entry.ts";
+import type { AcceptedDamp } from "../../logbook/pieceBodies.ts";
 import type { Coat } from "../../logbook/piece.ts";
 import type { CoatDrying, Standing } from "../../logbook/standing.ts";
 import type { CoatKind } from "../../trade/coats.ts";

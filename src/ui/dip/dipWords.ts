@@ -25,6 +25,10 @@ export function lastWords(last: CoatDrying | null, now: number, locale: string):
     case "dry":
       return last.evidence === null ? `${coat} is dry` : `${coat} is dry: ${seenWords(last)}`;
     case "maybe":
+      if (last.evidence?.says === "dry" && last.evidence.by === "felt")
+        return late === null || late <= now
+          ? `${coat} felt dry outside`
+          : `${coat} felt dry outside; surely dry by ${soonTime(late, now, locale)}`;
       return late === null || late <= now
         ? `${coat} likely dry – feel it`
         : `${coat} likely dry – feel it; surely dry by ${soonTime(late, now, locale)}`;
@@ -60,6 +64,12 @@ function seenWords({ evidence }: CoatDrying): string {
       return `${verdict} by its weight`;
     case "surface":
       return `${verdict} by its surface temperature`;
+    case "colour":
+      return `${verdict} by its colour`;
+    case "resistance":
+      return `${verdict} by its resistance`;
+    case "bag":
+      return `${verdict} by the bag`;
   }
 }
 

@@ -21,6 +21,13 @@ export function DuePage() {
   const items = useRack();
   return (
     <Page title="Due" back={paths.rack}>
+      {items !== undefined && items.length > 0 && (
+        <p>
+          <Link href={paths.timeline} className={styles["link"]}>
+            The next 48 hours as a picture, and when to dip what
+          </Link>
+        </p>
+      )}
       {items !== undefined && <DueLists dues={dueTimes(items.map((item) => item.standing))} />}
     </Page>
   );

@@ -21,9 +21,12 @@ export function dueTimes(standings: readonly Standing[]): readonly DueTime[] {
   return standings.flatMap(dueOf).sort((a, b) => a.dueMs - b.dueMs || (a.id < b.id ? -1 : 1));
 }
 
-function dueOf({ piece, outer, next, recipe }: Standing): readonly DueTime[] {
+function dueOf({ piece, outer, next, recipe, finalDry }: Standing): readonly DueTime[] {
   if (piece.archived || piece.phase !== "coating" || outer === null) return [];
-  const { likely, early, late } = outer.readyAt;
+  const isReview = next === null && recipe !== null;
+  // A review wants the whole shell dry: the least wait is one moment, with nothing likely about it.
+  const whole = isReview ? (finalDry?.least.at ?? null) : null;
+  const { likely, early, late } = isReview ? { likely: whole, early: null, late: whole } : outer.readyAt;
   if (likely === null) return [];
   return [
     {
@@ -31,7 +34,7 @@ function dueOf({ piece, outer, next, recipe }: Standing): readonly DueTime[] {
       pieceId: piece.id,
       name: piece.plan.name,
       coat: outer.coat.number,
-      allows: next === null && recipe !== null ? "review" : "next-coat",
+      allows: isReview ? "review" : "next-coat",
       dueMs: likely,
       early,
       late,

@@ -19,7 +19,7 @@ export function actionWords(standing: Standing, now: number, locale: string): Ac
     case "final-dry":
       return {
         verb: "Drying through before review",
-        when: ready ?? (action.at === null ? null : `likely ${soonTime(action.at, now, locale)}`),
+        when: action.at === null ? ready : `not before ${soonTime(action.at, now, locale)}`,
         turn: "drying",
       };
     case "mend": {

@@ -5,13 +5,11 @@ import type { Format } from "./units.ts";
 
 /** What a ready time rests on, a line each. */
 export function basisWords(
-  { basis, evidence, condensed, carriedKgM2, startKgM2 }: CoatDrying,
+  { basis, condensed, carriedKgM2, startKgM2 }: CoatDrying,
   format: Format,
 ): readonly string[] {
-  const { readings, lastReadingAgeMs, longestGapMs, forecast, ownFactor, air } = basis;
+  const { readings, lastReadingAgeMs, longestGapMs, forecast, ownFactor, learned, air } = basis;
   const lines: string[] = [];
-  if (evidence !== null)
-    lines.push(`Your own check, “${evidenceWords(evidence, format)}”, outweighs the sum.`);
   if (readings === 0) lines.push("No reading of the room's air since it was dipped.");
   else {
     const age = lastReadingAgeMs === null ? "" : `, the last ${duration(lastReadingAgeMs)} old`;
@@ -23,9 +21,11 @@ export function basisWords(
   if (forecast === "repeat-yesterday") lines.push("From here on it takes the air to go as it did yesterday.");
   if (forecast === "hold-last") lines.push("From here on it takes the air to stay as last read.");
   lines.push(
-    ownFactor === null
-      ? "Drying factor: the starting value, not yet your shop's own."
-      : `Your shop's own drying factor: ${format.number(ownFactor, 2)}.`,
+    ownFactor !== null
+      ? `Drying factor ${format.number(ownFactor, 2)}, set by hand.`
+      : learned !== null
+        ? `Drying factor ${format.number(learned.factor, 2)} (${format.number(learned.low, 2)} to ${format.number(learned.high, 2)}), learned from ${coatsWords(learned.shopPairs)} of this shop, ${learned.pairs === 0 ? "none" : coatsWords(learned.pairs)} of this kind.`
+        : "Drying factor: the starting value, not yet your shop's own.",
   );
   if (carriedKgM2 > 0 && startKgM2 > 0)
     lines.push(
@@ -33,6 +33,22 @@ export function basisWords(
     );
   if (condensed) lines.push("Water condensed on it for a while.");
   return lines;
+}
+
+const coatsWords = (count: number): string => (count === 1 ? "1 coat" : `${count} coats`);
+
+/** What was said plainly, and what that does to the sum. */
+export function plainWords(evidence: NonNullable<CoatDrying["evidence"]>, format: Format): string {
+  const found = evidenceWords(evidence, format);
+  if (evidence.says === "wet") return `Your own check, “${found}”, outweighs the sum.`;
+  switch (evidence.by) {
+    case "felt":
+      return "You felt it dry. A hand reads the outer face alone: that counts, and the sum goes on counting.";
+    case "steady":
+      return `It has stopped losing weight (${found}): dry at this humidity, whatever the sum says.`;
+    case "target":
+      return `It has come down to its dry mass (${found}): dry, whatever the sum says.`;
+  }
 }
 
 function evidenceWords({ seen }: NonNullable<CoatDrying["evidence"]>, format: Format): string {
@@ -43,5 +59,11 @@ function evidenceWords({ seen }: NonNullable<CoatDrying["evidence"]>, format: Fo
       return `weighed ${format.show("g", seen.massG)}`;
     case "surface":
       return `surface ${format.show("temp", seen.surfaceC)}`;
+    case "colour":
+      return `looked ${seen.verdict}`;
+    case "resistance":
+      return "its resistance";
+    case "bag":
+      return `bag test ${format.show("percent", seen.rh)}`;
   }
 }

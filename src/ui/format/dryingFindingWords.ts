@@ -85,6 +85,11 @@ export const lastCoatWords: WordsOf<"last-coat-damp"> = {
     says: `It felt dry, but by the room's air about ${say.show("leftShare")} of the water is still inside coat ${say.show("coat")}.`,
     remedy: `Touch tells of the outer face alone. ${weighTwice}`,
   }),
+  "slow-place": (say) => ({
+    title: "Its slowest place is not known dry",
+    says: `The last coat counts as dry where the air reaches it. In the slower place of this piece, ${say.text("place")}, ${say.isKnown("leftShare") ? `about ${say.show("leftShare")} of the water that has to leave is still in it` : "it is not known"}.${likelyIn(say)}`,
+    remedy: `Lead air into that place or hang it with the opening down, and wait. ${weighTwice}`,
+  }),
   "burnout-damp": (say) => ({
     title: "Burnout began on a damp shell",
     says: `Coat ${say.show("coat")} was not dry when the burnout was started.`,

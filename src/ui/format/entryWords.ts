@@ -1,6 +1,11 @@
 import type { Entry, EntryBodies } from "../../logbook/entry.ts";
+import { bucketEntryWords } from "./bucketEntryWords.ts";
 import { coatWords } from "./coatWords.ts";
+import { drynessWords } from "./drynessWords.ts";
+import { figure, told, type EntryText } from "./entryText.ts";
+import { meltEntryWords, pourEntryWords, runEntryWords } from "./fireEntryWords.ts";
 import { planWords } from "./planWords.ts";
+import { roomAndRecipeWords, shopEntryWords } from "./shopEntryWords.ts";
 import type { Format } from "./units.ts";
 
 export type EntryNames = {
@@ -9,7 +14,6 @@ export type EntryNames = {
   readonly bucket: (id: string) => string;
   readonly recipe: (id: string) => string;
 };
-export type EntryText = { readonly title: string; readonly detail: string | null };
 
 /** One line of the log in words: what happened, and the numbers and remarks it carries. */
 export function entryWords(entry: Entry, names: EntryNames): EntryText {
@@ -25,14 +29,23 @@ export function entryWords(entry: Entry, names: EntryNames): EntryText {
       return told("Plan changed", ...planWords(entry.body.changes, names));
     case "piece-moved":
       return told(`Moved to ${room(entry.body.roomId)}`);
+    case "pattern-measured":
+      return patternMeasured(entry.body, format);
     case "coat-dipped":
       return coatDipped(entry.body, names);
     case "coat-redipped":
       return told("Same coat dipped again", entry.body.note);
     case "coat-skipped":
       return told(`Coat ${entry.body.step + 1} of the recipe left out`, entry.body.reason);
+    case "piece-weighed":
+      return told(`Weighed: ${format.show("g", entry.body.massG)}`, "before a dip", entry.body.note);
     case "dryness-seen":
-      return dryness(entry.body, format);
+      return drynessWords(entry.body, format);
+    case "hold-passed":
+      return told(
+        `Hold passed: ${holdWords[entry.body.point]}`,
+        entry.body.name === undefined ? null : `by ${entry.body.name}`,
+      );
     case "wall-measured":
       return told(`Wall measured: ${format.show("mm", entry.body.wallMm)}`, entry.body.where);
     case "crack-found":
@@ -61,6 +74,16 @@ export function entryWords(entry: Entry, names: EntryNames): EntryText {
       );
     case "shell-preheated":
       return told(`Preheated to ${format.show("temp", entry.body.shellC)}`, entry.body.note);
+    case "shell-out-of-kiln":
+      return told(
+        "Out of the kiln",
+        figure("shell", entry.body.shellC, (c) => format.show("temp", c)),
+      );
+    case "pour-begun":
+      return told(
+        "Pour begun",
+        figure("metal", entry.body.metalC, (c) => format.show("temp", c)),
+      );
     case "metal-poured":
       return poured(entry.body, format);
     case "shell-knocked-out":
@@ -75,33 +98,48 @@ export function entryWords(entry: Entry, names: EntryNames): EntryText {
       return told(entry.body.archived ? "Put in the archive" : "Taken out of the archive");
     case "note-written":
       return told("Note", entry.body.text);
-    case "room-set":
-      return told(
-        `Room: ${entry.body.name}`,
-        `altitude ${format.show("m", entry.body.altitudeM)}`,
-        entry.body.retired === true ? "no longer used" : null,
-      );
-    case "air-read":
-      return told(
-        `Air read: ${format.show("temp", entry.body.airC)}, ${format.show("percent", entry.body.rh)} humidity`,
-        entry.body.note,
-      );
     case "bucket-set":
-      return told(
-        `Bucket: ${entry.body.name}`,
-        entry.body.slurry,
-        entry.body.retired === true ? "no longer used" : null,
-      );
     case "bucket-read":
-      return bucketRead(entry.body, format);
+    case "bucket-mixed":
+    case "bucket-topped":
+    case "bucket-lost":
+    case "bucket-counted":
+    case "bucket-passed":
+      return bucketEntryWords(entry, format);
+    case "room-set":
+    case "air-read":
+    case "air-logged":
     case "recipe-set":
-      return told(`Recipe: ${entry.body.name}`, `${entry.body.coats.length} coats`, entry.body.note);
+      return roomAndRecipeWords(entry, format);
     case "shop-figures-set":
-      return told(
-        "Own figures set",
-        figure("drying factor", entry.body.dryingFactor, (value) => format.number(value, 2)),
-        figure("fired strength", entry.body.morMPa, (value) => format.show("MPa", value)),
-      );
+    case "drying-pair-judged":
+    case "cup-set":
+    case "material-set":
+    case "stock-moved":
+    case "kiln-set":
+    case "furnace-set":
+    case "alloy-set":
+    case "shrink-measured":
+      return shopEntryWords(entry, format);
+    case "run-planned":
+    case "run-changed":
+    case "run-started":
+    case "run-read":
+    case "run-logged":
+    case "run-step-done":
+    case "run-ended":
+      return runEntryWords(entry, format);
+    case "melt-planned":
+    case "melt-started":
+    case "melt-read":
+    case "melt-ended":
+      return meltEntryWords(entry, format);
+    case "pour-planned":
+    case "pour-step-marked":
+    case "pour-item-checked":
+    case "pour-decided":
+    case "pour-ended":
+      return pourEntryWords(entry, format);
     case "entry-struck":
       return told(
         entry.body.replacedBy === undefined ? "Entry struck" : "Entry corrected",
@@ -109,11 +147,6 @@ export function entryWords(entry: Entry, names: EntryNames): EntryText {
       );
   }
 }
-
-const told = (title: string, ...details: readonly (string | null | undefined)[]): EntryText => {
-  const said = details.filter((detail) => detail !== null && detail !== undefined && detail.trim() !== "");
-  return { title, detail: said.length === 0 ? null : said.join(" · ") };
-};
 
 function coatDipped(body: EntryBodies["coat-dipped"], { format, bucket }: EntryNames): EntryText {
   return told(
@@ -133,17 +166,6 @@ const dampWords = (leftShare: number | null, format: Format): string =>
       ? "over a coat likely dry, not surely"
       : `over a damp coat, ${format.show("percent", leftShare)} of its water still to go`;
 
-function dryness(body: EntryBodies["dryness-seen"], format: Format): EntryText {
-  switch (body.method) {
-    case "touch":
-      return told(`Felt ${body.verdict}`);
-    case "weight":
-      return told(`Weighed: ${format.show("g", body.massG)}`);
-    case "surface":
-      return told(`Surface measured: ${format.show("temp", body.surfaceC)}`);
-  }
-}
-
 function poured(body: EntryBodies["metal-poured"], format: Format): EntryText {
   return told(
     body.massKg === null ? "Metal poured" : `Metal poured: ${format.show("kg", body.massKg)}`,
@@ -154,32 +176,36 @@ function poured(body: EntryBodies["metal-poured"], format: Format): EntryText {
   );
 }
 
-function bucketRead(body: EntryBodies["bucket-read"], format: Format): EntryText {
+function patternMeasured(body: EntryBodies["pattern-measured"], format: Format): EntryText {
+  const litre = body.volumeMm3 === null ? null : body.volumeMm3 / 1e6;
   return told(
-    "Bucket read",
-    figure(body.cup ?? "cup", body.cupS, (value) => format.show("s", value)),
-    figure("slurry", body.slurryC, (value) => format.show("temp", value)),
-    figure("density", body.densityGCm3, (value) => format.show("density", value)),
-    figure("pH", body.pH, (value) => format.number(value, 2)),
-    body.note,
+    `Pattern measured: ${body.fileName}`,
+    body.watertight ? null : "the mesh is open",
+    figure("volume", litre, (known) => format.show("litre", known)),
+    `area ${format.show("m2", body.areaMm2 / 1e6)}`,
+    figure("head", body.headM, (m) => format.show("m", m)),
+    figure("thinnest", body.thinnestMm, (mm) => format.show("mm", mm)),
+    counted(body.vents, "vent"),
+    counted(body.drains, "drain"),
+    figure("air trapped", body.trappedMl, (ml) => format.show("litre", ml / 1000)),
   );
 }
 
-/** "drying factor 1.2"; says so when it was cleared, and nothing when it was not spoken of. */
-function figure(
-  name: string,
-  value: number | null | undefined,
-  show: (value: number) => string,
-): string | null {
-  if (value === undefined) return null;
-  return value === null ? `${name} not known` : `${name} ${show(value)}`;
-}
+const counted = (count: number, thing: string): string | null =>
+  count === 0 ? null : `${count} ${thing}${count === 1 ? "" : "s"}`;
 
 const crackWords: Record<EntryBodies["crack-found"]["kind"], string> = {
   hairline: "Hairline crack found",
   open: "Open crack found",
   chip: "Chip found",
   lift: "Lifted coat found",
+};
+const holdWords: Record<EntryBodies["hold-passed"]["point"], string> = {
+  "prime-coverage": "prime covers everything",
+  "after-second-coat": "after the second coat",
+  "mid-shell": "half the shell",
+  "before-seal": "before the seal coat",
+  "cup-rim": "cup and rim",
 };
 const stageWords: Record<EntryBodies["crack-found"]["stage"], string | null> = {
   coating: "while coating",

@@ -26,6 +26,7 @@ const quantityOf: Readonly<Record<FigureUnit, Quantity>> = {
   Pa: "kPa",
   C: "temp",
   K: "tempDiff",
+  "K/h": "rate",
   m: "m",
   kg: "kg",
   h: "h",

@@ -60,7 +60,16 @@ const figures: Readonly<Record<string, Figure>> = {
   head: figure(null, "m"),
   part: figure(null, "mm"),
 };
-const texts = { where: "left ear", kind: "open", stucco: "16–30 mesh", under: "80–120 mesh", which: "3, 4" };
+const texts = {
+  where: "left ear",
+  kind: "open",
+  stucco: "16–30 mesh",
+  under: "80–120 mesh",
+  which: "3, 4",
+  bucket: "Tall bucket",
+  codes: "seconds-out-of-band pH-sinking",
+  reason: "one coat to go",
+};
 
 const every = (Object.keys(variants) as RuleId[]).flatMap((rule) =>
   variants[rule].map((variant): Finding => ({

@@ -1,8 +1,10 @@
 import type { Finding, RuleId } from "../../rules/finding.ts";
+import { unfitBucketWords } from "./bucketFindingWords.ts";
 import { dampAirWords, lastCoatWords, oldReadingWords, recoatedWords } from "./dryingFindingWords.ts";
 import type { FindingText, Say, WordsOf } from "./findingSay.ts";
 import { sayOf } from "./findingSay.ts";
 import { coldShellWords, crackWords, firedWords, wireWords } from "./fireFindingWords.ts";
+import { runLimitWords } from "./runFindingWords.ts";
 import {
   primeBareWords,
   primeHardWords,
@@ -31,7 +33,9 @@ const words: { readonly [R in RuleId]: WordsOf<R> } = {
   "open-crack": crackWords,
   "patched-without-wire": wireWords,
   "damp-recoat-weakens": weakenedWords,
+  "dipped-from-unfit-bucket": unfitBucketWords,
   "fired-too-little": firedWords,
+  "run-broke-a-limit": runLimitWords,
   "poured-cold-shell": coldShellWords,
 };
 

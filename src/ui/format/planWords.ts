@@ -1,4 +1,4 @@
-import type { PlanChanges, WallPart } from "../../logbook/entry.ts";
+import type { PlanChanges, WallPart } from "../../logbook/pieceBodies.ts";
 import { alloyOf } from "../../trade/alloys.ts";
 import { geometryClasses } from "../../trade/geometryClasses.ts";
 import { patternMaterials } from "../../trade/patternMaterials.ts";
@@ -37,6 +37,10 @@ export function planWords(
     ...sized("area", "m2", plan.areaM2),
     ...say("recipe", plan.recipeId, recipe),
     ...say("shape", plan.geometry, (geometry) => inSentence(geometryClasses[geometry].label)),
+    ...say("slower places", plan.pockets, (pockets) =>
+      pockets.map((pocket) => inSentence(geometryClasses[pocket].label)).join(", "),
+    ),
+    ...(plan.patternId === undefined ? [] : [plan.patternId === null ? "no mesh" : "begun from a mesh"]),
     ...(plan.note === undefined || plan.note === null ? [] : [plan.note]),
   ];
 }

@@ -24,7 +24,19 @@ export function refusalText(refusal: Refusal, format: Format, now: number): stri
     case "out-of-order":
       return `It was not logged: ${dayTime(refusal.at, now, format.locale)} would put it ${orderWords(refusal, format, now)}.`;
     case "start-carries-entries":
-      return `The start can't be struck while ${refusal.count === 1 ? "an entry stands" : `${refusal.count} entries stand`} on it. Archive the piece instead.`;
+      return `The start can't be struck while ${refusal.count === 1 ? "an entry stands" : `${refusal.count} entries stand`} on it. ${refusal.kind === "piece" ? "Archive the piece instead." : "Strike those first, or end it."}`;
+    case "not-started":
+      return "It was not logged: this is planned, but nobody has started it.";
+    case "already-ended":
+      return `It was not logged: this was ended ${dayTime(refusal.endedAt, now, format.locale)}. Strike the end first if it went on.`;
+    case "no-such-step":
+      return `It was not logged: the plan has no step “${refusal.step.replaceAll("-", " ")}”.`;
+    case "uneven-readings":
+      return `It was not logged: there are ${counted(refusal.expected, "time")} and ${counted(refusal.found, "value")} of ${fieldWords(refusal.field).name}. There must be as many of the one as of the other.`;
+    case "readings-not-rising":
+      return `It was not logged: reading ${refusal.place} is timed ${secondsWords(refusal.found, format)}${refusal.before === null ? "" : `, the one before it ${secondsWords(refusal.before, format)}`}. Times are whole seconds, each later than the last.`;
+    case "readings-too-long":
+      return `It was not logged: the readings span ${format.show("h", refusal.spanS / 3600)}. One line of the log takes ${format.show("h", refusal.mostS / 3600)} of them; the rest go in lines of their own.`;
     case "out-of-range": {
       const { name, quantity } = fieldWords(refusal.field);
       const show = (value: number): string => format.show(quantity, value);
@@ -56,6 +68,11 @@ function orderWords(
     ? `before what it follows, ${say(after)}`
     : `out of its place, between ${say(after)} and ${say(before)}`;
 }
+
+const counted = (count: number, thing: string): string => `${count} ${thing}${count === 1 ? "" : "s"}`;
+
+const secondsWords = (second: number, format: Format): string =>
+  Number.isFinite(second) ? `second ${format.number(second, 3)}` : "with no number";
 
 function listed(words: readonly string[]): string {
   return words.length < 2 ? words.join("") : `${words.slice(0, -1).join(", ")} or ${words.at(-1)}`;

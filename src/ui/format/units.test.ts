@@ -19,6 +19,7 @@ const quantities: readonly Quantity[] = [
   "kPa",
   "density",
   "hPa",
+  "gM3",
   "plain",
 ];
 const systems: readonly UnitSystem[] = ["metric", "us", "mixed"];
@@ -69,6 +70,12 @@ describe("US customary", () => {
     ["m2", 0.09290304, "1 ft²"],
     ["hPa", 1013.25, "29.92 inHg"],
     ["percent", 0.455, "46%"],
+    ["share", 0.0156, "1.56%"],
+    ["mm2", 645.16, "1 in²"],
+    ["cm3", 163.87064, "10 in³"],
+    ["speed", 0.5, "1.6 ft/s"],
+    ["kWh", 0.766, "0.77 kWh"],
+    ["deg", 7.3, "7°"],
   ])("%s %s reads %s", (quantity, canonical, text) => {
     expect(format.show(quantity, canonical).replace("\u00a0", " ")).toBe(text);
   });

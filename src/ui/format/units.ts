@@ -2,7 +2,8 @@ export type UnitSystem = "metric" | "us" | "mixed";
 
 /**
  * What a number is. Canonical units, as the core holds them: temp °C, tempDiff K, mm, m, kg, g, m2, litre,
- * percent a fraction 0–1, min, s, h, MPa, kPa, density g/cm³, hPa, plain a bare number.
+ * percent a fraction 0–1, min, s, h, MPa, kPa, density g/cm³, hPa, plain a bare number; share a fraction told to
+ * hundredths of a percent, kW, kWh, mm2, cm3, speed m/s, deg an angle, rate K/h.
  */
 export type Quantity =
   | "temp"
@@ -21,6 +22,16 @@ export type Quantity =
   | "kPa"
   | "density"
   | "hPa"
+  | "gM2"
+  | "gM3"
+  | "share"
+  | "kW"
+  | "kWh"
+  | "mm2"
+  | "cm3"
+  | "speed"
+  | "deg"
+  | "rate"
   | "plain";
 
 type Shown = {
@@ -48,6 +59,16 @@ const metric: Record<Quantity, Shown> = {
   kPa: { unit: "kPa", factor: 1, digits: 1 },
   density: { unit: "g/cm³", factor: 1, digits: 3 },
   hPa: { unit: "hPa", factor: 1, digits: 0 },
+  gM2: { unit: "g/m²", factor: 1, digits: 0 },
+  gM3: { unit: "g/m³", factor: 1, digits: 1 },
+  share: { unit: "%", factor: 100, digits: 2 },
+  kW: { unit: "kW", factor: 1, digits: 1 },
+  kWh: { unit: "kWh", factor: 1, digits: 2 },
+  mm2: { unit: "mm²", factor: 1, digits: 0 },
+  cm3: { unit: "cm³", factor: 1, digits: 1 },
+  speed: { unit: "m/s", factor: 1, digits: 2 },
+  deg: { unit: "°", factor: 1, digits: 0 },
+  rate: { unit: "°C/h", factor: 1, digits: 0 },
   plain: { unit: "", factor: 1, digits: 2 },
 };
 
@@ -57,15 +78,22 @@ const us: Record<Quantity, Shown> = {
   ...metric,
   temp: { unit: "°F", factor: 1.8, offset: 32, digits: 0 },
   tempDiff: { unit: "°F", factor: 1.8, digits: 1 },
+  rate: { unit: "°F/h", factor: 1.8, digits: 0 },
   mm: { unit: "in", factor: 1 / 25.4, digits: 3 },
   m: { unit: "ft", factor: 1 / 0.3048, digits: 2 },
   kg: { unit: "lb", factor: 1 / 0.45359237, digits: 2 },
   g: { unit: "oz", factor: 16 / 453.59237, digits: 2 },
   m2: { unit: "ft²", factor: 1 / 0.09290304, digits: 2 },
+  mm2: { unit: "in²", factor: 1 / 645.16, digits: 3 },
+  cm3: { unit: "in³", factor: 1 / 16.387064, digits: 2 },
+  speed: { unit: "ft/s", factor: 1 / 0.3048, digits: 1 },
+  gM2: { unit: "oz/ft²", factor: (16 / 453.59237) * 0.09290304, digits: 2 },
   litre: { unit: "qt", factor: 1 / 0.946352946, digits: 2 },
   MPa: { unit: "psi", factor: 145.03773773, digits: 0 },
   kPa: { unit: "psi", factor: 0.14503773773, digits: 2 },
   hPa: { unit: "inHg", factor: 1 / 33.8638866667, digits: 2 },
+  // Grains (64.79891 mg, by definition) a cubic foot.
+  gM3: { unit: "gr/ft³", factor: 0.028316846592 / 0.06479891, digits: 1 },
 };
 
 /** Mixed: heat in °F and metal in pounds, as many kilns and scales read; the wall and all else metric. */
@@ -73,6 +101,7 @@ const mixed: Record<Quantity, Shown> = {
   ...metric,
   temp: us.temp,
   tempDiff: us.tempDiff,
+  rate: us.rate,
   kg: us.kg,
 };
 
@@ -113,7 +142,7 @@ export function makeFormat(units: UnitSystem, locale: string): Format {
       const fitting = quantity === "temp" && Math.abs(shown) >= 200 ? 0 : digits;
       const text = number(shown, fitting);
       if (unit === "") return text;
-      return unit === "%" ? `${text}%` : `${text}${noBreak}${unit}`;
+      return unit === "%" || unit === "°" ? `${text}${unit}` : `${text}${noBreak}${unit}`;
     },
   };
 }

@@ -1,4 +1,6 @@
-import { alloyOf } from "../../trade/alloys.ts";
+import { builtInShop } from "../../logbook/builtIns.ts";
+import { ownAlloy } from "../../logbook/ownAlloy.ts";
+import { useFigures } from "../app/live.ts";
 import { useFormat } from "../app/useFormat.ts";
 import { cautionLines, standingCaution, type CautionStep } from "./cautions.ts";
 import css from "./Cautions.module.css";
@@ -12,11 +14,12 @@ export function Cautions({
   readonly alloyId: string | undefined;
 }) {
   const format = useFormat();
+  const alloy = ownAlloy(alloyId ?? "", useFigures() ?? builtInShop);
   return (
     <section className={css["cautions"]} aria-label="Cautions">
       <h2 className={css["title"]}>Before you do</h2>
       <ul>
-        {cautionLines(step, format, alloyOf(alloyId ?? "")?.hazards ?? null).map((line) => (
+        {cautionLines(step, format, alloy?.hazards ?? null).map((line) => (
           <li key={line}>{line}</li>
         ))}
       </ul>

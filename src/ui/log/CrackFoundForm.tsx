@@ -1,5 +1,5 @@
 import { z } from "zod";
-import type { CrackKind, CrackStage } from "../../logbook/entry.ts";
+import type { CrackKind, CrackStage } from "../../logbook/pieceBodies.ts";
 import type { Phase } from "../../logbook/piece.ts";
 import { PickField } from "./PickField.tsx";
 import { PhotoPicker } from "../parts/PhotoPicker.tsx";

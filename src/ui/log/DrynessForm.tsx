@@ -1,18 +1,25 @@
-import { z } from "zod";
-import { ranges } from "../../logbook/ranges.ts";
+import { Link } from "wouter";
+import { paths } from "../app/paths.ts";
 import { useFormat } from "../app/useFormat.ts";
-import { PickField } from "./PickField.tsx";
-import { NumberField } from "../parts/NumberField.tsx";
-import { figure, oneOf } from "./gate.ts";
+import { BagFields, ResistanceFields, SurfaceFields, WeightFields } from "./DrynessFields.tsx";
+import { drynessSchema, emptyDryness } from "./drynessSchema.ts";
 import { LogForm, type LogFormProps } from "./LogForm.tsx";
+import { PickField } from "./PickField.tsx";
 
 const methods = [
-  { value: "touch", label: "Touch", hint: "Cool to the back of the hand means water is still leaving." },
-  { value: "weight", label: "Weight", hint: "Two weighings an hour apart that agree: nothing more leaves." },
+  { value: "touch", label: "Touch", hint: "Cool to the cheek: water still leaves. It reads the outer face." },
+  { value: "colour", label: "Colour", hint: "Lighter, or a dye that has turned. The outer film alone." },
   {
-    value: "surface",
-    label: "Surface temperature",
-    hint: "A wet wall is colder than the room, a dry one is not.",
+    value: "weight",
+    label: "Weight",
+    hint: "The surest, with weights before the dip, drained and stuccoed.",
+  },
+  { value: "surface", label: "Surface temperature", hint: "A wet wall is colder than a dry one beside it." },
+  { value: "bag", label: "Bag test", hint: "A hygrometer closed in with the shell. It hears pockets too." },
+  {
+    value: "resistance",
+    label: "Resistance",
+    hint: "Between two fixed contacts, against the coat just set.",
   },
 ] as const;
 const verdicts = [
@@ -21,97 +28,62 @@ const verdicts = [
   { value: "wet", label: "Wet" },
 ] as const;
 
-type Draft = {
-  readonly method: "touch" | "weight" | "surface";
-  readonly verdict: "dry" | "damp" | "wet" | null;
-  readonly massG: number | null;
-  readonly surfaceC: number | null;
-};
-
-/** What hand, scale or thermometer says of the outermost coat; it overrides the reckoning. */
+/** What hand, scale, thermometer, hygrometer or meter says of the outermost coat. */
 export function DrynessForm({ item }: LogFormProps) {
   const format = useFormat();
-  const outer = item.standing.piece.coats.at(-1);
-  const coatId = outer?.id ?? "";
-  const schema = z.discriminatedUnion("method", [
-    z.object({
-      method: z.literal("touch"),
-      verdict: oneOf(["dry", "damp", "wet"], "how it feels"),
-      coatId: z.literal(coatId).default(coatId),
-    }),
-    z.object({
-      method: z.literal("weight"),
-      massG: figure(format, {
-        what: "weight",
-        quantity: "g",
-        range: ranges.massG,
-        remedy: "Weigh the piece as it hangs, always with the same hook.",
-      }),
-      coatId: z.literal(coatId).default(coatId),
-    }),
-    z.object({
-      method: z.literal("surface"),
-      surfaceC: figure(format, {
-        what: "surface temperature",
-        quantity: "temp",
-        range: ranges.surfaceC,
-        remedy: "Aim the thermometer at the dullest, deepest spot you can see.",
-      }),
-      coatId: z.literal(coatId).default(coatId),
-    }),
-  ]);
-  const initial: Draft = { method: "touch", verdict: null, massG: null, surfaceC: null };
+  const { piece, outer } = item.standing;
+  const coat = piece.coats.at(-1);
+  const coatId = coat?.id ?? "";
   return (
     <LogForm
       item={item}
       type="dryness-seen"
       title="How dry is it?"
-      initial={initial}
-      schema={schema}
+      initial={emptyDryness}
+      schema={drynessSchema(format, coatId)}
       about={coatId}
-      blocked={outer === undefined ? "There is no coat on this piece yet." : null}
+      blocked={coat === undefined ? "There is no coat on this piece yet." : null}
     >
-      {({ draft, set, errors }) => (
-        <>
-          {outer !== undefined && <p>Coat {outer.number}, the outermost.</p>}
-          <PickField
-            label="How it was tested"
-            options={methods}
-            value={draft.method}
-            onChange={(method) => set({ method })}
-          />
-          {draft.method === "touch" && (
+      {(form) => {
+        const { draft, set, errors } = form;
+        return (
+          <>
+            {coat !== undefined && (
+              <p>
+                Coat {coat.number}, the outermost.{" "}
+                {draft.method !== "weight" && <Link href={paths.weigh(piece.id)}>Weigh it instead</Link>}
+              </p>
+            )}
             <PickField
-              label="It feels"
-              options={verdicts}
-              value={draft.verdict}
-              onChange={(verdict) => set({ verdict })}
-              error={errors["verdict"]}
+              label="How it was tested"
+              options={methods}
+              value={draft.method}
+              onChange={(method) => set({ method })}
             />
-          )}
-          {draft.method === "weight" && (
-            <NumberField
-              label="Weight"
-              quantity="g"
-              min={0}
-              value={draft.massG}
-              onChange={(massG) => set({ massG })}
-              hint="Piece, shell and hook together, the same way each time."
-              error={errors["massG"]}
-            />
-          )}
-          {draft.method === "surface" && (
-            <NumberField
-              label="Surface temperature"
-              quantity="temp"
-              value={draft.surfaceC}
-              onChange={(surfaceC) => set({ surfaceC })}
-              hint="In a recess, away from the lamp; log the room's air at the same time."
-              error={errors["surfaceC"]}
-            />
-          )}
-        </>
-      )}
+            {(draft.method === "touch" || draft.method === "colour") && (
+              <PickField
+                label={draft.method === "touch" ? "It feels" : "It looks"}
+                options={verdicts}
+                value={draft.verdict}
+                onChange={(verdict) => set({ verdict })}
+                error={errors["verdict"]}
+              />
+            )}
+            {draft.method === "weight" && <WeightFields form={form} />}
+            {draft.method === "surface" && <SurfaceFields form={form} standing={item.standing} />}
+            {draft.method === "bag" && <BagFields form={form} />}
+            {draft.method === "resistance" && (
+              <ResistanceFields form={form} hasFirst={hasFirst(piece.dryness, outer?.coat.id)} />
+            )}
+          </>
+        );
+      }}
     </LogForm>
   );
 }
+
+const hasFirst = (
+  dryness: LogFormProps["item"]["standing"]["piece"]["dryness"],
+  coatId: string | undefined,
+): boolean =>
+  dryness.some((seen) => seen.method === "resistance" && seen.coatId === coatId && seen.reference === true);

@@ -1,36 +1,52 @@
-import type { CoatDrying } from "../../logbook/standing.ts";
+import { useMemo } from "react";
+import { coatPicture } from "../../logbook/coatPicture.ts";
+import type { Piece } from "../../logbook/piece.ts";
+import type { CoatDrying, Standing, Surroundings } from "../../logbook/standing.ts";
+import { paths } from "../app/paths.ts";
 import { useFormat } from "../app/useFormat.ts";
 import { DryingCurve } from "../charts/DryingCurve.tsx";
-import { basisWords } from "../format/basisWords.ts";
+import { basisWords, plainWords } from "../format/basisWords.ts";
 import { coatWords } from "../format/coatWords.ts";
 import { readyWords, verdictWords } from "../format/readyWords.ts";
+import { soonTime } from "../format/time.ts";
 import { Ago } from "../parts/Ago.tsx";
 import { Card } from "../parts/Card.tsx";
-import styles from "./DryingCard.module.css";
+import { LinkButton } from "../parts/LinkButton.tsx";
+import { BeliefLines } from "./BeliefLines.tsx";
 import { DoseDetails } from "./DoseDetails.tsx";
+import styles from "./DryingCard.module.css";
 import { DrynessTaps } from "./DrynessTaps.tsx";
 
-/** The outermost coat: how dry, since when, ready when, and what that is reckoned from. */
+/** The outermost coat: how dry, who says so, ready when, and what that is reckoned from. */
 export function DryingCard(props: {
-  readonly pieceId: string;
+  readonly standing: Standing;
   readonly drying: CoatDrying;
-  readonly now: number;
+  readonly around: Surroundings;
 }) {
-  const { pieceId, drying, now } = props;
+  const { drying, around } = props;
+  const { piece, now } = props.standing;
   const format = useFormat();
-  const { coat, verdict, leftShare } = drying;
+  const { coat, verdict, belief, evidence, saidAlone } = drying;
   return (
     <Card title={`Coat ${coat.number}: ${verdictWords[verdict]}`}>
       <p>
-        {coatWords(coat)}, dipped <Ago at={coat.redips.at(-1)?.at ?? coat.dippedAt} />.
-        {leftShare !== null && leftShare > 0.005 && verdict !== "dry" && (
-          <> About {format.show("percent", leftShare)} of the water it must lose is still in it.</>
-        )}
+        {coatWords(coat)}, dipped <Ago at={coat.redips.at(-1)?.at ?? coat.dippedAt} />.{" "}
+        {verdict !== "dry" && <WaterLeft drying={drying} />}
       </p>
       {verdict !== "dry" && (
         <p className={styles["ready"]}>Ready {readyWords(drying, now, format.locale)}.</p>
       )}
-      <DrynessTaps pieceId={pieceId} coatId={coat.id} />
+      {evidence !== null && (belief === null || isWeighed(evidence)) && <p>{plainWords(evidence, format)}</p>}
+      {belief !== null && <BeliefLines {...belief} />}
+      {saidAlone !== null && <BeliefLines {...saidAlone} conflicts={[]} />}
+      <DrynessTaps pieceId={piece.id} coatId={coat.id} />
+      <div className={styles["ways"]}>
+        <LinkButton href={paths.weigh(piece.id)}>Weigh</LinkButton>
+        <LinkButton href={paths.logFor(piece.id, "dryness-seen")}>Other check</LinkButton>
+        <LinkButton href={paths.coat(piece.id, coat.id)}>Picture</LinkButton>
+        {verdict !== "dry" && <LinkButton href={paths.advice(piece.id)}>What would help</LinkButton>}
+      </div>
+      {verdict !== "dry" && <NextWeighing piece={piece} coatId={coat.id} around={around} now={now} />}
       {verdict !== "dry" && <DryingCurve drying={drying} now={now} />}
       <details>
         <summary>What this is reckoned from</summary>
@@ -43,5 +59,47 @@ export function DryingCard(props: {
         {verdict === "dry" && <DryingCurve drying={drying} now={now} />}
       </details>
     </Card>
+  );
+}
+
+const isWeighed = (evidence: NonNullable<CoatDrying["evidence"]>): boolean =>
+  evidence.says === "dry" && evidence.by !== "felt";
+
+/** Water left with its band, where anything was seen of the coat; else the sum's share. */
+function WaterLeft({ drying: { belief, leftShare, startKgM2 } }: { readonly drying: CoatDrying }) {
+  const format = useFormat();
+  if (belief === null)
+    return leftShare === null || leftShare <= 0.005 ? null : (
+      <>
+        By the sum alone about {format.show("percent", leftShare)} of the water it must lose is still in it.
+      </>
+    );
+  const share = (kgM2: number): string => format.show("percent", startKgM2 > 0 ? kgM2 / startKgM2 : 0);
+  return (
+    <>
+      Sum and checks together: {share(belief.median)} of its water left, between {share(belief.low)} and{" "}
+      {share(belief.high)}; {format.show("percent", belief.dryChance)} that it is dry.
+    </>
+  );
+}
+
+/** When a weighing would tell most of the water left. */
+function NextWeighing(props: {
+  readonly piece: Piece;
+  readonly coatId: string;
+  readonly around: Surroundings;
+  readonly now: number;
+}) {
+  const { piece, coatId, around, now } = props;
+  const { locale } = useFormat();
+  const next = useMemo(() => {
+    const recipe = around.recipes.get(piece.plan.recipeId ?? "") ?? null;
+    return coatPicture(piece, coatId, { surroundings: around, recipe, now })?.next ?? null;
+  }, [piece, coatId, around, now]);
+  if (next === null) return null;
+  if (next.kind === "refused") return <p>Another weighing would tell little more by now.</p>;
+  const at = next.from + next.afterS * 1000;
+  return (
+    <p>A weighing tells most {at <= now + 10 * 60_000 ? "now" : `about ${soonTime(at, now, locale)}`}.</p>
   );
 }

@@ -7,10 +7,10 @@ import styles from "./DryingCard.module.css";
 const verdicts = [
   { verdict: "dry", name: "Dry" },
   { verdict: "damp", name: "Still damp" },
-  { verdict: "wet", name: "Wet" },
+  { verdict: "wet", name: "Still wet" },
 ] as const;
 
-/** What a hand feels outweighs any sum: one tap says it. */
+/** What a hand feels, in one tap: wet outweighs any sum, dry shifts it. */
 export function DrynessTaps({ pieceId, coatId }: { readonly pieceId: string; readonly coatId: string }) {
   const { log } = useShop();
   const say = useFleeting((fleeting) => fleeting.say);

@@ -15,6 +15,11 @@ export function LogGrid({ piece }: { readonly piece: Piece }) {
           <details key={`${name} ${piece.phase}`} open={place === open}>
             <summary>{name}</summary>
             <div className={styles["grid"]}>
+              {place === 0 && (
+                <Link href={paths.weigh(piece.id)} className={styles["key"]}>
+                  Weigh
+                </Link>
+              )}
               {types.map((type) => (
                 <Link key={type} href={paths.logFor(piece.id, type)} className={styles["key"]}>
                   {logWords[type]}

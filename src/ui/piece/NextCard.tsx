@@ -13,7 +13,7 @@ export function NextCard({ item }: { readonly item: RackItem }) {
   const { piece, now, coatsDone, coatsPlanned, room } = standing;
   const { locale } = useFormat();
   const { verb, when } = actionWords(standing, now, locale);
-  const move = nextMove(piece.id, standing.action);
+  const move = nextMove(piece, standing.action);
   const coats = coatsPlanned === null ? `${coatsDone} coats on` : `${coatsDone} of ${coatsPlanned} coats`;
   return (
     <section className={styles["next"]} aria-label="What is next">
@@ -33,6 +33,11 @@ export function NextCard({ item }: { readonly item: RackItem }) {
         <LinkButton kind="primary" size="big" href={move.href}>
           {move.name}
         </LinkButton>
+      )}
+      {move?.byHand !== undefined && (
+        <div>
+          <LinkButton href={move.byHand.href}>{move.byHand.name}</LinkButton>
+        </div>
       )}
     </section>
   );

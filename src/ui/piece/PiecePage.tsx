@@ -2,6 +2,7 @@ import { useParams } from "wouter";
 import { usePiece } from "../app/live.ts";
 import { paths } from "../app/paths.ts";
 import { WallSection } from "../charts/WallSection.tsx";
+import { FinalDryCard } from "../finalDry/FinalDryCard.tsx";
 import { Card } from "../parts/Card.tsx";
 import { Empty } from "../parts/Empty.tsx";
 import { FindingCard } from "../parts/FindingCard.tsx";
@@ -33,9 +34,9 @@ export function PiecePage() {
         </Empty>
       </Page>
     );
-  const { item, entries } = found;
+  const { item, entries, around } = found;
   const { standing, findings } = item;
-  const { piece, outer, now } = standing;
+  const { piece, outer } = standing;
   return (
     <Page
       title={piece.plan.name}
@@ -43,6 +44,7 @@ export function PiecePage() {
       actions={
         <>
           <LinkButton href={paths.editPiece(id)}>Plan</LinkButton>
+          <LinkButton href={paths.metal(id)}>Metal</LinkButton>
           <LinkButton href={paths.review(id)}>Review</LinkButton>
         </>
       }
@@ -54,7 +56,10 @@ export function PiecePage() {
             <WallSection standing={standing} />
             <WallVerdict standing={standing} />
           </Card>
-          {outer !== null && piece.pours.length === 0 && <DryingCard pieceId={id} drying={outer} now={now} />}
+          {outer !== null && piece.pours.length === 0 && (
+            <DryingCard standing={standing} drying={outer} around={around} />
+          )}
+          <FinalDryCard standing={standing} />
           {findings.length > 0 && (
             <section id="findings" className={styles["stack"]} aria-label="Findings">
               <h2 className={styles["title"]}>Findings</h2>

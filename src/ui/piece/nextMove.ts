@@ -1,11 +1,13 @@
+import type { Piece } from "../../logbook/piece.ts";
 import type { NextAction } from "../../logbook/standing.ts";
 import { paths } from "../app/paths.ts";
 
-/** Where the big key of a piece leads: the screen on which its next action is done. */
-export function nextMove(
-  pieceId: string,
-  action: NextAction,
-): { readonly href: string; readonly name: string } | null {
+type Way = { readonly href: string; readonly name: string };
+/** The screen on which the next action is done, and beside it the form for what was done without a plan. */
+type NextMove = Way & { readonly byHand?: Way | undefined };
+
+/** Where the big key of a piece leads. */
+export function nextMove({ id: pieceId, burnouts, outOfKiln }: Piece, action: NextAction): NextMove | null {
   const log = (type: Parameters<typeof paths.logFor>[1]): string => paths.logFor(pieceId, type);
   switch (action.kind) {
     case "dip":
@@ -17,15 +19,35 @@ export function nextMove(
     case "review":
       return { href: paths.review(pieceId), name: "Review before burnout" };
     case "burn-out":
-      return { href: log("burnout-started"), name: "Start burnout" };
-    case "end-burnout":
-      return { href: log("burnout-ended"), name: "End burnout" };
+      return {
+        href: paths.newRunFor(pieceId, "burnout"),
+        name: "Plan the burnout",
+        byHand: { href: log("burnout-started"), name: "Start burnout" },
+      };
+    case "end-burnout": {
+      const runId = burnouts.at(-1)?.runId ?? null;
+      const byHand = { href: log("burnout-ended"), name: "End burnout" };
+      return runId === null ? byHand : { href: paths.run(runId), name: "To the kiln run", byHand };
+    }
     case "fire":
-      return { href: log("shell-fired"), name: "Log the firing" };
+      return {
+        href: paths.newRunFor(pieceId, "firing"),
+        name: "Plan the firing",
+        byHand: { href: log("shell-fired"), name: "Log the firing" },
+      };
     case "preheat":
-      return { href: log("shell-preheated"), name: "Log the preheat" };
-    case "pour":
-      return { href: log("metal-poured"), name: "Log the pour" };
+      return {
+        href: paths.newRunFor(pieceId, "preheat"),
+        name: "Plan the preheat",
+        byHand: { href: log("shell-preheated"), name: "Log the preheat" },
+      };
+    case "pour": {
+      const byHand = { href: log("metal-poured"), name: "Log the pour" };
+      const pourId = outOfKiln.at(-1)?.pourId ?? null;
+      return pourId === null
+        ? { href: paths.newPourFor(pieceId), name: "Plan the pour", byHand }
+        : { href: paths.pour(pourId), name: "To the pour", byHand };
+    }
     case "knock-out":
       return { href: log("shell-knocked-out"), name: "Log the knockout" };
     case "finish":

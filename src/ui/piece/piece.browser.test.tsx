@@ -21,13 +21,26 @@ beforeEach(async () => {
 });
 afterEach(clearDesks);
 
-test("one tap says how the coat feels, and the coat is what was felt", async () => {
+test("one tap says how the coat feels; felt dry before its time it is perhaps dry", async () => {
   await openPiece(/heron/);
   await page.getByRole("button", { name: "Dry", exact: true }).click();
-  await expect.element(page.getByRole("heading", { name: "Coat 2: dry" })).toBeVisible();
+  await expect.element(page.getByRole("heading", { name: "Coat 2: perhaps dry" })).toBeVisible();
+  await expect.element(page.getByText(/felt dry; a hand reads the outer face alone/)).toBeVisible();
   const [seen] = await desk.logged("dryness-seen");
   expect(seen?.body).toMatchObject({ method: "touch", verdict: "dry" });
   expect(seen?.at).toBe(deskNow);
+});
+
+test("a check that can't be read yet says why, though there is no other", async () => {
+  await openPiece(/heron/);
+  const row = (await desk.db.projections.toArray()).find(
+    (one) => one.kind === "piece" && /heron/.test(one.state.plan.name),
+  );
+  const coatId = row?.kind === "piece" ? (row.state.coats.at(-1)?.id ?? "") : "";
+  const stream = row?.stream as `piece/${string}`;
+  const body = { method: "bag", rh: 0.6, roomRh: 0.5, minutes: 5, coatId } as const;
+  await desk.shop.log({ do: "log", stream, type: "dryness-seen", body });
+  await expect.element(page.getByText(/says nothing: 5.min in the bag; 20.min are wanted/)).toBeVisible();
 });
 
 test("a struck entry stays to be read, and can be brought back", async () => {

@@ -8,6 +8,7 @@ import { WallStrip } from "../charts/WallStrip.tsx";
 import { actionWords } from "../format/actionWords.ts";
 import { LevelMark } from "../parts/LevelMark.tsx";
 import styles from "./RackCard.module.css";
+import { RackDryness } from "./RackDryness.tsx";
 
 export const RackCard = memo(function RackCard({ item }: { readonly item: RackItem }) {
   const { locale } = useFormat();
@@ -16,7 +17,7 @@ export const RackCard = memo(function RackCard({ item }: { readonly item: RackIt
   const { verb, when, turn } = actionWords(standing, now, locale);
   const Icon = icons[turn];
   return (
-    <li>
+    <li className={styles["item"]}>
       <Link href={paths.piece(piece.id)} className={`${styles["card"]} ${styles[turn]}`}>
         <span className={styles["strip"]}>
           <WallStrip standing={standing} />
@@ -38,6 +39,7 @@ export const RackCard = memo(function RackCard({ item }: { readonly item: RackIt
           {when !== null && <span className={styles["when"]}>{when}</span>}
         </span>
       </Link>
+      <RackDryness standing={standing} />
     </li>
   );
 });

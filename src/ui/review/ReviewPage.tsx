@@ -1,10 +1,11 @@
 import { Link, useParams } from "wouter";
 import { reviewFindingsFor, reviewVerdict } from "../../rules/all.ts";
-import { alloyOf } from "../../trade/alloys.ts";
+import { alloyName } from "../../logbook/ownAlloy.ts";
 import { usePiece, type RackItem } from "../app/live.ts";
 import { paths } from "../app/paths.ts";
 import { useFormat } from "../app/useFormat.ts";
 import { WallSection } from "../charts/WallSection.tsx";
+import { FinalDrySummary } from "../finalDry/FinalDrySummary.tsx";
 import { Cautions } from "../log/Cautions.tsx";
 import { Button } from "../parts/Button.tsx";
 import { Empty } from "../parts/Empty.tsx";
@@ -59,6 +60,7 @@ function Review({ item }: { readonly item: RackItem }) {
         </div>
         <CoatTable standing={standing} />
         <Cracks item={item} />
+        <FinalDrySummary standing={standing} />
         <FindingLines findings={findings} />
         <Signature piece={piece} />
       </div>
@@ -72,7 +74,7 @@ function Review({ item }: { readonly item: RackItem }) {
 
 function Facts({ item: { standing } }: { readonly item: RackItem }) {
   const format = useFormat();
-  const { piece, recipe, room, now } = standing;
+  const { piece, recipe, room, now, shop } = standing;
   const { plan } = piece;
   const metal =
     plan.metalKg !== undefined
@@ -81,7 +83,7 @@ function Facts({ item: { standing } }: { readonly item: RackItem }) {
         ? format.show("litre", plan.metalLitre)
         : null;
   const facts = [
-    plan.alloyId === undefined ? "alloy not known" : (alloyOf(plan.alloyId)?.name ?? plan.alloyId),
+    plan.alloyId === undefined ? "alloy not known" : alloyName(plan.alloyId, shop),
     metal,
     plan.headM === undefined ? "head not known" : `head ${format.show("mm", plan.headM * 1000)}`,
     recipe === null ? "no recipe" : `recipe ${recipe.name}`,

@@ -1,3 +1,4 @@
+import type { DrynessSeen } from "../../logbook/piece.ts";
 import type { CoatDrying, NoReadyReason } from "../../logbook/standing.ts";
 import { dayTime } from "../format/time.ts";
 import type { Format } from "../format/units.ts";
@@ -9,12 +10,21 @@ const notKnown: Record<NoReadyReason, string> = {
   "beyond-forecast": "not known",
 };
 
+const foundBy: Record<DrynessSeen["method"], string> = {
+  touch: "to the touch",
+  colour: "by its colour",
+  weight: "by weight",
+  surface: "by surface temperature",
+  resistance: "by its resistance",
+  bag: "by the bag",
+};
+
 /**
  * What speaks for a coat's dryness at the moment it was covered, or now for the outermost: a hand or a scale before
  * any sum, the sum before nothing. Short, since a whole wall of them goes on one sheet.
  */
 export function evidenceWords(
-  { evidence, leftShare, verdict, reason, basis, condensed }: CoatDrying,
+  { evidence, belief, leftShare, verdict, reason, basis, condensed }: CoatDrying,
   {
     format,
     now,
@@ -29,16 +39,15 @@ export function evidenceWords(
   const knowingly = accepted ? ", told and gone on" : "";
   if (evidence !== null) {
     const { seen } = evidence;
-    const found = { touch: "to the touch", weight: "by weight", surface: "by surface temperature" }[
-      seen.method
-    ];
-    return `${evidence.says} ${found}, ${dayTime(seen.at, now, format.locale)}${knowingly}`;
+    return `${evidence.says} ${foundBy[seen.method]}, ${dayTime(seen.at, now, format.locale)}${knowingly}`;
   }
   if (leftShare === null || verdict === "unknown")
     return `${reason === null ? "not known" : notKnown[reason]}${knowingly}`;
   const rests = basis.readings === 1 ? "1 reading" : `${basis.readings} readings`;
   const wet = condensed ? ", water condensed on it" : "";
-  if (verdict === "dry") return `reckoned dry (${rests})${wet}`;
+  const checks = belief?.heard.length ?? 0;
+  const by = checks === 0 ? "reckoned" : `reckoned with ${checks === 1 ? "1 check" : `${checks} checks`}`;
+  if (verdict === "dry") return `${by} dry (${rests})${wet}`;
   const left = leftShare < 0.005 ? "perhaps dry" : `${format.show("percent", leftShare)} of its water left`;
-  return `reckoned: ${left} (${rests})${wet}${knowingly}`;
+  return `${by}: ${left} (${rests})${wet}${knowingly}`;
 }

@@ -1,3 +1,4 @@
+import { useState } from "react";
 import type { AirReading } from "../../logbook/piece.ts";
 import { useFormat } from "../app/useFormat.ts";
 import { useNow } from "../app/useNow.ts";
@@ -11,6 +12,8 @@ const height = 132;
 const left = 58;
 const right = 8;
 const hourMs = 60 * 60_000;
+/** A sensor's readings lie too close for a dot each. */
+const mostDots = 60;
 
 type Strip = {
   readonly title: string;
@@ -25,6 +28,7 @@ export function AirChart({ readings }: { readonly readings: readonly AirReading[
   const format = useFormat();
   const now = useNow();
   const [box, width] = useWidth<HTMLElement>(340);
+  const [open, setOpen] = useState(false);
   const recent = recentReadings(readings, now);
   const from = now - chartHours * hourMs;
   const strips: readonly Strip[] = [
@@ -50,26 +54,28 @@ export function AirChart({ readings }: { readonly readings: readonly AirReading[
       {strips.map((strip) => (
         <AirStrip key={strip.title} strip={strip} from={from} now={now} width={width} />
       ))}
-      <details>
+      <details onToggle={(event) => setOpen(event.currentTarget.open)}>
         <summary>As a table</summary>
-        <table>
-          <thead>
-            <tr>
-              <th scope="col">Read</th>
-              <th scope="col">Temperature</th>
-              <th scope="col">Humidity</th>
-            </tr>
-          </thead>
-          <tbody>
-            {recent.toReversed().map((reading) => (
-              <tr key={reading.id}>
-                <td>{dayTime(reading.at, now, format.locale)}</td>
-                <td>{format.show("temp", reading.airC)}</td>
-                <td>{format.show("percent", reading.rh)}</td>
+        {open && (
+          <table>
+            <thead>
+              <tr>
+                <th scope="col">Read</th>
+                <th scope="col">Temperature</th>
+                <th scope="col">Humidity</th>
               </tr>
-            ))}
-          </tbody>
-        </table>
+            </thead>
+            <tbody>
+              {recent.toReversed().map((reading) => (
+                <tr key={reading.id}>
+                  <td>{dayTime(reading.at, now, format.locale)}</td>
+                  <td>{format.show("temp", reading.airC)}</td>
+                  <td>{format.show("percent", reading.rh)}</td>
+                </tr>
+              ))}
+            </tbody>
+          </table>
+        )}
       </details>
     </figure>
   );
@@ -122,7 +128,7 @@ function AirStrip(props: {
       {last !== undefined && (
         <path className={styles["held"]} d={`M${x(last.at)} ${y(last.value)}H${x(now)}`} />
       )}
-      {points
+      {(points.length > mostDots ? [] : points)
         .filter(({ at }) => at >= from)
         .map(({ at, value }) => (
           <circle key={at} className={styles["dot"]} cx={x(at)} cy={y(value)} r={3.5} />

@@ -3,29 +3,30 @@ import type { AirReading, Room } from "../../logbook/piece.ts";
 import { useRoom } from "../app/live.ts";
 import { paths } from "../app/paths.ts";
 import { useFormat } from "../app/useFormat.ts";
+import { useNow } from "../app/useNow.ts";
 import { Ago } from "../parts/Ago.tsx";
 import { Card } from "../parts/Card.tsx";
-import { Empty } from "../parts/Empty.tsx";
+import { LinkButton } from "../parts/LinkButton.tsx";
 import { Page } from "../parts/Page.tsx";
 import { AirChart } from "./AirChart.tsx";
+import { chartHours } from "./airSeries.ts";
 import { readingWords, thirstWords } from "./airWords.ts";
+import { NoRoom } from "./NoRoom.tsx";
 import { ReadingForm } from "./ReadingForm.tsx";
 import { ReadingList } from "./ReadingList.tsx";
 import { RoomSettings } from "./RoomSettings.tsx";
 import styles from "./rooms.module.css";
+import { SensorChip } from "./SensorChip.tsx";
+
+const hourMs = 3_600_000;
 
 export function RoomPage() {
   const { id = "" } = useParams();
-  const found = useRoom(id);
+  // By the hour, so that the clock alone does not have the readings read again.
+  const hour = Math.floor(useNow() / hourMs) * hourMs;
+  const found = useRoom(id, hour - chartHours * hourMs);
   if (found === undefined) return null;
-  if (found === null)
-    return (
-      <Page title="No such room" back={paths.rooms}>
-        <Empty title="There is no such room">
-          <p>It may be in another shop’s log.</p>
-        </Empty>
-      </Page>
-    );
+  if (found === null) return <NoRoom />;
   return <OneRoom key={id} room={found.room} readings={found.readings} />;
 }
 
@@ -33,7 +34,7 @@ function OneRoom({ room, readings }: { readonly room: Room; readonly readings: r
   const format = useFormat();
   const { last } = room;
   return (
-    <Page title={room.name} back={paths.rooms}>
+    <Page title={room.name} back={paths.rooms} actions={<SensorChip room={room} />}>
       {last === null ? (
         <p>No reading yet. Without one no ready time can be given for what hangs here.</p>
       ) : (
@@ -45,12 +46,17 @@ function OneRoom({ room, readings }: { readonly room: Room; readonly readings: r
         </p>
       )}
       <ReadingForm key={last?.id ?? "first"} room={room} />
-      {readings.length > 0 && (
+      <div className={styles["ways"]}>
+        <LinkButton href={paths.roomDay(room.id)}>Days</LinkButton>
+        <LinkButton href={paths.roomSensor(room.id)}>Sensor</LinkButton>
+        <LinkButton href={paths.roomImport(room.id)}>Import</LinkButton>
+      </div>
+      {last !== null && readings.length > 0 && (
         <Card title="The last two days">
           <AirChart readings={readings} />
         </Card>
       )}
-      {readings.length > 0 && <ReadingList roomId={room.id} readings={readings} />}
+      <ReadingList roomId={room.id} />
       <RoomSettings key={`${room.name}-${room.altitudeM}-${room.retired}`} room={room} />
     </Page>
   );

@@ -39,7 +39,7 @@ test("a reading is said with its dew point and what the air can still take up", 
   expect(readingWords(read(0, 20, 0.5), metric)).toBe("20\u00a0°C, 50%, fan on the room");
   // 20 °C and 50 %: dew point 9.3 °C and half of 17.3 g/m³, psychrometric tables of ASHRAE Fundamentals 2017 ch. 1.
   expect(thirstWords({ airC: 20, rh: 0.5 }, metric)).toBe(
-    "dew point 9.3\u00a0°C; takes up 8.6 g of water a cubic metre",
+    "dew point 9.3\u00a0°C; takes up 8.6\u00a0g/m³ of water",
   );
 });
 

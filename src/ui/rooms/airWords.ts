@@ -27,12 +27,12 @@ export function readingWords(
 }
 
 /**
- * How thirsty the air is, in words a room can be changed by: its dew point, and the grams of water a cubic metre can
- * still take up.
+ * How thirsty the air is, in words a room can be changed by: its dew point, and how much water it
+ * can still take up.
  */
 export function thirstWords(air: { readonly airC: number; readonly rh: number }, format: Format): string {
   const dew = dewPointC({ tempC: air.airC, rh: air.rh });
   const takes = saturationDeficitGM3({ tempC: air.airC, rh: air.rh });
   const dewText = dew === null ? "no dew point" : `dew point ${format.show("temp", dew)}`;
-  return `${dewText}; takes up ${format.number(takes, 1)} g of water a cubic metre`;
+  return `${dewText}; takes up ${format.show("gM3", takes)} of water`;
 }

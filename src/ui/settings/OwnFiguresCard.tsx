@@ -1,7 +1,6 @@
 import { useState } from "react";
 import { Link } from "wouter";
 import { shopStream } from "../../logbook/entry.ts";
-import type { Shop } from "../../logbook/piece.ts";
 import { useFigures } from "../app/live.ts";
 import { paths } from "../app/paths.ts";
 import { useShop } from "../app/shop.tsx";
@@ -16,10 +15,16 @@ import css from "./SettingsPage.module.css";
 
 export function OwnFiguresCard() {
   const figures = useFigures();
+  const own = figures && { dryingFactor: figures.dryingFactor, morMPa: figures.morMPa };
   return (
     <Card title="The shop's own figures">
       <p>Where your shop has measured better than the starting values, its own figures take their place.</p>
-      {figures !== undefined && <OwnFiguresForm key={JSON.stringify(figures)} figures={figures} />}
+      {own !== undefined && <OwnFiguresForm key={JSON.stringify(own)} figures={own} />}
+      <p>
+        <Link href={paths.learned} className={css["link"]}>
+          What the shop has learned of its drying
+        </Link>
+      </p>
       <p>
         <Link href={paths.figures} className={css["link"]}>
           Every figure used, with its source
@@ -29,7 +34,7 @@ export function OwnFiguresCard() {
   );
 }
 
-function OwnFiguresForm({ figures }: { readonly figures: Shop }) {
+function OwnFiguresForm({ figures }: { readonly figures: OwnFigures }) {
   const shop = useShop();
   const format = useFormat();
   const { draft, set, drop, errors, tell } = useForm<OwnFigures>("own-figures", figures);
@@ -62,7 +67,7 @@ function OwnFiguresForm({ figures }: { readonly figures: Shop }) {
         min={0}
         value={draft.dryingFactor}
         onChange={(dryingFactor) => set({ dryingFactor })}
-        hint="Hours your coats really took, divided by the hours given here. Above 1: yours are slower. Empty: the starting value, 1."
+        hint="Hours your coats really took, divided by the hours given here. Above 1: yours are slower. Empty: what the shop has learned from its own coats; before that 1."
         error={errors["dryingFactor"]}
       />
       <NumberField

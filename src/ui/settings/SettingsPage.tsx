@@ -6,6 +6,7 @@ import { DemoOffer } from "../demo/DemoOffer.tsx";
 import { Card } from "../parts/Card.tsx";
 import { Choice } from "../parts/Choice.tsx";
 import { Page } from "../parts/Page.tsx";
+import { BucketHoursFields } from "../timeline/BucketHoursFields.tsx";
 import { AboutCard } from "./AboutCard.tsx";
 import { BackupCard } from "./BackupCard.tsx";
 import { KeepCard } from "./KeepCard.tsx";
@@ -72,6 +73,9 @@ export function SettingsPage() {
               Test what rings on this device
             </Link>
           </p>
+        </Card>
+        <Card title="When you dip">
+          <BucketHoursFields />
         </Card>
         <Card title="Signing">
           <SignName />

@@ -4,7 +4,7 @@ import { ranges } from "../../logbook/ranges.ts";
 import type { Format } from "../format/units.ts";
 import { figureOrNone } from "../log/gate.ts";
 
-export type OwnFigures = Shop;
+export type OwnFigures = Pick<Shop, "dryingFactor" | "morMPa">;
 
 export const ownFiguresSchema = (format: Format): z.ZodType<OwnFigures> =>
   z.object({

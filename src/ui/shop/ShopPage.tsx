@@ -1,4 +1,15 @@
-import { Archive, BellRing, BookOpen, FlaskConical, Settings, Sigma } from "lucide-react";
+import {
+  Archive,
+  Box,
+  BellRing,
+  BookOpen,
+  FlaskConical,
+  GraduationCap,
+  Package,
+  Settings,
+  Sigma,
+  Timer,
+} from "lucide-react";
 import { Link } from "wouter";
 import { paths } from "../app/paths.ts";
 import { Page } from "../parts/Page.tsx";
@@ -13,10 +24,34 @@ const places = [
   },
   { href: paths.buckets, name: "Buckets", says: "Slurries and their readings", Icon: FlaskConical },
   {
+    href: paths.cups,
+    name: "Cups",
+    says: "Each cup on the wall, checked against the shop’s own",
+    Icon: Timer,
+  },
+  {
+    href: paths.stock,
+    name: "Stock",
+    says: "What is left, when to order, what a shell costs",
+    Icon: Package,
+  },
+  {
     href: paths.due,
     name: "What is due",
     says: "Ready times, and what on this device can ring",
     Icon: BellRing,
+  },
+  {
+    href: paths.learned,
+    name: "What was learned",
+    says: "Drying factor, coat water and build, from your own coats",
+    Icon: GraduationCap,
+  },
+  {
+    href: paths.patterns,
+    name: "Patterns",
+    says: "Mesh files: metal, wall, vents and drains",
+    Icon: Box,
   },
   { href: paths.archive, name: "Archive", says: "Pieces that are through", Icon: Archive },
   {

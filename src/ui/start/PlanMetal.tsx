@@ -1,5 +1,8 @@
-import { alloyOf, alloys } from "../../trade/alloys.ts";
+import { builtInShop } from "../../logbook/builtIns.ts";
+import { alloyChoices, ownAlloy } from "../../logbook/ownAlloy.ts";
+import type { Alloy } from "../../trade/alloys.ts";
 import { patternMaterials } from "../../trade/patternMaterials.ts";
+import { useFigures } from "../app/live.ts";
 import { useFormat } from "../app/useFormat.ts";
 import { SelectField } from "../log/SelectField.tsx";
 import type { Form } from "../log/useForm.ts";
@@ -14,11 +17,16 @@ const ways = [
 ] as const;
 
 export function PlanMetal({ form: { draft, set, errors } }: { readonly form: Form<PlanDraft> }) {
+  const shop = useFigures() ?? builtInShop;
+  const alloy = draft.alloyId === null ? null : ownAlloy(draft.alloyId, shop);
   return (
     <Card title="The metal">
       <SelectField
         label="Alloy"
-        options={alloys.map(({ id, name }) => ({ value: id, label: name }))}
+        options={alloyChoices(shop, draft.alloyId).map(({ id, name, isOwn }) => ({
+          value: id,
+          label: isOwn ? `${name} (your own)` : name,
+        }))}
         value={draft.alloyId}
         onChange={(alloyId) => set({ alloyId })}
         hint="Needed for the wall check: what it weighs is what presses on the wall."
@@ -36,7 +44,7 @@ export function PlanMetal({ form: { draft, set, errors } }: { readonly form: For
           min={0}
           value={draft.metalKg}
           onChange={(metalKg) => set({ metalKg })}
-          hint={`For the charge on pour day. ${weighHint(draft)}`}
+          hint={`For the charge on pour day. ${weighHint(draft, alloy)}`}
           error={errors["metalKg"]}
         />
       ) : (
@@ -50,14 +58,13 @@ export function PlanMetal({ form: { draft, set, errors } }: { readonly form: For
           error={errors["metalLitre"]}
         />
       )}
-      <MetalOtherWay draft={draft} />
+      <MetalOtherWay draft={draft} alloy={alloy} />
     </Card>
   );
 }
 
 /** What a solid pattern's weight times gives the metal's. */
-function weighHint({ alloyId, material }: PlanDraft): string {
-  const alloy = alloyId === null ? null : alloyOf(alloyId);
+function weighHint({ material }: PlanDraft, alloy: Alloy | null): string {
   const pattern = material === null ? null : patternMaterials[material];
   const density = pattern?.densityKgM3 ?? null;
   if (alloy === null || pattern === null || density === null)
@@ -66,9 +73,8 @@ function weighHint({ alloyId, material }: PlanDraft): string {
   return `Weigh the solid pattern with its gating: ${pattern.label} times ${ratio.toFixed(1)} is ${alloy.name}.`;
 }
 
-function MetalOtherWay({ draft }: { readonly draft: PlanDraft }) {
+function MetalOtherWay({ draft, alloy }: { readonly draft: PlanDraft; readonly alloy: Alloy | null }) {
   const format = useFormat();
-  const alloy = draft.alloyId === null ? null : alloyOf(draft.alloyId);
   if (alloy === null) return null;
   if (draft.metalBy === "volume" && draft.metalLitre !== null)
     return (

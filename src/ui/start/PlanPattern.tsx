@@ -3,6 +3,7 @@ import { patternMaterials, type PatternMaterial } from "../../trade/patternMater
 import type { Form } from "../log/useForm.ts";
 import { Card } from "../parts/Card.tsx";
 import { PickField } from "../log/PickField.tsx";
+import { TickList } from "../log/TickList.tsx";
 import { NumberField } from "../parts/NumberField.tsx";
 import { TextField } from "../parts/TextField.tsx";
 import { AreaEstimator } from "./AreaEstimator.tsx";
@@ -24,6 +25,8 @@ const classes = (Object.keys(geometryClasses) as GeometryClass[]).map((value) =>
   hint: classHints[value],
 }));
 
+const isClass = (value: string): value is GeometryClass => Object.hasOwn(geometryClasses, value);
+
 export function PlanPattern({ form: { draft, set, errors } }: { readonly form: Form<PlanDraft> }) {
   return (
     <Card title="The pattern">
@@ -41,6 +44,12 @@ export function PlanPattern({ form: { draft, set, errors } }: { readonly form: F
         value={draft.geometry}
         onChange={(geometry) => set({ geometry })}
         hint="For the drying times. Unknown is reckoned as open, which is the quickest."
+      />
+      <TickList
+        label="Further slow places, for the last drying before burnout"
+        options={classes.filter(({ value }) => value !== "open" && value !== draft.geometry)}
+        ticked={draft.pockets}
+        onChange={(pockets) => set({ pockets: pockets.filter(isClass) })}
       />
       <NumberField
         label="Surface, gating too"

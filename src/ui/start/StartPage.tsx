@@ -1,5 +1,5 @@
 import { useState } from "react";
-import { useLocation } from "wouter";
+import { Link, useLocation } from "wouter";
 import { z } from "zod";
 import { streamOf } from "../../logbook/entry.ts";
 import { useRecipes, useSettings } from "../app/live.ts";
@@ -11,14 +11,21 @@ import { useForm } from "../log/useForm.ts";
 import { Button } from "../parts/Button.tsx";
 import { Page } from "../parts/Page.tsx";
 import { TextField } from "../parts/TextField.tsx";
+import { FromPattern } from "../pattern/FromPattern.tsx";
+import { useStartPattern } from "../pattern/useStartPattern.ts";
 import css from "./StartPage.module.css";
 
 const schema = z.object({
   name: words("name", "Give the piece a name you would call across the shop.", 120),
   recipeId: z.string().nullable(),
 });
-type Draft = { readonly name: string; readonly recipeId: string | null };
-const empty: Draft = { name: "", recipeId: null };
+type Draft = {
+  readonly name: string;
+  readonly recipeId: string | null;
+  /** The mesh it is begun from. */
+  readonly patternId?: string | null | undefined;
+};
+const empty: Draft = { name: "", recipeId: null, patternId: null };
 
 /** A new piece: a name is enough, the rest can come when it is known. */
 export function StartPage() {
@@ -27,24 +34,27 @@ export function StartPage() {
   const recipes = (useRecipes() ?? []).filter((recipe) => recipe.retired !== true);
   const [, goTo] = useLocation();
   const form = useForm<Draft>("start", empty);
+  const pattern = useStartPattern(form.draft.patternId ?? null, form.draft.recipeId);
   const [refused, setRefused] = useState<string | null>(null);
   const [busy, setBusy] = useState(false);
 
   const start = async (after: (id: string) => string) => {
     const read = check(schema, form.draft);
     form.tell(read.ok ? {} : read.errors);
-    if (!read.ok || busy) return;
+    // A pattern still being read is not left out.
+    if (!read.ok || busy || pattern === undefined) return;
     setBusy(true);
     const id = shop.moment().newId();
     const { name, recipeId } = read.value;
-    const plan = recipeId === null ? { name } : { name, recipeId };
-    const done = await shop.log(
-      {
-        do: "log",
-        stream: streamOf("piece", id),
-        type: "piece-started",
-        body: { plan, roomId: settings.shopRoomId },
-      },
+    const plan = { ...pattern?.plan, name, ...(recipeId === null ? {} : { recipeId }) };
+    const stream = streamOf("piece", id);
+    const done = await shop.logAll(
+      [
+        { do: "log", stream, type: "piece-started", body: { plan, roomId: settings.shopRoomId } },
+        ...(pattern?.measured
+          ? [{ do: "log", stream, type: "pattern-measured", body: pattern.measured } as const]
+          : []),
+      ],
       { quiet: true },
     );
     setBusy(false);
@@ -80,6 +90,14 @@ export function StartPage() {
           hint="The coats it shall get. It can be chosen or changed later."
           empty="None yet"
         />
+        {pattern === null || pattern === undefined ? (
+          <p className={css["lead"]}>
+            There is a mesh of it? <Link href={paths.patterns}>Start from the pattern&apos;s file</Link>, and
+            metal, surface, head and wall are read from it.
+          </p>
+        ) : (
+          <FromPattern pattern={pattern} onLeave={() => form.set({ patternId: null })} />
+        )}
         {refused !== null && (
           <p role="alert" className={css["refused"]}>
             {refused}

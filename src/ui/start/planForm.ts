@@ -1,6 +1,6 @@
 import { z } from "zod";
 import { ranges } from "../../logbook/ranges.ts";
-import type { PiecePlan, PlanChanges } from "../../logbook/entry.ts";
+import type { PiecePlan, PlanChanges } from "../../logbook/pieceBodies.ts";
 import type { GeometryClass } from "../../trade/geometryClasses.ts";
 import type { PatternMaterial } from "../../trade/patternMaterials.ts";
 import type { Format } from "../format/units.ts";
@@ -21,6 +21,7 @@ export type PlanDraft = {
   readonly areaM2: number | null;
   readonly recipeId: string | null;
   readonly geometry: GeometryClass | null;
+  readonly pockets: readonly GeometryClass[];
   readonly roomId: string | null;
   readonly note: string;
 };
@@ -43,6 +44,7 @@ export function draftOfPlan(plan: PiecePlan, roomId: string | null): PlanDraft {
     areaM2: plan.areaM2 ?? null,
     recipeId: plan.recipeId ?? null,
     geometry: plan.geometry ?? null,
+    pockets: plan.pockets ?? [],
     roomId,
     note: plan.note ?? "",
   };
@@ -96,6 +98,7 @@ export function planSchema(format: Format) {
       }),
       recipeId: z.string().nullable(),
       geometry: z.enum(["open", "corner", "recess", "blind"]).nullable(),
+      pockets: z.array(z.enum(["open", "corner", "recess", "blind"])).readonly(),
       roomId: z.string().nullable(),
       note: z
         .string()
@@ -115,7 +118,9 @@ export function planSchema(format: Format) {
 }
 
 type Read = Omit<PlanDraft, "name"> & { readonly name: string };
-type WholePlan = { readonly [K in keyof PiecePlan]-?: Exclude<PiecePlan[K], undefined> | null };
+/** What the form asks: the mesh is told elsewhere, and it must not clear it. */
+type Asked = Omit<PiecePlan, "patternId">;
+type WholePlan = { readonly [K in keyof Asked]-?: Exclude<Asked[K], undefined> | null };
 
 function planOf(draft: Read): WholePlan {
   return {
@@ -129,8 +134,15 @@ function planOf(draft: Read): WholePlan {
     areaM2: draft.areaM2,
     recipeId: draft.recipeId,
     geometry: draft.geometry,
+    pockets: pocketsOf(draft),
     note: draft.note === "" ? null : draft.note,
   };
+}
+
+/** The named place is not one of the further ones, however the ticks came to stand. */
+function pocketsOf({ geometry, pockets }: Read): WholePlan["pockets"] {
+  const further = pockets.filter((pocket) => pocket !== (geometry ?? "open"));
+  return further.length === 0 ? null : further;
 }
 
 function partOf({ part, widthMm, lengthMm, diameterMm }: Read): WholePlan["part"] {
@@ -141,8 +153,7 @@ function partOf({ part, widthMm, lengthMm, diameterMm }: Read): WholePlan["part"
 
 /** What differs from the plan that stands; empty when nothing does. */
 export function changesBetween(before: PiecePlan, after: WholePlan): PlanChanges {
-  const keys = Object.keys(after) as (keyof PiecePlan)[];
-  const differs = (key: keyof PiecePlan) =>
-    JSON.stringify(before[key] ?? null) !== JSON.stringify(after[key]);
+  const keys = Object.keys(after) as (keyof Asked)[];
+  const differs = (key: keyof Asked) => JSON.stringify(before[key] ?? null) !== JSON.stringify(after[key]);
   return Object.fromEntries(keys.filter(differs).map((key) => [key, after[key]]));
 }

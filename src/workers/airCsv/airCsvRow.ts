@@ -12,8 +12,11 @@ export const airCsvLimits = {
   airC: { low: -30, high: 60 },
   rh: { low: 0, high: 1 },
   pressurePa: { low: 50_000, high: 110_000 },
-  atS: { low: Date.UTC(1990, 0) / 1000 },
+  atS: { low: Date.UTC(2000, 0) / 1000 },
 } as const;
+
+/** A clock may run this far ahead of ours. */
+export const aheadMs = 86_400_000;
 
 /** Sensors in wet air show a little over 100 %; up to here that counts as 100 %. Judgement. */
 const overfullRh = 1.05;

@@ -1,9 +1,8 @@
 import type { AirCsvPlan } from "./airCsvPlan.ts";
 import type { RowResult } from "./airCsvRow.ts";
-import { rowReader } from "./airCsvRow.ts";
+import { aheadMs, rowReader } from "./airCsvRow.ts";
 import type { CsvRow } from "./csvRows.ts";
 import { makeRowReader, textOf } from "./csvRows.ts";
-import { aheadMs } from "./readAirCsv.ts";
 
 /** A row of the file's start and what the plan makes of it: null above the first reading, or while the plan has gaps. */
 export type PreviewRow = CsvRow & { readonly result: RowResult | null };

@@ -1,16 +1,13 @@
 import type { AirCsvPlan, PlanGap } from "./airCsvPlan.ts";
 import { planGaps } from "./airCsvPlan.ts";
 import type { BadLine } from "./airCsvRow.ts";
-import { rowReader } from "./airCsvRow.ts";
+import { aheadMs, rowReader } from "./airCsvRow.ts";
 import { makeRowReader, textOf } from "./csvRows.ts";
 import type { Merged, PackedAir } from "./packAir.ts";
 import { airPile } from "./packAir.ts";
 
 /** Bad lines told one by one; past this they are only counted. */
 const mostTold = 1000;
-/** A clock may run this far ahead of ours. */
-export const aheadMs = 86_400_000;
-
 export type BadLines = { readonly count: number; readonly first: readonly BadLine[] };
 
 export type AirCsvResult =

@@ -1,0 +1,96 @@
+import { factorCurves } from "../physics/factorCurves.ts";
+import type { DryStep } from "../physics/dryStep.ts";
+import type { ReadySpread } from "../physics/spread.ts";
+import { indexedCoat } from "../physics/surfaceEvidence.ts";
+import type { Conflict } from "../physics/waterPosterior.ts";
+import { waterPosterior } from "../physics/waterPosterior.ts";
+import { hear } from "./coatShares.ts";
+import type { CoatSpan, Heard, Unheard } from "./coatSpan.ts";
+import { walkAir } from "./hanging.ts";
+import type { Kept } from "./kept.ts";
+import { isSame, keep, restOfAir } from "./kept.ts";
+
+/** What was seen of a coat and its sum, put together. */
+export type SpanBelief = {
+  /** The coat's own factors on time, for drying it on: in place of the spread before anything was seen. */
+  readonly spread: ReadySpread;
+  readonly heard: readonly Heard[];
+  readonly unheard: readonly Unheard[];
+  /** Observations that do not go with the rest, as of the last of them. */
+  readonly conflicts: readonly (Conflict & { readonly seenId: string })[];
+};
+
+/** Beliefs of before, by coat and dip. */
+export type BeliefMemory = Map<string, Kept<{ readonly belief: SpanBelief }>>;
+
+/**
+ * The belief that the observations of a span leave of the coat's factor on time; null where none speaks, or the
+ * room was never read, so that there is no sum to put them to.
+ */
+export function spanBelief(
+  span: CoatSpan,
+  { prior, id, memory }: { prior: ReadySpread; id: string; memory: BeliefMemory | null },
+): SpanBelief | null {
+  if (span.seen.length === 0) return null;
+  const lastAt = span.seen.reduce((last, { at }) => Math.max(last, at), span.from);
+  const rest = {
+    text: JSON.stringify([prior, span.wet, span.from, span.seen, span.weights]),
+    air: restOfAir(span.stays, { from: span.from, until: lastAt, isWhole: false }),
+  };
+  const kept = memory?.get(id);
+  if (memory && kept && isSame(kept, rest)) {
+    keep(memory, id, kept);
+    return kept.belief;
+  }
+  const belief = believe(span, prior, lastAt);
+  if (memory && belief !== null) keep(memory, id, { ...rest, belief });
+  return belief;
+}
+
+function believe(span: CoatSpan, prior: ReadySpread, lastAt: number): SpanBelief | null {
+  const { heard, unheard } = hear(span);
+  const evidence = heard.map((one) => one.evidence);
+  const steps = stepsSince(span, lastAt);
+  if (evidence.length === 0 || steps === null) return null;
+  const nowS = (lastAt - span.from) / 1000;
+  const timesS = [
+    nowS,
+    ...evidence.flatMap(({ afterS, sinceS }) => (sinceS === null ? [afterS] : [afterS, sinceS])),
+  ];
+  const { readyShare } = indexedCoat(span.wet, 0);
+  const curves = factorCurves({ coat: span.wet, steps, timesS, spread: prior });
+  const { spread, conflicts, pulls } = waterPosterior({ curves, evidence, nowS, readyShare });
+  return {
+    spread,
+    heard,
+    unheard,
+    conflicts: conflicts.map((conflict) => {
+      const place = pulls.findIndex(
+        ({ source, afterS, apart }) =>
+          source === conflict.source && afterS === conflict.afterS && apart === conflict.apart,
+      );
+      return { ...conflict, seenId: heard[place]?.seen.id ?? "" };
+    }),
+  };
+}
+
+/** The stretches of air from the dip to a time without a hole: before the first reading nothing dries. Null without air. */
+export function stepsSince({ stays, from }: CoatSpan, to: number): readonly DryStep[] | null {
+  const steps: DryStep[] = [];
+  let reached = from;
+  walkAir(stays, { from, to }, (step, startAt) => {
+    if (startAt > reached) steps.push(stillAir(step, (startAt - reached) / 1000));
+    steps.push(step);
+    reached = startAt + step.durationS * 1000;
+    return true;
+  });
+  return steps.length === 0 && to > from ? null : steps;
+}
+
+const stillAir = (step: DryStep, durationS: number): DryStep => ({
+  ...step,
+  durationS,
+  deficitKgM3: 0,
+  settlingKgM2S: 0,
+  says: "drying",
+});

@@ -1,0 +1,32 @@
+import type { Coat as WetCoat } from "../physics/coat.ts";
+import type { ShareEvidence } from "../physics/shareEvidence.ts";
+import type { Said, Unsaid } from "./coatSaid.ts";
+import type { Stay } from "./hanging.ts";
+import type { DrynessSeen } from "./piece.ts";
+
+/** What weighings of a coat are held against. */
+export type CoatWeights = {
+  /** The piece before this dip, g; null where it was not weighed, or did not hang dry then. */
+  readonly dryG: number | null;
+  readonly waterFraction: number;
+  /** Water of the coat by area and recipe, g; null where the area is not known. */
+  readonly byAreaG: number | null;
+  /** A seal coat: what is drained is all there is. */
+  readonly hasStucco: boolean;
+};
+
+/** A coat since its dip, or its last further dip, as its observations are read against it. */
+export type CoatSpan = {
+  readonly wet: WetCoat;
+  /** When the slurry went on, epoch ms. */
+  readonly from: number;
+  readonly stays: readonly Stay[];
+  /** Oldest first, none before `from`. */
+  readonly seen: readonly DrynessSeen[];
+  readonly weights: CoatWeights;
+};
+
+/** An observation that speaks of the water left, with what it said. */
+export type Heard = { readonly seen: DrynessSeen; readonly said: Said; readonly evidence: ShareEvidence };
+/** One that says nothing, with the reason. */
+export type Unheard = { readonly seen: DrynessSeen; readonly why: Unsaid };

@@ -1,0 +1,152 @@
+import { approachEvidence, judgeApproach } from "../physics/approachVerdict.ts";
+import { lossEvidence } from "../physics/steadyMass.ts";
+import { targetMass, targetMassEvidence, waterByMass } from "../physics/targetMass.ts";
+import type { Said, Unsaid } from "./coatSaid.ts";
+import type { CoatSpan, CoatWeights, Heard, Unheard } from "./coatSpan.ts";
+import type { DrynessSeen } from "./piece.ts";
+import { ranges, within } from "./ranges.ts";
+
+type Weight = DrynessSeen & { readonly method: "weight" };
+
+/** The chain of weighings of one coat. */
+export type WeightChain = {
+  readonly three: { readonly dryG: number; readonly drainedG: number; readonly stuccoedG: number } | null;
+  readonly stuccoed: Weight | null;
+  readonly drying: readonly Weight[];
+  /** Standard deviation of one reading, g, from the digits they were told with. */
+  readonly balanceG: number;
+};
+
+/** As far as the sums of weighing go, g. */
+const weighed = { low: ranges.massG.low, high: 1e6 };
+const watered = { low: 0.01, high: 1e5 };
+
+const isWeight = (seen: DrynessSeen): seen is Weight =>
+  seen.method === "weight" && within(weighed, seen.massG);
+
+/** Weighings of the span up to a time, each in its place; a coat weighed anew in a moment counts by the last. */
+export function chainOf(seen: readonly DrynessSeen[], weights: CoatWeights, until = Infinity): WeightChain {
+  const all = seen.filter(isWeight).filter(({ at }) => at <= until);
+  const drained = all.findLast(({ moment }) => moment === "drained") ?? null;
+  const told = all.findLast(({ moment }) => moment === "stuccoed") ?? null;
+  const stuccoed = weights.hasStucco ? told : (told ?? drained);
+  const dryG = within(weighed, weights.dryG) ? weights.dryG : null;
+  const three =
+    dryG !== null && drained !== null && stuccoed !== null
+      ? { dryG, drainedG: drained.massG, stuccoedG: stuccoed.massG }
+      : null;
+  const drying = all.filter(
+    ({ moment, at }) => (moment ?? "drying") === "drying" && at >= (stuccoed?.at ?? 0),
+  );
+  return { three, stuccoed, drying, balanceG: balanceOf([...all.map(({ massG }) => massG), dryG ?? 0]) };
+}
+
+/** The finest balance that is believed, as a step and as a share of what it bears; estimates. */
+const finestG = 0.1;
+const finestShare = 2e-5;
+
+/** The step a balance was read in: a standard deviation of one step covers rounding and its unrest. Estimate. */
+function balanceOf(massesG: readonly number[]): number {
+  const step = [1, finestG].find((one) => massesG.every((massG) => isMultiple(massG, one))) ?? finestG;
+  return Math.max(step, finestShare * Math.max(...massesG, 0));
+}
+
+const isMultiple = (value: number, step: number): boolean =>
+  Math.abs(value / step - Math.round(value / step)) < 1e-6;
+
+/** Water of the coat, g: by three weighings where they hold, else by area; null where neither is known. */
+export function waterOf(chain: WeightChain, { waterFraction, byAreaG }: CoatWeights): number | null {
+  const { three, balanceG } = chain;
+  const target = three && targetMass({ ...three, waterFraction, balanceG });
+  if (target?.kind === "target") return target.waterG;
+  return within(watered, byAreaG) ? byAreaG : null;
+}
+
+/** What one weighing says of the water left: against the target mass, else against the weighing before. */
+export function weightSays(
+  seen: Weight,
+  { seen: all, weights, from }: CoatSpan,
+): readonly (Heard | Unheard)[] {
+  if ((seen.moment ?? "drying") !== "drying" || !isWeight(seen)) return [];
+  const chain = chainOf(all, weights, seen.at);
+  const afterS = (seen.at - from) / 1000;
+  const heard = (said: Said, evidence: Heard["evidence"] | null): readonly Heard[] =>
+    evidence === null ? [] : [{ seen, said, evidence }];
+  const unheard = (why: Unsaid): readonly Unheard[] => [{ seen, why }];
+  const { three, balanceG } = chain;
+  if (three !== null) {
+    const of = { ...three, waterFraction: weights.waterFraction, balanceG };
+    const target = targetMass(of);
+    const water = waterByMass({ ...of, massG: seen.massG });
+    if (target.kind === "refused" || water === null)
+      return target.kind === "refused"
+        ? [...unheard(target), ...lossSays(seen, chain, { all, weights, from })]
+        : [];
+    const { waterShare, sdShare, targetG, sdG, waterG, strays } = water;
+    if (strays !== null) return unheard({ code: strays, waterShare });
+    return heard(
+      { by: "target-mass", waterShare, sdShare, targetG, sdG, waterG },
+      targetMassEvidence({ ...of, massG: seen.massG, afterS }),
+    );
+  }
+  return lossSays(seen, chain, { all, weights, from });
+}
+
+/** A loss beyond this many times the coat's water, and a gain beyond this share of it, is no drying; judgement. */
+const mostLost = 1.5;
+const mostGained = 0.1;
+
+/** Why a difference of two weighings can't be water alone, as where a digit slipped; null where it can. */
+function strangeLoss(
+  lossG: number,
+  { waterG, balanceG }: { waterG: number; balanceG: number },
+): Unsaid | null {
+  const unrestG = 3 * Math.SQRT2 * balanceG;
+  if (lossG > mostLost * waterG + unrestG) return { code: "more-than-its-water", lossG, waterG };
+  const limitG = Math.max(unrestG, mostGained * waterG);
+  return lossG < -limitG ? { kind: "refused", code: "gaining", lossG, limitG } : null;
+}
+
+function lossSays(
+  seen: Weight,
+  chain: WeightChain,
+  { all, weights, from }: Pick<CoatSpan, "weights" | "from"> & { readonly all: CoatSpan["seen"] },
+): readonly (Heard | Unheard)[] {
+  const { drying, stuccoed, balanceG } = chain;
+  const waterG = weights.byAreaG;
+  const before = drying.findLast(({ at }) => at < seen.at) ?? stuccoed;
+  if (before === null) return [{ seen, why: { code: "nothing-before" } }];
+  if (!within(watered, waterG)) return [{ seen, why: { code: "no-water" } }];
+  if (balanceG > waterG / 2)
+    return [{ seen, why: { kind: "refused", code: "balance-too-coarse", balanceG, mostG: waterG / 2 } }];
+  const weighing = (one: Weight) => ({ afterS: (one.at - from) / 1000, massG: one.massG });
+  const [first, second] = [weighing(before), weighing(seen)];
+  const strange = strangeLoss(first.massG - second.massG, { waterG, balanceG });
+  if (strange !== null) return [{ seen, why: strange }];
+  const loss: Heard = {
+    seen,
+    said: {
+      by: "weight-loss",
+      lossG: first.massG - second.massG,
+      apartS: second.afterS - first.afterS,
+      waterG,
+    },
+    evidence: lossEvidence({ first, second, waterG, balanceG }),
+  };
+  // The run speaks once, with its last weighing: each earlier one is in it already.
+  const isLast = !all.some(
+    (one) => one.at > seen.at && isWeight(one) && (one.moment ?? "drying") === "drying",
+  );
+  if (stuccoed === null || drying.length < 3 || !isLast) return [loss];
+  const verdict = judgeApproach({
+    weighings: drying.map(weighing),
+    balanceG,
+    startG: stuccoed.massG,
+    waterG,
+  });
+  const approach = approachEvidence(verdict, { afterS: second.afterS, balanceG, waterG });
+  if (verdict.kind === "refused" || approach === null)
+    return verdict.kind === "refused" ? [loss, { seen, why: verdict }] : [loss];
+  const { lowG, highG, best, used } = verdict;
+  return [loss, { seen, said: { by: "approach", lowG, highG, tauS: best.tauS, used }, evidence: approach }];
+}

@@ -1,0 +1,53 @@
+import type { LearnedFactor } from "../physics/calibration.ts";
+import type { ShopLearning } from "../physics/shopLearning.ts";
+import { factorOf } from "../physics/shopLearning.ts";
+import { coatVariance, priorVariance } from "../physics/spread.ts";
+import type { AirClass } from "../trade/airClasses.ts";
+import type { CoatKind } from "../trade/coats.ts";
+import { ranges, within } from "./ranges.ts";
+import type { LearnedBasis, Surroundings } from "./standing.ts";
+
+/** The factor on a coat's time before anything is seen of the coat itself, and the spread of ln t about it. */
+export type CoatFactor =
+  | { readonly from: "start" | "own"; readonly value: number; readonly sigmaLn: number }
+  | {
+      readonly from: "learned";
+      readonly value: number;
+      readonly sigmaLn: number;
+      readonly learned: LearnedBasis;
+    };
+
+/** Coats that dry alike, for learning: prime, body and seal. */
+export type CoatFamily = "prime" | "body" | "seal";
+
+export const familyOf = (kind: CoatKind): CoatFamily => (kind === "prime" || kind === "seal" ? kind : "body");
+
+/** The name of a group of coats that learn together: their family and the air movement at the dip. */
+export const groupOf = (kind: CoatKind, air: AirClass): string => `${familyOf(kind)}/${air}`;
+
+const startingSigma = Math.sqrt(priorVariance + coatVariance);
+
+/** The factor for a coat: the shop's own figure where a person set one, else what it has learned, else the start. */
+export function coatFactor(
+  { shop, learned = null }: Pick<Surroundings, "shop" | "learned">,
+  { kind, air }: { readonly kind: CoatKind; readonly air: AirClass | null },
+): CoatFactor {
+  if (within(ranges.dryingFactor, shop.dryingFactor))
+    return { from: "own", value: shop.dryingFactor, sigmaLn: startingSigma };
+  if (learned === null || learned.shop.pairs === 0)
+    return { from: "start", value: 1, sigmaLn: startingSigma };
+  const said = air === null ? learned.shop : factorOf(learned, groupOf(kind, air));
+  return learnedFactor(said, learned);
+}
+
+function learnedFactor(
+  { factor, low, high, lnSd, scatter, pairs }: LearnedFactor,
+  { shop }: ShopLearning,
+): CoatFactor {
+  return {
+    from: "learned",
+    value: factor,
+    sigmaLn: Math.min(2, Math.hypot(lnSd, scatter)),
+    learned: { factor, low, high, pairs, shopPairs: shop.pairs },
+  };
+}

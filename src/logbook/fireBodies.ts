@@ -1,0 +1,151 @@
+import type { BurnoutMaterial } from "../trade/patternBurnout.ts";
+import type { StuccoFamily } from "../trade/shellThermal.ts";
+
+export type RunPurpose = "burnout" | "firing" | "preheat";
+
+/** One step of a kiln's plan. `reason` names the limit that set its slope or its length. */
+export type RunSegment =
+  | {
+      readonly kind: "ramp";
+      readonly toC: number;
+      readonly rateKPerH: number;
+      readonly reason?: string | undefined;
+    }
+  | {
+      readonly kind: "hold";
+      readonly atC: number;
+      readonly minutes: number;
+      readonly reason?: string | undefined;
+    }
+  | {
+      readonly kind: "instruction";
+      readonly code: string;
+      readonly minutes?: number | undefined;
+      readonly text?: string | undefined;
+    };
+
+/**
+ * What a run was planned for: all that its limits rest on, of the pieces together. It is written with the plan, so that
+ * a run keeps its limits whatever is logged later.
+ */
+export type RunBasis = {
+  readonly route: "flash" | "staged";
+  /** What is still inside the shells; null for nothing. */
+  readonly pattern: { readonly material: BurnoutMaterial; readonly massKg: number } | null;
+  /** The thickest wall of all. */
+  readonly wallMm: number;
+  readonly family: StuccoFamily;
+  readonly shellKg: number;
+  readonly damp: "dry" | "damp" | "patched-wet";
+  readonly firedBefore: boolean;
+  readonly seenAbove1100: boolean;
+  readonly blindMm: number;
+  readonly kiln: {
+    readonly powerKW: number;
+    readonly maxC: number;
+    readonly volumeL: number;
+    readonly maxRateKPerH?: number | undefined;
+  };
+  readonly after: "inspect" | "pour";
+  readonly preheatC: number | null;
+  readonly fireC: number | null;
+};
+
+/** `run-logged` holds the readings of a logger packed: whole seconds after the entry’s own time, and the value of each. */
+export type RunBodies = {
+  readonly "run-planned": {
+    readonly kilnId: string | null;
+    readonly purpose: RunPurpose;
+    readonly pieceIds: readonly string[];
+    readonly startC: number;
+    readonly segments: readonly RunSegment[];
+    /** Left out where nobody said what the plan is for: then only its time can be judged. */
+    readonly basis?: RunBasis | undefined;
+    readonly note?: string | undefined;
+  };
+  readonly "run-changed": { readonly segments: readonly RunSegment[]; readonly note?: string | undefined };
+  readonly "run-started": { readonly kilnC: number | null };
+  readonly "run-read": { readonly kilnC: number };
+  readonly "run-logged": {
+    readonly source: string;
+    readonly afterS: readonly number[];
+    readonly kilnC: readonly number[];
+  };
+  /** An instruction of the plan that was carried out, by its place in the segments. */
+  readonly "run-step-done": { readonly segment: number; readonly note?: string | undefined };
+  /** Stopped before it was started: the plan was put away. */
+  readonly "run-ended": {
+    readonly result: "done" | "stopped";
+    readonly energyKWh?: number | undefined;
+    readonly fuelKg?: number | undefined;
+    readonly note?: string | undefined;
+  };
+};
+
+export type ChargeItem = {
+  readonly name: string;
+  readonly massKg: number;
+  /** Null for scrap of unknown make. */
+  readonly alloyId: string | null;
+};
+
+export type MeltBodies = {
+  readonly "melt-planned": {
+    readonly furnaceId: string | null;
+    readonly alloyId: string;
+    readonly pieceIds: readonly string[];
+    readonly items: readonly ChargeItem[];
+    readonly pourC: number;
+    readonly note?: string | undefined;
+  };
+  /** True when the lining was still hot from the melt before. */
+  readonly "melt-started": { readonly hotFurnace: boolean };
+  readonly "melt-read": { readonly metalC: number };
+  readonly "melt-ended": {
+    readonly pouredKg: number;
+    readonly piggedKg: number;
+    /** The plan was put away before the fire was lit: nothing was poured, nothing pigged. */
+    readonly dropped?: boolean | undefined;
+    readonly energyKWh?: number | undefined;
+    readonly fuelKg?: number | undefined;
+    readonly note?: string | undefined;
+  };
+};
+
+export type PourTrack = "shell" | "sand" | "tools" | "metal" | "people";
+
+export type PourStep = {
+  readonly id: string;
+  readonly track: PourTrack;
+  readonly minutes: number;
+  /** How long its result keeps; null when it keeps as long as one likes. */
+  readonly keepsMin: number | null;
+};
+
+export type PourBodies = {
+  readonly "pour-planned": {
+    readonly pourAt: number;
+    /** In the order they are to be poured. */
+    readonly pieceIds: readonly string[];
+    readonly runId?: string | undefined;
+    readonly meltId?: string | undefined;
+    readonly bed: "air" | "cold-sand" | "hot-sand";
+    readonly sandC?: number | undefined;
+    readonly shellC: number;
+    readonly metalC: number;
+    readonly steps: readonly PourStep[];
+    readonly note?: string | undefined;
+  };
+  readonly "pour-step-marked": { readonly step: string; readonly state: "started" | "done" };
+  readonly "pour-item-checked": {
+    readonly item: string;
+    readonly ok: boolean;
+    readonly note?: string | undefined;
+  };
+  readonly "pour-decided": {
+    readonly go: boolean;
+    readonly name: string;
+    readonly passed: readonly { readonly item: string; readonly reason: string }[];
+  };
+  readonly "pour-ended": { readonly note?: string | undefined };
+};

@@ -1,0 +1,39 @@
+import { effective } from "./effective.ts";
+import type { Entry, EntryOf } from "./entry.ts";
+import { isOfKind, type EntryIn } from "./entryKinds.ts";
+import type { Melt } from "./fireStates.ts";
+import { dated } from "./lastOf.ts";
+
+/** The melt its entries tell, or null while nothing that stands plans it. Total: no sequence of entries throws. */
+export function foldMelt(id: string, entries: readonly Entry[]): Melt | null {
+  const standing = effective(entries).filter((entry) => isOfKind(entry, "melt"));
+  const plan = standing.find((entry) => entry.type === "melt-planned");
+  if (plan === undefined) return null;
+  return standing.filter((entry) => entry !== plan).reduce(evolveMelt, newMelt(id, plan));
+}
+
+const newMelt = (id: string, planned: EntryOf<"melt-planned">): Melt => ({
+  id,
+  plan: dated(planned),
+  pieceIds: planned.body.pieceIds,
+  startedAt: null,
+  hotFurnace: null,
+  readings: [],
+  ended: null,
+  lastAt: planned.at,
+});
+
+function evolveMelt(before: Melt, entry: EntryIn<"melt">): Melt {
+  const { id, at } = entry;
+  const melt = { ...before, lastAt: Math.max(before.lastAt, at) };
+  switch (entry.type) {
+    case "melt-started":
+      return melt.startedAt === null ? { ...melt, startedAt: at, hotFurnace: entry.body.hotFurnace } : melt;
+    case "melt-read":
+      return { ...melt, readings: [...melt.readings, { id, at, metalC: entry.body.metalC }] };
+    case "melt-ended":
+      return { ...melt, ended: melt.ended ?? dated(entry) };
+    case "melt-planned":
+      return melt;
+  }
+}

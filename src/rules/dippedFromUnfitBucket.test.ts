@@ -1,0 +1,93 @@
+import { describe, expect, test } from "vitest";
+import { givenPiece, knownPlan, told, type GivenPiece } from "../../tests/givenPiece.ts";
+import { dippedFromUnfitBucket } from "./dippedFromUnfitBucket.ts";
+
+const aims = {
+  name: "Backup",
+  use: "backup",
+  slurry: "fused silica",
+  flourId: "fused-silica",
+  cupId: "zahn-4",
+  lowS: 12,
+  highS: 16,
+  slurryC: 22,
+} as const;
+const coatFrom = (piece: GivenPiece, hour: number): string =>
+  piece.coat(hour, { kind: "backup", stuccoId: "16-30", step: null, bucketId: "first-backup" });
+const found = (piece: GivenPiece, hour: number) => dippedFromUnfitBucket(piece.standing(hour));
+
+/** A piece, and a bucket that is set up and has been read at hour 1. */
+function given(cupS: number): GivenPiece {
+  const piece = givenPiece(knownPlan);
+  piece.bucket(0.5, "bucket-set", aims);
+  piece.bucket(1, "bucket-read", { cupId: "zahn-4", cupS, slurryC: 22 });
+  return piece;
+}
+
+describe("a coat from a bucket", () => {
+  test("read within its band says nothing, on either edge of the band", () => {
+    for (const cupS of [12, 14, 16]) {
+      const piece = given(cupS);
+      coatFrom(piece, 2);
+      expect(found(piece, 3)).toEqual([]);
+    }
+  });
+
+  test("out of its band on either side is one to watch, with what was wrong and the coats it touches", () => {
+    for (const cupS of [11.9, 16.1]) {
+      const piece = given(cupS);
+      const ids = [coatFrom(piece, 2), coatFrom(piece, 8)];
+      const [finding] = found(piece, 9);
+      expect(told(found(piece, 9))).toEqual(["watch unfit"]);
+      expect(finding?.texts).toEqual({ bucket: "Backup", which: "1, 2", codes: "seconds-out-of-band" });
+      expect(finding?.entries).toEqual(ids);
+    }
+  });
+
+  test("a reason written at the bucket stands beside it", () => {
+    const piece = given(18);
+    piece.bucket(1.5, "bucket-passed", { verdict: "do-not-dip", reason: "last coat, thick wanted" });
+    coatFrom(piece, 2);
+    expect(told(found(piece, 3))).toEqual(["watch unfit-accepted"]);
+    expect(found(piece, 3)[0]?.texts["reason"]).toBe("last coat, thick wanted");
+  });
+
+  test("to be watched is only told", () => {
+    const piece = given(14);
+    piece.bucket(1.5, "bucket-read", { skin: true });
+    coatFrom(piece, 2);
+    expect(told(found(piece, 3))).toEqual(["note watched"]);
+  });
+
+  test("read twelve hours before the dip counts as checked, later it does not", () => {
+    const [inTime, late] = [12.9, 13.3].map((hour) => {
+      const piece = given(14);
+      coatFrom(piece, hour);
+      return told(found(piece, hour + 1));
+    });
+    expect(inTime).toEqual([]);
+    expect(late).toEqual(["note not-checked"]);
+  });
+
+  test("what was read after the dip changes nothing", () => {
+    const piece = given(14);
+    coatFrom(piece, 2);
+    piece.bucket(3, "bucket-read", { cupId: "zahn-4", cupS: 25, slurryC: 22 });
+    expect(found(piece, 4)).toEqual([]);
+  });
+});
+
+describe("silence", () => {
+  test("a bucket that was never set up nor read says nothing", () => {
+    const piece = givenPiece(knownPlan);
+    coatFrom(piece, 2);
+    expect(found(piece, 3)).toEqual([]);
+  });
+
+  test("a coat without a bucket, or from one nobody knows, says nothing", () => {
+    const piece = given(18);
+    piece.coat(2, { bucketId: null });
+    piece.coat(3, { bucketId: "gone" });
+    expect(found(piece, 4)).toEqual([]);
+  });
+});

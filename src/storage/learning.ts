@@ -1,0 +1,138 @@
+import type { CoatWeighing } from "../physics/learnedBuild.ts";
+import type { ShopLearning } from "../physics/shopLearning.ts";
+import type { ShopPair } from "../logbook/dryingPairs.ts";
+import { learnFrom, pairsOf } from "../logbook/dryingPairs.ts";
+import type { WallRead } from "../logbook/learnedGains.ts";
+import { wallReads, weighedCoats } from "../logbook/learnedGains.ts";
+import type { Piece } from "../logbook/piece.ts";
+import type { Surroundings } from "../logbook/standing.ts";
+import { statesOf } from "./listed.ts";
+import { readSurroundings } from "./reads.ts";
+import { learningKey, type LearningRow } from "./learningRow.ts";
+import type { ShopDb } from "./shopDb.ts";
+
+const dayMs = 86_400_000;
+/** From so long after its last dip on no reading to come changes what a piece teaches. */
+const settledMs = 14 * dayMs;
+const beforeCoatMs = 2 * dayMs;
+
+/** What one piece teaches, with a mark of all it was worked out from. */
+type Taught = {
+  readonly mark: string;
+  readonly pairs: readonly ShopPair[];
+  readonly weighings: readonly CoatWeighing[];
+  readonly reads: readonly WallRead[];
+};
+type Lessons = { readonly sums: number; readonly byPiece: Readonly<Record<string, Taught>> };
+
+/** Counts up whenever the sums behind the pairs change, so that kept ones are worked out anew. */
+const sums = 1;
+const lessonsKey = "lessons";
+
+/** Everything the shop has been taught: what it learned, and from what. */
+export type Learned = {
+  readonly learning: ShopLearning;
+  readonly pairs: readonly ShopPair[];
+  readonly weighings: readonly CoatWeighing[];
+  readonly reads: readonly WallRead[];
+  readonly pieces: ReadonlyMap<string, string>;
+};
+
+/**
+ * Works out what the shop has learned from all pieces, also those through and put away, and keeps it beside the
+ * settings: it can be had from the log at any time. A piece long dry is worked out once. `anew` forgets what was kept,
+ * as after readings of long ago were corrected.
+ */
+export async function relearn(
+  db: ShopDb,
+  now: number,
+  { anew = false }: { readonly anew?: boolean | undefined } = {},
+): Promise<Learned> {
+  const { pieces, kept, around } = await db.transaction(
+    "r",
+    db.projections,
+    db.entries,
+    db.settings,
+    async () => {
+      const all = (await statesOf(db, "piece")).filter(teaches);
+      const before = anew ? null : lessonsOf((await db.settings.get(lessonsKey))?.value);
+      const bare = await readSurroundings(db, Infinity);
+      const fresh = all.filter((piece) => !isKept(before?.byPiece[piece.id], piece, bare, now));
+      const since = fresh.reduce(
+        (first, { coats }) => Math.min(first, coats[0]?.dippedAt ?? first),
+        Infinity,
+      );
+      return {
+        pieces: all,
+        kept: before?.byPiece ?? {},
+        around: fresh.length === 0 ? bare : await readSurroundings(db, since - beforeCoatMs),
+      };
+    },
+  );
+  const byPiece: Record<string, Taught> = {};
+  for (const piece of pieces) {
+    const known = kept[piece.id];
+    byPiece[piece.id] = known && isKept(known, piece, around, now) ? known : teach(piece, around, now);
+  }
+  const lessons: Lessons = { sums, byPiece };
+  const taught = Object.values(byPiece);
+  const pairs = taught.flatMap((one) => one.pairs);
+  const learning = learnFrom(pairs, around.shop);
+  const row: LearningRow = { ...learning, groups: [...learning.groups] };
+  await db.transaction("rw", db.settings, async () => {
+    await putIfNew(db, learningKey, row);
+    await putIfNew(db, lessonsKey, lessons);
+  });
+  return {
+    learning,
+    pairs,
+    weighings: taught.flatMap((one) => one.weighings),
+    reads: taught.flatMap((one) => one.reads),
+    pieces: new Map(pieces.map(({ id, plan }) => [id, plan.name])),
+  };
+}
+
+const teaches = ({ dryness, wall }: Piece): boolean => dryness.length > 0 || wall.length > 0;
+
+function teach(piece: Piece, surroundings: Surroundings, now: number): Taught {
+  const from = { surroundings, now };
+  return {
+    mark: markOf(piece, surroundings),
+    pairs: pairsOf(piece, from),
+    weighings: weighedCoats(piece, from),
+    reads: wallReads(piece),
+  };
+}
+
+function isKept(known: Taught | undefined, piece: Piece, around: Surroundings, now: number): boolean {
+  const lastDip = piece.coats.at(-1)?.dippedAt ?? -Infinity;
+  return known !== undefined && now - lastDip > settledMs && known.mark === markOf(piece, around);
+}
+
+/** Stands for all of a piece's own that its lessons rest on, and the shop's figures. */
+function markOf(piece: Piece, { shop }: Surroundings): string {
+  const { coats, dryness, wall, weighings, rooms, burnouts, firings, preheats, plan } = piece;
+  const own = [plan.areaM2, plan.geometry, plan.recipeId, shop.slurryKgM2, shop.buildMm];
+  const text = JSON.stringify([coats, dryness, wall, weighings, rooms, burnouts, firings, preheats, own]);
+  return `${text.length} ${hashOf(text, 0x811c9dc5)} ${hashOf(text, 0x1234567)}`;
+}
+
+/** FNV-1a, 32 bits. */
+function hashOf(text: string, seed: number): number {
+  let hash = seed;
+  for (let i = 0; i < text.length; i++) hash = Math.imul(hash ^ text.charCodeAt(i), 0x01000193);
+  return hash >>> 0;
+}
+
+function lessonsOf(value: unknown): Lessons | null {
+  // Written by this file alone: its number says whether it is of today's shape.
+  return typeof value === "object" && value !== null && "sums" in value && value.sums === sums
+    ? (value as Lessons)
+    : null;
+}
+
+/** What screens look at is written only when it has changed. */
+async function putIfNew(db: ShopDb, key: string, value: unknown): Promise<void> {
+  const before = (await db.settings.get(key))?.value;
+  if (JSON.stringify(before) !== JSON.stringify(value)) await db.settings.put({ key, value });
+}

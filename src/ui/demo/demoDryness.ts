@@ -1,0 +1,118 @@
+import { coatIdOf } from "./demoCoats.ts";
+import type { DemoLog } from "./demoLog.ts";
+
+type Seen = {
+  readonly piece: string;
+  readonly coat: number;
+  /** When that coat was dipped, hours ago. */
+  readonly dippedAgo: number;
+  /** Hours after the dip at which a hand found it so; null where nobody felt it. */
+  readonly wetH: number | null;
+  readonly dryH: number | null;
+};
+
+/** Coats somebody felt. Two were found wet and never felt again; one dried in a draught nobody wrote down. */
+const felt: readonly Seen[] = [
+  { piece: "demo-bell", coat: 4, dippedAgo: 214, wetH: 12.5, dryH: 17 },
+  { piece: "demo-bell", coat: 6, dippedAgo: 166, wetH: 15, dryH: null },
+  { piece: "demo-dancer", coat: 5, dippedAgo: 190, wetH: 4.5, dryH: 7 },
+  { piece: "demo-dancer", coat: 7, dippedAgo: 122, wetH: 5, dryH: 6.5 },
+  { piece: "demo-plaque", coat: 6, dippedAgo: 166, wetH: null, dryH: 4 },
+  { piece: "demo-sailor", coat: 4, dippedAgo: 70, wetH: 2.4, dryH: null },
+  { piece: "demo-medals", coat: 7, dippedAgo: 122, wetH: 7, dryH: 9.5 },
+];
+
+/** What was seen of the drying: hands, a balance and a thermometer. */
+export function demoDryness(demo: DemoLog): void {
+  for (const seen of felt) touched(demo, seen);
+  surface(demo);
+  weighedDry(demo);
+  weighedNow(demo);
+}
+
+/** The coat that teaches nothing, and why. */
+export const leftOutOf = (demo: DemoLog) => ({
+  coatId: coatIdOf(demo, "demo-medals", 7),
+  reason: "Demo: the door stood open in the rain",
+});
+
+function touched(demo: DemoLog, { piece, coat, dippedAgo, wetH, dryH }: Seen): void {
+  const coatId = coatIdOf(demo, piece, coat);
+  const seen = (verdict: "wet" | "dry", afterH: number) =>
+    demo.log("piece", piece, "dryness-seen", dippedAgo - afterH, { method: "touch", verdict, coatId });
+  if (wetH !== null) seen("wet", wetH);
+  if (dryH !== null) seen("dry", dryH);
+}
+
+/** A thermometer on the shell, and the same on a dry one that hangs beside it. */
+function surface(demo: DemoLog): void {
+  const coatId = coatIdOf(demo, "demo-sailor", 3);
+  const read = (hoursAgo: number, surfaceC: number, dryShellC: number) =>
+    demo.log("piece", "demo-sailor", "dryness-seen", hoursAgo, {
+      method: "surface",
+      surfaceC,
+      dryShellC,
+      coatId,
+    });
+  read(88, 17.2, 20.9);
+  read(80.5, 20.9, 20.9);
+}
+
+type Weighed = {
+  readonly piece: string;
+  readonly coat: number;
+  readonly dippedAgo: number;
+  readonly dryG: number;
+  readonly drainedG: number;
+  readonly stuccoedG: number;
+  /** Grams, and hours after the dip. */
+  readonly drying: readonly (readonly [massG: number, afterH: number])[];
+};
+
+function weighed(demo: DemoLog, of: Weighed): void {
+  const { piece, dippedAgo } = of;
+  const coatId = coatIdOf(demo, piece, of.coat);
+  const weigh = (hoursAgo: number, massG: number, moment: "drained" | "stuccoed" | "drying") =>
+    demo.log("piece", piece, "dryness-seen", hoursAgo, { method: "weight", massG, coatId, moment });
+  demo.log("piece", piece, "piece-weighed", dippedAgo + 0.1, { massG: of.dryG });
+  weigh(dippedAgo - 0.02, of.drainedG, "drained");
+  weigh(dippedAgo - 0.06, of.stuccoedG, "stuccoed");
+  for (const [massG, afterH] of of.drying) weigh(dippedAgo - afterH, massG, "drying");
+}
+
+/** A coat weighed until it was dry. */
+const weighedDry = (demo: DemoLog): void =>
+  weighed(demo, {
+    piece: "demo-handle",
+    coat: 3,
+    dippedAgo: 52,
+    dryG: 342.6,
+    drainedG: 367.1,
+    stuccoedG: 401.9,
+    drying: [
+      [398.2, 1.5],
+      [395.2, 4],
+    ],
+  });
+
+/** A coat on the balance now, with a thermometer on it. */
+function weighedNow(demo: DemoLog): void {
+  weighed(demo, {
+    piece: "demo-medals",
+    coat: 11,
+    dippedAgo: 3,
+    dryG: 1041.2,
+    drainedG: 1088.3,
+    stuccoedG: 1165.5,
+    drying: [
+      [1160.1, 1.25],
+      [1156.1, 2.4],
+    ],
+  });
+  demo.log("piece", "demo-medals", "dryness-seen", 0.5, {
+    method: "surface",
+    surfaceC: 18.4,
+    dryShellC: 21.4,
+    coatId: coatIdOf(demo, "demo-medals", 11),
+  });
+}

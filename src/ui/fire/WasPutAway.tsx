@@ -1,0 +1,33 @@
+import { useFleeting } from "../app/fleeting.ts";
+import { useShop } from "../app/shop.tsx";
+import { useFormat } from "../app/useFormat.ts";
+import { useNow } from "../app/useNow.ts";
+import { dayTime } from "../format/time.ts";
+import { Button } from "../parts/Button.tsx";
+import { Card } from "../parts/Card.tsx";
+
+/** A plan that was put away before it was started, and the way back: its end is struck. */
+export function WasPutAway({
+  stream,
+  ended,
+}: {
+  readonly stream: string;
+  readonly ended: { readonly id: string; readonly at: number };
+}) {
+  const { log } = useShop();
+  const { locale } = useFormat();
+  const say = useFleeting((fleeting) => fleeting.say);
+  const now = useNow();
+  const takeOut = async (): Promise<void> => {
+    const done = await log({ do: "strike", stream, entryId: ended.id, reason: "taken out again" });
+    if (done.ok) say("The plan is out again.");
+  };
+  return (
+    <Card title="Put away">
+      <p>This plan was put away {dayTime(ended.at, now, locale)}; it was never started.</p>
+      <Button onPress={takeOut} debounceMs={700}>
+        Take it out again
+      </Button>
+    </Card>
+  );
+}

@@ -1,0 +1,61 @@
+import type { Shop } from "../../logbook/piece.ts";
+import type { Learned } from "../../storage/learning.ts";
+import { useFigures } from "../app/live.ts";
+import { paths } from "../app/paths.ts";
+import { Button } from "../parts/Button.tsx";
+import { Card } from "../parts/Card.tsx";
+import { Empty } from "../parts/Empty.tsx";
+import { Page } from "../parts/Page.tsx";
+import { FactorCard } from "./FactorCard.tsx";
+import { GainsCard } from "./GainsCard.tsx";
+import { PairList } from "./PairList.tsx";
+import { PairsPlot } from "./PairsPlot.tsx";
+import styles from "./LearnedPage.module.css";
+import { useLearned } from "./useLearned.ts";
+
+/** What the shop has learned of its own drying, water and build, and from what. */
+export function LearnedPage() {
+  const { learned, failed, anew } = useLearned();
+  const figures = useFigures();
+  return (
+    <Page title="What the shop has learned" back={paths.shop}>
+      {failed && <p role="alert">It can't be worked out now. Open this page again in a moment.</p>}
+      {learned !== null && figures !== undefined && (
+        <div className={styles["stack"]}>
+          <FactorCard learning={learned.learning} figures={figures} />
+          <PairsCard learned={learned} figures={figures} anew={anew} />
+          <GainsCard learned={learned} figures={figures} />
+        </div>
+      )}
+    </Page>
+  );
+}
+
+function PairsCard(props: {
+  readonly learned: Learned;
+  readonly figures: Shop;
+  readonly anew: () => Promise<void>;
+}) {
+  const { learned, figures, anew } = props;
+  const { pairs, learning } = learned;
+  if (pairs.length === 0)
+    return (
+      <Empty title="No coat has taught it yet">
+        <p>
+          Say “still wet” and “dry” as you see it, from the rack or the piece: each coat that was seen dry, in
+          a room whose air was read, teaches how long coats take here.
+        </p>
+      </Empty>
+    );
+  return (
+    <Card title="What it was learned from">
+      <PairsPlot pairs={pairs} figures={figures} learning={learning} />
+      <PairList learned={learned} figures={figures} />
+      <details>
+        <summary>After old readings were corrected</summary>
+        <p>Coats dry for two weeks are worked out once. If readings of back then were struck or added:</p>
+        <Button onPress={anew}>Work all of them out again</Button>
+      </details>
+    </Card>
+  );
+}

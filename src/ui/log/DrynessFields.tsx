@@ -1,0 +1,168 @@
+import { waitAfterChangeS } from "../../physics/surfaceEvidence.ts";
+import type { Standing } from "../../logbook/standing.ts";
+import { airClasses } from "../../trade/airClasses.ts";
+import { useFormat } from "../app/useFormat.ts";
+import { duration } from "../format/time.ts";
+import { NumberField } from "../parts/NumberField.tsx";
+import type { DrynessDraft } from "./drynessSchema.ts";
+import { PickField } from "./PickField.tsx";
+import type { Form } from "./useForm.ts";
+
+type Fields = { readonly form: Pick<Form<DrynessDraft>, "draft" | "errors"> & Setting };
+type Setting = { readonly set: (changes: Partial<DrynessDraft>) => void };
+
+const moments = [
+  { value: "drying", label: "While it dries" },
+  { value: "stuccoed", label: "Just stuccoed" },
+  { value: "drained", label: "Just drained" },
+] as const;
+
+export function WeightFields({ form: { draft, set, errors } }: Fields) {
+  return (
+    <>
+      <NumberField
+        label="Weight"
+        quantity="g"
+        min={0}
+        value={draft.massG}
+        onChange={(massG) => set({ massG })}
+        hint="Piece, shell and hook together, the same way each time."
+        error={errors["massG"]}
+      />
+      <PickField label="When" options={moments} value={draft.moment} onChange={(moment) => set({ moment })} />
+    </>
+  );
+}
+
+/** Above this a wet face is hardly colder than the room. */
+const uselessRh = 0.8;
+/** Half the thickness of a pattern of which neither volume nor area is known, m. */
+const usualHalfM = 0.005;
+
+export function SurfaceFields({ form, standing }: Fields & { readonly standing: Standing }) {
+  const { draft, set, errors } = form;
+  const format = useFormat();
+  const reading = standing.readings.at(-1) ?? null;
+  const { metalLitre, areaM2 } = standing.piece.plan;
+  const known = metalLitre !== undefined && areaM2 !== undefined && areaM2 > 0;
+  const halfM = Math.min(0.1, known ? metalLitre / 1000 / areaM2 : usualHalfM);
+  const filmWM2K = airClasses[reading?.air ?? "still"].filmWM2K;
+  return (
+    <>
+      <NumberField
+        label="Surface temperature"
+        quantity="temp"
+        value={draft.surfaceC}
+        onChange={(surfaceC) => set({ surfaceC })}
+        hint="Where it dries last that you can see. Not in the sun, not by a lamp, no hand or metal frame in the spot."
+        error={errors["surfaceC"]}
+      />
+      <NumberField
+        label="A dry shell beside it"
+        quantity="temp"
+        value={draft.dryShellC}
+        onChange={(dryShellC) => set({ dryShellC })}
+        hint="The same thermometer on a shell known to be dry, hanging in the same air. The difference counts: it is several times finer than a reading alone."
+        error={errors["dryShellC"]}
+      />
+      {reading !== null && reading.rh > uselessRh && (
+        <p role="note">
+          <strong>Useless today:</strong> at {format.show("percent", reading.rh)} humidity a wet wall is
+          hardly colder than a dry one.
+        </p>
+      )}
+      <details>
+        <summary>How to read it well</summary>
+        <ul>
+          <li>
+            It reads only the outer face. A pocket behind it may still be wet: use the bag or a weighing
+            there.
+          </li>
+          <li>Above 80% humidity it says nothing: there is no drop left to read.</li>
+          <li>
+            After the air has changed (a fan, a door, another room) wait about{" "}
+            {duration(waitAfterChangeS({ halfM, filmWM2K }) * 1000)}: the wax beneath has to follow.
+          </li>
+          <li>Log the room's air at the same time.</li>
+        </ul>
+      </details>
+    </>
+  );
+}
+
+export function BagFields({ form: { draft, set, errors } }: Fields) {
+  return (
+    <>
+      <NumberField
+        label="Humidity in the bag"
+        quantity="percent"
+        min={0}
+        max={1}
+        value={draft.rh}
+        onChange={(rh) => set({ rh })}
+        hint="A hygrometer bagged with the shell, or taped into its cup."
+        error={errors["rh"]}
+      />
+      <NumberField
+        label="Humidity of the room"
+        quantity="percent"
+        min={0}
+        max={1}
+        value={draft.roomRh}
+        onChange={(roomRh) => set({ roomRh })}
+        hint="The same hygrometer, in the room. Over 75% the two run together and the test says nothing."
+        error={errors["roomRh"]}
+      />
+      <NumberField
+        label="Time in the bag"
+        quantity="min"
+        min={0}
+        value={draft.minutes}
+        onChange={(minutes) => set({ minutes })}
+        hint="Twenty to thirty minutes."
+        error={errors["minutes"]}
+      />
+    </>
+  );
+}
+
+const references = [
+  { value: "first", label: "Just set", hint: "The reading others are held against" },
+  { value: "later", label: "Later", hint: "Same place, same force" },
+] as const;
+
+export function ResistanceFields({ form, hasFirst }: Fields & { readonly hasFirst: boolean }) {
+  const { draft, set, errors } = form;
+  return (
+    <>
+      <PickField
+        label="Which reading"
+        options={references}
+        value={draft.reference}
+        onChange={(reference) => set({ reference })}
+        hint={
+          hasFirst || draft.reference === "first"
+            ? undefined
+            : "There is no reading of this coat just set: without it a later one says nothing."
+        }
+      />
+      <NumberField
+        label="Resistance, kΩ"
+        quantity="plain"
+        min={0}
+        value={draft.kOhm}
+        onChange={(kOhm) => set({ kOhm })}
+        hint="Two pins or foil contacts 10–20 mm apart, by alternating current or a short touch. A hundred times the first is what a shop may call dry, once it has proved it."
+        error={errors["kOhm"]}
+      />
+      <NumberField
+        label="Shell temperature"
+        quantity="temp"
+        value={draft.shellC}
+        onChange={(shellC) => set({ shellC })}
+        hint="If you have it; else the room's air stands in."
+        error={errors["shellC"]}
+      />
+    </>
+  );
+}

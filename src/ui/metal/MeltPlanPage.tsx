@@ -1,0 +1,164 @@
+import { useState } from "react";
+import { useLocation, useSearch } from "wouter";
+import { v7 as uuidv7 } from "uuid";
+import { streamOf } from "../../logbook/entry.ts";
+import type { Melt } from "../../logbook/fireStates.ts";
+import { furnaceMemory, usefulPower } from "../../logbook/furnaceMemory.ts";
+import { alloyName, ownAlloy, ownMeltFigures, ownMeltHeat } from "../../logbook/ownAlloy.ts";
+import type { Shop } from "../../logbook/piece.ts";
+import { useFigures, useMelts, useRack, type RackItem } from "../app/live.ts";
+import { paths } from "../app/paths.ts";
+import { useShop } from "../app/shop.tsx";
+import { useFormat } from "../app/useFormat.ts";
+import { withoutEmpty } from "../log/gate.ts";
+import { useForm } from "../log/useForm.ts";
+import { Button } from "../parts/Button.tsx";
+import { Card } from "../parts/Card.tsx";
+import { Page } from "../parts/Page.tsx";
+import { TextField } from "../parts/TextField.tsx";
+import { HazardCard } from "./HazardCard.tsx";
+import { kept } from "./limits.ts";
+import { mayHoldBeryllium, meltLimits, newMelt, weighedIn, type MeltDraft } from "./meltDraft.ts";
+import { MeltFor } from "./MeltFor.tsx";
+import { MeltHeatCard } from "./MeltHeatCard.tsx";
+import { MeltItems } from "./MeltItems.tsx";
+import { mixSum } from "./meltSum.ts";
+import { MixVerdict } from "./MixVerdict.tsx";
+import { wantedCharge } from "./wantedCharge.ts";
+import css from "./metal.module.css";
+
+/** A melt for one or several pieces: what goes in, whether it makes the alloy, and how long it takes. */
+export function MeltPlanPage() {
+  const shop = useFigures();
+  const rack = useRack();
+  const melts = useMelts("ended");
+  const asked = new URLSearchParams(useSearch()).get("piece");
+  if (shop === undefined || rack === undefined || melts === undefined)
+    return <Page title="Plan a melt">{null}</Page>;
+  return <MeltPlan shop={shop} rack={rack} melts={melts} asked={asked} />;
+}
+
+function MeltPlan({
+  shop,
+  rack,
+  melts,
+  asked,
+}: {
+  readonly shop: Shop;
+  readonly rack: readonly RackItem[];
+  readonly melts: readonly Melt[];
+  readonly asked: string | null;
+}) {
+  const { log } = useShop();
+  const format = useFormat();
+  const [, goTo] = useLocation();
+  const [refused, setRefused] = useState<string | null>(null);
+  const of = rack.find(({ standing }) => standing.piece.id === asked)?.standing.piece ?? null;
+  const start: MeltDraft =
+    of === null ? newMelt : { ...newMelt, pieceIds: [of.id], alloyId: of.plan.alloyId ?? null };
+  const form = useForm<MeltDraft>("melt/new", start, asked ?? "");
+  const { draft, set } = form;
+  const alloyNamed = (id: string): string => alloyName(id, shop);
+  const alloy = draft.alloyId === null ? null : ownAlloy(draft.alloyId, shop);
+  const heat = draft.alloyId === null ? null : ownMeltHeat(draft.alloyId, shop);
+  const figures = draft.alloyId === null ? null : ownMeltFigures(draft.alloyId, shop);
+  const furnaces = shop.furnaces.filter(({ retired }) => !retired);
+  const furnace =
+    furnaces.find(({ id }) => id === draft.furnaceId) ??
+    (furnaces.length === 1 ? (furnaces[0] ?? null) : null);
+  const power =
+    furnace === null
+      ? null
+      : usefulPower({
+          furnace,
+          memory: furnaceMemory({ furnaceId: furnace.id, melts, shop }),
+          isHotStart: draft.start === "hot",
+        });
+  const mix = mixSum({ items: draft.items, tableId: alloy?.id ?? "", shop, alloyNamed });
+  const pourC =
+    kept(draft, meltLimits).pourC ??
+    (alloy === null ? null : Math.round((alloy.pourLowC.value + alloy.pourHighC.value) / 2));
+  const wanted = alloy === null ? null : wantedCharge({ draft, rack, alloy, melts, shop });
+  const items = weighedIn(draft.items, alloyNamed);
+
+  const reason =
+    draft.alloyId === null || alloy === null
+      ? "Choose the alloy first."
+      : items.length === 0
+        ? "Weigh something in first."
+        : draft.items.some(mayHoldBeryllium)
+          ? "Scrap that may hold beryllium is not melted: answer its question, or take it out."
+          : pourC === null || pourC < alloy.liquidusC.value
+            ? "The pouring heat is below where it is all melted."
+            : null;
+
+  const plan = async (): Promise<void> => {
+    if (draft.alloyId === null || pourC === null || reason !== null) return;
+    const id = uuidv7();
+    const note = draft.note.trim();
+    const body = withoutEmpty({
+      furnaceId: furnace?.id ?? null,
+      alloyId: draft.alloyId,
+      pieceIds: draft.pieceIds,
+      items,
+      pourC,
+      note: note === "" ? undefined : note,
+    });
+    const done = await log(
+      { do: "log", stream: streamOf("melt", id), type: "melt-planned", body },
+      { quiet: true },
+    );
+    if (!done.ok) return setRefused(done.text);
+    await form.drop();
+    goTo(paths.melt(id));
+  };
+
+  return (
+    <Page title="Plan a melt" back={paths.fire}>
+      <div className={css["columns"]}>
+        <div className={css["column"]}>
+          <MeltFor form={form} shop={shop} rack={rack} wanted={wanted} massKg={mix.massKg} />
+          <MeltItems form={form} shop={shop} />
+        </div>
+        <div className={css["column"]}>
+          <MixVerdict form={form} mix={mix} alloy={alloy} />
+          {alloy !== null && heat !== null && figures !== null && pourC !== null && (
+            <MeltHeatCard
+              form={form}
+              alloy={alloy}
+              heat={heat}
+              figures={figures}
+              massKg={mix.massKg}
+              pourC={pourC}
+              furnaces={furnaces}
+              furnace={furnace}
+              power={power}
+            />
+          )}
+          {alloy !== null && <HazardCard alloy={alloy} />}
+          <Card>
+            <TextField label="Note" multiline value={draft.note} onChange={(note) => set({ note })} />
+            {refused !== null && (
+              <p role="alert" className={css["stop"]}>
+                {refused}
+              </p>
+            )}
+            <Button kind="primary" size="big" disabledReason={reason} onPress={plan}>
+              Plan this melt
+            </Button>
+            {mix.judged?.ok === true && mix.judged.verdict === "fail" && (
+              <p className={css["soft"]}>
+                As it is weighed it is not {alloy?.name}; it can be planned all the same, for a pig or a
+                lesser piece.
+              </p>
+            )}
+            <p className={css["soft"]}>
+              {mix.massKg > 0 ? `${format.show("kg", mix.massKg)} weighed in. ` : ""}The mixture is reckoned
+              here and kept on this device; the log keeps what was weighed in.
+            </p>
+          </Card>
+        </div>
+      </div>
+    </Page>
+  );
+}

@@ -1,0 +1,77 @@
+import { useState } from "react";
+import type { MeltHeat } from "../../physics/melt.ts";
+import { streamOf } from "../../logbook/entry.ts";
+import type { Melt } from "../../logbook/fireStates.ts";
+import { chargedKg, type PowerKnown } from "../../logbook/furnaceMemory.ts";
+import type { Furnace } from "../../logbook/shopThings.ts";
+import { useFleeting } from "../app/fleeting.ts";
+import { useShop } from "../app/shop.tsx";
+import { useFormat } from "../app/useFormat.ts";
+import { Button } from "../parts/Button.tsx";
+import { Card } from "../parts/Card.tsx";
+import { Choice } from "../parts/Choice.tsx";
+import { WhenField } from "../parts/WhenField.tsx";
+import { heatSum } from "./heatSum.ts";
+import { powerBasis, rangeMinutes } from "./heatWords.ts";
+import css from "./metal.module.css";
+
+/** Lights the fire: the lining hot or cold decides how long it takes. */
+export function MeltStart({
+  melt,
+  heat,
+  furnace,
+  powerFor,
+}: {
+  readonly melt: Melt;
+  readonly heat: MeltHeat | null;
+  readonly furnace: Furnace | null;
+  readonly powerFor: (isHotStart: boolean) => PowerKnown | null;
+}) {
+  const { log } = useShop();
+  const format = useFormat();
+  const say = useFleeting((fleeting) => fleeting.say);
+  const [lining, setLining] = useState<"hot" | "cold">("cold");
+  const [at, setAt] = useState<number | null>(null);
+  const power = powerFor(lining === "hot");
+  const sum =
+    heat === null ? null : heatSum({ massKg: chargedKg(melt), heat, pourC: melt.plan.pourC, furnace, power });
+  const start = () =>
+    log({
+      do: "log",
+      stream: streamOf("melt", melt.id),
+      type: "melt-started",
+      body: { hotFurnace: lining === "hot" },
+      ...(at === null ? {} : { at }),
+    });
+  const putAway = async (): Promise<void> => {
+    const body = { pouredKg: 0, piggedKg: 0, dropped: true };
+    const done = await log({ do: "log", stream: streamOf("melt", melt.id), type: "melt-ended", body });
+    if (done.ok) say("The plan was put away.");
+  };
+  return (
+    <Card title="Start it">
+      <Choice
+        label="Lining of the furnace"
+        options={[
+          { value: "cold", label: "Cold" },
+          { value: "hot", label: "Still hot from the last melt" },
+        ]}
+        value={lining}
+        onChange={setLining}
+      />
+      {sum?.times != null && <p className={css["big"]}>{rangeMinutes(sum.times)}</p>}
+      {power !== null && <p className={css["soft"]}>{powerBasis(power, format)}</p>}
+      {furnace === null && <p>No furnace was named, so no time can be told.</p>}
+      <details>
+        <summary>It was started earlier</summary>
+        <WhenField label="Started" at={at} onChange={setAt} />
+      </details>
+      <Button kind="primary" size="big" onPress={start}>
+        The fire is on
+      </Button>
+      <Button kind="quiet" onPress={putAway} debounceMs={700}>
+        Put this plan away
+      </Button>
+    </Card>
+  );
+}

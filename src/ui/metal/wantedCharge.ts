@@ -1,0 +1,59 @@
+import { chargeParts, type ChargeParts } from "../../physics/melt.ts";
+import { lossMemory } from "../../logbook/furnaceMemory.ts";
+import type { Melt } from "../../logbook/fireStates.ts";
+import type { Piece, Shop } from "../../logbook/piece.ts";
+import type { Alloy } from "../../trade/alloys.ts";
+import { meltLossOf } from "../../trade/meltLoss.ts";
+import { marginOf } from "../../trade/volumeRoutes.ts";
+import type { RackItem } from "../app/live.ts";
+import type { MeltDraft } from "./meltDraft.ts";
+
+export type WantedCharge = {
+  readonly parts: ChargeParts;
+  readonly lossShare: number;
+  /** Pieces whose metal isn't known: the charge leaves them out. */
+  readonly unknown: readonly string[];
+};
+
+/** Metal a piece asks for, casting and gating, by its plan; null where the plan doesn't say. */
+export function metalOf({ plan }: Piece, alloy: Alloy | null): number | null {
+  if (plan.metalKg !== undefined && plan.metalKg > 0) return plan.metalKg;
+  return plan.metalLitre === undefined || alloy === null
+    ? null
+    : (plan.metalLitre * alloy.solidKgM3.value) / 1000;
+}
+
+/** What to weigh in for the pieces chosen, with the margin of a measured mass and the shop's own loss; null while none has its metal. */
+export function wantedCharge({
+  draft,
+  rack,
+  alloy,
+  melts,
+  shop,
+}: {
+  readonly draft: Pick<MeltDraft, "pieceIds">;
+  readonly rack: readonly RackItem[];
+  readonly alloy: Alloy;
+  readonly melts: readonly Melt[];
+  readonly shop: Shop;
+}): WantedCharge | null {
+  const pieces = rack
+    .map(({ standing }) => standing.piece)
+    .filter(({ id }) => draft.pieceIds.includes(id))
+    .map((piece) => ({ name: piece.plan.name, kg: metalOf(piece, alloy) }));
+  const castingKg = pieces.reduce((sum, { kg }) => sum + (kg ?? 0), 0);
+  if (!(castingKg > 0)) return null;
+  const learned = lossMemory({ family: alloy.family, melts, shop });
+  const usual = meltLossOf({ alloyId: alloy.id, charge: "mixed-returns" })?.value;
+  const lossShare =
+    learned.kind === "learned"
+      ? Math.min(0.6, learned.lossShare)
+      : usual === undefined
+        ? 0.03
+        : (usual.low + usual.high) / 2;
+  return {
+    parts: chargeParts({ castingKg, gatingKg: 0, marginShare: marginOf.weighed.value, lossShare }),
+    lossShare,
+    unknown: pieces.filter(({ kg }) => kg === null).map(({ name }) => name),
+  };
+}

@@ -1,0 +1,32 @@
+import { Link } from "wouter";
+import { paths } from "../app/paths.ts";
+import { useFormat } from "../app/useFormat.ts";
+import { planWords } from "../format/planWords.ts";
+import { Button } from "../parts/Button.tsx";
+import { Card } from "../parts/Card.tsx";
+import css from "./pattern.module.css";
+import type { StartPattern } from "./useStartPattern.ts";
+
+/** What a new piece brings along from its mesh. */
+export function FromPattern({
+  pattern: { name, plan },
+  onLeave,
+}: {
+  readonly pattern: StartPattern;
+  readonly onLeave: () => void;
+}) {
+  const format = useFormat();
+  const { recipeId: _, patternId, ...told } = plan;
+  return (
+    <Card title="From its pattern">
+      <p>
+        {patternId === undefined ? name : <Link href={paths.pattern(patternId)}>{name}</Link>}:{" "}
+        {planWords(told, { format, recipe: (id) => id }).join(", ") || "nothing known yet"}.
+      </p>
+      <p className={css["soft"]}>All of it can be changed in the plan.</p>
+      <Button kind="quiet" onPress={onLeave}>
+        Start without it
+      </Button>
+    </Card>
+  );
+}

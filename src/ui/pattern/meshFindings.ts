@@ -1,0 +1,75 @@
+import type { PatternStudy } from "./patternStudy.ts";
+
+/** What is to be said of a mesh, the gravest first, and how grave it is. */
+export function meshFindings(
+  { found, holesClosed, seamsJoined }: Pick<PatternStudy, "found" | "holesClosed" | "seamsJoined">,
+  { isWhole, count }: { readonly isWhole: boolean; readonly count: (n: number) => string },
+): { readonly level: "clear" | "note" | "watch"; readonly findings: readonly string[] } {
+  const { measures, filed, mended, analysed } = found;
+  const watch: string[] = [];
+  const note: string[] = [];
+  if (!measures.watertight) watch.push(openWords(found, count));
+  if (enclosesNothing(measures))
+    watch.push(
+      "It encloses next to nothing: a surface without thickness. Give it a thickness where it was made.",
+    );
+  if (measures.overlaps)
+    watch.push(
+      "Bodies run into each other. Metal is reckoned with what they share counted once; join them where the pattern was made to be sure.",
+    );
+  if (measures.farOff)
+    watch.push(
+      "It lies so far from its origin that the file has lost fine digits. Move it to the origin and export again.",
+    );
+  if (filed.insideOut) note.push("The mesh was inside out and was turned.");
+  if (mended.turnedBodies > 0 && !filed.insideOut)
+    note.push(`${some(mended.turnedBodies, "body was", "bodies were", count)} inside out and turned.`);
+  if (mended.turnedOver > 0)
+    note.push(
+      `${some(mended.turnedOver, "face looked", "faces looked", count)} the wrong way and was turned.`,
+    );
+  if (seamsJoined) note.push("Open edges a hair apart were joined as you said.");
+  if (mended.cappedCount > 0)
+    note.push(
+      `${some(mended.cappedCount, "hole was", "holes were", count)} closed${holesClosed ? " as you said" : ""}: ` +
+        `the widest is ${(100 * Math.max(...mended.capped.map(({ share }) => share))).toFixed(0)}% of the size across.`,
+    );
+  if (mended.degenerate > 0)
+    note.push(`${some(mended.degenerate, "face", "faces", count)} without an area left out.`);
+  if (!analysed.isWhole)
+    note.push(
+      `This mesh is more than this device carries: volume and surface are of the whole of it, all else is reckoned on a lighter copy of ${count(analysed.triangles)} triangles.`,
+    );
+  else if (!isWhole)
+    note.push(
+      "The file itself is not here any more, so what is new is reckoned on the copy that is shown. Open the file again for the whole mesh.",
+    );
+  const { components } = measures;
+  if (watch.length + note.length === 0 && components === 1)
+    return { level: "clear", findings: ["Watertight: one closed skin, nothing had to be mended."] };
+  if (measures.watertight && components > 1)
+    note.push(
+      `${count(components)} closed skins: bodies that touch nowhere, or hollows in one. Each body wants a gate of its own.`,
+    );
+  const sound = measures.watertight ? ["Watertight."] : [];
+  return { level: watch.length > 0 ? "watch" : "note", findings: [...watch, ...sound, ...note] };
+}
+
+/** Less than a millionth of the cube over its diagonal: thinner than any wall. */
+const enclosesNothing = ({ watertight, volume, box }: PatternStudy["found"]["measures"]): boolean =>
+  watertight && volume !== null && Math.abs(volume) < 1e-6 * box.diagonal ** 3;
+
+const reasonWords = {
+  border: "it has open edges",
+  "non-manifold": "edges carry more than two faces",
+  flipped: "faces look both ways",
+} as const;
+
+function openWords({ measures }: PatternStudy["found"], count: (n: number) => string): string {
+  const reasons = (measures.openVolume?.reasons ?? []).map((reason) => reasonWords[reason]).join(", ");
+  const edges = measures.borderEdges + measures.nonManifoldEdges + measures.flippedEdges;
+  return `Not watertight: ${reasons} (${count(edges)} edges). Its volume is a range at best.`;
+}
+
+const some = (n: number, one: string, many: string, count: (n: number) => string): string =>
+  n === 1 ? `1 ${one}` : `${count(n)} ${many}`;

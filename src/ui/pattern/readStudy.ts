@@ -1,0 +1,32 @@
+import { noResults } from "./patternResults.ts";
+import type { PatternStudy } from "./patternStudy.ts";
+import { sumsVersion } from "./sumsVersion.ts";
+
+/**
+ * A kept pattern as it was left, null when it is none of ours. What older sums found is let go, to be found again; what
+ * the maker did to it stays.
+ */
+export function readStudy(kept: unknown): PatternStudy | null {
+  if (!isStudy(kept)) return null;
+  return kept.sumsVersion === sumsVersion ? kept : { ...kept, ...noResults, sumsVersion };
+}
+
+function isStudy(kept: unknown): kept is PatternStudy {
+  if (!isRecord(kept) || !isRecord(kept["file"]) || !isRecord(kept["found"])) return false;
+  const { found } = kept;
+  const display = found["display"];
+  return (
+    typeof kept["id"] === "string" &&
+    typeof kept["name"] === "string" &&
+    Array.isArray(kept["marks"]) &&
+    Array.isArray(kept["bars"]) &&
+    Array.isArray(kept["up"]) &&
+    isRecord(found["measures"]) &&
+    isRecord(display) &&
+    display["pos"] instanceof Float32Array &&
+    display["idx"] instanceof Uint32Array
+  );
+}
+
+const isRecord = (value: unknown): value is Readonly<Record<string, unknown>> =>
+  typeof value === "object" && value !== null;

@@ -1,0 +1,122 @@
+import { Link } from "wouter";
+import type { Pour } from "../../logbook/fireStates.ts";
+import type { ShellCourse } from "../../logbook/pourCourse.ts";
+import { knockoutHeatOf, usualKnockoutMin } from "../../trade/knockoutHeat.ts";
+import { paths } from "../app/paths.ts";
+import { useFormat } from "../app/useFormat.ts";
+import { ago, clockTime, soonTime } from "../format/time.ts";
+import { cautionLines } from "../log/cautions.ts";
+import { MeltEndForm } from "../metal/MeltEndForm.tsx";
+import { Card } from "../parts/Card.tsx";
+import { LinkButton } from "../parts/LinkButton.tsx";
+import { FullMass } from "./FullMass.tsx";
+import type { KnockoutTimes } from "./knockoutTimes.ts";
+import type { PourParts } from "./pourParts.ts";
+import styles from "./pour.module.css";
+
+/** Full shells: when they are frozen, when they may be broken out; and what is left in the crucible. */
+export function AfterPour({
+  pour,
+  parts,
+  courses,
+  knockouts,
+  now,
+  isAllFull,
+}: {
+  readonly pour: Pour;
+  readonly parts: PourParts;
+  readonly courses: readonly ShellCourse[];
+  readonly knockouts: readonly (KnockoutTimes | null)[];
+  readonly now: number;
+  readonly isAllFull: boolean;
+}) {
+  const format = useFormat();
+  const { alloy, melt, furnace } = parts;
+  const full = courses.filter(({ stage }) => stage === "full");
+  if (full.length === 0) return null;
+  const heat = alloy === null ? null : knockoutHeatOf(alloy);
+  const isLeft = full.some(({ knockedOut }) => !knockedOut);
+  return (
+    <>
+      <Card title="Full">
+        <ul className={styles["list"]}>
+          {full.map((course) => {
+            const times = knockouts.find((one) => one?.pieceId === course.pieceId) ?? null;
+            return (
+              <li key={course.pieceId}>
+                <strong>
+                  <Link href={paths.piece(course.pieceId)}>{course.name}</Link>
+                </strong>
+                <span>full at {clockTime(course.full?.at ?? now, format.locale)}</span>
+                {times !== null && (
+                  <>
+                    <span>
+                      {times.frozenAt === null
+                        ? "When it is frozen through is not known: its thickest section was not measured."
+                        : times.frozenAt <= now
+                          ? "Frozen through by the estimate."
+                          : `Frozen through about ${clockTime(times.frozenAt, format.locale)}: nobody moves it before.`}
+                    </span>
+                    {course.knockedOut ? (
+                      <span>Broken out.</span>
+                    ) : (
+                      <>
+                        <span className={styles["order"]}>
+                          Not out of the shell before {soonTime(times.outAt, now, format.locale)},{" "}
+                          {ago(times.outAt, now)}
+                        </span>
+                        <span className={styles["soft"]}>
+                          {times.from === "usual"
+                            ? `Usual for small bronzes, ${usualKnockoutMin.value} min (${usualKnockoutMin.source}).`
+                            : "Estimate: the core below its limit, and ten freezings at least. Recesses and crowded branches take up to twice as long."}
+                        </span>
+                        {times.outAt <= now && (
+                          <div>
+                            <LinkButton
+                              kind="primary"
+                              href={paths.logFor(course.pieceId, "shell-knocked-out")}
+                            >
+                              Log the knockout
+                            </LinkButton>
+                          </div>
+                        )}
+                      </>
+                    )}
+                  </>
+                )}
+                <FullMass key={course.full?.id} course={course} startKg={massOf(parts, course)} />
+              </li>
+            );
+          })}
+        </ul>
+        {heat !== null && isLeft && (
+          <p>
+            The core must be below {format.show("temp", heat.value)} ({heat.source}).{" "}
+            {heat.note !== undefined && <strong>{heat.note}</strong>}
+          </p>
+        )}
+        {isLeft && (
+          <ul>
+            {cautionLines("knock-out", format, alloy?.hazards ?? null).map((line) => (
+              <li key={line}>{line}</li>
+            ))}
+          </ul>
+        )}
+      </Card>
+      {isAllFull && melt !== null && melt.startedAt !== null && melt.ended === null && (
+        <>
+          <p className={styles["warn"]}>
+            What is left in the crucible goes into the dry, hot ingot mould now, and the melt is ended.
+          </p>
+          <MeltEndForm melt={melt} furnace={furnace} />
+        </>
+      )}
+      {isAllFull && melt === null && pour.ended === null && (
+        <p className={styles["warn"]}>What is left in the crucible goes into the dry, hot ingot mould now.</p>
+      )}
+    </>
+  );
+}
+
+const massOf = ({ shells }: PourParts, { pieceId }: ShellCourse): number =>
+  shells.find(({ id }) => id === pieceId)?.metalKg ?? 1;

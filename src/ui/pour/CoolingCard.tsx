@@ -1,0 +1,127 @@
+import { useMemo, useState } from "react";
+import { hotSandC } from "../../physics/heat.ts";
+import type { Alloy } from "../../trade/alloys.ts";
+import type { MeltFigures } from "../../trade/meltFigures.ts";
+import { preheatOf } from "../../trade/preheat.ts";
+import {
+  faceAt,
+  latestOf,
+  leastFaceC,
+  leaveKilnC,
+  shellCooling,
+  startingSectionMm,
+  type PourShell,
+  type ShellBed,
+} from "../../logbook/pourShells.ts";
+import { useFormat } from "../app/useFormat.ts";
+import { Card } from "../parts/Card.tsx";
+import { Choice } from "../parts/Choice.tsx";
+import { CoolingChart } from "./CoolingChart.tsx";
+import { MisrunLines } from "./MisrunLines.tsx";
+import styles from "./pour.module.css";
+
+type Props = {
+  readonly shells: readonly PourShell[];
+  readonly alloy: Alloy | null;
+  readonly figures: MeltFigures | null;
+  readonly startC: number;
+  readonly metalC: number;
+  readonly carryMin: number;
+  readonly place: ShellBed;
+};
+
+const beds = ["air", "cold-sand", "hot-sand"] as const;
+const bedNames = { air: "free in air", "cold-sand": "in cold sand", "hot-sand": "in hot sand" } as const;
+
+/** Out of the kiln: how the face that metal meets cools, and how long there is. */
+export function CoolingCard({ shells, alloy, figures, startC, metalC, carryMin, place }: Props) {
+  const format = useFormat();
+  const [askedId, setAsked] = useState<string | null>(null);
+  const shell = shells.find(({ id }) => id === askedId) ?? shells[0];
+  const { bed, sandC, airC, family } = place;
+  const wallMm = shell?.wallMm ?? 8;
+  const curves = useMemo(
+    () =>
+      beds.map((one) => ({
+        bed: one,
+        rows: shellCooling({
+          wallMm,
+          startC,
+          airC,
+          family,
+          bed: one,
+          sandC: one === "hot-sand" ? (sandC ?? hotSandC) : undefined,
+        }),
+      })),
+    [wallMm, startC, airC, family, sandC],
+  );
+  if (shell === undefined) return null;
+  const rows = curves.find((curve) => curve.bed === bed)?.rows ?? [];
+  const least = alloy === null ? null : leastFaceC(alloy, shell.thinnestMm);
+  const latest = latestOf(rows, least?.value ?? null);
+  const face = faceAt(rows, carryMin);
+  const usual = alloy === null ? null : preheatOf({ alloy, wallMm: shell.thinnestMm ?? startingSectionMm });
+  const leaveC =
+    usual === null ? null : leaveKilnC({ ...place, wallMm, aimC: usual.value.lowC, minutes: carryMin });
+  const temp = (c: number): string => format.show("temp", c);
+  const min = (value: number): string => `${format.number(value, 1)} min`;
+  return (
+    <Card title="Out of the kiln">
+      {shells.length > 1 && (
+        <Choice
+          label="Shell"
+          options={shells.map(({ id, name }) => ({ value: id, label: name }))}
+          value={shell.id}
+          onChange={setAsked}
+        />
+      )}
+      {latest !== null && least !== null && (
+        <p className={latest.neverWarmEnough ? styles["stop"] : styles["order"]}>
+          {latest.neverWarmEnough
+            ? `At ${temp(startC)} it leaves the kiln too cold: the face must have ${temp(least.value)} when metal comes.`
+            : latest.surelyMin === null
+              ? `Metal may come at any time in the first ${latest.reachedMin} min: the face stays above ${temp(least.value)}.`
+              : `Metal by ${min(latest.surelyMin)} after the kiln's door${latest.likelyMin === null ? "" : `, at the very latest ${min(latest.likelyMin)}`}: then the face is at ${temp(least.value)}.`}
+        </p>
+      )}
+      {face !== null && (
+        <p>
+          After {min(carryMin)} {bedNames[bed]} the face that metal meets is at about{" "}
+          <strong>{temp(Math.round(face.likelyC))}</strong> ({temp(Math.round(face.lowC))} to{" "}
+          {temp(Math.round(face.highC))}).
+        </p>
+      )}
+      {usual !== null && face !== null && face.likelyC < usual.value.lowC && (
+        <p className={styles["warn"]}>
+          {leaveC === null
+            ? `No shell can leave the kiln hot enough to have the usual ${temp(usual.value.lowC)} then: shorten the way.`
+            : `Let it leave the kiln at ${temp(Math.ceil(leaveC / 10) * 10)} and it still has the usual ${temp(usual.value.lowC)} when metal comes.`}
+        </p>
+      )}
+      <CoolingChart curves={curves} bed={bed} leastC={least?.value ?? null} />
+      {alloy !== null && figures !== null && (
+        <MisrunLines
+          alloy={alloy}
+          figures={figures}
+          shell={shell}
+          metalC={metalC}
+          faceC={face?.likelyC ?? startC}
+        />
+      )}
+      <details>
+        <summary>How this is reckoned</summary>
+        <p>
+          Heat conducted through a wall of {format.show("mm", wallMm)}, from {temp(startC)} throughout, air at{" "}
+          {temp(airC)}; outside it radiates and air takes heat away, or sand does; the closed cavity gives
+          nothing. One dimension: edges and thin lips are colder. The band is what is not known of a shell’s
+          conductivity, heat and face. Derived; still-air film 8 W/(m²·K) after Churchill &amp; Chu.
+        </p>
+        {least !== null && <p>Least heat of the face: {least.source}.</p>}
+      </details>
+      <p className={styles["soft"]}>
+        Cold sand takes more heat than air in the first minutes; hot sand is what helps. An estimate is never
+        leave to pour.
+      </p>
+    </Card>
+  );
+}

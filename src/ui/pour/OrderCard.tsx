@@ -1,0 +1,94 @@
+import type { PourOrder } from "../../physics/pourOrder.ts";
+import { metalCooling } from "../../logbook/pourShells.ts";
+import { useFormat } from "../app/useFormat.ts";
+import { Card } from "../parts/Card.tsx";
+import type { PourParts } from "./pourParts.ts";
+import styles from "./pour.module.css";
+
+const problemWords = {
+  "metal-short": "not enough metal is left for it",
+  "metal-cold": "the metal is too cold by then",
+  "shell-cold": "the shell is too cold before metal comes",
+} as const;
+
+/** Which shell goes first and why, and whether metal and heat last. */
+export function OrderCard({
+  parts,
+  order,
+  metalC,
+  carryMin,
+}: {
+  readonly parts: PourParts;
+  readonly order: PourOrder | null;
+  readonly metalC: number;
+  readonly carryMin: number;
+}) {
+  const format = useFormat();
+  const { shells, metalKg, wantedKg, figures, airC } = parts;
+  const kg = (value: number): string => format.show("kg", value);
+  if (order === null || metalKg === null || figures === null)
+    return (
+      <Card title={shells.length > 1 ? "Order of the shells" : "Does the metal last?"}>
+        <p>
+          {parts.alloy === null
+            ? "No metal is planned for these shells: give one of them an alloy, or name a melt."
+            : wantedKg === null
+              ? "Not every shell says how much metal it holds, so nobody can say whether it is enough."
+              : "Say how much metal is in the crucible, or name a melt, and it is reckoned whether metal and heat last."}
+        </p>
+        {shells.length > 1 && <p className={styles["soft"]}>Until then: the thinnest first.</p>}
+      </Card>
+    );
+  const nameOf = (id: string): string => shells.find((shell) => shell.id === id)?.name ?? id;
+  const coolK = metalCooling({ metalKg, metalC, airC, figures });
+  return (
+    <Card
+      title={shells.length > 1 ? "Order of the shells" : "Does the metal last?"}
+      tone={order.isEnough ? "plain" : "hold"}
+    >
+      <p>
+        <strong>{order.isEnough ? "Metal and heat last." : "It does not last."}</strong> {kg(metalKg)} melted
+        {wantedKg === null ? "" : `, ${kg(wantedKg)} wanted`}
+        {order.metalLeftKg > 0.005 ? `; ${kg(order.metalLeftKg)} left for the ingot mould.` : "."}
+      </p>
+      <ol className={`${styles["list"]} ${styles["ordered"]}`}>
+        {order.turns.map((turn) => (
+          <li key={turn.id}>
+            <strong>{nameOf(turn.id)}</strong>
+            <span>
+              full after {format.number(turn.endMin, 1)} min, metal then {format.show("temp", turn.metalC)}
+              {turn.spareMin === null
+                ? ""
+                : turn.spareMin >= 0
+                  ? `, ${format.number(turn.spareMin, 1)} min to spare`
+                  : `, ${format.number(-turn.spareMin, 1)} min too late`}
+            </span>
+            {turn.problems.length > 0 && (
+              <p className={styles["stop"]}>
+                {capital(turn.problems.map((problem) => problemWords[problem]).join("; "))}.
+              </p>
+            )}
+          </li>
+        ))}
+      </ol>
+      {shells.length > 1 && (
+        <p className={styles["soft"]}>
+          The one whose time runs out first goes first; of equals the thinnest. Each shell leaves the kiln at
+          its turn.
+        </p>
+      )}
+      <details>
+        <summary>How this is reckoned</summary>
+        <p>
+          In the crucible the metal loses about {format.show("tempDiff", coolK)} a minute through its open
+          face (derived: radiation of half a black face and still air; estimate, half to twice). A shell takes{" "}
+          {format.number(carryMin, 1)} min from the kiln to metal and 0.2 min to fill. It still fills down to{" "}
+          {format.show("tempDiff", 60)} over the liquidus (common practice, no source). Order: Jackson’s rule
+          (1955), the earliest due first.
+        </p>
+      </details>
+    </Card>
+  );
+}
+
+const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);

@@ -1,0 +1,172 @@
+import { useState } from "react";
+import { streamOf } from "../../logbook/entry.ts";
+import type { Pour } from "../../logbook/fireStates.ts";
+import { lastMark, type ShellCourse } from "../../logbook/pourCourse.ts";
+import { faceAt, latestOf, leastFaceC, shellCooling, type ShellBed } from "../../logbook/pourShells.ts";
+import { useFleeting } from "../app/fleeting.ts";
+import { useShop } from "../app/shop.tsx";
+import { useFormat } from "../app/useFormat.ts";
+import { BigKey } from "../dip/BigKey.tsx";
+import { LatestGauge } from "./LatestGauge.tsx";
+import { SkipStepper } from "./SkipStepper.tsx";
+import type { PourParts } from "./pourParts.ts";
+import styles from "./pour.module.css";
+
+type Props = {
+  readonly pour: Pour;
+  readonly parts: PourParts;
+  readonly courses: readonly ShellCourse[];
+  readonly turn: ShellCourse | null;
+  readonly now: number;
+  readonly place: ShellBed;
+};
+
+/** One shell at a time, one big key: out of the kiln, pour start, full. */
+export function PourAct({ pour, parts, courses, turn, now, place }: Props) {
+  const { log, clock } = useShop();
+  const format = useFormat();
+  const say = useFleeting((fleeting) => fleeting.say);
+  const [shellC, setShellC] = useState<number | null>(null);
+  const [metalC, setMetalC] = useState<number | null>(null);
+  if (turn === null) return null;
+  const { pieceId, name, stage, out, begun } = turn;
+  const shell = parts.shells.find(({ id }) => id === pieceId);
+  const stream = streamOf("piece", pieceId);
+  const pourId = pour.id;
+  const startC = out?.shellC ?? pour.plan.shellC;
+  const rows = shell === undefined ? [] : shellCooling({ ...place, wallMm: shell.wallMm, startC });
+  const least = parts.alloy === null ? null : leastFaceC(parts.alloy, shell?.thinnestMm ?? null);
+  const latest = latestOf(rows, least?.value ?? null);
+  const outMin = out === null ? null : Math.max(0, (now - out.at) / 60_000);
+  const face = outMin === null ? null : faceAt(rows, outMin);
+  const last = lastMark(courses);
+  const isGo = pour.decided?.go === true;
+
+  const takeOut = () => log({ do: "log", stream, type: "shell-out-of-kiln", body: { shellC, pourId } });
+  const begin = () => log({ do: "log", stream, type: "pour-begun", body: { metalC, pourId } });
+  const fill = async (): Promise<void> => {
+    const minutes = out === null ? null : ((begun?.at ?? clock()) - out.at) / 60_000;
+    const at = minutes === null ? null : faceAt(rows, minutes);
+    const done = await log({
+      do: "log",
+      stream,
+      type: "metal-poured",
+      body: {
+        metalC: begun?.metalC ?? metalC,
+        shellC: at === null ? (out?.shellC ?? null) : Math.round(at.likelyC),
+        massKg: null,
+        outOfKilnMin: minutes === null ? null : Math.round(minutes * 100) / 100,
+        pourId,
+        ...(at === null ? {} : { note: "shell at the metal: reckoned" }),
+      },
+    });
+    if (done.ok) say(`${name} is full.`);
+  };
+  const takeBack = () =>
+    last &&
+    log({
+      do: "strike",
+      stream: streamOf("piece", last.pieceId),
+      entryId: last.entryId,
+      reason: "taken back at the pour",
+    });
+
+  return (
+    <section className={`${styles["moment"]} ${styles["act"]}`} aria-label="The pour">
+      <div>
+        <h2>{courses.length > 1 ? `Shell ${courses.indexOf(turn) + 1} of ${courses.length}` : "The pour"}</h2>
+        <p className={styles["shellName"]}>{name}</p>
+      </div>
+      {!isGo && stage === "waiting" && (
+        <p className={styles["stop"]}>
+          {pour.decided === null ? "No go has been given on the sheet." : "The sheet says no go."} What is
+          tapped here is logged all the same.
+        </p>
+      )}
+      {stage !== "waiting" && outMin !== null && (
+        <>
+          <p className={styles["running"]} role="timer" aria-label="Minutes out of the kiln">
+            {clockOf(
+              stage === "pouring" && begun !== null ? (begun.at - (out?.at ?? begun.at)) / 60_000 : outMin,
+            )}{" "}
+            <small>out of the kiln</small>
+          </p>
+          {latest !== null && (
+            <LatestGauge
+              outMin={
+                stage === "pouring" && begun !== null ? (begun.at - (out?.at ?? begun.at)) / 60_000 : outMin
+              }
+              latest={latest}
+            />
+          )}
+          {face !== null && stage === "out" && (
+            <p>
+              Face now about <strong>{format.show("temp", Math.round(face.likelyC / 5) * 5)}</strong>
+              {least === null ? "" : `, least ${format.show("temp", least.value)}`} (estimate).
+            </p>
+          )}
+        </>
+      )}
+      {stage === "waiting" && (
+        <>
+          <BigKey main onPress={takeOut} under={name}>
+            Out of the kiln
+          </BigKey>
+          <SkipStepper
+            label="Shell, read"
+            unread="Shell not read: set it"
+            quantity="temp"
+            start={pour.plan.shellC}
+            step={10}
+            low={0}
+            high={1300}
+            value={shellC}
+            onChange={setShellC}
+          />
+        </>
+      )}
+      {stage === "out" && (
+        <>
+          <BigKey
+            main
+            onPress={begin}
+            under={metalC === null ? "metal not read" : `metal ${format.show("temp", metalC)}`}
+          >
+            Pour start
+          </BigKey>
+          <SkipStepper
+            label="Metal, read"
+            unread="Metal not read: set it"
+            quantity="temp"
+            start={pour.plan.metalC}
+            step={10}
+            low={100}
+            high={2150}
+            value={metalC}
+            onChange={setMetalC}
+          />
+        </>
+      )}
+      {stage === "pouring" && begun !== null && (
+        <BigKey
+          main
+          onPress={fill}
+          under={`pouring for ${Math.max(0, Math.round((now - begun.at) / 1000))} s`}
+        >
+          Full
+        </BigKey>
+      )}
+      {last !== null && <BigKey onPress={takeBack}>Take back the last tap</BigKey>}
+      <p className={styles["soft"]}>
+        If the wall leaks: step back, let it run into the sand. Never water. Local codes and licensed practice
+        come first.
+      </p>
+    </section>
+  );
+}
+
+/** Minutes and seconds as on a watch. */
+function clockOf(minutes: number): string {
+  const seconds = Math.max(0, Math.floor(minutes * 60));
+  return `${Math.floor(seconds / 60)}:${String(seconds % 60).padStart(2, "0")}`;
+}

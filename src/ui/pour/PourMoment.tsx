@@ -1,0 +1,84 @@
+import type { Pour } from "../../logbook/fireStates.ts";
+import type { PourPlan } from "../../physics/pourDay.ts";
+import { trackOrder } from "../../logbook/pourSteps.ts";
+import { paths } from "../app/paths.ts";
+import { useShop } from "../app/shop.tsx";
+import { useFormat } from "../app/useFormat.ts";
+import { ago, clockTime, dayTime } from "../format/time.ts";
+import { Button } from "../parts/Button.tsx";
+import { LinkButton } from "../parts/LinkButton.tsx";
+import { correctedPlan } from "./correctedPlan.ts";
+import { clashWords, holdWords, lateWords } from "./pourStepWords.ts";
+import styles from "./pour.module.css";
+
+/** The moment everything meets at, how it has moved, and what to hold until then. */
+export function PourMoment({
+  pour,
+  plan,
+  now,
+  awakeWords,
+}: {
+  readonly pour: Pour;
+  readonly plan: PourPlan;
+  readonly now: number;
+  readonly awakeWords: string;
+}) {
+  const { log } = useShop();
+  const format = useFormat();
+  const { locale } = format;
+  const late = trackOrder.find((track) => track === plan.lateTrack);
+  const isMoved = plan.movedMin >= 1;
+  const keep = () =>
+    log(
+      correctedPlan(
+        pour,
+        { pourAt: Math.ceil(plan.pourAt / 60_000) * 60_000 },
+        `moved ${Math.round(plan.movedMin)} min`,
+      ),
+    );
+  return (
+    <section className={styles["moment"]} aria-label="When metal moves">
+      <h2>Metal moves</h2>
+      <p className={styles["huge"]}>{dayTime(plan.pourAt, now, locale)}</p>
+      <p>
+        <strong>{ago(plan.pourAt, now)}</strong>
+      </p>
+      {isMoved && (
+        <>
+          <p className={styles["warn"]} role="status">
+            {Math.round(plan.movedMin)} min later than the plan’s {clockTime(pour.plan.pourAt, locale)}
+            {late === undefined ? "." : `: ${lateWords[late]}.`} The other tracks are planned again.
+          </p>
+          <div className={styles["keys"]}>
+            <Button onPress={keep}>Plan for {clockTime(plan.pourAt, locale)} from here on</Button>
+          </div>
+        </>
+      )}
+      {plan.advice.length > 0 && (
+        <ul className={styles["orders"]} aria-label="What to hold">
+          {plan.advice.map((advice) => (
+            <li key={`${advice.track} ${advice.step}`}>{holdWords(advice, { locale, now })}</li>
+          ))}
+        </ul>
+      )}
+      {plan.clashes
+        .filter(({ untilAt }) => untilAt > now)
+        .map((clash) => (
+          <p key={`${clash.what} ${clash.fromAt}`} className={styles["warn"]}>
+            {clashWords(clash, format)}
+          </p>
+        ))}
+      {pour.decided === null ? (
+        <div className={styles["keys"]}>
+          <LinkButton href={paths.pourSheet(pour.id)}>Go through the pour sheet</LinkButton>
+        </div>
+      ) : (
+        <p className={pour.decided.go ? undefined : styles["stop"]}>
+          {pour.decided.go ? "Go" : "No go"}, said {pour.decided.name} {dayTime(pour.decided.at, now, locale)}
+          .
+        </p>
+      )}
+      <p className={styles["soft"]}>{awakeWords}</p>
+    </section>
+  );
+}

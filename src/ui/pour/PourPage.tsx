@@ -1,0 +1,80 @@
+import { useParams } from "wouter";
+import { readTold } from "../../logbook/pourTold.ts";
+import { useArchive, useFigures, useMelts, usePour, useRack, useRuns } from "../app/live.ts";
+import { paths } from "../app/paths.ts";
+import { Empty } from "../parts/Empty.tsx";
+import { Page } from "../parts/Page.tsx";
+import { PourDayView } from "./PourDayView.tsx";
+import { PourSheet } from "./PourSheet.tsx";
+import { pourParts, type PourParts } from "./pourParts.ts";
+import type { Pour } from "../../logbook/fireStates.ts";
+import type { Entry } from "../../logbook/entry.ts";
+
+type Found = { readonly pour: Pour; readonly entries: readonly Entry[]; readonly parts: PourParts };
+
+/** A pour with all it rests on; undefined while it loads, null when there is none of that id. */
+function useFound(id: string): Found | null | undefined {
+  const found = usePour(id);
+  const rack = useRack();
+  const archive = useArchive();
+  const runs = useRuns();
+  const melts = useMelts();
+  const shop = useFigures();
+  if (found === null) return null;
+  if (
+    found === undefined ||
+    rack === undefined ||
+    archive === undefined ||
+    runs === undefined ||
+    melts === undefined ||
+    shop === undefined
+  )
+    return undefined;
+  const { pour, entries } = found;
+  const all = [...rack, ...archive];
+  const items = pour.pieceIds.flatMap(
+    (pieceId) => all.find(({ standing }) => standing.piece.id === pieceId) ?? [],
+  );
+  const told = readTold(pour.plan.note);
+  // What was told is in the plan's order; a piece that is not on this device leaves its place.
+  const thinnestMm = items.map(
+    ({ standing }) => told.thinnestMm[pour.pieceIds.indexOf(standing.piece.id)] ?? null,
+  );
+  const parts = pourParts({
+    items,
+    run: runs.find((run) => run.id === pour.plan.runId) ?? null,
+    melt: melts.find((melt) => melt.id === pour.plan.meltId) ?? null,
+    melts: melts.filter(({ ended }) => ended !== null),
+    shop,
+    told: { metalKg: told.metalKg, thinnestMm },
+  });
+  return { pour, entries, parts };
+}
+
+/** A pour day: its tracks live, the pour itself, and what comes after. */
+export function PourPage() {
+  const { id = "" } = useParams();
+  const found = useFound(id);
+  if (found === undefined) return <Page title="Pour">{null}</Page>;
+  if (found === null) return <NoPour />;
+  return <PourDayView key={id} pour={found.pour} entries={found.entries} parts={found.parts} />;
+}
+
+/** Its sheet, to go through and to print. */
+export function PourSheetPage() {
+  const { id = "" } = useParams();
+  const found = useFound(id);
+  if (found === undefined) return <Page title="Pour sheet">{null}</Page>;
+  if (found === null) return <NoPour />;
+  return <PourSheet key={id} pour={found.pour} parts={found.parts} />;
+}
+
+function NoPour() {
+  return (
+    <Page title="No such pour" back={paths.fire}>
+      <Empty title="There is no such pour">
+        <p>It is not in this device’s log.</p>
+      </Empty>
+    </Page>
+  );
+}

@@ -1,0 +1,166 @@
+import { streamOf } from "../../logbook/entry.ts";
+import type { Pour } from "../../logbook/fireStates.ts";
+import { trackOrder } from "../../logbook/pourSteps.ts";
+import type { PlannedStep, PlannedTrack, PourPlan } from "../../physics/pourDay.ts";
+import { paths } from "../app/paths.ts";
+import { useShop } from "../app/shop.tsx";
+import { useFormat } from "../app/useFormat.ts";
+import { ago, clockTime, duration } from "../format/time.ts";
+import { BigKey } from "../dip/BigKey.tsx";
+import { Button } from "../parts/Button.tsx";
+import { LinkButton } from "../parts/LinkButton.tsx";
+import { correctedPlan } from "./correctedPlan.ts";
+import type { PourParts } from "./pourParts.ts";
+import { stepWords, trackNames } from "./pourStepWords.ts";
+import styles from "./pour.module.css";
+
+type Props = {
+  readonly pour: Pour;
+  readonly plan: PourPlan;
+  readonly sensed: ReadonlySet<string>;
+  readonly parts: PourParts;
+  readonly now: number;
+};
+
+const minuteMs = 60_000;
+
+/** Every track with the step it is at and one big key. Their order stands still: a key must not move under a thumb. */
+export function TrackCards(props: Props) {
+  const { tracks } = props.plan;
+  const soonest = Math.min(...tracks.map(dueAt));
+  return (
+    <ul className={styles["tracks"]} aria-label="Tracks">
+      {tracks.map((track) => (
+        <OneTrack key={track.id} {...props} track={track} isNext={dueAt(track) === soonest} />
+      ))}
+    </ul>
+  );
+}
+
+const currentOf = ({ steps }: PlannedTrack): PlannedStep | undefined =>
+  steps.find(({ state }) => state !== "done");
+
+const dueAt = (track: PlannedTrack): number => {
+  const step = currentOf(track);
+  if (step === undefined) return Infinity;
+  return step.state === "running" ? step.endAt : step.startAt;
+};
+
+function OneTrack({
+  pour,
+  plan,
+  sensed,
+  parts,
+  now,
+  track,
+  isNext,
+}: Props & { readonly track: PlannedTrack; readonly isNext: boolean }) {
+  const { log } = useShop();
+  const { locale } = useFormat();
+  const name = trackOrder.find((one) => one === track.id) ?? "people";
+  const step = currentOf(track);
+  const isLate = plan.lateTrack === track.id && plan.movedMin >= 1;
+  const next = step === undefined ? undefined : track.steps[track.steps.indexOf(step) + 1];
+  const marks = pour.marks.filter((mark) => track.steps.some(({ id }) => id === mark.step));
+  const last = marks.at(-1);
+  const stream = streamOf("pour", pour.id);
+
+  const mark = async (state: "started" | "done"): Promise<void> => {
+    if (step === undefined) return;
+    const done = await log({ do: "log", stream, type: "pour-step-marked", body: { step: step.id, state } });
+    if (!done.ok || step.id !== "shell-preheated" || state !== "done" || parts.run !== null) return;
+    // No kiln run tells it: the shells' own logs get their heat from here.
+    for (const { standing } of parts.items)
+      if (standing.piece.phase === "fired" || standing.piece.phase === "burnt-out")
+        await log({
+          do: "log",
+          stream: streamOf("piece", standing.piece.id),
+          type: "shell-preheated",
+          body: { shellC: pour.plan.shellC },
+        });
+  };
+  const more = (minutes: number) => {
+    if (step === undefined) return undefined;
+    const took = (Math.max(now, step.endAt) - step.startAt) / minuteMs + minutes;
+    const steps = pour.steps.map((one) =>
+      one.id === step.id ? { ...one, minutes: Math.round(took * 10) / 10 } : one,
+    );
+    return log(correctedPlan(pour, { steps }, `${stepWords(step.id).title}: ${minutes} min more`));
+  };
+  const takeBack = () => last && log({ do: "strike", stream, entryId: last.id, reason: "marked by mistake" });
+
+  return (
+    <li
+      className={styles["track"]}
+      data-late={isLate || undefined}
+      data-next={isNext || undefined}
+      aria-label={trackNames[name]}
+    >
+      <div className={styles["trackHead"]}>
+        <h3>
+          {trackNames[name]}
+          {isNext && step !== undefined && <span className={styles["nextMark"]}>next</span>}
+        </h3>
+        <span className={styles["soft"]}>
+          {step === undefined
+            ? "ready"
+            : isLate
+              ? "late: it moves the pour"
+              : track.slackMin >= 1
+                ? `${duration(track.slackMin * minuteMs)} to spare`
+                : "no time to spare"}
+        </span>
+      </div>
+      {step !== undefined && (
+        <>
+          <p>
+            <strong>{stepWords(step.id).title}</strong>{" "}
+            {step.state === "running" ? (
+              <>
+                under way since {clockTime(step.startAt, locale)}, through about{" "}
+                {clockTime(step.endAt, locale)}.
+              </>
+            ) : (
+              <>
+                begins by {clockTime(step.startAt, locale)}, {ago(step.startAt, now)}.
+              </>
+            )}
+          </p>
+          <p className={styles["soft"]}>{stepWords(step.id).says}</p>
+          <BigKey onPress={() => mark(step.state === "running" ? "done" : "started")}>
+            {step.state === "running" ? stepWords(step.id).done : stepWords(step.id).start}
+          </BigKey>
+          {step.state === "running" && !sensed.has(step.id) && (
+            <div className={styles["keys"]}>
+              <Button onPress={() => more(5)}>5 min more</Button>
+              <Button onPress={() => more(15)}>15 min more</Button>
+            </div>
+          )}
+          {sensed.has(step.id) && <p className={styles["soft"]}>Its time comes from its own log.</p>}
+          {next !== undefined && (
+            <p className={styles["soft"]}>
+              Then: {stepWords(next.id).title.toLowerCase()}, from {clockTime(next.startAt, locale)}.
+            </p>
+          )}
+        </>
+      )}
+      <div className={styles["keys"]}>
+        {name === "shell" && pour.plan.runId !== undefined && (
+          <LinkButton kind="quiet" href={paths.run(pour.plan.runId)}>
+            To the kiln run
+          </LinkButton>
+        )}
+        {name === "metal" && pour.plan.meltId !== undefined && (
+          <LinkButton kind="quiet" href={paths.melt(pour.plan.meltId)}>
+            To the melt
+          </LinkButton>
+        )}
+        {last !== undefined && (
+          <Button kind="quiet" onPress={takeBack} label={`${trackNames[name]}: take back the last mark`}>
+            Take back the last mark
+          </Button>
+        )}
+      </div>
+    </li>
+  );
+}

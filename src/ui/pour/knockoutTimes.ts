@@ -1,0 +1,61 @@
+import type { Pour } from "../../logbook/fireStates.ts";
+import type { ShellCourse } from "../../logbook/pourCourse.ts";
+import {
+  castingTimesOf,
+  faceAt,
+  shellCooling,
+  type PourShell,
+  type ShellBed,
+} from "../../logbook/pourShells.ts";
+import { usualKnockoutMin } from "../../trade/knockoutHeat.ts";
+import type { PourParts } from "./pourParts.ts";
+
+export type KnockoutTimes = {
+  readonly pieceId: string;
+  readonly fullAt: number;
+  readonly frozenAt: number | null;
+  /** Earliest to break it out. */
+  readonly outAt: number;
+  readonly from: "reckoned" | "usual";
+};
+
+type Asked = {
+  readonly course: ShellCourse;
+  readonly shell: PourShell | undefined;
+  readonly parts: PourParts;
+  readonly plan: Pour["plan"];
+  readonly place: ShellBed;
+};
+
+/** The sums take some milliseconds, and the screen asks every second. */
+const kept = new Map<string, KnockoutTimes>();
+
+/** When a full shell is frozen and may be broken out; null until it is full. */
+export function knockoutOf({ course, shell, parts, plan, place }: Asked): KnockoutTimes | null {
+  const { full, begun, out, pieceId } = course;
+  if (full === null) return null;
+  const { alloy, figures } = parts;
+  const key = JSON.stringify([course, shell, alloy?.id, plan.shellC, plan.metalC, place]);
+  const known = kept.get(key);
+  if (known !== undefined) return known;
+  const metalC = full.metalC ?? begun?.metalC ?? plan.metalC;
+  const startC = out?.shellC ?? plan.shellC;
+  const rows = shell === undefined ? [] : shellCooling({ ...place, wallMm: shell.wallMm, startC });
+  const faceC = faceAt(rows, full.outOfKilnMin ?? 0)?.likelyC ?? full.shellC ?? startC;
+  const times =
+    shell === undefined || alloy === null || figures === null
+      ? null
+      : castingTimesOf({ shell, alloy, figures, metalC, faceC, place });
+  const usualMs = usualKnockoutMin.value * 60_000;
+  const reckonedMs = times?.knockoutS == null ? null : times.knockoutS * 1000;
+  const found: KnockoutTimes = {
+    pieceId,
+    fullAt: full.at,
+    frozenAt: times?.solidusS == null ? null : full.at + times.solidusS * 1000,
+    outAt: full.at + (reckonedMs ?? usualMs),
+    from: reckonedMs === null ? "usual" : "reckoned",
+  };
+  if (kept.size > 50) kept.clear();
+  kept.set(key, found);
+  return found;
+}

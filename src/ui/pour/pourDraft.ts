@@ -1,0 +1,217 @@
+import type { PourBodies } from "../../logbook/fireBodies.ts";
+import { ranges, within, type NumberRange } from "../../logbook/ranges.ts";
+import { shellsInOrder, startingSectionMm } from "../../logbook/pourShells.ts";
+import { dayTracks, stepsOf } from "../../logbook/pourSteps.ts";
+import { startingTold, toldNote, type PourTold } from "../../logbook/pourTold.ts";
+import { planPour, type PourPlan } from "../../physics/pourDay.ts";
+import type { PourOrder } from "../../physics/pourOrder.ts";
+import { preheatOf, type Preheat } from "../../trade/preheat.ts";
+import { hotSandC } from "../../physics/heat.ts";
+import { withoutEmpty } from "../log/gate.ts";
+import { bedOf, meltMinutes, runMinutes, type PourParts } from "./pourParts.ts";
+
+/** A pour day half planned; null leaves a figure to what is known, or to its starting value. */
+export type PourDraft = {
+  readonly pieceIds: readonly string[];
+  readonly pourAt: number | null;
+  readonly runId: string | null;
+  readonly meltId: string | null;
+  readonly isHotAlready: boolean;
+  readonly kilnMin: number | null;
+  readonly sandMin: number | null;
+  readonly crucibleMin: number | null;
+  readonly meltMin: number | null;
+  readonly bed: PourBodies["pour-planned"]["bed"];
+  readonly sandC: number | null;
+  readonly shellC: number | null;
+  readonly metalC: number | null;
+  readonly metalKg: number | null;
+  readonly people: number | null;
+  readonly carryMin: number | null;
+  readonly family: PourTold["family"];
+  readonly thinnestMm: Readonly<Record<string, number | null>>;
+  readonly note: string;
+};
+
+export const newPour = (pieceIds: readonly string[]): PourDraft => ({
+  pieceIds,
+  pourAt: null,
+  runId: null,
+  meltId: null,
+  isHotAlready: false,
+  kilnMin: null,
+  sandMin: null,
+  crucibleMin: null,
+  meltMin: null,
+  bed: "air",
+  sandC: null,
+  shellC: null,
+  metalC: null,
+  metalKg: null,
+  people: null,
+  carryMin: null,
+  family: startingTold.family,
+  thinnestMm: {},
+  note: "",
+});
+
+const peopleRange: NumberRange = { low: 1, high: 20 };
+export const pourRanges = {
+  ...ranges,
+  people: peopleRange,
+  carryMin: { low: 0.1, high: 60 },
+  minutes: { low: 0, high: 3000 },
+} as const;
+
+const kept = (range: NumberRange, value: number | null): number | null =>
+  within(range, value) ? value : null;
+
+const startingKPerH = 300;
+const startingSoakMin = 30;
+const startingMeltMin = 45;
+const startingSandMin = 60;
+const startingCrucibleMin = 20;
+const quarterMs = 5 * 60_000;
+const minuteMs = 60_000;
+
+export type PourDay = {
+  readonly told: PourTold;
+  readonly minutes: {
+    readonly kiln: Reckoned | null;
+    readonly sand: Reckoned | null;
+    readonly crucible: Reckoned;
+    readonly melt: Reckoned;
+  };
+  readonly shellC: number;
+  readonly metalC: number;
+  readonly sandC: number | null;
+  /** Usual for the thinnest section of all. */
+  readonly preheat: Preheat | null;
+  readonly thinnestMm: number | null;
+  readonly steps: ReturnType<typeof stepsOf>;
+  readonly plan: PourPlan;
+  readonly soonestAt: number;
+  readonly order: PourOrder | null;
+  readonly orderedIds: readonly string[];
+};
+
+export type Reckoned = {
+  readonly min: number;
+  readonly from: "told" | "run" | "furnace" | "starting";
+};
+
+const reckoned = (
+  told: number | null,
+  of: readonly [Reckoned["from"], number | null][],
+  last: number,
+): Reckoned => {
+  if (told !== null) return { min: told, from: "told" };
+  const known = of.find(([, min]) => min !== null);
+  return known === undefined
+    ? { min: last, from: "starting" }
+    : { min: Math.round(known[1] ?? last), from: known[0] };
+};
+
+export const toldOf = (draft: PourDraft): PourTold => ({
+  family: draft.family,
+  people: Math.round(kept(peopleRange, draft.people) ?? startingTold.people),
+  carryMin: kept(pourRanges.carryMin, draft.carryMin) ?? startingTold.carryMin,
+  metalKg: kept(ranges.metalKg, draft.metalKg),
+  thinnestMm: draft.pieceIds.map((id) => kept(ranges.thickMm, draft.thinnestMm[id] ?? null)),
+});
+
+/** The whole day reckoned from the draft, backwards from its moment. `parts` are of the draft's pieces in its order. */
+export function pourDay(draft: PourDraft, parts: PourParts, now: number): PourDay {
+  const told = toldOf(draft);
+  const { alloy, figures, run, shells } = parts;
+  const known = shells.flatMap(({ thinnestMm }) => thinnestMm ?? []);
+  const thinnestMm = known.length === 0 ? null : Math.min(...known);
+  const preheat = alloy === null ? null : preheatOf({ alloy, wallMm: thinnestMm ?? startingSectionMm });
+  const middle = preheat === null ? 500 : (preheat.value.lowC + preheat.value.highC) / 2;
+  const shellC = kept(ranges.shellC, draft.shellC) ?? Math.round(middle / 10) * 10;
+  const metalC =
+    kept(ranges.metalC, draft.metalC) ??
+    parts.melt?.plan.pourC ??
+    (alloy === null ? 1150 : Math.round((alloy.pourLowC.value + alloy.pourHighC.value) / 2));
+  const sandC = draft.bed === "hot-sand" ? (kept(ranges.sandC, draft.sandC) ?? hotSandC) : null;
+  const mins = (value: number | null): number | null => kept(pourRanges.minutes, value);
+  const minutes: PourDay["minutes"] = {
+    kiln: draft.isHotAlready
+      ? null
+      : reckoned(
+          mins(draft.kilnMin),
+          [["run", run === null ? null : runMinutes(run)]],
+          Math.round((Math.max(0, shellC - 20) / startingKPerH) * 60) + startingSoakMin,
+        ),
+    sand: draft.bed === "hot-sand" ? reckoned(mins(draft.sandMin), [], startingSandMin) : null,
+    crucible: reckoned(mins(draft.crucibleMin), [], startingCrucibleMin),
+    melt: reckoned(
+      mins(draft.meltMin),
+      [["furnace", meltMinutes(parts, { massKg: parts.metalKg ?? parts.wantedKg, pourC: metalC })]],
+      startingMeltMin,
+    ),
+  };
+  const steps = stepsOf({
+    kilnMin: minutes.kiln?.min ?? null,
+    sandMin: minutes.sand?.min ?? null,
+    crucibleMin: minutes.crucible.min,
+    meltMin: minutes.melt.min,
+  });
+  const tracks = dayTracks(steps);
+  const longest = Math.max(
+    ...tracks.map((track) => track.steps.reduce((sum, { durationMin }) => sum + durationMin, 0)),
+  );
+  const soonestAt = Math.ceil((now + longest * minuteMs) / quarterMs) * quarterMs;
+  const plan = planPour({
+    pourAt: draft.pourAt ?? soonestAt,
+    tracks,
+    now: null,
+    people: told.people,
+  });
+  const place = bedOf(parts, { bed: draft.bed, sandC: sandC ?? undefined, family: draft.family });
+  const order =
+    alloy === null || figures === null
+      ? null
+      : shellsInOrder({
+          shells,
+          metalKg: parts.metalKg,
+          metalC,
+          shellC,
+          carryMin: told.carryMin,
+          alloy,
+          figures,
+          place,
+        });
+  const byThinnest = shells.toSorted((a, b) => (a.thinnestMm ?? 99) - (b.thinnestMm ?? 99));
+  return {
+    told,
+    minutes,
+    shellC,
+    metalC,
+    sandC,
+    preheat,
+    thinnestMm,
+    steps,
+    plan,
+    soonestAt,
+    order,
+    orderedIds: (order?.turns ?? byThinnest).map(({ id }) => id),
+  };
+}
+
+/** The plan as the log keeps it. */
+export function pourBody(draft: PourDraft, day: PourDay): PourBodies["pour-planned"] {
+  const thinnestMm = day.orderedIds.map((id) => day.told.thinnestMm[draft.pieceIds.indexOf(id)] ?? null);
+  return withoutEmpty({
+    pourAt: day.plan.pourAt,
+    pieceIds: day.orderedIds,
+    runId: draft.isHotAlready ? undefined : (draft.runId ?? undefined),
+    meltId: draft.meltId ?? undefined,
+    bed: draft.bed,
+    sandC: day.sandC ?? undefined,
+    shellC: day.shellC,
+    metalC: day.metalC,
+    steps: day.steps,
+    note: toldNote({ ...day.told, thinnestMm }, draft.note),
+  });
+}

@@ -1,0 +1,34 @@
+import { useMemo } from "react";
+import type { Run } from "../../logbook/fireStates.ts";
+import { runStanding } from "../../logbook/runStanding.ts";
+import { useRuns } from "../app/live.ts";
+import { useNow } from "../app/useNow.ts";
+import { stepDues } from "./runDues.ts";
+import { useRunAlarm } from "./useRunAlarm.ts";
+
+const lookEveryMs = 10_000;
+
+/** Rings what is to be done at every kiln that is on, on whatever screen, while the app lives. Draws nothing. */
+export function RunsAlarm() {
+  const runs = useRuns("open");
+  return (
+    <>
+      {runs
+        ?.filter(({ startedAt }) => startedAt !== null)
+        .map((run) => (
+          <OneRunAlarm key={run.id} run={run} />
+        ))}
+    </>
+  );
+}
+
+function OneRunAlarm({ run }: { readonly run: Run }): null {
+  const tick = useNow(lookEveryMs);
+  const now = Math.max(tick, run.lastAt);
+  const dues = useMemo(() => {
+    const standing = runStanding(run, now);
+    return standing === null ? [] : stepDues(run.id, standing, now);
+  }, [run, now]);
+  useRunAlarm(run.id, dues, now);
+  return null;
+}

@@ -1,0 +1,57 @@
+import { expect, test } from "vitest";
+import { standingOf } from "../../logbook/buildStanding.ts";
+import { dipProposal } from "../../logbook/dipProposal.ts";
+import type { AirReading } from "../../logbook/piece.ts";
+import { hourMs, monday, testLog, testShop } from "../../logbook/testLog.ts";
+import { bucketSpans } from "./bucketSpans.ts";
+import { dipWishes } from "./dipWishes.ts";
+import { roomLanes } from "./timelineRows.ts";
+import { timelineSpan } from "./timelineScale.ts";
+
+const days = 20;
+/** A sensor that read every five minutes for twenty days. */
+const readings: readonly AirReading[] = Array.from({ length: days * 288 }, (_, i) => ({
+  id: `r${i}`,
+  at: monday + i * 300_000,
+  airC: 19 + 4 * Math.sin(i / 46),
+  rh: 0.6 - 0.2 * Math.sin(i / 46),
+  air: "room-fan",
+}));
+const now = monday + days * 24 * hourMs;
+/** Thirty pieces of fifteen coats: half have their recipe done, half want its last; some have three kinds of place. */
+const pieces = Array.from({ length: 30 }, (_, n) => {
+  const pockets = n % 3 === 0 ? (["recess", "blind"] as const) : undefined;
+  const log = testLog({ recipeId: "start-general", pockets });
+  for (let i = 0; i < 15; i++)
+    log.coat(monday + (i * 28 + n) * hourMs, i < (n % 2 === 0 ? 9 : 8) ? {} : { step: null });
+  return { ...log.piece(), id: `piece-${n}` };
+});
+const hours = [
+  { fromMin: 480, toMin: 600 },
+  { fromMin: 1020, toMin: 1260 },
+];
+
+const cpuMs = (run: () => void): number => {
+  const begun = process.cpuUsage();
+  run();
+  const { user, system } = process.cpuUsage(begun);
+  return (user + system) / 1000;
+};
+
+test("thirty pieces of fifteen coats are on the timeline within a second of the processor, and again in a tenth", () => {
+  const shop = testShop(readings);
+  const look = (at: number): void => {
+    const standings = pieces.map((piece) => standingOf(piece, shop, at));
+    const span = timelineSpan(at);
+    const wishes = dipWishes(standings, [], at).wanted.map(({ wish }) => wish);
+    const { visits, left } = dipProposal({ wishes, hours: bucketSpans(hours, span), now: at });
+    const lanes = roomLanes(standings, span);
+    expect(lanes[0]?.rows).toHaveLength(30);
+    const proposed = visits.flatMap(({ dips }) => dips.flatMap(({ pieces: all }) => all));
+    expect(proposed.length + left.length).toBe(15);
+  };
+  const first = cpuMs(() => look(now));
+  const again = Math.min(...[1, 2, 3, 4].map((i) => cpuMs(() => look(now + i * 30_000))));
+  expect(first).toBeLessThan(1000);
+  expect(again).toBeLessThan(100);
+});

@@ -1,0 +1,48 @@
+import type { WeighMoment } from "../../logbook/expectedMass.ts";
+import type { Command } from "../../logbook/command.ts";
+import { streamOf } from "../../logbook/entry.ts";
+import type { Piece } from "../../logbook/piece.ts";
+import type { PadStep } from "../parts/Keypad.tsx";
+import type { Format } from "../format/units.ts";
+
+export const momentWords: Readonly<Record<WeighMoment, { readonly label: string; readonly hint: string }>> = {
+  "before-dip": { label: "Before a dip", hint: "Bare pattern or dry shell" },
+  drained: { label: "Just drained", hint: "Slurry on, no stucco yet" },
+  stuccoed: { label: "Just stuccoed", hint: "Loose grains brushed off" },
+  drying: { label: "While it dries", hint: "As it hangs" },
+};
+
+/** The moments that make sense for a piece: before the first coat there is but one. */
+export function momentsFor({ coats }: Piece): readonly WeighMoment[] {
+  const outer = coats.at(-1);
+  if (outer === undefined) return ["before-dip"];
+  return outer.stuccoId === null
+    ? ["drying", "drained", "before-dip"]
+    : ["drying", "stuccoed", "drained", "before-dip"];
+}
+
+/** What a weighing is in the log. */
+export function weighCommand(
+  { id, coats }: Piece,
+  { moment, massG }: { readonly moment: WeighMoment; readonly massG: number },
+): Command {
+  const stream = streamOf("piece", id);
+  const coatId = coats.at(-1)?.id;
+  if (moment === "before-dip" || coatId === undefined)
+    return { do: "log", stream, type: "piece-weighed", body: { massG } };
+  const body = { method: "weight", massG, coatId, ...(moment === "drying" ? {} : { moment }) } as const;
+  return { do: "log", stream, type: "dryness-seen", body };
+}
+
+/** Steps of the keypad: about a thousandth of what is weighed, as round as a balance shows it. */
+export function weighStep(expectedG: number | null, format: Format): PadStep {
+  const shown = format.toShown("g", expectedG ?? 1000);
+  const step = [0.1, 1, 5].find((one) => shown / one <= 3000) ?? 10;
+  return {
+    step: format.unit("g") === "g" ? step : step / 10,
+    from: Math.round(shown / step) * step,
+    digits: format.unit("g") === "g" ? (step < 1 ? 1 : 0) : 2,
+    low: format.toShown("g", 0.1),
+    high: format.toShown("g", 1_000_000),
+  };
+}

@@ -1,0 +1,124 @@
+import { joinSeams } from "../../geometry/joinSeams.ts";
+import { measureSteps } from "../../geometry/measureMesh.ts";
+import { mendMesh } from "../../geometry/mendMesh.ts";
+import type { LengthUnit, Mesh } from "../../geometry/mesh.ts";
+import type { MeshFormat, ReadMesh, ReadNote } from "../../geometry/read/reader.ts";
+import { openMeshReader } from "../../geometry/readMesh.ts";
+import type { Vec3 } from "../../geometry/vector.ts";
+import type { PatternCaps } from "../patternCaps.ts";
+import { holeSizes, measuresOf, type FoundPattern } from "./foundPattern.ts";
+import { lighten } from "./lighten.ts";
+import { breathe, drive, type Work } from "./work.ts";
+
+export type OpenedPattern = {
+  /** SHA-256 of the file, hex. */
+  readonly id: string;
+  readonly file: {
+    readonly name: string;
+    readonly sizeBytes: number;
+    readonly format: MeshFormat;
+    readonly unit: LengthUnit | null;
+    readonly notes: readonly ReadNote[];
+  };
+  readonly found: FoundPattern;
+};
+
+/** A mesh ready for the sums, about the middle of its box, with the copy that is shown. */
+export type ReadyMesh = { readonly mesh: Mesh; readonly display: Mesh };
+
+const sliceBytes = 1_048_576;
+
+/** From the file to a mesh that can be asked. Throws a MeshFault for a file that can't be trusted. */
+export async function openPattern(
+  { file, name, caps }: { readonly file: Blob; readonly name: string; readonly caps: PatternCaps },
+  work: Work,
+): Promise<{ readonly opened: OpenedPattern; readonly ready: ReadyMesh; readonly whole: Mesh }> {
+  work.tell("hash", 0);
+  const id = await sha256(file);
+  await breathe(work.signal);
+  const read = await readFile(file, name, work);
+  const { found, ready } = await findOut({ mesh: read, caps, capUpTo: undefined }, work);
+  const { format, unit, notes } = read;
+  return {
+    opened: { id, file: { name, sizeBytes: file.size, format, unit, notes }, found },
+    ready,
+    whole: read,
+  };
+}
+
+async function sha256(file: Blob): Promise<string> {
+  const digest = await crypto.subtle.digest("SHA-256", await file.arrayBuffer());
+  return Array.from(new Uint8Array(digest), (byte) => byte.toString(16).padStart(2, "0")).join("");
+}
+
+async function readFile(file: Blob, name: string, { signal, tell }: Work): Promise<ReadMesh> {
+  const reader = openMeshReader(name, file.size);
+  for (let at = 0; at < file.size; at += sliceBytes) {
+    reader.feed(new Uint8Array(await file.slice(at, at + sliceBytes).arrayBuffer()));
+    tell("read", Math.min(1, (at + sliceBytes) / file.size));
+    await breathe(signal);
+  }
+  return reader.end();
+}
+
+/** Measures a mesh, mends what can be mended, and makes the copies; `capUpTo` Infinity closes every hole. */
+export async function findOut(
+  { mesh, caps, capUpTo }: { mesh: Mesh; caps: PatternCaps; capUpTo: number | undefined },
+  work: Work,
+): Promise<{ readonly found: FoundPattern; readonly ready: ReadyMesh }> {
+  const asFiled = await drive(measureSteps(mesh), "measure", work);
+  work.tell("mend", 0);
+  await breathe(work.signal);
+  const isSound =
+    asFiled.watertight && !asFiled.insideOut && asFiled.components === 1 && asFiled.degenerate === 0;
+  const seen = asFiled.borderEdges > 0 && capUpTo === undefined ? joinSeams(mesh) : null;
+  const seams = seen === null ? null : { within: seen.within, before: seen.before, after: seen.after };
+  await breathe(work.signal);
+  // Edges that may be one are not holes: what to do with them is asked first.
+  const mended = isSound ? null : mendMesh({ mesh, capUpTo: seams === null ? capUpTo : 0 });
+  await breathe(work.signal);
+  const measures = mended === null ? asFiled : await drive(measureSteps(mended.mesh), "measure", work);
+  work.tell("lighten", 0);
+  await breathe(work.signal);
+  const { middle } = measures.box;
+  const whole = about(mended?.mesh ?? mesh, middle);
+  const triangles = whole.idx.length / 3;
+  const isWhole = triangles <= caps.full;
+  const used = isWhole ? whole : await lighten(whole, caps.full / 2);
+  const display = await lighten(used, caps.display);
+  const found: FoundPattern = {
+    measures: measuresOf(measures),
+    filed: {
+      watertight: asFiled.watertight,
+      insideOut: asFiled.insideOut,
+      openVolume: asFiled.openVolume,
+      borderEdges: asFiled.borderEdges,
+      flippedEdges: asFiled.flippedEdges,
+    },
+    mended: {
+      degenerate: asFiled.degenerate,
+      turnedOver: mended?.turnedOver ?? 0,
+      turnedBodies: mended?.turnedBodies ?? 0,
+      capped: holeSizes(mended?.capped ?? []),
+      left: holeSizes(mended?.left ?? []),
+      cappedCount: mended?.capped.length ?? 0,
+      leftCount: mended?.left.length ?? 0,
+    },
+    seams,
+    middle,
+    display,
+    analysed: { triangles: used.idx.length / 3, isWhole },
+  };
+  return { found, ready: { mesh: used, display } };
+}
+
+/** The same about another origin; in double, so that a pattern far from it keeps the digits its file had. */
+function about({ pos, idx }: Mesh, [x, y, z]: Vec3): Mesh {
+  const moved = new Float32Array(pos.length);
+  for (let at = 0; at < pos.length; at += 3) {
+    moved[at] = pos[at]! - x;
+    moved[at + 1] = pos[at + 1]! - y;
+    moved[at + 2] = pos[at + 2]! - z;
+  }
+  return { pos: moved, idx };
+}
