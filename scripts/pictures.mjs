@@ -82,6 +82,10 @@ async function coatLink(page, piece = "/") {
 async function takePattern(page, look) {
   await page.goto(`${url}/patterns`);
   await page.getByRole("button", { name: "Try it on the sample" }).click({ delay: 60 });
+  await page
+    .getByRole("radio", { name: /^Millimetres/ })
+    .first()
+    .click({ force: true, timeout: 60_000 });
   await page.locator("canvas").waitFor({ timeout: 60_000 });
   await page.waitForTimeout(6_000);
   await page.screenshot({ path: `${out}/${look}-pattern-sample.png`, fullPage: true });

@@ -17,6 +17,8 @@ export type Tip = {
   readonly saddle: number;
   /** Of what lies between saddle and tip; the highest tip of a body has the whole body's. */
   readonly volume: number;
+  /** The highest of its body. */
+  readonly whole: boolean;
   readonly shape: "point" | "ridge" | "flat";
   /** Places of equal height along a ridge or round a flat top, in order along it; empty for a point. */
   readonly ridge: readonly Vec3[];
@@ -40,7 +42,7 @@ export function findTips({ minRise, ...from }: TipsFrom): readonly Tip[] {
       const rise = height - saddle;
       const within = Math.min(rise / 4, level);
       const top = topOf({ surface, tree, tip: branch.tip, up: upward, within, least: 2 * minRise });
-      return { ...top, height, saddle, rise, volume };
+      return { ...top, height, saddle, rise, volume, whole: branch.whole };
     })
     .sort((a, b) => b.height - a.height);
 }

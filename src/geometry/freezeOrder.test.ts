@@ -2,7 +2,7 @@ import { expect, test } from "vitest";
 import { freezeOrder } from "./freezeOrder.ts";
 import type { Mesh } from "./mesh.ts";
 import { ball } from "./testShapes.ts";
-import { boxes, turned } from "./testSolids.ts";
+import { arc, boxes, turned } from "./testSolids.ts";
 import type { Feed } from "./hotSpots.ts";
 
 const cells = 64;
@@ -58,4 +58,11 @@ test("a feed on each end leaves no hot spot behind a neck", () => {
 
 test("a feed off the solid is refused", () => {
   expect(() => order(dumbbell, [{ point: [99, 0, 0], radius: 1 }])).toThrow(/feed.*99, 0, 0/);
+});
+
+test("a ball of 20 holds a ball of 20 and freezes with a plate of 20 over √3", () => {
+  const round = turned(arc({ r: 0, z: 0, radius: 10, from: -Math.PI / 2, to: Math.PI / 2 }, 32), 64);
+  const [spot] = order(round).hotSpots;
+  expect(Math.abs((spot?.ball ?? NaN) - 20)).toBeLessThan(1);
+  expect(Math.abs((spot?.plate ?? NaN) / (20 / Math.sqrt(3)) - 1)).toBeLessThan(0.03);
 });

@@ -34,7 +34,7 @@ export function* freezeOrderSteps({ mesh, cells, feeds }: FreezeOrderFrom): Step
   const plate = yield* between(0.2, 0.95, plateThickness({ voxels, most }));
   const { nu, nv, nw, pitch, origin, u, v, w } = voxels;
   return {
-    hotSpots: hotSpotsOf({ voxels, plate, feeds }),
+    hotSpots: hotSpotsOf({ voxels, plate, distance, feeds }),
     grid: { nu, nv, nw, pitch, origin, u, v, w },
     plate,
   };

@@ -6,15 +6,21 @@ import { middleOfCell, neighboursIn, solidCellAt, type Voxels } from "./voxels.t
 /** A feeder, gate or sprue where it meets the solid: the metal within `radius` of the point stays liquid longest. */
 export type Feed = { readonly point: Vec3; readonly radius: number };
 
-export type HotSpot = {
+/** A place in the solid; lengths in mesh units. */
+export type HotPlace = {
   readonly point: Vec3;
-  /** Thickness of the endless plate that freezes with it, mesh units. */
+  /** Thickness of the endless plate that freezes with it. */
   readonly plate: number;
+  /** Diameter of the largest ball about it within the solid. */
+  readonly ball: number;
+};
+
+export type HotSpot = HotPlace & {
   /**
    * On the best way to a feed the place that freezes first, and its plate. Null when no feed is to be reached. A hot
    * spot whose way only gets thicker is none.
    */
-  readonly neck: { readonly point: Vec3; readonly plate: number } | null;
+  readonly neck: HotPlace | null;
 };
 
 type Spot = { readonly cell: number; neck: number | null };
@@ -27,10 +33,13 @@ type Spot = { readonly cell: number; neck: number | null };
 export function hotSpotsOf({
   voxels,
   plate,
+  distance,
   feeds,
 }: {
   voxels: Voxels;
   plate: Float32Array;
+  /** To the surface. */
+  distance: Float32Array;
   feeds: readonly Feed[];
 }): readonly HotSpot[] {
   const cells = new Uint32Array(voxels.count);
@@ -69,7 +78,11 @@ export function hotSpotsOf({
   for (const left of spots.values()) if (left[0]) kept.add(left[0]);
   return [...kept]
     .map(({ cell, neck }): HotSpot => {
-      const at = (c: number) => ({ point: middleOfCell(voxels, c), plate: plate[c]! });
+      const at = (c: number) => ({
+        point: middleOfCell(voxels, c),
+        plate: plate[c]!,
+        ball: 2 * distance[c]!,
+      });
       return { ...at(cell), neck: neck === null ? null : at(neck) };
     })
     .sort((a, b) => b.plate - a.plate);

@@ -28,6 +28,11 @@ const formats = [
   ["3MF", "figure.3mf", files.threeMfFile(vase)],
 ] as const;
 
+test("a bare buffer is read as its bytes are", () => {
+  const bytes = files.stlBinaryFile(vase);
+  expect(readMesh(Uint8Array.from(bytes).buffer, "figure.stl")).toEqual(readMesh(bytes, "figure.stl"));
+});
+
 test.each(formats)("%s gives the same numbers as the mesh it was made from", (_, name, bytes) => {
   const truth = measureMesh(vase);
   const measured = measureMesh(readMesh(bytes, name));

@@ -55,3 +55,10 @@ test("only triangles that name a place twice are dropped", () => {
   const { mesh, degenerate } = dropDegenerate({ pos: new Float32Array(9), idx });
   expect([degenerate, [...mesh.idx]]).toEqual([2, [0, 1, 2, 2, 1, 0]]);
 });
+
+test("a soup in doubles or a plain list welds as one in floats does", () => {
+  const { pos, idx } = loose;
+  const welded = weldMesh(loose);
+  for (const other of [Float64Array.from(pos), [...pos]])
+    expect(weldMesh({ pos: other as unknown as Float32Array, idx })).toEqual(welded);
+});

@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { aNumber, anId, maybe, orNull, someNumbers, someSeconds, someText } from "./anyValues.ts";
-import type { MeltBodies, PourBodies, RunBasis, RunBodies } from "./fireBodies.ts";
+import type { MeltBodies, PourBodies, PourTold, RunBasis, RunBodies } from "./fireBodies.ts";
 
 type Bodies = RunBodies & MeltBodies & PourBodies;
 
@@ -29,6 +29,13 @@ const basis: fc.Arbitrary<RunBasis> = fc.record({
   after: fc.constantFrom("inspect" as const, "pour" as const),
   preheatC: orNull(aNumber),
   fireC: orNull(aNumber),
+});
+const pourTold: fc.Arbitrary<PourTold> = fc.record({
+  family: fc.constantFrom("fused-silica" as const, "zircon" as const),
+  people: aNumber,
+  carryMin: aNumber,
+  metalKg: orNull(aNumber),
+  thinnestMm: fc.array(orNull(aNumber), { maxLength: 2 }),
 });
 const ending = { pouredKg: aNumber, piggedKg: aNumber };
 
@@ -73,6 +80,7 @@ export const anyFireBodies: { readonly [T in keyof Bodies]: fc.Arbitrary<Bodies[
       }),
       { maxLength: 2 },
     ),
+    told: maybe(pourTold),
   }),
   "pour-step-marked": fc.record({
     step: anId,
@@ -80,5 +88,5 @@ export const anyFireBodies: { readonly [T in keyof Bodies]: fc.Arbitrary<Bodies[
   }),
   "pour-item-checked": fc.record({ item: anId, ok: fc.boolean() }),
   "pour-decided": fc.record({ go: fc.boolean(), name: someText, passed: fc.constant([]) }),
-  "pour-ended": fc.record({}),
+  "pour-ended": fc.record({ dropped: maybe(fc.boolean()) }),
 };

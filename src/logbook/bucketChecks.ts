@@ -50,7 +50,10 @@ export function bucketMixing({ mixes, tops, use }: Bucket, now: number): BucketM
   );
 }
 
-/** Whether it has settled since it was made or added to; nothing is said of one that was left alone for longer. */
+/**
+ * Whether it has settled since it was made or added to; nothing is said of one that was left alone for longer. Each
+ * cup speaks for itself: the one read last that has three readings, else the one read last.
+ */
 export function bucketSteadiness(
   bucket: Bucket,
   { readings, now }: { readonly readings: readonly ReadingStanding[]; readonly now: number },
@@ -58,11 +61,16 @@ export function bucketSteadiness(
   const since = lastChangeAt(bucket);
   const settlesMs = since === bucket.mixes.at(-1)?.at ? madeSettlesMs : addedSettlesMs;
   const isSettling = since !== null && now - since <= settlesMs;
-  return steadiness(
-    (isSettling ? readings.filter(({ at }) => at >= since) : []).flatMap(({ at, seconds }) =>
-      seconds === null ? [] : [{ hours: at / hourMs, seconds: seconds.atReferenceS ?? seconds.seconds }],
-    ),
-  );
+  const byCup = new Map<string | null, { hours: number; seconds: number }[]>();
+  for (const { at, cup, seconds } of (isSettling ? readings : []).toReversed()) {
+    if (seconds === null || since === null || at < since) continue;
+    const key = cup?.key ?? null;
+    const known = byCup.get(key) ?? [];
+    byCup.set(key, known);
+    known.push({ hours: at / hourMs, seconds: seconds.atReferenceS ?? seconds.seconds });
+  }
+  const told = [...byCup.values()].map((of) => steadiness(of));
+  return told.find(({ steady }) => steady !== null) ?? told[0] ?? steadiness([]);
 }
 
 type Known = {

@@ -64,6 +64,19 @@ describe("the look of it", () => {
     expect(standingAt(young, { readings: three }).health.level).toBe("fit");
   });
 
+  test("whether it has settled is told by each cup for itself: seconds of two cups are no three readings", () => {
+    const young = start + 5 * hourMs;
+    const wide = read("w", start + 3 * hourMs, { cupId: "wide", cupS: 13 });
+    const three = [1, 2, 4].map((h) => read(`r${h}`, start + h * hourMs));
+    const late = { ...wide, id: "late", at: start + 5 * hourMs };
+    expect(
+      standingAt(young, { readings: [...three, wide].toSorted((a, b) => a.at - b.at) }).health.level,
+    ).toBe("fit");
+    expect(standingAt(young, { readings: [...three, late] }).steadiness.steady).toBe(true);
+    const alike = [...three.slice(0, 2), read("w2", start + 3 * hourMs, { cupId: "wide", cupS: 23 })];
+    expect(standingAt(young, { readings: alike }).steadiness).toMatchObject({ steady: null, readings: 1 });
+  });
+
   test("readings a week apart that differ are use, not unsteadiness", () => {
     const readings = [0, 1, 2].map((i) => read(`r${i}`, later + i * dayMs, { cupS: 21 + i }));
     expect(codes(standingAt(later + 2 * dayMs, { readings }))).toEqual([]);

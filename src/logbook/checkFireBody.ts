@@ -1,6 +1,6 @@
 import type { Check, Fault } from "./bodyFaults.ts";
 import { fine, first, number, packedFault, text, unreasoned } from "./bodyFaults.ts";
-import type { MeltBodies, PourBodies, RunBasis, RunBodies, RunSegment } from "./fireBodies.ts";
+import type { MeltBodies, PourBodies, PourTold, RunBasis, RunBodies, RunSegment } from "./fireBodies.ts";
 import { ranges } from "./ranges.ts";
 
 type Checks = { readonly [T in keyof (RunBodies & MeltBodies & PourBodies)]: Check<T> };
@@ -38,7 +38,7 @@ export const fireChecks: Checks = {
       number("piggedKg", piggedKg, dropped === true ? nothing : ranges.chargeKg),
       spentFault({ energyKWh, fuelKg }),
     ),
-  "pour-planned": ({ pourAt, sandC, shellC, metalC, steps }) =>
+  "pour-planned": ({ pourAt, sandC, shellC, metalC, steps, told }) =>
     first(
       number("pourAt", pourAt, ranges.pourAt),
       number("sandC", sandC, ranges.sandC),
@@ -51,6 +51,7 @@ export const fireChecks: Checks = {
           number("keepsMin", keepsMin, ranges.stepMin),
         ),
       ),
+      told === undefined ? null : toldFault(told),
     ),
   "pour-step-marked": ({ step }) => text("step", step),
   "pour-item-checked": ({ item }) => text("item", item),
@@ -77,6 +78,15 @@ function basisFault({ pattern, wallMm, shellKg, blindMm, kiln, preheatC, fireC }
     number("rateKPerH", kiln.maxRateKPerH, ranges.rateKPerH),
     number("shellC", preheatC, ranges.shellC),
     number("peakC", fireC, ranges.peakC),
+  );
+}
+
+function toldFault({ people, carryMin, metalKg, thinnestMm }: PourTold): Fault {
+  return first(
+    number("people", people, ranges.people),
+    number("carryMin", carryMin, ranges.carryMin),
+    number("chargeKg", metalKg, ranges.chargeKg),
+    ...thinnestMm.map((mm) => number("thinnestMm", mm, ranges.thickMm)),
   );
 }
 

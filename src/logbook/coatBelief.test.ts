@@ -56,6 +56,21 @@ describe("weights", () => {
     expect(belief?.dryChance).toBeLessThan(0.01);
   });
 
+  test("weighings that all end in 0 or 5 are a scale of 5 g steps, too coarse for a coat with 40 g of water", () => {
+    const codes = (drainedG: number): readonly string[] => {
+      const log = weighedShell({ areaM2: 0.2 });
+      weigh(log, 30.01, drainedG, "drained");
+      weigh(log, 30.05, 1500, "stuccoed");
+      weigh(log, 31, 1480);
+      const drying = outerOf(log, at(31));
+      return [...(drying.belief?.unheard ?? []), ...(drying.saidAlone?.unheard ?? [])].map(
+        ({ why }) => why.code,
+      );
+    };
+    expect(codes(1330)).toContain("balance-too-coarse");
+    expect(codes(1331)).not.toContain("balance-too-coarse");
+  });
+
   test("a weight at the dry mass says dry outright", () => {
     const log = threeWeighings();
     weigh(log, 31.5, 1286.2);

@@ -29,6 +29,26 @@ function whole(log: TestLog, hours: number, shop = steady(300)): FinalDry {
   return finalDry;
 }
 
+const [dryShellG, wetShellG] = [2040, 2065];
+
+/** A shell with a recess, weighed before its seal coat and just after: 2000 g, then 2065 g of which about 25 is water. */
+function weighedShell(): TestLog {
+  const log = shellOf({ geometry: "open", pockets: ["recess"], areaM2: 0.2 }, coats.length - 1);
+  log.tell("piece-weighed", { massG: 2000 }, at(lastAt - 0.1));
+  const { kind, stuccoId } = coats.at(-1) ?? { kind: "seal", stuccoId: null };
+  log.coat(at(lastAt), { kind, stuccoId });
+  weigh(log, 0.05, wetShellG, "drained");
+  return log;
+}
+function weigh(log: TestLog, hours: number, massG: number, moment?: "drained"): void {
+  const coatId = log.piece().coats.at(-1)?.id ?? "";
+  const body = { method: "weight", massG, coatId, ...(moment ? { moment } : {}) } as const;
+  log.tell("dryness-seen", body, at(lastAt + hours));
+}
+type Times = FinalDry["places"][number]["drying"]["readyAt"];
+const timesOf = ({ places }: FinalDry): Partial<Record<GeometryClass, Times>> =>
+  Object.fromEntries(places.map(({ geometry, drying }) => [geometry, drying.readyAt]));
+
 describe("the least wait before fire", () => {
   test("an open shell hangs twelve hours though its last coat is dry within four", () => {
     const { least, sumAt, practice, places } = whole(shellOf(), lastAt + 1);
@@ -81,7 +101,7 @@ describe("the least wait before fire", () => {
     expect(whole(shellOf(), lastAt + 2, testShop([])).least).toEqual({ at: null, reason: "no-readings" });
   });
 
-  test("a hand on the face says nothing of the core; the balance does", () => {
+  test("a hand on the face says nothing of the core", () => {
     const log = shellOf({ pockets: ["recess"] });
     const coatId = log.piece().coats.at(-1)?.id ?? "";
     const before = whole(log, lastAt + 3);
@@ -111,6 +131,46 @@ describe("the least wait before fire", () => {
     );
     expect(recess).toBeGreaterThanOrEqual(face ?? NaN);
     expect(wait()).toBeGreaterThan(before);
+  });
+
+  test("a whole shell down at its dry mass, and dry air in its bag, make no recess quicker", () => {
+    const log = weighedShell();
+    const before = timesOf(whole(log, lastAt + 5));
+    for (const [hours, massG] of [2, 3, 4, 5].map((h) => [h, dryShellG] as const)) weigh(log, hours, massG);
+    const coatId = log.piece().coats.at(-1)?.id ?? "";
+    const bag = { method: "bag", rh: 0.5, roomRh: 0.5, minutes: 30, coatId } as const;
+    log.tell("dryness-seen", bag, at(lastAt + 5));
+    const dry = whole(log, lastAt + 5);
+    const after = timesOf(dry);
+    expect(after.open?.late).toBeLessThan(before.open?.late ?? NaN);
+    expect(after.recess).toEqual(before.recess);
+    expect(dry.places[0]?.drying.verdict).not.toBe("dry");
+  });
+
+  test("a whole shell that stays heavy keeps its recess waiting at least as long", () => {
+    const log = weighedShell();
+    const before = timesOf(whole(log, lastAt + 8));
+    for (const hours of [2, 4, 6, 8]) weigh(log, hours, wetShellG - 2);
+    const { open, recess } = timesOf(whole(log, lastAt + 8));
+    expect(recess?.late).toBeGreaterThan(before.recess?.late ?? NaN);
+    expect(recess?.late).toBeGreaterThanOrEqual(open?.late ?? NaN);
+  });
+
+  test("a meter on the face that still finds it wet holds the corner back with the face", () => {
+    const log = shellOf({ geometry: "open", pockets: ["corner"] });
+    const coatId = log.piece().coats.at(-1)?.id ?? "";
+    const own = timesOf(whole(log, lastAt + 8)).corner;
+    const ohms = (hours: number, reference?: true) =>
+      log.tell(
+        "dryness-seen",
+        { method: "resistance", ohm: 1000, coatId, ...(reference && { reference }) },
+        at(lastAt + hours),
+      );
+    ohms(0.2, true);
+    for (const hours of [4, 8]) ohms(hours);
+    const { open, corner } = timesOf(whole(log, lastAt + 8));
+    expect(open?.late).toBeGreaterThan(own?.late ?? NaN);
+    expect(corner).toEqual(open);
   });
 
   test("there is none while a coat is to come, nor once the fire has begun", () => {
@@ -172,5 +232,35 @@ test("one place more never ends the wait sooner, and the order they are told in 
       },
     ),
     { numRuns: 20 },
+  );
+});
+
+test("whatever is seen of the whole, no pocket is through before its own sum or before the open face", () => {
+  const seen = fc.record({
+    hours: fc.double({ min: 0.5, max: 9, noNaN: true }),
+    says: fc.oneof(
+      fc
+        .integer({ min: dryShellG - 10, max: wetShellG })
+        .map((massG) => ({ method: "weight", massG }) as const),
+      fc
+        .double({ min: 0.4, max: 0.95, noNaN: true })
+        .map((rh) => ({ method: "bag", rh, roomRh: 0.5, minutes: 30 }) as const),
+      fc.constantFrom("dry", "damp", "wet").map((verdict) => ({ method: "touch", verdict }) as const),
+    ),
+  });
+  fc.assert(
+    fc.property(fc.array(seen, { minLength: 1, maxLength: 4 }), (all) => {
+      const log = weighedShell();
+      const coatId = log.piece().coats.at(-1)?.id ?? "";
+      const sum = timesOf(whole(shellOf({ geometry: "open", pockets: ["recess"] }), lastAt + 9)).recess;
+      for (const { hours, says } of all.toSorted((a, b) => a.hours - b.hours))
+        log.tell("dryness-seen", { ...says, coatId }, at(lastAt + hours));
+      const { open, recess } = timesOf(whole(log, lastAt + 9));
+      for (const guess of ["early", "likely", "late"] as const) {
+        const least = Math.max(sum?.[guess] ?? Infinity, open?.[guess] ?? Infinity);
+        expect(recess?.[guess] ?? Infinity).toBeGreaterThanOrEqual(least);
+      }
+    }),
+    { numRuns: 40 },
   );
 });

@@ -1,19 +1,15 @@
-import type { GeometryClass } from "../trade/geometryClasses.ts";
 import { geometryClasses } from "../trade/geometryClasses.ts";
 import { practice } from "../trade/practice.ts";
 import { staysOf } from "./hanging.ts";
-import type { DrynessSeen, Piece } from "./piece.ts";
+import type { Piece } from "./piece.ts";
 import { ranges, within } from "./ranges.ts";
+import { pocketDrying } from "./pocketDrying.ts";
 import type { DryingFrom } from "./shellDrying.ts";
-import { shellDrying } from "./shellDrying.ts";
 import type { CoatDrying, DryPlace, FinalDry } from "./standing.ts";
 import { firstDrier, meanRh } from "./stayAir.ts";
 
 const hourMs = 3_600_000;
 const forecastMs = 14 * 24 * hourMs;
-
-/** Stand-ins for a piece as each of its slower places has it, kept so that their drying is kept too. */
-const standIns = new WeakMap<Piece, Map<GeometryClass, Piece>>();
 
 /**
  * The last drying of a shell whose coats are on: its water, its slowest place, and the least wait before fire. The
@@ -63,8 +59,8 @@ function placesOf(piece: Piece, outer: CoatDrying, from: DryingFrom): readonly D
   const places: readonly DryPlace[] = [
     { geometry: named, isNamed: true, drying: outer },
     ...others.flatMap((geometry) => {
-      const drying = shellDrying(standInFor(piece, geometry), from).at(-1);
-      return drying === undefined ? [] : [{ geometry, isNamed: false, drying }];
+      const drying = pocketDrying(piece, geometry, { named: { geometry: named, drying: outer }, from });
+      return drying === null ? [] : [{ geometry, isNamed: false, drying }];
     }),
   ];
   const late = ({ drying }: DryPlace): number => drying.readyAt.late ?? Infinity;
@@ -73,40 +69,6 @@ function placesOf(piece: Piece, outer: CoatDrying, from: DryingFrom): readonly D
     const [lateA, lateB] = [late(a), late(b)];
     return lateA === lateB ? pocketSM(b) - pocketSM(a) : lateA < lateB ? 1 : -1;
   });
-}
-
-/**
- * The same piece as if all of it were like that place. What speaks of the whole shell stays, its weight and the air of a
- * bag about it, and so does a wet face, for a pocket is as wet or wetter. A face that is dry says nothing of a pocket.
- */
-function standInFor(piece: Piece, geometry: GeometryClass): Piece {
-  const made = standIns.get(piece) ?? new Map<GeometryClass, Piece>();
-  standIns.set(piece, made);
-  const ready = made.get(geometry);
-  if (ready !== undefined) return ready;
-  const standIn: Piece = {
-    ...piece,
-    id: `${piece.id} ${geometry}`,
-    plan: { ...piece.plan, geometry },
-    dryness: piece.dryness.filter(speaksOfPockets),
-  };
-  made.set(geometry, standIn);
-  return standIn;
-}
-
-function speaksOfPockets(seen: DrynessSeen): boolean {
-  switch (seen.method) {
-    case "weight":
-    case "bag":
-    // Over a pocket it is heard from the wet side alone.
-    case "surface":
-      return true;
-    case "touch":
-    case "colour":
-      return seen.verdict !== "dry";
-    case "resistance":
-      return false;
-  }
 }
 
 function usualHours(

@@ -122,6 +122,19 @@ export type PourStep = {
   readonly keepsMin: number | null;
 };
 
+/** What a person told for a pour that no other log has: a plan keeps it, so that every device reckons alike. */
+export type PourTold = {
+  /** Most of the walls. */
+  readonly family: StuccoFamily;
+  readonly people: number;
+  /** From the kiln's door to metal. */
+  readonly carryMin: number;
+  /** Melted metal at hand where no melt is named; null where nobody said. */
+  readonly metalKg: number | null;
+  /** Thinnest section of each shell, in the order of the plan's pieces; null where nobody said. */
+  readonly thinnestMm: readonly (number | null)[];
+};
+
 export type PourBodies = {
   readonly "pour-planned": {
     readonly pourAt: number;
@@ -134,6 +147,8 @@ export type PourBodies = {
     readonly shellC: number;
     readonly metalC: number;
     readonly steps: readonly PourStep[];
+    /** Left out where nobody said anything: then the starting values hold. */
+    readonly told?: PourTold | undefined;
     readonly note?: string | undefined;
   };
   readonly "pour-step-marked": { readonly step: string; readonly state: "started" | "done" };
@@ -147,5 +162,6 @@ export type PourBodies = {
     readonly name: string;
     readonly passed: readonly { readonly item: string; readonly reason: string }[];
   };
-  readonly "pour-ended": { readonly note?: string | undefined };
+  /** Dropped: the plan was put away before any shell was poured. */
+  readonly "pour-ended": { readonly dropped?: boolean | undefined; readonly note?: string | undefined };
 };

@@ -24,6 +24,7 @@ const shell = (id: string, of: Partial<PourShell> = {}): PourShell => ({
   thinnestMm: 5,
   thinnestFrom: "told",
   modulusMm: 3,
+  modulusFrom: "mesh",
   metalKg: 2,
   ...of,
 });

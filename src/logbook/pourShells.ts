@@ -21,6 +21,8 @@ export type PourShell = {
   readonly thinnestFrom: "told" | "mesh" | null;
   /** Volume over cooled area of its thickest section, mm; null where neither mesh nor plan tells it. */
   readonly modulusMm: number | null;
+  /** `thinnest`: only the thinnest section is known, so the rest freezes later than is reckoned. */
+  readonly modulusFrom: "mesh" | "volume" | "thinnest" | null;
   readonly metalKg: number | null;
 };
 
@@ -28,26 +30,45 @@ const startingWallMm = 8;
 
 export function pourShell(
   { piece, wall }: Standing,
-  { toldMm, metalKg }: { readonly toldMm: number | null; readonly metalKg: number | null },
+  {
+    toldMm,
+    metalKg,
+    alloy,
+  }: { readonly toldMm: number | null; readonly metalKg: number | null; readonly alloy: Alloy | null },
 ): PourShell {
-  const mesh = piece.patterns.at(-1);
-  const meshMm = mesh?.thinnestMm ?? null;
-  const { metalLitre, areaM2 } = piece.plan;
-  const thickMm = mesh?.thickestMm ?? null;
+  const meshMm = piece.patterns.at(-1)?.thinnestMm ?? null;
+  const fromMesh = meshMm !== null && meshMm > 0 ? meshMm : null;
+  const thinnestMm = toldMm ?? fromMesh;
   return {
     id: piece.id,
     name: piece.plan.name,
     wallMm: wall.reachedMm > 0.5 ? Math.min(60, wall.reachedMm) : startingWallMm,
-    thinnestMm: toldMm ?? (meshMm !== null && meshMm > 0 ? meshMm : null),
-    thinnestFrom: toldMm !== null ? "told" : meshMm !== null && meshMm > 0 ? "mesh" : null,
-    modulusMm:
-      thickMm !== null && thickMm > 0
-        ? Math.min(200, thickMm / 2)
-        : metalLitre !== undefined && areaM2 !== undefined && areaM2 > 0
-          ? Math.min(200, Math.max(0.2, metalLitre / areaM2))
-          : null,
+    thinnestMm,
+    thinnestFrom: toldMm !== null ? "told" : fromMesh !== null ? "mesh" : null,
+    ...modulusOf(piece, { thinnestMm, metalKg, alloy }),
     metalKg,
   };
+}
+
+/** The thickest section's on the mesh, else the mean one by volume and area, else the thinnest section's. */
+function modulusOf(
+  { plan, patterns }: Standing["piece"],
+  {
+    thinnestMm,
+    metalKg,
+    alloy,
+  }: { readonly thinnestMm: number | null; readonly metalKg: number | null; readonly alloy: Alloy | null },
+): Pick<PourShell, "modulusMm" | "modulusFrom"> {
+  const within = (mm: number): number => Math.min(200, Math.max(0.2, mm));
+  const thickMm = patterns.at(-1)?.thickestMm ?? null;
+  if (thickMm !== null && thickMm > 0) return { modulusMm: within(thickMm / 2), modulusFrom: "mesh" };
+  const litre =
+    plan.metalLitre ?? (metalKg === null || alloy === null ? null : (metalKg / alloy.solidKgM3.value) * 1000);
+  if (litre !== null && plan.areaM2 !== undefined && plan.areaM2 > 0)
+    return { modulusMm: within(litre / plan.areaM2), modulusFrom: "volume" };
+  return thinnestMm === null
+    ? { modulusMm: null, modulusFrom: null }
+    : { modulusMm: within(thinnestMm / 2), modulusFrom: "thinnest" };
 }
 
 /** How the shell stands between kiln and metal. */

@@ -1,46 +1,40 @@
-import fc from "fast-check";
 import { expect, test } from "vitest";
-import { pourWords, readTold, startingTold, toldNote } from "./pourTold.ts";
+import { bodyFault } from "./checkBody.ts";
+import type { PourBodies, PourTold } from "./fireBodies.ts";
+import { readTold, startingTold } from "./pourTold.ts";
 
-const figure = fc.double({ min: 0.1, max: 50, noNaN: true }).map((value) => Number(value.toPrecision(6)));
-
-test("what was told comes back from the note, and so do a person's own words", () => {
-  fc.assert(
-    fc.property(
-      fc.record({
-        family: fc.constantFrom("fused-silica" as const, "zircon" as const),
-        people: fc.integer({ min: 1, max: 20 }),
-        carryMin: figure,
-        metalKg: fc.option(figure),
-        thinnestMm: fc.array(fc.option(figure), { minLength: 1, maxLength: 4 }),
-      }),
-      fc.constantFrom("", "two of us", "line one\nline two"),
-      (told, words) => {
-        const note = toldNote(told, words);
-        const read = readTold(note);
-        const nobody = told.thinnestMm.every((mm) => mm === null);
-        expect({ ...read, thinnestMm: nobody ? [] : read.thinnestMm }).toEqual({
-          ...told,
-          thinnestMm: nobody ? [] : told.thinnestMm,
-        });
-        expect(pourWords(note)).toBe(words);
-      },
-    ),
-    { numRuns: 100 },
-  );
+const told: PourTold = { family: "zircon", people: 3, carryMin: 2, metalKg: 4.2, thinnestMm: [3, null] };
+const plan = (changes: Partial<PourTold> | null): PourBodies["pour-planned"] => ({
+  pourAt: 1,
+  pieceIds: ["a", "b"],
+  bed: "air",
+  shellC: 600,
+  metalC: 1150,
+  steps: [],
+  ...(changes === null ? {} : { told: { ...told, ...changes } }),
 });
 
-test("a note in a person's own words leaves the starting values", () => {
-  expect(readTold("bring the long tongs")).toEqual(startingTold);
-  expect(pourWords("bring the long tongs")).toBe("bring the long tongs");
-  expect(readTold(undefined)).toEqual(startingTold);
+test("what was told is read as it was told, and a plan that was told nothing has the starting values", () => {
+  expect(readTold(plan({}))).toEqual(told);
+  expect(readTold(plan(null))).toEqual(startingTold);
+  expect(readTold({ ...plan(null), told: undefined })).toEqual(startingTold);
 });
 
-test("a spoilt line falls back to starting values, never to nonsense", () => {
-  expect(readTold("Planned with: stucco moon; people 0; metal nothing; thinnest ? / -3 mm")).toMatchObject({
-    family: "fused-silica",
+test("figures that cannot be are not reckoned with, though a log from elsewhere has them", () => {
+  expect(readTold(plan({ people: 900, carryMin: 0, metalKg: 0, thinnestMm: [0, 5] }))).toEqual({
+    ...told,
     people: 2,
+    carryMin: 1.5,
     metalKg: null,
-    thinnestMm: [null, null],
+    thinnestMm: [null, 5],
   });
+});
+
+test("nobody pours with no hands, in no time, or a section thinner than nothing", () => {
+  const fault = (changes: Partial<PourTold>) => bodyFault("pour-planned", plan(changes));
+  expect(fault({})).toBeNull();
+  expect(fault({ people: 0 })).toMatchObject({ code: "out-of-range", field: "people" });
+  expect(fault({ carryMin: 0 })).toMatchObject({ field: "carryMin" });
+  expect(fault({ metalKg: -1 })).toMatchObject({ field: "chargeKg" });
+  expect(fault({ thinnestMm: [3, -1] })).toMatchObject({ field: "thinnestMm" });
 });

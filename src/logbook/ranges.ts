@@ -92,6 +92,8 @@ export const ranges = {
   /** Until the year 2200, where the log ends. */
   pourAt: { low: 0, high: 7_258_118_400_000 },
   stepMin: { low: 0, high: 10_080 },
+  people: { low: 1, high: 20 },
+  carryMin: { low: 0.1, high: 60 },
 } as const satisfies Record<string, NumberRange>;
 
 /** True for a number within its range; NaN and what is not there are not. */

@@ -53,8 +53,8 @@ export function pourOrder({
   outTogether: boolean;
 }): PourOrder {
   requireWithin("metalKg", metalKg, { low: 0, high: 10_000, unit: "kg" });
-  requireWithin("metalC", metalC, { low: 100, high: 1900, unit: "°C" });
-  requirePositive("meltCoolKPerMin", meltCoolKPerMin, { high: 1000, unit: "K/min" });
+  requireWithin("metalC", metalC, { low: 100, high: 2500, unit: "°C" });
+  requirePositive("meltCoolKPerMin", meltCoolKPerMin, { high: 1e5, unit: "K/min" });
   const metalLimit = ({ leastMetalC }: WaitingShell): number => (metalC - leastMetalC) / meltCoolKPerMin;
   const limit = (shell: WaitingShell): number =>
     Math.min(metalLimit(shell), outTogether ? (shell.latestMin ?? Infinity) : Infinity);

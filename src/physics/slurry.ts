@@ -3,7 +3,7 @@ import { requireFraction, requirePositive, requireWithin } from "./range.ts";
 import { liquorSilica, requireDensity, requireVolume, requireWater } from "./sol.ts";
 import type { SolidsKnown, SolidsRefusal } from "./solids.ts";
 import { solidsFromLiquid, solidsFromOven } from "./solids.ts";
-import { isCupId, lawMm2S, lawSeconds, viscosityCups } from "./viscosityCups.ts";
+import { cupIdOf, lawMm2S, lawSeconds, viscosityCups } from "./viscosityCups.ts";
 
 /** Where a time lies against the seconds the standard vouches for; outside, a viscosity is an index only. */
 export type CupRange = "within" | "below" | "above";
@@ -29,7 +29,7 @@ export type CupViscosity = (CupStanding & { readonly viscosityMm2S: number }) | 
 export type CupSeconds = (CupStanding & { readonly seconds: number }) | CupRefusal;
 
 /**
- * Kinematic viscosity, mm²/s, from a cup's seconds. `cup` is an id such as "zahn-4", "ford-4", "iso-4".
+ * Kinematic viscosity, mm²/s, from a cup's seconds. `cup` is an id such as "zahn-4", "ford-4", "iso-4", or as people write it: "Zahn #4", "ISO 4 mm".
  *
  * ASTM D4212 (Zahn), ASTM D1200 (Ford), ISO 2431. The laws hold for Newtonian liquids; a slurry thins under
  * shear, so keep the seconds and read this as an index. A value for an unknown cup, and for a time so short
@@ -37,21 +37,23 @@ export type CupSeconds = (CupStanding & { readonly seconds: number }) | CupRefus
  */
 export function cupViscosityMm2S({ cup, seconds }: { cup: string; seconds: number }): CupViscosity {
   requirePositive("seconds", seconds, { high: 1e7, unit: "s" });
-  if (!isCupId(cup)) return { ok: false, code: "unknown-cup", cup };
-  const { law } = viscosityCups[cup];
+  const id = cupIdOf(cup);
+  if (id === null) return { ok: false, code: "unknown-cup", cup };
+  const { law } = viscosityCups[id];
   const viscosityMm2S = lawMm2S(law, seconds);
   if (viscosityMm2S <= 0)
     return { ok: false, code: "viscosity-not-positive", viscosityMm2S, zeroS: lawSeconds(law, 0) };
-  return { viscosityMm2S, ...standing(viscosityCups[cup], seconds) };
+  return { viscosityMm2S, ...standing(viscosityCups[id], seconds) };
 }
 
 /** Seconds a liquid of this viscosity, mm²/s, takes in a cup: the inverse of `cupViscosityMm2S`, same sources. */
 export function cupSeconds({ cup, viscosityMm2S }: { cup: string; viscosityMm2S: number }): CupSeconds {
   requireWithin("viscosityMm2S", viscosityMm2S, { low: -1e6, high: 1e6, unit: "mm²/s" });
-  if (!isCupId(cup)) return { ok: false, code: "unknown-cup", cup };
+  const id = cupIdOf(cup);
+  if (id === null) return { ok: false, code: "unknown-cup", cup };
   if (viscosityMm2S <= 0) return { ok: false, code: "viscosity-not-positive", viscosityMm2S, zeroS: null };
-  const seconds = lawSeconds(viscosityCups[cup].law, viscosityMm2S);
-  return { seconds, ...standing(viscosityCups[cup], seconds) };
+  const seconds = lawSeconds(viscosityCups[id].law, viscosityMm2S);
+  return { seconds, ...standing(viscosityCups[id], seconds) };
 }
 
 function standing(
@@ -177,23 +179,28 @@ export type FirstMix =
  * What goes into a first mix of `volumeL` litres: by `ratio`, kg of flour per kg of sol, or by the flour's volume
  * fraction (about 0.48 for a prime, 0.42–0.45 for a backup, whatever the flour: common practice, no source).
  *
- * Binder density, g/cm³, as on its label, silica as a mass fraction. Refuses a mix packed so close that it can't
- * flow. Derived: volumes add up.
+ * Binder density, g/cm³, as on its label, silica as a mass fraction; untold, a sol of 30 % labelled 1.20. A ratio
+ * goes before a fraction. Refuses a mix packed so close that it can't flow. Derived: volumes add up.
  */
 export function firstMix(
   from: {
     readonly volumeL: number;
     readonly flourGCm3: number;
-    readonly binderGCm3: number;
-    readonly binderSilica: number;
-  } & ({ readonly ratio: number } | { readonly flourVolumeFraction: number }),
+    readonly binderGCm3?: number | undefined;
+    readonly binderSilica?: number | undefined;
+  } & ({ readonly ratio: number } | { readonly ratio?: undefined; readonly flourVolumeFraction: number }),
 ): FirstMix {
-  const { volumeL, flourGCm3, binderGCm3, binderSilica } = from;
+  const { volumeL, flourGCm3, binderGCm3 = 1.2, binderSilica = 0.3 } = from;
   requireVolume(volumeL);
   requireDensity("flourGCm3", flourGCm3);
   requireDensity("binderGCm3", binderGCm3);
   requireFraction("binderSilica", binderSilica);
-  const flourVolumeFraction = "ratio" in from ? fractionOf(from) : from.flourVolumeFraction;
+  const flourVolumeFraction =
+    from.ratio === undefined
+      ? from.flourVolumeFraction
+      : fractionOf({ ratio: from.ratio, flourGCm3, binderGCm3 });
+  // For a call that no type checked.
+  if (flourVolumeFraction === undefined) throw new RangeError("ratio or flourVolumeFraction must be told");
   requireFraction("flourVolumeFraction", flourVolumeFraction);
   if (flourVolumeFraction >= closePackedShare)
     return { ok: false, code: "cannot-flow", flourVolumeFraction, limit: closePackedShare };

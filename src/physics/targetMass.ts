@@ -73,6 +73,9 @@ export type WaterByMass = {
   /** Water left as a share of what the coat went on with; the reading itself, so it may stray past 0 and 1. */
   readonly waterShare: number;
   readonly sdShare: number;
+  /** Of that, the balance's part, and the error of the dryness as a share of it, common to all held against the three. */
+  readonly ownSdShare: number;
+  readonly relativeSd: number;
   /** 1 − waterShare. */
   readonly dryness: number;
   readonly targetG: number;
@@ -94,28 +97,51 @@ export function waterByMass(of: ThreeWeighings & { readonly massG: number }): Wa
   if (target.kind === "refused") return null;
   const { targetG, sdG, waterG, slurryG } = target;
   const dryness = (stuccoedG - massG) / waterG;
-  const sdShare = Math.hypot(
-    (Math.SQRT2 * balanceG) / waterG,
-    (Math.SQRT2 * dryness * balanceG) / slurryG,
-    (dryness * waterFractionSd) / waterFraction,
-  );
+  const ownSdShare = (Math.SQRT2 * balanceG) / waterG;
+  const relativeSd = Math.hypot((Math.SQRT2 * balanceG) / slurryG, waterFractionSd / waterFraction);
+  const sdShare = Math.hypot(ownSdShare, dryness * relativeSd);
   const waterShare = 1 - dryness;
   const strays =
     waterShare < -2 * sdShare ? "lighter-than-dry" : waterShare > 1 + 2 * sdShare ? "heavier-than-wet" : null;
-  return { waterShare, sdShare, dryness, targetG, sdG, waterG, strays };
+  return { waterShare, sdShare, ownSdShare, relativeSd, dryness, targetG, sdG, waterG, strays };
 }
 
-/** A weighing against the target mass as evidence; null where it is refused or strays past what errors explain. */
+/**
+ * A weighing against the target mass as evidence; null where it is refused or strays past what errors explain.
+ *
+ * `before` is the last weighing heard against the same three, if any. Both err alike by the slurry's water, r = d·ε + η
+ * with d the dryness, ε shared and η the balance's own: what is left of ε once the one before is believed is the error
+ * of this one (the two are exact so, derived here). Taken as independent, five weighings would know the slurry's water
+ * better than it is known, and their 80 % band would hold in but 63 %.
+ */
 export function targetMassEvidence(
-  of: ThreeWeighings & { readonly massG: number; readonly afterS: number },
+  of: ThreeWeighings & {
+    readonly massG: number;
+    readonly afterS: number;
+    readonly before?: { readonly massG: number; readonly afterS: number } | null | undefined;
+  },
 ): ShareEvidence | null {
   const said = waterByMass(of);
   if (said === null || said.strays !== null) return null;
+  const { afterS, before = null } = of;
+  const weight = evidenceWeights["target-mass"];
+  const first = before && waterByMass({ ...of, massG: before.massG });
+  if (before === null || first === null || first.strays !== null) {
+    const logLikelihood = aboutShare({ share: said.waterShare, sd: said.sdShare });
+    return { source: "target-mass", weight, afterS, sinceS: null, logLikelihood };
+  }
+  const { ownSdShare: own, relativeSd } = said;
+  const toShared = (relativeSd ** 2 * first.dryness) / ((relativeSd * first.dryness) ** 2 + own ** 2);
+  const leftSd = (relativeSd * own) / Math.hypot(relativeSd * first.dryness, own);
+  const sd = Math.hypot(own, said.dryness * leftSd);
   return {
     source: "target-mass",
-    weight: evidenceWeights["target-mass"],
-    afterS: of.afterS,
-    sinceS: null,
-    logLikelihood: aboutShare({ share: said.waterShare, sd: said.sdShare }),
+    weight,
+    afterS,
+    sinceS: before.afterS,
+    logLikelihood: (waterShare, earlierShare) => {
+      const shared = toShared * (earlierShare - first.waterShare);
+      return -0.5 * ((waterShare - said.waterShare - said.dryness * shared) / sd) ** 2;
+    },
   };
 }

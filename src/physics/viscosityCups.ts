@@ -54,6 +54,17 @@ export type CupId = keyof typeof viscosityCups;
 
 export const isCupId = (id: string): id is CupId => Object.hasOwn(viscosityCups, id);
 
+/** The cup meant by "zahn-4", "Zahn #4", "Ford cup no. 4" or "ISO 4 mm"; null where it is none of the table. */
+export function cupIdOf(written: string): CupId | null {
+  const parts = /^(zahn|ford|iso)(?:2431)?(?:cup)?(?:no)?(\d)(?:mm)?$/.exec(
+    String(written)
+      .toLowerCase()
+      .replaceAll(/[\s\-_.#]/g, ""),
+  );
+  const id = parts === null ? "" : `${parts[1]}-${parts[2]}`;
+  return isCupId(id) ? id : null;
+}
+
 /** mm²/s by a law; zero or below where the time is too short for it. */
 export function lawMm2S(law: CupLaw, seconds: number): number {
   return law.kind === "line" ? law.slope * (seconds - law.offsetS) : law.slope * seconds - law.drag / seconds;

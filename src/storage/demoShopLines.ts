@@ -4,6 +4,9 @@ type ShopLine = {
   readonly body?: unknown;
 };
 
+/** True for the id of a thing of the demo. */
+export const isDemoId = (id: string): boolean => id.startsWith("demo-");
+
 /** By these a line of the shop names a thing; a thing of the demo has an id that starts with `demo-`. */
 const nameFields = [
   "cupId",
@@ -32,7 +35,7 @@ export function demoLinesOf(lines: readonly ShopLine[], own: ReadonlySet<string>
 
 /** True for a body that names a thing of the demo, or speaks of one of its coats. */
 export const isDemoThing = (body: unknown, own: ReadonlySet<string>): boolean =>
-  nameFields.some((field) => textIn(body, field).startsWith("demo-")) || own.has(textIn(body, "coatId"));
+  nameFields.some((field) => isDemoId(textIn(body, field))) || own.has(textIn(body, "coatId"));
 
 function textIn(body: unknown, field: string): string {
   if (typeof body !== "object" || body === null || !Object.hasOwn(body, field)) return "";

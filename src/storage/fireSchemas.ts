@@ -29,6 +29,7 @@ const segment = z.discriminatedUnion("kind", [
   }),
 ]);
 const segments = z.array(segment).max(200);
+const family = z.enum(["fused-silica", "aluminosilicate", "zircon", "quartz"]);
 const basis = z.strictObject({
   route: z.enum(["flash", "staged"]),
   pattern: z
@@ -38,7 +39,7 @@ const basis = z.strictObject({
     })
     .nullable(),
   wallMm: upTo(1e4),
-  family: z.enum(["fused-silica", "aluminosilicate", "zircon", "quartz"]),
+  family,
   shellKg: upTo(1e5),
   damp: z.enum(["dry", "damp", "patched-wet"]),
   firedBefore: z.boolean(),
@@ -53,6 +54,13 @@ const basis = z.strictObject({
   after: z.enum(["inspect", "pour"]),
   preheatC: tempC.nullable(),
   fireC: tempC.nullable(),
+});
+const pourTold = z.strictObject({
+  family,
+  people: z.int().min(1).max(1000),
+  carryMin: minutes,
+  metalKg: upTo(1e5).nullable(),
+  thinnestMm: z.array(upTo(1e5).nullable()).max(200),
 });
 const latestMs = Date.UTC(2200, 0, 1);
 
@@ -112,6 +120,7 @@ export const fireSchemas = {
         }),
       )
       .max(200),
+    told: pourTold.optional(),
     note,
   }),
   "pour-step-marked": z.strictObject({ step: id, state: z.enum(["started", "done"]) }),
@@ -121,5 +130,5 @@ export const fireSchemas = {
     name: z.string().max(200),
     passed: z.array(z.strictObject({ item: id, reason: words })).max(200),
   }),
-  "pour-ended": z.strictObject({ note }),
+  "pour-ended": z.strictObject({ dropped: flag, note }),
 } satisfies { readonly [T in keyof Bodies]: z.ZodType<Bodies[T]> };

@@ -6,6 +6,7 @@ import type { WallRead } from "../logbook/learnedGains.ts";
 import { wallReads, weighedCoats } from "../logbook/learnedGains.ts";
 import type { Piece } from "../logbook/piece.ts";
 import type { Surroundings } from "../logbook/standing.ts";
+import { isDemoId } from "./demoShopLines.ts";
 import { statesOf } from "./listed.ts";
 import { readSurroundings } from "./reads.ts";
 import { learningKey, type LearningRow } from "./learningRow.ts";
@@ -40,8 +41,8 @@ export type Learned = {
 
 /**
  * Works out what the shop has learned from all pieces, also those through and put away, and keeps it beside the
- * settings: it can be had from the log at any time. A piece long dry is worked out once. `anew` forgets what was kept,
- * as after readings of long ago were corrected.
+ * settings: it can be had from the log at any time. Pieces of the demo teach only while none of the shop's own does.
+ * A piece long dry is worked out once. `anew` forgets what was kept, as after readings of long ago were corrected.
  */
 export async function relearn(
   db: ShopDb,
@@ -75,8 +76,7 @@ export async function relearn(
     byPiece[piece.id] = known && isKept(known, piece, around, now) ? known : teach(piece, around, now);
   }
   const lessons: Lessons = { sums, byPiece };
-  const taught = Object.values(byPiece);
-  const pairs = taught.flatMap((one) => one.pairs);
+  const pairs = ownFirst(byPiece, (one) => one.pairs);
   const learning = learnFrom(pairs, around.shop);
   const row: LearningRow = { ...learning, groups: [...learning.groups] };
   await db.transaction("rw", db.settings, async () => {
@@ -86,10 +86,17 @@ export async function relearn(
   return {
     learning,
     pairs,
-    weighings: taught.flatMap((one) => one.weighings),
-    reads: taught.flatMap((one) => one.reads),
+    weighings: ownFirst(byPiece, (one) => one.weighings),
+    reads: ownFirst(byPiece, (one) => one.reads),
     pieces: new Map(pieces.map(({ id, plan }) => [id, plan.name])),
   };
+}
+
+/** Lessons of one sort: the shop's own, and the demo's invented ones only while there are none of its own. */
+function ownFirst<T>(byPiece: Lessons["byPiece"], sort: (one: Taught) => readonly T[]): readonly T[] {
+  const all = Object.entries(byPiece);
+  const own = all.filter(([id]) => !isDemoId(id)).flatMap(([, one]) => sort(one));
+  return own.length > 0 ? own : all.flatMap(([, one]) => sort(one));
 }
 
 const teaches = ({ dryness, wall }: Piece): boolean => dryness.length > 0 || wall.length > 0;

@@ -122,6 +122,26 @@ describe("files that cannot be trusted", () => {
     expect(closed.answer.measures.volume).toBeCloseTo(1000, 3);
     expect(closed.answer.mended.capped).toHaveLength(1);
   });
+
+  test("triangles a hair apart are not capped one by one, but joined on request", async () => {
+    const client = newClient();
+    const { pos, idx } = bumpyBall(2000);
+    let seed = 1;
+    const shake = (): number => (seed = (seed * 16_807) % 2_147_483_647) / 2_147_483_647 - 0.5;
+    const apart = Float32Array.from({ length: 3 * idx.length }, (_, at) => {
+      const size = Math.max(...pos.map(Math.abs).subarray(0, 300));
+      return pos[3 * idx[Math.floor(at / 3)]! + (at % 3)]! + 1e-5 * size * shake();
+    });
+    const file = stlOf({ pos: apart, idx: Uint32Array.from(idx, (_, n) => n) });
+    const open = await client.ask("open", { file, name: "cracked.stl", caps });
+    if (!open.ok) throw new Error(open.why);
+    expect(open.answer.found.measures.volume).toBeNull();
+    expect(open.answer.found.mended.cappedCount).toBe(0);
+    expect(open.answer.found.seams).toMatchObject({ after: 0 });
+    const joined = await client.ask("join-seams", { caps });
+    if (!joined.ok) throw new Error(joined.why);
+    expect(joined.answer).toMatchObject({ seams: null, measures: { watertight: true, components: 1 } });
+  });
 });
 
 describe("a large file", () => {

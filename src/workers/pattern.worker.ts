@@ -71,6 +71,7 @@ async function done(job: Exclude<PatternJob, { do: "cancel" }>, work: Work): Pro
     }
     case "tips":
     case "trapped":
+    case "skins":
     case "fill":
     case "thickness":
     case "spans":

@@ -36,6 +36,13 @@ export type PatternAsked = {
     readonly drains: readonly Vec3[];
     readonly columns: number;
   };
+  /** For the picture; `openings` let plastic out. */
+  readonly skins: Hung & {
+    readonly vents: readonly Vec3[];
+    readonly openings: readonly Vec3[];
+    readonly cells: number;
+    readonly minRise: number;
+  };
   readonly fill: Hung & { readonly gate: Vec3; readonly vents: readonly Vec3[]; readonly cells: number };
   readonly thickness: InMm & { readonly cells: number };
   readonly spans: InMm & { readonly cells: number };
@@ -58,6 +65,8 @@ export type PatternAnswers = {
   };
   /** Plastic is what stays when it runs out, turned over: its heights run along −up. */
   readonly trapped: { readonly air: Trapped; readonly plastic: Trapped };
+  /** Null where nothing stays, or nearly all. */
+  readonly skins: { readonly air: Mesh | null; readonly plastic: Mesh | null };
   readonly fill: Fill;
   /** Its `field` is for each triangle of the display copy. */
   readonly thickness: WallThickness;

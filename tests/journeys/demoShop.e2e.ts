@@ -36,7 +36,10 @@ test("the demo shop comes and goes, and the maker's own piece stays as it was", 
     await maker.coatDone("Badger");
     await maker.leaveBucket();
   });
-  const before = (await linesInStore(page)).filter((line) => !line.stream.includes("/demo-"));
+  const before = (await linesInStore(page)).filter(
+    ({ stream, device }) => device !== "demo" && !stream.includes("/demo-"),
+  );
+  expect(before.length).toBe(own.length + 1);
 
   await maker.goTo("Shop");
   await maker.tap(page.getByRole("link", { name: /^Settings/ }));

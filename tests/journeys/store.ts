@@ -5,6 +5,7 @@ export type Line = {
   readonly stream: string;
   readonly type: string;
   readonly at: number;
+  readonly device: string;
   readonly body: Readonly<Record<string, unknown>>;
 };
 

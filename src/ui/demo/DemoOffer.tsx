@@ -8,7 +8,7 @@ import { Button } from "../parts/Button.tsx";
 import { Card } from "../parts/Card.tsx";
 import { demoEntries } from "./demoShop.ts";
 
-/** Eight invented pieces to look at, beside the real ones and never mixed with them. */
+/** An invented shop to look at, beside the real ones and never mixed with them. */
 export function DemoOffer() {
   const { db, moment } = useShop();
   const there = useLiveQuery(() => hasDemo(db), [db]);
@@ -29,8 +29,9 @@ export function DemoOffer() {
   return (
     <Card title="Demo shop">
       <p>
-        Eight invented pieces at different stages, with a room and its air over the past days. Their names
-        begin with “Demo”. Taking them out touches nothing of yours.
+        Eight invented pieces at different stages, with rooms and their air, buckets, a store, a kiln, a
+        furnace and a pour planned for tomorrow. Their names begin with “Demo”. Taking them out touches
+        nothing of yours.
       </p>
       {fault !== null && <p role="alert">It did not work: {fault}</p>}
       {there === true ? (

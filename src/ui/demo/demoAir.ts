@@ -20,14 +20,17 @@ export function demoRooms(demo: DemoLog): void {
 /** 1 in the middle of the afternoon, −1 twelve hours away from it. */
 const warmth = (hourOfDay: number): number => Math.cos(((hourOfDay - 15) / dayH) * 2 * Math.PI);
 
+/** No day is quite like the one before: weather of two and a half days, −1 to 1. */
+const weather = (hoursAgo: number): number => Math.sin((hoursAgo / 61) * 2 * Math.PI);
+
 /** Warmer by day, drier with it, and one wet day six days ago. */
 function dryingRoom({ log, hourOfDay }: DemoLog): void {
   const airOf = (hoursAgo: number) => {
     const wave = warmth(hourOfDay(hoursAgo));
     const wet = hoursAgo > 130 && hoursAgo < 154 ? 0.16 : 0;
     return {
-      airC: rounded(21 + 0.7 * wave + 0.1 * noise(hoursAgo), 1),
-      rh: rounded(0.5 - 0.04 * wave + wet + 0.006 * noise(hoursAgo + 7), 3),
+      airC: rounded(21 + 0.7 * wave + 0.1 * weather(hoursAgo) + 0.1 * noise(hoursAgo), 1),
+      rh: rounded(0.5 - 0.04 * wave - 0.01 * weather(hoursAgo) + wet + 0.006 * noise(hoursAgo + 7), 3),
     };
   };
   const roomSetH = handDays * dayH + 1;
@@ -54,8 +57,8 @@ function shed({ log, hourOfDay }: DemoLog): void {
   for (let ago = first; ago > 0; ago -= shedEveryH) {
     const wave = warmth(hourOfDay(ago));
     log("room", demoShedId, "air-read", ago, {
-      airC: rounded(13 + 4 * wave, 1),
-      rh: rounded(0.69 - 0.2 * wave, 2),
+      airC: rounded(13 + 4 * wave + 0.8 * weather(ago), 1),
+      rh: rounded(0.69 - 0.2 * wave - 0.015 * weather(ago), 2),
       air: "still",
     });
   }

@@ -31,7 +31,7 @@ export function coatByRecipe(
 export function coatBeside(
   { log }: DemoLog,
   id: string,
-  { number, hoursAgo, prewet }: { number: number; hoursAgo: number; prewet: boolean },
+  { number, hoursAgo }: { number: number; hoursAgo: number },
 ) {
   log("piece", id, "coat-dipped", hoursAgo, {
     number,
@@ -40,7 +40,7 @@ export function coatBeside(
     stuccoId: "16-30",
     bucketId: demoBackupId,
     roomId: demoRoomId,
-    prewet,
+    prewet: false,
   });
 }
 

@@ -27,7 +27,6 @@ export function demoDryness(demo: DemoLog): void {
   for (const seen of felt) touched(demo, seen);
   surface(demo);
   weighedDry(demo);
-  weighedNow(demo);
 }
 
 /** The coat that teaches nothing, and why. */
@@ -46,16 +45,16 @@ function touched(demo: DemoLog, { piece, coat, dippedAgo, wetH, dryH }: Seen): v
 
 /** A thermometer on the shell, and the same on a dry one that hangs beside it. */
 function surface(demo: DemoLog): void {
-  const coatId = coatIdOf(demo, "demo-sailor", 3);
-  const read = (hoursAgo: number, surfaceC: number, dryShellC: number) =>
-    demo.log("piece", "demo-sailor", "dryness-seen", hoursAgo, {
+  const read = (piece: string, coat: number, hoursAgo: number, surfaceC: number, dryShellC: number) =>
+    demo.log("piece", piece, "dryness-seen", hoursAgo, {
       method: "surface",
       surfaceC,
       dryShellC,
-      coatId,
+      coatId: coatIdOf(demo, piece, coat),
     });
-  read(88, 17.2, 20.9);
-  read(80.5, 20.9, 20.9);
+  read("demo-sailor", 3, 88, 17.2, 20.9);
+  read("demo-sailor", 3, 80.5, 20.9, 20.9);
+  read("demo-medals", 11, 0.5, 18.4, 21.4);
 }
 
 type Weighed = {
@@ -80,8 +79,8 @@ function weighed(demo: DemoLog, of: Weighed): void {
   for (const [massG, afterH] of of.drying) weigh(dippedAgo - afterH, massG, "drying");
 }
 
-/** A coat weighed until it was dry. */
-const weighedDry = (demo: DemoLog): void =>
+/** Two coats weighed until they were dry. */
+function weighedDry(demo: DemoLog): void {
   weighed(demo, {
     piece: "demo-handle",
     coat: 3,
@@ -94,25 +93,16 @@ const weighedDry = (demo: DemoLog): void =>
       [395.2, 4],
     ],
   });
-
-/** A coat on the balance now, with a thermometer on it. */
-function weighedNow(demo: DemoLog): void {
   weighed(demo, {
     piece: "demo-medals",
-    coat: 11,
-    dippedAgo: 3,
+    coat: 10,
+    dippedAgo: 27,
     dryG: 1041.2,
     drainedG: 1088.3,
     stuccoedG: 1165.5,
     drying: [
-      [1160.1, 1.25],
-      [1156.1, 2.4],
+      [1158.2, 2],
+      [1152.6, 5.5],
     ],
-  });
-  demo.log("piece", "demo-medals", "dryness-seen", 0.5, {
-    method: "surface",
-    surfaceC: 18.4,
-    dryShellC: 21.4,
-    coatId: coatIdOf(demo, "demo-medals", 11),
   });
 }

@@ -69,8 +69,8 @@ function medals(demo: DemoLog): void {
     how: "slurry and fine stucco brushed in",
   });
   log("piece", "demo-medals", "wire-wrapped", 29.5, { note: "1.6 mm iron wire, five turns below the cup" });
-  coatBeside(demo, "demo-medals", { number: 10, hoursAgo: 27, prewet: true });
-  coatBeside(demo, "demo-medals", { number: 11, hoursAgo: 3, prewet: false });
+  coatBeside(demo, "demo-medals", { number: 10, hoursAgo: 27 });
+  coatBeside(demo, "demo-medals", { number: 11, hoursAgo: 3 });
 }
 
 function dancer(demo: DemoLog): void {

@@ -44,34 +44,37 @@ describe("the air of the demo", () => {
       expect.toSatisfy((hour: number) => hour >= 20),
       expect.toSatisfy((hour: number) => hour >= 20),
     ]);
-    for (const { mostRh } of tooDamp) expect(mostRh).toBeCloseTo(0.88, 2);
+    for (const { mostRh } of tooDamp) expect(mostRh).toBeCloseTo(0.88, 1.5);
   });
 });
 
 describe("what the demo has learned", () => {
   const pairs = pieces.flatMap((one) => pairsOf(one, { surroundings, now }));
 
-  test("ten coats teach it, some only that they were still wet; one is left out with its reason", () => {
-    expect(pairs).toHaveLength(11);
+  test("eleven coats teach it, some only that they were still wet; one is left out with its reason", () => {
+    expect(pairs).toHaveLength(12);
     expect(pairs.filter(({ dryAtS }) => dryAtS === null).length).toBeGreaterThanOrEqual(2);
     expect(pairs.filter(({ wetAtS }) => wetAtS === null).length).toBeGreaterThanOrEqual(2);
     const [out] = shop.pairsLeftOut;
     expect(pairs.some(({ coatId }) => coatId === out?.coatId)).toBe(true);
     expect(out?.reason).toMatch(/^Demo: /);
-    expect(learnFrom(pairs, shop).shop).toMatchObject({ pairs: 10, limited: false });
+    expect(learnFrom(pairs, shop).shop).toMatchObject({ pairs: 11, limited: false });
   });
 
-  test("two coats were weighed dry, drained and stuccoed; one of them came to its dry mass", () => {
+  test("two coats were weighed before the dip, drained and stuccoed, and until they were dry", () => {
     expect(pieces.flatMap((one) => weighedCoats(one, { surroundings, now }))).toHaveLength(2);
-    expect(pairs.filter(({ method }) => method === "weighing")).toMatchObject([{ pieceId: "demo-handle" }]);
+    expect(pairs.filter(({ method }) => method === "weighing")).toMatchObject([
+      { pieceId: "demo-handle" },
+      { pieceId: "demo-medals" },
+    ]);
   });
 
-  test("the coat on the balance now is told by its mass and by a thermometer, and is not dry yet", () => {
+  test("a shell with a pocket waits for it longest, and its wet coat is told by a thermometer", () => {
     const [medals] = piece("demo-medals");
     if (medals === undefined) throw new Error("no medals");
-    const { outer } = standingOf(medals, surroundings, now);
+    const { outer, finalDry } = standingOf(medals, surroundings, now);
     expect(outer?.readyAt.likely).toBeGreaterThan(now);
-    expect(outer?.leftShare).toBeLessThan(0.6);
+    expect(finalDry?.places.map(({ geometry }) => geometry)).toEqual(["recess", "open"]);
   });
 });
 

@@ -28,6 +28,8 @@ export function GuideScreen(props: {
   const { tile, steps, timer, lengths, told, onCoat, onHold, onBack } = props;
   const [{ signName }] = useSettings();
   const [place, setPlace] = useState(0);
+  // Once it is in the log the tile speaks of the coat after it.
+  const [coatNumber] = useState(tile.coat.number);
   const [over, setOver] = useState<TimerKind | null>(null);
   const step = steps[place];
   if (step === undefined) return null;
@@ -65,10 +67,11 @@ export function GuideScreen(props: {
   return (
     <BucketScreen
       title={`${tile.name}: ${title}`}
-      sub={`${place + 1} of ${steps.length}. ${says}`}
+      sub={`Step ${place + 1} of ${steps.length}, coat ${coatNumber}`}
       way={{ text: place === 0 ? "Leave it" : "Pieces", onPress: onBack }}
       told={told}
     >
+      <p className={styles["says"]}>{says}</p>
       {step.dust && (
         <p className={styles["dust"]}>
           Mask on: stucco dust is silica that stays in the lungs (29 CFR 1910.1053).

@@ -15,6 +15,11 @@ import type { Entry } from "../../logbook/entry.ts";
 afterEach(clearDesk);
 
 const tap = (name: string | RegExp) => page.getByRole("button", { name }).click({ delay: 60 });
+/** The key takes no second press within 0.7 s: a bouncing glove skips no step. */
+async function next(name = "Next"): Promise<void> {
+  await tap(name);
+  await new Promise((done) => setTimeout(done, 750));
+}
 const heading = (name: RegExp) => page.getByRole("heading", { level: 1, name });
 
 describe("a guided dip", () => {
@@ -37,28 +42,28 @@ describe("a guided dip", () => {
     await tap("Back");
     await tileOf("Heron").click();
     await expect.element(heading(/^Heron: Piece ready/)).toBeVisible();
-    await tap("Next");
+    await next();
     await expect.element(heading(/Bucket ready/)).toBeVisible();
-    await tap("Next");
+    await next();
     await expect.element(heading(/Dip it slowly/)).toBeVisible();
-    await tap("Next");
-    await tap("No bubble, no bare wax");
+    await next();
+    await next("No bubble, no bare wax");
     await expect.element(heading(/: Drain/)).toBeVisible();
     await tap(/^Draining: 45 s/);
     await expect.element(page.getByRole("timer")).toBeVisible();
     time.now += 46_000;
     await expect.element(page.getByText("Drained. Stucco now.")).toBeVisible();
     expect(await coatsLogged(db)).toHaveLength(0);
-    await tap("Next");
+    await next();
     await expect.element(heading(/Wait for the stucco/)).toBeVisible();
-    await tap("Next");
+    await next();
     await expect.element(page.getByText(/^Mask on/)).toBeVisible();
-    await tap("Stucco is on");
+    await next("Stucco is on");
     await expect.element(heading(/clear the cup rim/)).toBeVisible();
     await settle();
     const [coat] = await coatsLogged(db);
     expect(coat?.body).toMatchObject({ number: 1, kind: "prime", drainS: 45 });
-    await tap("The rim is clear");
+    await next("The rim is clear");
     await tap("Back to the pieces");
     await expect.element(doneOf("Heron")).toHaveTextContent("Coat 1 done");
     const rows: readonly unknown[] = await db.entries.toArray();

@@ -7,6 +7,7 @@ import { Button } from "../parts/Button.tsx";
 import { Card } from "../parts/Card.tsx";
 import { Empty } from "../parts/Empty.tsx";
 import { Page } from "../parts/Page.tsx";
+import { KnockoutWaits } from "../pour/KnockoutWaits.tsx";
 import { useCalendarTold } from "./calendarTold.ts";
 import { DueRow } from "./DueRow.tsx";
 import { type DueTime, dueList, dueTimes } from "./dueTimes.ts";
@@ -28,6 +29,7 @@ export function DuePage() {
           </Link>
         </p>
       )}
+      {items !== undefined && <KnockoutWaits items={items} />}
       {items !== undefined && <DueLists dues={dueTimes(items.map((item) => item.standing))} />}
     </Page>
   );

@@ -98,8 +98,9 @@ function Shell({ standing, dry }: { readonly standing: Standing; readonly dry: F
             <p>
               Each place is dried by the same sum, dW/dt = −Δρ / (A + G + B·δ), from the first coat on, with
               its own G, the added resistance of a pocket: a starting value, good to about a factor of three.
-              A place that was still wet under a coat hands its water up. Weighings and bag tests speak for
-              the further places too, and so does a face that is still wet; a dry face says nothing of them.
+              A place that was still wet under a coat hands its water up. Weighings, bag tests and a face that
+              is still wet can make the further places later, never earlier: they were of the whole shell or
+              its face.
             </p>
             <p>
               {sumAt === null ? "The sum gives no late time." : null} Readings from{" "}

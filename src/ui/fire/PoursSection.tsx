@@ -28,7 +28,7 @@ function lineOf({ id, pieceIds, marks, decided, ended }: Pour, when: string): Fi
     href: paths.pour(id),
     title: `Pour of ${shells}`,
     state: ended !== null ? "ended" : isBegun ? "under way" : "planned",
-    word: ended !== null && !isBegun ? "put away" : undefined,
+    word: ended?.dropped === true ? "put away" : undefined,
     says: `${when}${decided === null ? "" : decided.go ? ", go" : ", no go"}`,
   };
 }

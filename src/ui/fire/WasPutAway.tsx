@@ -10,9 +10,11 @@ import { Card } from "../parts/Card.tsx";
 export function WasPutAway({
   stream,
   ended,
+  because = "it was never started",
 }: {
   readonly stream: string;
   readonly ended: { readonly id: string; readonly at: number };
+  readonly because?: string | null | undefined;
 }) {
   const { log } = useShop();
   const { locale } = useFormat();
@@ -24,7 +26,10 @@ export function WasPutAway({
   };
   return (
     <Card title="Put away">
-      <p>This plan was put away {dayTime(ended.at, now, locale)}; it was never started.</p>
+      <p>
+        This plan was put away {dayTime(ended.at, now, locale)}
+        {because === null ? "" : `; ${because}`}.
+      </p>
       <Button onPress={takeOut} debounceMs={700}>
         Take it out again
       </Button>

@@ -4,17 +4,25 @@ import second from "../../../tests/fixtures/log-v2.json" with { type: "json" };
 import { bodyFault } from "../../logbook/checkBody.ts";
 import type { Refusal } from "../../logbook/command.ts";
 import type { Entry, EntryBodies, EntryType } from "../../logbook/entry.ts";
+import { alloyName } from "../../logbook/ownAlloy.ts";
 import { entryWords } from "./entryWords.ts";
 import { fieldWords } from "./fieldWords.ts";
 import { refusalText } from "./refusalWords.ts";
 import { makeFormat } from "./units.ts";
 
 const format = makeFormat("metric", "en-GB");
+const ownBronze = {
+  id: "019f",
+  name: "Yard bronze",
+  copiedFrom: "silicon-bronze",
+  retired: false,
+};
 const names = {
   format,
   room: (id: string) => `room ${id}`,
   bucket: (id: string) => `bucket ${id}`,
   recipe: (id: string) => `recipe ${id}`,
+  alloy: (id: string) => alloyName(id, { alloys: [ownBronze] }),
 };
 const lines = [...first.entries, ...second.entries] as unknown as readonly Entry[];
 const saying = (type: EntryType): readonly string[] =>
@@ -32,6 +40,15 @@ describe("a line of the log", () => {
       expect(title.length).toBeGreaterThan(1);
       expect(`${title} ${detail}`).not.toMatch(/undefined|NaN|\[object|Infinity/);
     }
+  });
+
+  test("calls an alloy of the shop's own by its name, in a melt and in a piece's plan", () => {
+    const body = { alloyId: ownBronze.id, items: [], pourC: 1150 };
+    const melt = { ...lines[0], type: "melt-planned", body } as unknown as Entry;
+    expect(entryWords(melt, names).title).toBe("Melt planned: Yard bronze");
+    const plan = { name: "Heron", alloyId: ownBronze.id };
+    const piece = { ...melt, type: "piece-started", body: { plan, roomId: "first" } } as Entry;
+    expect(entryWords(piece, names).detail).toContain("alloy Yard bronze");
   });
 
   test("says the numbers it carries", () => {

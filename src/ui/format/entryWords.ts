@@ -13,6 +13,8 @@ export type EntryNames = {
   readonly room: (id: string) => string;
   readonly bucket: (id: string) => string;
   readonly recipe: (id: string) => string;
+  /** Its name in this shop, which may have alloys of its own. */
+  readonly alloy: (id: string) => string;
 };
 
 /** One line of the log in words: what happened, and the numbers and remarks it carries. */
@@ -133,7 +135,7 @@ export function entryWords(entry: Entry, names: EntryNames): EntryText {
     case "melt-started":
     case "melt-read":
     case "melt-ended":
-      return meltEntryWords(entry, format);
+      return meltEntryWords(entry, names);
     case "pour-planned":
     case "pour-step-marked":
     case "pour-item-checked":

@@ -141,6 +141,8 @@ const fields: Readonly<Record<string, FieldWords | undefined>> = {
   sandC: { name: "sand temperature", quantity: "temp" },
   stepMin: { name: "length of a step", quantity: "min" },
   keepsMin: { name: "time it keeps", quantity: "min" },
+  people: { name: "people at the pour", quantity: "plain" },
+  carryMin: { name: "time from kiln door to metal", quantity: "min" },
   item: { name: "the item", quantity: "plain" },
   coats: { name: "number of coats", quantity: "plain" },
   name: { name: "a name", quantity: "plain" },

@@ -1,7 +1,7 @@
 import type { EntryBodies } from "../../logbook/entry.ts";
 import type { EntryIn } from "../../logbook/entryKinds.ts";
-import { alloyOf } from "../../trade/alloys.ts";
 import { figure, told, type EntryText } from "./entryText.ts";
+import type { EntryNames } from "./entryWords.ts";
 import type { Format } from "./units.ts";
 
 /** One line of a kiln run's log in words. */
@@ -44,13 +44,16 @@ export function runEntryWords(entry: EntryIn<"run">, format: Format): EntryText 
 }
 
 /** One line of a melt's log in words. */
-export function meltEntryWords(entry: EntryIn<"melt">, format: Format): EntryText {
+export function meltEntryWords(
+  entry: EntryIn<"melt">,
+  { format, alloy }: Pick<EntryNames, "format" | "alloy">,
+): EntryText {
   switch (entry.type) {
     case "melt-planned": {
       const { alloyId, items, pourC, note } = entry.body;
       const massKg = items.reduce((sum, item) => sum + item.massKg, 0);
       return told(
-        `Melt planned: ${alloyOf(alloyId)?.name ?? alloyId}`,
+        `Melt planned: ${alloy(alloyId)}`,
         `charge ${format.show("kg", massKg)}`,
         `to pour at ${format.show("temp", pourC)}`,
         note,
@@ -99,7 +102,7 @@ export function pourEntryWords(entry: EntryIn<"pour">, format: Format): EntryTex
         ...entry.body.passed.map(({ item, reason }) => `${spoken(item)} passed: ${reason}`),
       );
     case "pour-ended":
-      return told("Pour ended", entry.body.note);
+      return told(entry.body.dropped === true ? "Plan put away" : "Pour ended", entry.body.note);
   }
 }
 

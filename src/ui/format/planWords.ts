@@ -1,5 +1,4 @@
 import type { PlanChanges, WallPart } from "../../logbook/pieceBodies.ts";
-import { alloyOf } from "../../trade/alloys.ts";
 import { geometryClasses } from "../../trade/geometryClasses.ts";
 import { patternMaterials } from "../../trade/patternMaterials.ts";
 import type { EntryNames } from "./entryWords.ts";
@@ -16,7 +15,7 @@ export function partWords(part: WallPart, format: Format): string {
 /** What a plan says, a part each; a key that is null says it is no longer known. */
 export function planWords(
   plan: PlanChanges,
-  { format, recipe }: Pick<EntryNames, "format" | "recipe">,
+  { format, recipe, alloy }: Pick<EntryNames, "format" | "recipe" | "alloy">,
 ): readonly string[] {
   const say = <T>(
     name: string,
@@ -29,7 +28,7 @@ export function planWords(
   return [
     ...say("named", plan.name, (name) => name),
     ...say("pattern of", plan.material, (material) => inSentence(patternMaterials[material].label)),
-    ...say("alloy", plan.alloyId, (id) => alloyOf(id)?.name ?? id),
+    ...say("alloy", plan.alloyId, alloy),
     ...sized("metal", "kg", plan.metalKg),
     ...sized("metal", "litre", plan.metalLitre),
     ...sized("head", "m", plan.headM),

@@ -9,6 +9,8 @@ export type Form<D extends object> = {
   /** Puts everything back as it was before the first change. */
   readonly restart: () => Promise<void>;
   readonly isChanged: boolean;
+  /** False until a kept draft has been looked for: where a tap answers a question, the question waits for it. */
+  readonly isLooked: boolean;
   readonly errors: FieldErrors;
   readonly tell: (errors: FieldErrors) => void;
 };
@@ -20,7 +22,7 @@ type Kept<D> = { readonly about: string; readonly draft: D };
  * speaks of, such as a coat; a draft kept about another one is not taken up.
  */
 export function useForm<D extends object>(key: string, initial: D, about = ""): Form<D> {
-  const [kept, write, drop] = useDraft<Kept<D>>(key, { about, draft: initial });
+  const [kept, write, drop, isLooked] = useDraft<Kept<D>>(key, { about, draft: initial });
   const [errors, tell] = useState<FieldErrors>({});
   const draft = kept.about === about ? kept.draft : initial;
   const set = (changes: Partial<D>) => {
@@ -40,6 +42,7 @@ export function useForm<D extends object>(key: string, initial: D, about = ""): 
     drop,
     restart,
     isChanged: JSON.stringify(draft) !== JSON.stringify(initial),
+    isLooked,
     errors,
     tell,
   };

@@ -73,7 +73,7 @@ export function PutInScreen(props: {
             body: withoutEmpty({
               ...makings,
               why,
-              lid: draft.lid,
+              lid: why === "evaporation" ? draft.lid : undefined,
               solSilica: draft.solKg > 0 ? solSilica : undefined,
               expected:
                 expected === null
@@ -99,12 +99,13 @@ export function PutInScreen(props: {
       way={{ text: "Back", onPress: () => onOver(false) }}
       told={signals.told}
     >
+      {draft.flourKg > 0 && <DustNote />}
       {keys.map((key) => (
         <BigKey key={key} onPress={() => setAsking(key)} under={amountAsked(key, { isBatch }).hint}>
           {amountAsked(key, { isBatch }).name}: {amountText(key, draft[key], format)}
         </BigKey>
       ))}
-      {!isBatch && (
+      {!isBatch && why === "evaporation" && (
         <BigKey
           onPress={() => set({ lid: draft.lid === "on" ? "off" : "on" })}
           under="Its own loss is learned from this"
@@ -112,14 +113,21 @@ export function PutInScreen(props: {
           Lid since the last top-up: {draft.lid}
         </BigKey>
       )}
-      {draft.flourKg > 0 && <DustNote />}
       {expected !== null && <p className={css["expected"]}>{expectedText(expected, format)}</p>}
+      {expected !== null && aim.fullL !== null && expected.newVolumeL > aim.fullL * 1.005 && (
+        <p className={css["expected"]}>
+          That makes {format.show("litre", expected.newVolumeL)}; full, it holds{" "}
+          {format.show("litre", aim.fullL)}. Put less in, or take some out first.
+        </p>
+      )}
       {isBatch && bucket.mixes.length > 0 && (
         <p className={css["expected"]}>A new batch: what was in the bucket before is gone from its sums.</p>
       )}
-      <BigKey main onPress={logIt} disabled={massOf(makings) <= 0}>
-        I put it in
-      </BigKey>
+      <div className={css["foot"]}>
+        <BigKey main onPress={logIt} disabled={massOf(makings) <= 0}>
+          I put it in
+        </BigKey>
+      </div>
     </BucketScreen>
   );
 }

@@ -46,6 +46,21 @@ const dryReading = { cupId: "zahn-4", cupS: 31, slurryC: 22, densityGCm3: 1.717 
 const key = (name: string | RegExp) => page.getByRole("button", { name });
 const tap = (name: string | RegExp) => key(name).click({ delay: 60 });
 
+/** The main key ends above the fold, and the word of the dust above the key: on a phone, and on one with browser bars. */
+async function expectWholeKey(): Promise<void> {
+  for (const height of [844, 640]) {
+    await page.viewport(390, height);
+    const main = key("I put it in").element().getBoundingClientRect();
+    const dust = page
+      .getByText(/^Dry flour: mask on/)
+      .element()
+      .getBoundingClientRect();
+    expect(main.bottom).toBeLessThanOrEqual(height);
+    expect(main.height).toBeGreaterThanOrEqual(120);
+    expect(dust.bottom).toBeLessThanOrEqual(main.top);
+  }
+}
+
 describe("make up", () => {
   test("thick and dense asks for water, half goes in by one key, and the next reading is compared with what was foretold", async () => {
     const { shop, logged } = await bucket([1, "bucket-read", dryReading]);
@@ -88,6 +103,44 @@ describe("make up", () => {
     await tap("I put it in");
     await expect.element(page.getByText("What it asks for")).toBeVisible();
     expect((await logged("bucket-topped"))[0]?.body).toMatchObject({ flourKg: 3, why: "correction" });
+  });
+
+  test("flour in a phone's hand: the main key is whole on the screen", async () => {
+    await page.viewport(390, 844);
+    const { shop } = await bucket([1, "bucket-read", dryReading]);
+    showAt(shop, path, at);
+    await tap("Something else");
+    for (const name of [/^Water: none/, /^Binder: none/, /^Flour: none/]) {
+      await tap(name);
+      await tap(/^3$/);
+      await tap("Take it");
+    }
+    await expect.element(page.getByText(/It should then weigh/)).toBeVisible();
+    await expectWholeKey();
+  });
+
+  test("more than the bucket holds is said before it runs over, what fits is not", async () => {
+    const { shop } = await bucket([1, "bucket-read", dryReading]);
+    showAt(shop, path, at);
+    await tap("Put half of it in");
+    await expect.element(page.getByText(/It should then weigh/)).toBeVisible();
+    await expect.element(page.getByText(/full, it holds/)).not.toBeInTheDocument();
+    await tap(/^Binder: none/);
+    await tap(/^9$/);
+    await tap("Take it");
+    // 19 L by its ledger, half a litre of water, and 9 kg at 1.2: 27 L.
+    await expect.element(page.getByText(/^That makes 2[67][.\d]*.L; full, it holds 20.L/)).toBeVisible();
+  });
+
+  test("a new batch over an old one, all four told: the main key is whole on the screen", async () => {
+    await page.viewport(390, 844);
+    const { shop } = await bucket();
+    showAt(shop, path, at);
+    await page.getByText("A first mix").click();
+    await tap("Mix this");
+    await expect.element(key(/^Comes to: 20/)).toBeVisible();
+    await expect.element(page.getByText(/^A new batch: what was/)).toBeVisible();
+    await expectWholeKey();
   });
 
   test("slow at the right density: no water, whatever the sums say", async () => {

@@ -11,6 +11,7 @@ import { Card } from "../parts/Card.tsx";
 import { Empty } from "../parts/Empty.tsx";
 import { LinkButton } from "../parts/LinkButton.tsx";
 import { Page } from "../parts/Page.tsx";
+import { TakeGating } from "../pattern/TakeGating.tsx";
 import { chainSum } from "./chainSum.ts";
 import { FeedCard } from "./FeedCard.tsx";
 import { FillCard } from "./FillCard.tsx";
@@ -106,6 +107,7 @@ function Gating({
       )}
       <div className={css["columns"]}>
         <div className={css["column"]}>
+          {plan.patternId !== undefined && <TakeGating patternId={plan.patternId} form={form} />}
           <HeadCard form={form} sum={sum} />
           <HeadSave piece={piece} draft={draft} />
           <FillCard form={form} times={times} timeS={timeS} sum={sum} />

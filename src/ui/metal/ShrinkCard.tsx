@@ -81,8 +81,10 @@ export function ShrinkCard({
       ))}
       {seen.length === 0 && figures !== null && (
         <p>
-          Starting value {format.show("share", figures.shrinkLow.value)} to{" "}
-          {format.show("share", figures.shrinkHigh.value)}. Three pieces of your own do better.
+          Starting value {format.show("share", figures.shrinkLow.value)}
+          {figures.shrinkHigh.value > figures.shrinkLow.value &&
+            ` to ${format.show("share", figures.shrinkHigh.value)}`}
+          . Three pieces of your own do better.
         </p>
       )}
       <div className={css["fields"]}>

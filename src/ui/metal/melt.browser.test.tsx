@@ -69,7 +69,7 @@ describe("a plan that comes to nothing", () => {
       steps: [],
     } as const;
     await log({ do: "log", stream: "pour/never", type: "pour-planned", body: pour });
-    await log({ do: "log", stream: "pour/never", type: "pour-ended", body: {} });
+    await log({ do: "log", stream: "pour/never", type: "pour-ended", body: { dropped: true } });
     showAt(desk.shop, "/fire", { route: "/fire", screen: FirePage });
     const line = (name: string) =>
       page.getByRole("region", { name, exact: true }).getByRole("link", { name: /put away/ });

@@ -2,10 +2,15 @@ import { cleanup } from "@testing-library/react";
 import { afterEach, describe, expect, test } from "vitest";
 import { page } from "vitest/browser";
 import { clearDesks, demoDesk, showAt } from "../../../tests/demoDesk.tsx";
-import { shopStream } from "../../logbook/entry.ts";
+import { shopStream, streamOf } from "../../logbook/entry.ts";
 import type { ShopDoor } from "../app/shop.tsx";
 import { KilnsPage } from "../fire/KilnsPage.tsx";
 import { PlanPage } from "../start/PlanPage.tsx";
+import { putPattern } from "../../storage/patterns.ts";
+import { startingTree } from "../pattern/gatingTree.ts";
+import { upResultsOf } from "../pattern/patternResults.ts";
+import { withMark, withResults } from "../pattern/patternStudy.ts";
+import { block, studyOfMesh } from "../pattern/testStudy.ts";
 import { AlloyPage } from "./AlloyPage.tsx";
 import { GatingPage } from "./GatingPage.tsx";
 import { PieceMetalPage } from "./PieceMetalPage.tsx";
@@ -99,6 +104,34 @@ describe("gating and feeding", () => {
     await field("Thickness").fill("20");
     await field("Width").fill("20");
     await expect.element(page.getByRole("img", { name: /open all the way/ })).toBeVisible();
+  });
+});
+
+describe("gating handed over by the pattern", () => {
+  test("offered when its pattern is kept here, and put into the chain and the lengths by a tap", async () => {
+    const { shop, db } = await demoDesk();
+    const study = studyOfMesh(block(40, 40, 60));
+    const gate = { id: "g", kind: "gate", point: [20, 0, 0], normal: [0, -1, 0], diameterMm: 12 } as const;
+    const hung = { up: [0, 0, 1], highMm: 60, cupLevelMm: 160, reachMm: 20 } as const;
+    let n = 0;
+    const drawn = withResults(
+      { ...withMark(study, gate), bars: startingTree([gate], hung, () => `b${n++}`) },
+      upResultsOf([0, 0, 1], { tips: [], drains: [], low: 0, high: 60 }),
+    );
+    await putPattern(db, { id: drawn.id, name: drawn.name, savedAt: 0, kept: drawn });
+    openGating(shop, "demo-dancer");
+    await expect.element(page.getByRole("heading", { name: "Will it be fed?" })).toBeVisible();
+    await expect.element(page.getByRole("button", { name: "Take from the pattern" })).not.toBeInTheDocument();
+    await shop.log({
+      do: "log",
+      stream: streamOf("piece", "demo-dancer"),
+      type: "piece-changed",
+      body: { changes: { patternId: drawn.id } },
+    });
+    await press("Take from the pattern");
+    await expect.element(page.getByText("All of it stands below.")).toBeVisible();
+    await expect.element(field("Cup to gate (h)")).toHaveValue("160");
+    await expect.element(page.getByRole("img", { name: /at Gate/ })).toBeVisible();
   });
 });
 

@@ -1,6 +1,8 @@
 import { useState } from "react";
 import type { BarKind } from "../../geometry/gatingBars.ts";
 import { dot, plus, times, type Vec3 } from "../../geometry/vector.ts";
+import { useFormat } from "../app/useFormat.ts";
+import type { Format } from "../format/units.ts";
 import { Button } from "../parts/Button.tsx";
 import { Card } from "../parts/Card.tsx";
 import { SelectField } from "../log/SelectField.tsx";
@@ -26,6 +28,7 @@ export function AddBar({
   readonly kind: BarKind;
   readonly setKind: (kind: BarKind) => void;
 }) {
+  const format = useFormat();
   const [fromId, setFromId] = useState<string | null>(null);
   const [toId, setToId] = useState<string | null>("up");
   const ends = endsOf(desk);
@@ -64,7 +67,7 @@ export function AddBar({
           />
           <SelectField
             label="To"
-            options={[...straight, ...ends.filter(({ value }) => value !== fromId)]}
+            options={[...straight(format), ...ends.filter(({ value }) => value !== fromId)]}
             value={toId}
             onChange={setToId}
             empty={null}
@@ -80,12 +83,13 @@ export function AddBar({
   );
 }
 
-const straight = [
-  { value: "up", label: "Straight up to the level in the cup" },
-  { value: "out", label: "Straight out, 40 mm" },
-  { value: "down", label: "Straight down, 40 mm" },
-] as const;
 const shortMm = 40;
+const straight = (format: Format) =>
+  [
+    { value: "up", label: "Straight up to the level in the cup" },
+    { value: "out", label: `Straight out, ${format.show("mm", shortMm)}` },
+    { value: "down", label: `Straight down, ${format.show("mm", shortMm)}` },
+  ] as const;
 
 type End = {
   readonly value: string;

@@ -1,4 +1,7 @@
 import { Link } from "wouter";
+import { builtInShop } from "../../logbook/builtIns.ts";
+import { alloyName } from "../../logbook/ownAlloy.ts";
+import { useFigures } from "../app/live.ts";
 import { paths } from "../app/paths.ts";
 import { useFormat } from "../app/useFormat.ts";
 import { planWords } from "../format/planWords.ts";
@@ -16,12 +19,15 @@ export function FromPattern({
   readonly onLeave: () => void;
 }) {
   const format = useFormat();
+  const shop = useFigures() ?? builtInShop;
   const { recipeId: _, patternId, ...told } = plan;
   return (
     <Card title="From its pattern">
       <p>
         {patternId === undefined ? name : <Link href={paths.pattern(patternId)}>{name}</Link>}:{" "}
-        {planWords(told, { format, recipe: (id) => id }).join(", ") || "nothing known yet"}.
+        {planWords(told, { format, recipe: (id) => id, alloy: (id) => alloyName(id, shop) }).join(", ") ||
+          "nothing known yet"}
+        .
       </p>
       <p className={css["soft"]}>All of it can be changed in the plan.</p>
       <Button kind="quiet" onPress={onLeave}>

@@ -9,7 +9,7 @@ import { Card } from "../parts/Card.tsx";
 import { NumberField } from "../parts/NumberField.tsx";
 import { notAnsweredWords } from "./fileWords.ts";
 import css from "./pattern.module.css";
-import { resultsFor, tipLimits, turned } from "./patternStudy.ts";
+import { resultsFor, startingCupMm, tipLimits, turned } from "./patternStudy.ts";
 import type { PatternDoor } from "./usePatternDoor.ts";
 import { Working } from "./Working.tsx";
 
@@ -65,7 +65,7 @@ export function HangCard({ door }: { readonly door: PatternDoor }) {
         onChange={(cupMm) => {
           if (cupMm !== null && cupMm >= 0 && cupMm <= 2000) change((now) => ({ ...now, cupMm }));
         }}
-        hint="From the top of the piece to the level of metal in the cup. 100 mm is a starting value."
+        hint={`From the top of the piece to the level of metal in the cup. ${format.show("mm", startingCupMm)} is a starting value.`}
       />
       {tall !== null && results !== null && (
         <Rows

@@ -18,7 +18,7 @@ export function HeldAnswer({ desk: { results, isStale, study, door } }: { readon
         <>
           <Line what="air" held={held.air} isOpen={has("vent")} />
           <Line what="plastic" held={held.plastic} isOpen={study.marks.length > 0} />
-          {Math.max(held.air.badShare, held.plastic.badShare) > 0.01 && (
+          {isDoubtful(Math.max(held.air.badShare, held.plastic.badShare)) && (
             <p className={css["soft"]}>
               The skin of this mesh is faulty in places, so these amounts are doubtful.
             </p>
@@ -28,6 +28,9 @@ export function HeldAnswer({ desk: { results, isStale, study, door } }: { readon
     </div>
   );
 }
+
+/** Columns through a fault may be told wrong; where they are most of all, nothing is told. */
+const isDoubtful = (badShare: number): boolean => badShare > 0.01 && badShare <= 0.5;
 
 function Line({
   what,
@@ -41,6 +44,12 @@ function Line({
   const format = useFormat();
   const pockets = held.pockets.filter(isTold);
   const ml = (value: number): string => format.show("cm3", value);
+  if (held.badShare > 0.5)
+    return (
+      <p className={css["answer"]}>
+        Whether {what} stays can't be told: the skin is open or faulty all over. See the mesh below.
+      </p>
+    );
   const name = what === "air" ? "Air" : "Plastic";
   if (!isOpen)
     return (

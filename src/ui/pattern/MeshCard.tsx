@@ -95,7 +95,7 @@ function gapWords({ study, mmPerUnit }: PatternDoor, format: Format): string {
   const within = study.found.seams?.within ?? 0;
   if (mmPerUnit !== null && within * mmPerUnit >= 0.1) return format.show("mm", within * mmPerUnit);
   if (mmPerUnit !== null) return "a tenth of a millimetre";
-  return format.show("percent", within / study.found.measures.box.diagonal);
+  return `a ${format.number(study.found.measures.box.diagonal / within, 0)}th of its size`;
 }
 
 function holeWords({ study, mmPerUnit }: PatternDoor, format: Format): string {

@@ -26,6 +26,7 @@ export function MetalCard({
     alloy === null
       ? ""
       : format.show("kg", castingMassKg({ volumeCm3: mm3 / 1000, metalKgM3: alloy.solidKgM3.value }));
+  const isRange = volumeMm3 === null && study.found.seams === null && lowMm3 !== null && highMm3 !== null;
   const all = (volumeMm3 ?? 0) + gatingMm3;
   return (
     <Card title="Metal">
@@ -42,7 +43,17 @@ export function MetalCard({
           </p>
         </>
       )}
-      {volumeMm3 === null && lowMm3 !== null && highMm3 !== null && (
+      {volumeMm3 === null && highMm3 !== null && study.found.seams !== null && (
+        <p>The skin is in pieces: join its seams below, and there is a volume to tell.</p>
+      )}
+      {isRange && lowMm3 >= 0.999 * highMm3 && (
+        <p>
+          {litre(highMm3)}
+          {alloy === null ? "" : `, ${kg(highMm3)}`}, whichever way its holes are closed. Close them in the
+          mesh to have all of it reckoned.
+        </p>
+      )}
+      {isRange && lowMm3 < 0.999 * highMm3 && (
         <p>
           Between {litre(Math.max(0, lowMm3))} and {litre(Math.max(0, highMm3))}
           {alloy === null ? "" : `, ${kg(Math.max(0, lowMm3))} to ${kg(Math.max(0, highMm3))}`}: the mesh is

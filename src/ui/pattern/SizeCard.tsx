@@ -10,6 +10,7 @@ import { Reckoned, Rows } from "../metal/Reckoned.tsx";
 import { Card } from "../parts/Card.tsx";
 import { NumberField } from "../parts/NumberField.tsx";
 import { unitWords } from "./fileWords.ts";
+import css from "./pattern.module.css";
 import { resized } from "./patternStudy.ts";
 import { sizeOf } from "./patternSize.ts";
 import { UnitQuestion } from "./UnitQuestion.tsx";
@@ -23,6 +24,10 @@ const shrinkWays = [
   { value: "no", label: "As it is" },
   { value: "yes", label: "Larger by the metal's shrink" },
 ] as const;
+
+/** A pattern shorter or longer than this is one in the wrong unit; judgement. */
+const [leastMm, mostMm] = [3, 5000];
+const isCastable = (longestMm: number): boolean => longestMm >= leastMm && longestMm <= mostMm;
 
 const isPercent = (value: number | null): value is number => value !== null && value >= 1 && value <= 10_000;
 const isLength = (value: number | null): value is number => value !== null && value >= 1 && value <= 5000;
@@ -90,6 +95,13 @@ export function SizeCard({ door, shop }: { readonly door: PatternDoor; readonly 
             </p>
           )}
         </>
+      )}
+      {size !== null && !isCastable(Math.max(...size.boxMm)) && (
+        <p role="alert" className={css["refused"]}>
+          {Math.max(...size.boxMm) < leastMm ? "Less than" : "More than"}{" "}
+          {format.show("mm", Math.max(...size.boxMm) < leastMm ? leastMm : mostMm)} long: no pattern for a
+          shell is. Look at its unit again, or at the scale.
+        </p>
       )}
       {size !== null && (
         <>

@@ -33,7 +33,13 @@ export function SpotList({
           </span>
           <div>
             <p>
-              <strong>{whereWords(named.spot, kind, format)}</strong>
+              <strong>
+                {whereWords(named.spot, {
+                  kind,
+                  format,
+                  isOneOfMany: desk.study.found.measures.components > 1,
+                })}
+              </strong>
             </p>
             <p className={css["soft"]}>{amountWords(named.spot, kind, format)}</p>
             <p>
@@ -86,13 +92,16 @@ function Act({
 
 function whereWords(
   { heightMm, shape, ridge, isLast }: Spot,
-  kind: "vent" | "drain",
-  format: Format,
+  {
+    kind,
+    format,
+    isOneOfMany,
+  }: { readonly kind: "vent" | "drain"; readonly format: Format; readonly isOneOfMany: boolean },
 ): string {
   const height = `${format.show("mm", heightMm)} up`;
   const end = kind === "vent" ? "top" : "bottom";
   const what = isLast
-    ? `The ${kind === "vent" ? "highest" : "lowest"} place`
+    ? `The ${kind === "vent" ? "highest" : "lowest"} place${isOneOfMany ? " of its body" : ""}`
     : shape === "flat"
       ? `A flat ${end}`
       : shape === "ridge"

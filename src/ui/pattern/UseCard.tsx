@@ -1,11 +1,13 @@
 import { useState } from "react";
 import { useLocation } from "wouter";
+import { builtInShop } from "../../logbook/builtIns.ts";
 import { streamOf } from "../../logbook/entry.ts";
+import { alloyName } from "../../logbook/ownAlloy.ts";
 import type { Recipe } from "../../logbook/piece.ts";
 import type { PiecePlan, PlanChanges } from "../../logbook/pieceBodies.ts";
 import { writeDraft } from "../../storage/drafts.ts";
 import { useFleeting } from "../app/fleeting.ts";
-import { useRack } from "../app/live.ts";
+import { useFigures, useRack } from "../app/live.ts";
 import { paths } from "../app/paths.ts";
 import { useShop } from "../app/shop.tsx";
 import { useFormat } from "../app/useFormat.ts";
@@ -32,6 +34,12 @@ export function UseCard({
   const format = useFormat();
   const say = useFleeting((fleeting) => fleeting.say);
   const rack = useRack() ?? [];
+  const figures = useFigures() ?? builtInShop;
+  const names = {
+    format,
+    recipe: () => recipe?.name ?? "chosen",
+    alloy: (id: string) => alloyName(id, figures),
+  };
   const [, goTo] = useLocation();
   const [pieceId, setPieceId] = useState<string | null>(null);
   const changes = changesBy(planOfStudy(study, need));
@@ -71,9 +79,7 @@ export function UseCard({
       {piece !== null && (
         <>
           <p className={css["soft"]}>
-            Its plan becomes:{" "}
-            {planWords(changes, { format, recipe: () => recipe?.name ?? "chosen" }).join(", ")}. The rest
-            stays.
+            Its plan becomes: {planWords(changes, names).join(", ")}. The rest stays.
           </p>
           <Button disabledReason={unitFirst} onPress={use}>
             Use it for {piece.plan.name}

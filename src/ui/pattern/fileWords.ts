@@ -36,6 +36,7 @@ export const stageWords: Readonly<Record<PatternStage, string>> = {
   "join-seams": "Joining seams",
   tips: "Looking for tips",
   trapped: "Letting the metal rise",
+  skins: "Drawing what stays",
   fill: "Filling from the gate",
   thickness: "Feeling for thin and thick",
   spans: "Looking for flats and rounds",

@@ -66,21 +66,21 @@ export const marksKey = (marks: readonly Mark[]): string =>
 
 /** Spots of one way to hang; `held` is still to come. */
 export function upResultsOf(up: Vec3, { tips, drains, low, high }: PatternAnswers["tips"]): UpResults {
-  const spot = (tip: Tip, heightMm: number, end: number): Spot => ({
+  const spot = (tip: Tip, heightMm: number): Spot => ({
     point: tip.point,
     shape: tip.shape,
     ridge: tip.ridge,
     heightMm,
     riseMm: tip.rise,
     ml: tip.volume / 1000,
-    isLast: Math.abs(tip.saddle - end) < 1e-3 * (high - low),
+    isLast: tip.whole,
   });
   return {
     up,
     lowMm: low,
     highMm: high,
-    tips: tips.map((tip) => spot(tip, tip.height - low, low)),
-    drains: drains.map((tip) => spot(tip, -tip.height - low, -high)),
+    tips: tips.map((tip) => spot(tip, tip.height - low)),
+    drains: drains.map((tip) => spot(tip, -tip.height - low)),
     held: null,
   };
 }

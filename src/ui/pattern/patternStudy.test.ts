@@ -117,3 +117,47 @@ test("a sound mesh has one good word, an open one is told first", () => {
   );
   expect(meshFindings(study, { ...how, isWhole: false }).level).toBe("note");
 });
+
+test("each of two bodies has an end of its own, however low the other reaches", () => {
+  const [a, b] = [block(20, 20, 60), block(20, 20, 20)];
+  const mesh = {
+    pos: Float32Array.from([
+      ...a.pos,
+      ...b.pos.map((at, n) => (n % 3 === 0 ? at + 40 : n % 3 === 2 ? at + 30 : at)),
+    ]),
+    idx: Uint32Array.from([...a.idx, ...b.idx.map((v) => v + 8)]),
+  };
+  const limits = { minRise: 2, minVolume: 50 };
+  const up = [0, 0, 1] as const;
+  const found = upResultsOf(up, {
+    tips: findTips({ mesh, up, ...limits }),
+    drains: findTips({ mesh, up: [0, 0, -1], ...limits }),
+    low: 0,
+    high: 60,
+  });
+  expect(found.tips.map(({ isLast }) => isLast)).toEqual([true, true]);
+  expect(found.drains.map(({ isLast }) => isLast)).toEqual([true, true]);
+});
+
+test("two bodies are not called one skin, a sheet without thickness is not called sound, and all holes count", () => {
+  const how = { isWhole: true, count: String };
+  const [a, b] = [block(40, 20, 10), block(5, 5, 5)];
+  const two = studyOfMesh({
+    pos: Float32Array.from([...a.pos, ...b.pos.map((at) => at + 60)]),
+    idx: Uint32Array.from([...a.idx, ...b.idx.map((v) => v + 8)]),
+  });
+  expect(meshFindings(two, how)).toMatchObject({ level: "note" });
+  expect(meshFindings(two, how).findings.join(" ")).toMatch(/^Watertight\. 2 closed skins/);
+  const sheet = studyOfMesh({
+    pos: Float32Array.of(0, 0, 0, 50, 0, 0, 50, 50, 0),
+    idx: Uint32Array.of(0, 1, 2, 2, 1, 0),
+  });
+  expect(meshFindings(sheet, how)).toMatchObject({ level: "watch" });
+  expect(meshFindings(sheet, how).findings[0]).toMatch(/encloses next to nothing/);
+  const { found } = study;
+  const hole = { share: 0.04, length: 3, low: 0, high: 0 };
+  const mended = { ...found.mended, capped: [hole], cappedCount: 700 };
+  expect(meshFindings({ ...study, found: { ...found, mended } }, how).findings.join(" ")).toContain(
+    "700 holes were closed: the widest is 4%",
+  );
+});

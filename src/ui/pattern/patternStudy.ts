@@ -65,7 +65,7 @@ export const markDiameterMm: Readonly<Record<MarkKind, number>> = { gate: 12, ve
 
 /** Tips that rise less, mm, or hold less, mm³, are noise. */
 export const tipLimits = { minRise: 2, minVolume: 50 } as const;
-const startingCupMm = 100;
+export const startingCupMm = 100;
 const mostKept = 6;
 
 export function studyOf(opened: OpenedPattern, name: string, version: number): PatternStudy {

@@ -1,5 +1,6 @@
 import { useState } from "react";
 import type { FreezeOrder } from "../../geometry/freezeOrder.ts";
+import { feedsKey, feedsOf } from "./feeds.ts";
 import type { SceneDesk } from "./useSceneDesk.ts";
 
 export type FreezeState = {
@@ -12,16 +13,15 @@ export type FreezeState = {
 };
 
 const cells = 96;
+const mostKept = 12;
 
 /** What freezes last, with what is placed as its feeds; asked by hand, for it takes a while on a phone. */
-export function useFreeze({ door: { ask }, study, mmPerUnit }: SceneDesk): FreezeState {
+export function useFreeze({ door: { ask, change }, study, mmPerUnit }: SceneDesk): FreezeState {
   const [found, setFound] = useState<{ readonly key: string; readonly order: FreezeOrder } | null>(null);
   const [isWorking, setIsWorking] = useState(false);
   const [trouble, setTrouble] = useState<string | null>(null);
-  const feeds = study.marks
-    .filter(({ kind }) => kind === "gate" || kind === "feeder")
-    .map(({ point, diameterMm }) => ({ point, radius: diameterMm / 2 }));
-  const key = JSON.stringify([feeds, mmPerUnit]);
+  const feeds = feedsOf(study);
+  const key = feedsKey(study, mmPerUnit);
   return {
     found: found?.order ?? null,
     isStale: found !== null && found.key !== key,
@@ -32,8 +32,11 @@ export function useFreeze({ door: { ask }, study, mmPerUnit }: SceneDesk): Freez
       setTrouble(null);
       const told = await ask("freeze", { mmPerUnit, cells, feeds });
       setIsWorking(false);
-      if (told.ok) setFound({ key, order: told.answer });
-      else if (told.why !== "aborted")
+      if (told.ok) {
+        const { hotSpots } = told.answer;
+        setFound({ key, order: told.answer });
+        change((now) => ({ ...now, hot: { key, spots: hotSpots.slice(0, mostKept) } }));
+      } else if (told.why !== "aborted")
         setTrouble("message" in told ? told.message : "the worker has stopped");
     },
   };

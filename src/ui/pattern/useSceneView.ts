@@ -33,7 +33,7 @@ export function useSceneView(desk: SceneDesk, { panel, cut, fill, freeze, bands 
   const { mesh, study, rotation, results, spots, marks, chosen, tool } = desk;
   const { shape } = study;
   const hotSpots = freeze.found?.hotSpots ?? noSpots;
-  const skins = useTrappedSkins(mesh, study, panel === "air");
+  const skins = useTrappedSkins(desk, panel === "air");
   const heights = useMemo(() => {
     if (results === null || dot(results.up, study.up) < 1 - 1e-9) return null;
     const { lowMm, highMm } = results;

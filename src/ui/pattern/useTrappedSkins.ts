@@ -1,56 +1,43 @@
-import { useEffect, useState } from "react";
-import type { Mesh } from "../../geometry/mesh.ts";
+import { useEffect, useEffectEvent, useState } from "react";
 import type { SceneView } from "../scene/sceneView.ts";
-import { pointsOf, type PatternStudy } from "./patternStudy.ts";
-import { heldPlasticSkin, trappedSkin } from "./trappedSkins.ts";
+import { pointsOf, tipLimits, type PatternStudy } from "./patternStudy.ts";
+import type { SceneDesk } from "./useSceneDesk.ts";
 
 const cells = 88;
 const restMs = 160;
 type Skins = SceneView["pockets"];
 const none: Skins = [];
 
-/** What stays, as volumes in place, a moment after the last change; the numbers beside it come from the worker. */
+/** What stays, as volumes in place, a moment after the last change. */
 export function useTrappedSkins(
-  mesh: Mesh,
-  study: Pick<PatternStudy, "marks" | "up">,
+  { study, mmPerUnit, door }: Pick<SceneDesk, "study" | "mmPerUnit" | "door">,
   isWanted: boolean,
 ): Skins {
-  const [found, setFound] = useState<{ readonly marks: PatternStudy["marks"]; readonly skins: Skins } | null>(
-    null,
-  );
+  const [found, setFound] = useState<Skins>(none);
   const { marks, up } = study;
-  useEffect(() => {
-    if (!isWanted) return;
-    let gone = false;
-    const draw = async (): Promise<void> => {
-      const breathe = (): Promise<void> => new Promise((done) => setTimeout(done, 0));
-      const air = quietly(() => trappedSkin({ mesh, up, openings: pointsOf({ marks }, "vent"), cells }));
-      await breathe();
-      if (gone) return;
-      const plastic = quietly(() =>
-        heldPlasticSkin({ mesh, up, openings: marks.map(({ point }) => point), cells }),
-      );
-      const skins: SceneView["pockets"] = [
+  const draw = useEffectEvent(
+    async (shown: Pick<PatternStudy, "marks" | "up">, signal: AbortSignal): Promise<void> => {
+      const vents = pointsOf(shown, "vent");
+      const openings = shown.marks.map(({ point }) => point);
+      const { minRise } = tipLimits;
+      const asked = { mmPerUnit, up: shown.up, vents, openings, cells, minRise };
+      const told = await door.ask("skins", asked, { signal });
+      if (signal.aborted || !told.ok) return;
+      const { air, plastic } = told.answer;
+      setFound([
         ...(air === null ? [] : [{ colour: "water" as const, mesh: air }]),
         ...(plastic === null ? [] : [{ colour: "hold" as const, mesh: plastic }]),
-      ];
-      if (!gone) setFound({ marks, skins });
-    };
-    const timer = setTimeout(() => void draw(), restMs);
+      ]);
+    },
+  );
+  useEffect(() => {
+    if (!isWanted) return;
+    const stop = new AbortController();
+    const timer = setTimeout(() => void draw({ marks, up }, stop.signal), restMs);
     return () => {
-      gone = true;
       clearTimeout(timer);
+      stop.abort();
     };
-  }, [mesh, up, marks, isWanted]);
-  return isWanted ? (found?.skins ?? none) : none;
-}
-
-/** A mark that no cell lies near, on a wall thinner than a cell, draws nothing; the list still tells of it. */
-function quietly(draw: () => Mesh | null): Mesh | null {
-  try {
-    return draw();
-  } catch (error) {
-    if (error instanceof RangeError) return null;
-    throw error;
-  }
+  }, [mmPerUnit, up, marks, isWanted]);
+  return isWanted ? found : none;
 }

@@ -8,6 +8,7 @@ import { Empty } from "../parts/Empty.tsx";
 import { FindingCard } from "../parts/FindingCard.tsx";
 import { LinkButton } from "../parts/LinkButton.tsx";
 import { Page } from "../parts/Page.tsx";
+import { KnockoutWaits } from "../pour/KnockoutWaits.tsx";
 import { DryingCard } from "./DryingCard.tsx";
 import { LogGrid } from "./LogGrid.tsx";
 import { NextCard } from "./NextCard.tsx";
@@ -50,6 +51,7 @@ export function PiecePage() {
       }
     >
       <NextCard item={item} />
+      {piece.phase === "poured" && <KnockoutWaits items={[item]} isOwn />}
       <div className={styles["columns"]}>
         <div className={styles["column"]}>
           <Card title="The wall in section">

@@ -1,6 +1,7 @@
 import { useEffect, useMemo } from "react";
 import type { Entry } from "../../logbook/entry.ts";
-import { useBuckets, useRecipes, useRooms } from "../app/live.ts";
+import { alloyName } from "../../logbook/ownAlloy.ts";
+import { useBuckets, useFigures, useRecipes, useRooms } from "../app/live.ts";
 import { useFormat } from "../app/useFormat.ts";
 import type { EntryNames } from "../format/entryWords.ts";
 import styles from "./Timeline.module.css";
@@ -41,10 +42,17 @@ function useEntryNames(): EntryNames {
   const rooms = useRooms();
   const buckets = useBuckets();
   const recipes = useRecipes();
+  const shop = useFigures();
   return useMemo(() => {
     const nameIn =
       (all: readonly { readonly id: string; readonly name: string }[] | undefined) => (id: string) =>
         all?.find((one) => one.id === id)?.name ?? "…";
-    return { format, room: nameIn(rooms), bucket: nameIn(buckets), recipe: nameIn(recipes) };
-  }, [format, rooms, buckets, recipes]);
+    return {
+      format,
+      room: nameIn(rooms),
+      bucket: nameIn(buckets),
+      recipe: nameIn(recipes),
+      alloy: (id: string) => (shop === undefined ? "…" : alloyName(id, shop)),
+    };
+  }, [format, rooms, buckets, recipes, shop]);
 }

@@ -1,7 +1,7 @@
 import { Link } from "wouter";
 import type { Pour } from "../../logbook/fireStates.ts";
 import type { ShellCourse } from "../../logbook/pourCourse.ts";
-import { knockoutHeatOf, usualKnockoutMin } from "../../trade/knockoutHeat.ts";
+import { knockoutHeatOf } from "../../trade/knockoutHeat.ts";
 import { paths } from "../app/paths.ts";
 import { useFormat } from "../app/useFormat.ts";
 import { ago, clockTime, soonTime } from "../format/time.ts";
@@ -11,6 +11,7 @@ import { Card } from "../parts/Card.tsx";
 import { LinkButton } from "../parts/LinkButton.tsx";
 import { FullMass } from "./FullMass.tsx";
 import type { KnockoutTimes } from "./knockoutTimes.ts";
+import { frozenWords, outSource } from "./knockoutWords.ts";
 import type { PourParts } from "./pourParts.ts";
 import styles from "./pour.module.css";
 
@@ -50,13 +51,7 @@ export function AfterPour({
                 <span>full at {clockTime(course.full?.at ?? now, format.locale)}</span>
                 {times !== null && (
                   <>
-                    <span>
-                      {times.frozenAt === null
-                        ? "When it is frozen through is not known: its thickest section was not measured."
-                        : times.frozenAt <= now
-                          ? "Frozen through by the estimate."
-                          : `Frozen through about ${clockTime(times.frozenAt, format.locale)}: nobody moves it before.`}
-                    </span>
+                    <span>{frozenWords(times, now, format.locale)}</span>
                     {course.knockedOut ? (
                       <span>Broken out.</span>
                     ) : (
@@ -65,11 +60,7 @@ export function AfterPour({
                           Not out of the shell before {soonTime(times.outAt, now, format.locale)},{" "}
                           {ago(times.outAt, now)}
                         </span>
-                        <span className={styles["soft"]}>
-                          {times.from === "usual"
-                            ? `Usual for small bronzes, ${usualKnockoutMin.value} min (${usualKnockoutMin.source}).`
-                            : "Estimate: the core below its limit, and ten freezings at least. Recesses and crowded branches take up to twice as long."}
-                        </span>
+                        <span className={styles["soft"]}>{outSource[times.from]}</span>
                         {times.outAt <= now && (
                           <div>
                             <LinkButton

@@ -10,17 +10,19 @@ const barHeight = 20;
 export function LatestGauge({ outMin, latest }: { readonly outMin: number; readonly latest: LatestPour }) {
   const format = useFormat();
   const [box, width] = useWidth<HTMLDivElement>(340);
+  const min = (value: number): string => `${format.number(value, 1)} min`;
   const surely = latest.surelyMin ?? latest.reachedMin;
   const likely = latest.likelyMin ?? latest.reachedMin;
+  const over = (value: number | null): string =>
+    value === null ? `over ${min(latest.reachedMin)}` : min(value);
   const end = Math.max(likely * 1.3, outMin * 1.05, 1);
   const x = (minute: number): number => 4 + (Math.min(minute, end) / end) * (width - 8);
-  const min = (value: number): string => `${format.number(value, 1)} min`;
   const words = latest.neverWarmEnough
     ? "It left the kiln too cold: put it back."
     : outMin <= surely
       ? `Metal by ${min(surely)}, ${min(surely - outMin)} left.`
       : outMin <= likely
-        ? `Past the sure minute: at the very latest ${min(likely)}.`
+        ? `Past the sure minute: at the very latest ${over(latest.likelyMin)}.`
         : "Too late by the estimate: put it back in the kiln.";
   return (
     <div ref={box}>
@@ -54,10 +56,10 @@ export function LatestGauge({ outMin, latest }: { readonly outMin: number; reado
           height={barHeight}
         />
         <text className={styles["gaugeText"]} x={4} y={58}>
-          surely {min(surely)}
+          surely {over(latest.surelyMin)}
         </text>
         <text className={styles["gaugeText"]} x={width - 4} y={58} textAnchor="end">
-          latest {min(likely)}
+          latest {over(latest.likelyMin)}
         </text>
         <path
           className={styles["gaugeNow"]}

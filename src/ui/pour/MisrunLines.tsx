@@ -43,7 +43,14 @@ export function MisrunLines({
         Its thinnest section is not known, so nobody can say whether it runs full. Tell it with the shells.
       </p>
     );
-  if (superheatK < 0 || superheatK > 1000 || shell.thinnestMm > 200) return null;
+  if (superheatK < 0)
+    return (
+      <p className={styles["stop"]}>
+        At {format.show("temp", metalC)} it is not all melted ({format.show("temp", alloy.liquidusC.value)}):
+        it does not run.
+      </p>
+    );
+  if (superheatK > 1000 || shell.thinnestMm > 200) return null;
   const isGiven = runMm !== null && runMm > 0 && runMm <= 5000;
   const advice = misrunAdvice({
     run: {

@@ -24,17 +24,19 @@ export function OrderCard({
   readonly carryMin: number;
 }) {
   const format = useFormat();
-  const { shells, metalKg, wantedKg, figures, airC } = parts;
+  const { shells, metalKg, wantedKg, alloy, figures, airC } = parts;
   const kg = (value: number): string => format.show("kg", value);
   if (order === null || metalKg === null || figures === null)
     return (
       <Card title={shells.length > 1 ? "Order of the shells" : "Does the metal last?"}>
         <p>
-          {parts.alloy === null
-            ? "No metal is planned for these shells: give one of them an alloy, or name a melt."
-            : wantedKg === null
-              ? "Not every shell says how much metal it holds, so nobody can say whether it is enough."
-              : "Say how much metal is in the crucible, or name a melt, and it is reckoned whether metal and heat last."}
+          {shells.length === 0
+            ? "None of its shells is on this device, so nothing can be reckoned."
+            : alloy === null
+              ? "No metal is planned for these shells: give one of them an alloy, or name a melt."
+              : wantedKg === null
+                ? "Not every shell says how much metal it holds, so nobody can say whether it is enough."
+                : "Say how much metal is in the crucible, or name a melt, and it is reckoned whether metal and heat last."}
         </p>
         {shells.length > 1 && <p className={styles["soft"]}>Until then: the thinnest first.</p>}
       </Card>
@@ -56,7 +58,10 @@ export function OrderCard({
           <li key={turn.id}>
             <strong>{nameOf(turn.id)}</strong>
             <span>
-              full after {format.number(turn.endMin, 1)} min, metal then {format.show("temp", turn.metalC)}
+              full after {format.number(turn.endMin, 1)} min,{" "}
+              {alloy !== null && turn.metalC < alloy.solidusC.value
+                ? "the metal is frozen by then"
+                : `metal then ${format.show("temp", turn.metalC)}`}
               {turn.spareMin === null
                 ? ""
                 : turn.spareMin >= 0

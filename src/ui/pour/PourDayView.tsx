@@ -2,22 +2,24 @@ import { streamOf, type Entry } from "../../logbook/entry.ts";
 import type { Pour } from "../../logbook/fireStates.ts";
 import { shellCourse, turnOf } from "../../logbook/pourCourse.ts";
 import { pourStanding, sensedRun } from "../../logbook/pourStanding.ts";
-import { pourWords, readTold } from "../../logbook/pourTold.ts";
+import { readTold } from "../../logbook/pourTold.ts";
 import { shellsInOrder } from "../../logbook/pourShells.ts";
+import { useBareFrame } from "../app/useBareFrame.ts";
 import { useNow } from "../app/useNow.ts";
 import { paths } from "../app/paths.ts";
 import { useShop } from "../app/shop.tsx";
 import { useFormat } from "../app/useFormat.ts";
 import { useAwake } from "../dip/useAwake.ts";
+import { WasPutAway } from "../fire/WasPutAway.tsx";
 import { Cautions } from "../log/Cautions.tsx";
 import { dayTime } from "../format/time.ts";
-import { Button } from "../parts/Button.tsx";
 import { Card } from "../parts/Card.tsx";
 import { LinkButton } from "../parts/LinkButton.tsx";
 import { Page } from "../parts/Page.tsx";
 import { Timeline } from "../piece/Timeline.tsx";
 import { AfterPour } from "./AfterPour.tsx";
 import { CoolingCard } from "./CoolingCard.tsx";
+import { EndPour } from "./EndPour.tsx";
 import { OrderCard } from "./OrderCard.tsx";
 import { PourAct } from "./PourAct.tsx";
 import { PourAlarm } from "./PourAlarm.tsx";
@@ -39,7 +41,7 @@ export function PourDayView({
   readonly entries: readonly Entry[];
   readonly parts: PourParts;
 }) {
-  const { clock, log } = useShop();
+  const { clock } = useShop();
   const format = useFormat();
   const courses = parts.items.map(({ standing }) => shellCourse(standing.piece, pour.id));
   const turn = turnOf(courses);
@@ -48,7 +50,7 @@ export function PourDayView({
   const isOpen = pour.ended === null;
   const tick = useNow(isPouring ? 1_000 : 10_000);
   const now = Math.max(tick, clock());
-  const told = readTold(pour.plan.note);
+  const told = readTold(pour.plan);
   const place = bedOf(parts, { bed: pour.plan.bed, sandC: pour.plan.sandC, family: told.family });
   const begunAt = Math.min(...courses.flatMap(({ out, begun, full }) => (out ?? begun ?? full)?.at ?? []));
   const plannedNow = hasBegun ? Math.min(now, begunAt) : now;
@@ -62,25 +64,32 @@ export function PourDayView({
   const dues = pourDues({ pour, plan, hasBegun, knockouts, courses });
   usePourAlarm(pour.id, isOpen ? dues : [], now);
   const awake = useAwake(isOpen);
+  // With metal on the way no target may lie beside the big key.
+  useBareFrame(isOpen && isPouring);
   const { alloy, figures } = parts;
   const order =
     alloy === null || figures === null
       ? null
       : shellsInOrder({ ...parts, alloy, figures, ...pour.plan, carryMin: told.carryMin, place });
-  const end = () => log({ do: "log", stream: streamOf("pour", pour.id), type: "pour-ended", body: {} });
-  const words = pourWords(pour.plan.note);
+  const words = (pour.plan.note ?? "").trim();
 
   return (
     <Page
       title={
-        parts.items.length === 1
-          ? `Pour: ${courses[0]?.name ?? ""}`
+        pour.pieceIds.length === 1
+          ? `Pour: ${courses[0]?.name ?? "1 shell"}`
           : `Pour of ${pour.pieceIds.length} shells`
       }
       back={paths.fire}
       actions={<LinkButton href={paths.pourSheet(pour.id)}>Pour sheet</LinkButton>}
     >
       <div className={styles["sheet"]}>
+        {parts.items.length < pour.pieceIds.length && (
+          <p className={styles["warn"]}>
+            {pour.pieceIds.length - parts.items.length} of {pour.pieceIds.length} shells not on this device:
+            nothing here reckons with them.
+          </p>
+        )}
         {isOpen && hasBegun && turn !== null && (
           <PourAct
             key={turn.pieceId}
@@ -102,20 +111,16 @@ export function PourDayView({
             isAllFull={turn === null}
           />
         )}
-        {isOpen && hasBegun && !isPouring && (
-          <Card title={turn === null ? "All shells are full" : "If the rest stays unpoured"}>
-            <p>Ending the pour closes its log; each shell's own log goes on.</p>
-            <div className={styles["keys"]}>
-              <Button kind={turn === null ? "primary" : "secondary"} onPress={end}>
-                End the pour
-              </Button>
-            </div>
-          </Card>
+        {isOpen && hasBegun && !isPouring && <EndPour pour={pour} hasBegun isAllFull={turn === null} />}
+        {pour.ended?.dropped === true && (
+          <WasPutAway
+            stream={streamOf("pour", pour.id)}
+            ended={pour.ended}
+            because={hasBegun ? null : "no shell was poured for it"}
+          />
         )}
-        {!isOpen && (
-          <p className={styles["warn"]}>
-            This pour ended {dayTime(pour.ended?.at ?? 0, now, format.locale)}.
-          </p>
+        {pour.ended !== null && pour.ended.dropped !== true && (
+          <p className={styles["warn"]}>This pour ended {dayTime(pour.ended.at, now, format.locale)}.</p>
         )}
         {isOpen && !hasBegun && (
           <>
@@ -151,6 +156,7 @@ export function PourDayView({
               <OrderCard parts={parts} order={order} metalC={pour.plan.metalC} carryMin={told.carryMin} />
             )}
             {isOpen && !hasBegun && <Cautions step="pour" alloyId={alloy?.id} />}
+            {isOpen && !hasBegun && <EndPour pour={pour} hasBegun={false} isAllFull={false} />}
             {words !== "" && (
               <Card title="Note">
                 <p>{words}</p>

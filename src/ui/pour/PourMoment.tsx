@@ -4,7 +4,7 @@ import { trackOrder } from "../../logbook/pourSteps.ts";
 import { paths } from "../app/paths.ts";
 import { useShop } from "../app/shop.tsx";
 import { useFormat } from "../app/useFormat.ts";
-import { ago, clockTime, dayTime } from "../format/time.ts";
+import { ago, clockTime, dayTime, duration, soonTime } from "../format/time.ts";
 import { Button } from "../parts/Button.tsx";
 import { LinkButton } from "../parts/LinkButton.tsx";
 import { correctedPlan } from "./correctedPlan.ts";
@@ -28,14 +28,9 @@ export function PourMoment({
   const { locale } = format;
   const late = trackOrder.find((track) => track === plan.lateTrack);
   const isMoved = plan.movedMin >= 1;
+  const movedWords = duration(plan.movedMin * 60_000);
   const keep = () =>
-    log(
-      correctedPlan(
-        pour,
-        { pourAt: Math.ceil(plan.pourAt / 60_000) * 60_000 },
-        `moved ${Math.round(plan.movedMin)} min`,
-      ),
-    );
+    log(correctedPlan(pour, { pourAt: Math.ceil(plan.pourAt / 60_000) * 60_000 }, `moved ${movedWords}`));
   return (
     <section className={styles["moment"]} aria-label="When metal moves">
       <h2>Metal moves</h2>
@@ -46,7 +41,7 @@ export function PourMoment({
       {isMoved && (
         <>
           <p className={styles["warn"]} role="status">
-            {Math.round(plan.movedMin)} min later than the plan’s {clockTime(pour.plan.pourAt, locale)}
+            {movedWords} later than the plan’s {soonTime(pour.plan.pourAt, now, locale)}
             {late === undefined ? "." : `: ${lateWords[late]}.`} The other tracks are planned again.
           </p>
           <div className={styles["keys"]}>

@@ -35,7 +35,7 @@ function useFound(id: string): Found | null | undefined {
   const items = pour.pieceIds.flatMap(
     (pieceId) => all.find(({ standing }) => standing.piece.id === pieceId) ?? [],
   );
-  const told = readTold(pour.plan.note);
+  const told = readTold(pour.plan);
   // What was told is in the plan's order; a piece that is not on this device leaves its place.
   const thinnestMm = items.map(
     ({ standing }) => told.thinnestMm[pour.pieceIds.indexOf(standing.piece.id)] ?? null,

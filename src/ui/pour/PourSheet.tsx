@@ -78,9 +78,9 @@ export function PourSheet({ pour, parts }: { readonly pour: Pour; readonly parts
     >
       <div className={styles["sheet"]} data-units={settings.units}>
         <p>
-          <strong>{names.join(", ")}</strong>. Metal moves {dayTime(plan.pourAt, now, format.locale)};{" "}
-          {parts.alloy?.name ?? "metal not named"} at {format.show("temp", plan.metalC)}, shell{" "}
-          {format.show("temp", plan.shellC)}, {bed}
+          <strong>{names.length === 0 ? "No shell" : names.join(", ")}</strong>. Metal moves{" "}
+          {dayTime(plan.pourAt, now, format.locale)}; {parts.alloy?.name ?? "metal not named"} at{" "}
+          {format.show("temp", plan.metalC)}, shell {format.show("temp", plan.shellC)}, {bed}
           {parts.metalKg === null ? "" : `, ${format.show("kg", parts.metalKg)} melted`}.
         </p>
         <p className={styles["caution"]}>{standingCaution}</p>

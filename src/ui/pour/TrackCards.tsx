@@ -31,7 +31,12 @@ export function TrackCards(props: Props) {
   return (
     <ul className={styles["tracks"]} aria-label="Tracks">
       {tracks.map((track) => (
-        <OneTrack key={track.id} {...props} track={track} isNext={dueAt(track) === soonest} />
+        <OneTrack
+          key={track.id}
+          {...props}
+          track={track}
+          isNext={soonest !== Infinity && dueAt(track) === soonest}
+        />
       ))}
     </ul>
   );

@@ -16,14 +16,15 @@ export type KnockoutTimes = {
   readonly frozenAt: number | null;
   /** Earliest to break it out. */
   readonly outAt: number;
-  readonly from: "reckoned" | "usual";
+  /** `at-least`: by the thinnest section alone, and not before what is usual. */
+  readonly from: "reckoned" | "at-least" | "usual";
 };
 
 type Asked = {
   readonly course: ShellCourse;
   readonly shell: PourShell | undefined;
   readonly parts: PourParts;
-  readonly plan: Pour["plan"];
+  readonly plan: Pick<Pour["plan"], "shellC" | "metalC">;
   readonly place: ShellBed;
 };
 
@@ -48,12 +49,13 @@ export function knockoutOf({ course, shell, parts, plan, place }: Asked): Knocko
       : castingTimesOf({ shell, alloy, figures, metalC, faceC, place });
   const usualMs = usualKnockoutMin.value * 60_000;
   const reckonedMs = times?.knockoutS == null ? null : times.knockoutS * 1000;
+  const isLeast = shell?.modulusFrom === "thinnest";
   const found: KnockoutTimes = {
     pieceId,
     fullAt: full.at,
     frozenAt: times?.solidusS == null ? null : full.at + times.solidusS * 1000,
-    outAt: full.at + (reckonedMs ?? usualMs),
-    from: reckonedMs === null ? "usual" : "reckoned",
+    outAt: full.at + (reckonedMs === null ? usualMs : isLeast ? Math.max(usualMs, reckonedMs) : reckonedMs),
+    from: reckonedMs === null ? "usual" : isLeast ? "at-least" : "reckoned",
   };
   if (kept.size > 50) kept.clear();
   kept.set(key, found);

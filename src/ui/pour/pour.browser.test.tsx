@@ -4,7 +4,6 @@ import { page } from "vitest/browser";
 import { clearDesks, demoDesk, deskNow, showAt, type Desk } from "../../../tests/demoDesk.tsx";
 import { streamOf, type EntryBodies } from "../../logbook/entry.ts";
 import { stepsOf } from "../../logbook/pourSteps.ts";
-import { toldNote } from "../../logbook/pourTold.ts";
 import { makeShop, type ShopDoor } from "../app/shop.tsx";
 import { PourPage, PourSheetPage } from "./PourPage.tsx";
 import { PourPlanPage } from "./PourPlanPage.tsx";
@@ -62,7 +61,7 @@ async function planned(changes: Partial<EntryBodies["pour-planned"]> = {}): Prom
       shellC: 650,
       metalC: 1180,
       steps: stepsOf({ kilnMin: 40, sandMin: 40, crucibleMin: 20, meltMin: 30 }),
-      note: toldNote(told),
+      told,
       ...changes,
     },
   });
@@ -96,7 +95,8 @@ test("a pour day is planned backwards, in the best order, with what nobody had m
     };
   expect((await nameOf(body.pieceIds[0])).plan.name).toMatch(/sailor/i);
   expect(body).toMatchObject({ bed: "hot-sand", sandC: 315 });
-  expect(body.note).toContain("thinnest 3 / 6 mm");
+  expect(body.told).toMatchObject({ metalKg: 5, thinnestMm: [3, 6], people: 2 });
+  expect(body).not.toHaveProperty("note");
   expect(body.pourAt).toBeGreaterThan(now);
 });
 

@@ -1,8 +1,8 @@
-import type { PourBodies } from "../../logbook/fireBodies.ts";
+import type { PourBodies, PourTold } from "../../logbook/fireBodies.ts";
 import { ranges, within, type NumberRange } from "../../logbook/ranges.ts";
 import { shellsInOrder, startingSectionMm } from "../../logbook/pourShells.ts";
 import { dayTracks, stepsOf } from "../../logbook/pourSteps.ts";
-import { startingTold, toldNote, type PourTold } from "../../logbook/pourTold.ts";
+import { startingTold } from "../../logbook/pourTold.ts";
 import { planPour, type PourPlan } from "../../physics/pourDay.ts";
 import type { PourOrder } from "../../physics/pourOrder.ts";
 import { preheatOf, type Preheat } from "../../trade/preheat.ts";
@@ -55,17 +55,16 @@ export const newPour = (pieceIds: readonly string[]): PourDraft => ({
   note: "",
 });
 
-const peopleRange: NumberRange = { low: 1, high: 20 };
 export const pourRanges = {
   ...ranges,
-  people: peopleRange,
-  carryMin: { low: 0.1, high: 60 },
   minutes: { low: 0, high: 3000 },
 } as const;
 
 const kept = (range: NumberRange, value: number | null): number | null =>
   within(range, value) ? value : null;
 
+/** A section of 0 mm is one nobody has measured. */
+const sectionRange: NumberRange = { low: 0.1, high: ranges.thickMm.high };
 const startingKPerH = 300;
 const startingSoakMin = 30;
 const startingMeltMin = 45;
@@ -114,10 +113,10 @@ const reckoned = (
 
 export const toldOf = (draft: PourDraft): PourTold => ({
   family: draft.family,
-  people: Math.round(kept(peopleRange, draft.people) ?? startingTold.people),
-  carryMin: kept(pourRanges.carryMin, draft.carryMin) ?? startingTold.carryMin,
+  people: Math.round(kept(ranges.people, draft.people) ?? startingTold.people),
+  carryMin: kept(ranges.carryMin, draft.carryMin) ?? startingTold.carryMin,
   metalKg: kept(ranges.metalKg, draft.metalKg),
-  thinnestMm: draft.pieceIds.map((id) => kept(ranges.thickMm, draft.thinnestMm[id] ?? null)),
+  thinnestMm: draft.pieceIds.map((id) => kept(sectionRange, draft.thinnestMm[id] ?? null)),
 });
 
 /** The whole day reckoned from the draft, backwards from its moment. `parts` are of the draft's pieces in its order. */
@@ -212,6 +211,7 @@ export function pourBody(draft: PourDraft, day: PourDay): PourBodies["pour-plann
     shellC: day.shellC,
     metalC: day.metalC,
     steps: day.steps,
-    note: toldNote({ ...day.told, thinnestMm }, draft.note),
+    told: { ...day.told, thinnestMm },
+    note: draft.note.trim() === "" ? undefined : draft.note.trim(),
   });
 }

@@ -1,10 +1,10 @@
+import type { PourTold } from "../../logbook/fireBodies.ts";
 import type { Melt, Run } from "../../logbook/fireStates.ts";
 import { chargedKg, furnaceMemory, usefulPower, type PowerKnown } from "../../logbook/furnaceMemory.ts";
 import { ownAlloy, ownMeltFigures, ownMeltHeat } from "../../logbook/ownAlloy.ts";
 import type { Shop } from "../../logbook/piece.ts";
 import { pourShell, type PourShell, type ShellBed } from "../../logbook/pourShells.ts";
 import type { Sensed } from "../../logbook/pourStanding.ts";
-import type { PourTold } from "../../logbook/pourTold.ts";
 import { plannedSegments } from "../../logbook/runStanding.ts";
 import type { Furnace } from "../../logbook/shopThings.ts";
 import { scheduleCurve } from "../../physics/firingSegments.ts";
@@ -68,6 +68,7 @@ export function pourParts({ items, run, melt, melts, shop, told }: From): PourPa
     pourShell(standing, {
       toldMm: told.thinnestMm[place] ?? null,
       metalKg: metalOf(standing.piece, alloy),
+      alloy,
     }),
   );
   const wantedKg = shells.reduce<number | null>(

@@ -100,7 +100,7 @@ export function holdWords(advice: HoldAdvice, { locale, now }: { locale: string;
   if (advice.kind === "again") {
     const keeps = advice.maxHoldMin === null ? "" : `, longer than the ${advice.maxHoldMin} min it keeps`;
     const at = advice.startAt === null ? "" : ` from ${clockTime(advice.startAt, locale)}`;
-    return `${thing(advice)} would wait ${Math.round(advice.minutes)} min${keeps}: ${again[advice.holdAs]}${at}.`;
+    return `${thing(advice)} would wait ${duration(advice.minutes * 60_000)}${keeps}: ${again[advice.holdAs]}${at}.`;
   }
   switch (advice.holdAs) {
     case "keep-in-kiln":

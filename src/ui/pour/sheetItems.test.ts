@@ -69,3 +69,24 @@ test("go needs every line in order, or a written reason for each that is not", (
   expect(all.passed.find(({ item }) => item === "path-clear")?.reason).toBe("looked at by Ada");
   expect(sheetVerdict(lines, { ...reasons, "path-clear": "   " }).isGo).toBe(false);
 });
+
+test("of no shells, or shells that are not on this device, nothing is in order by itself", () => {
+  const of = (pieceIds: readonly string[]) =>
+    sheetLines({ plan: { ...plan, pieceIds }, checks: [checked("review-clear", true)] }, bare);
+  const shellLines = [
+    "review-clear",
+    "shell-sound",
+    "shell-fired",
+    "wall-carries",
+    "shell-hot",
+    "vents-noted",
+  ];
+  for (const [pieceIds, code] of [
+    [[], "no-shells"],
+    [["gone"], "shells-not-here"],
+  ] as const) {
+    const lines = of(pieceIds).filter(({ id }) => shellLines.includes(id));
+    expect(lines.map(({ state }) => state)).toEqual(shellLines.map(() => "blocked"));
+    expect(lines[0]?.why).toEqual([{ shell: null, code }]);
+  }
+});

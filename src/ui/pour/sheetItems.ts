@@ -16,6 +16,8 @@ export type SheetLine = {
 };
 
 export type WhyCode =
+  | "no-shells"
+  | "shells-not-here"
   | "no-review"
   | "review-hold"
   | "coats-since-review"
@@ -66,8 +68,12 @@ const open: readonly WhyCode[] = [
 
 /** Every line of the sheet: what the log and the sums say, then what is ticked by hand. */
 export function sheetLines(pour: Pick<Pour, "plan" | "checks">, parts: PourParts): readonly SheetLine[] {
-  const each = (of: (item: RackItem) => readonly WhyCode[]): readonly Why[] =>
-    parts.items.flatMap((item) => of(item).map((code) => ({ shell: item.standing.piece.plan.name, code })));
+  const each = (of: (item: RackItem) => readonly WhyCode[]): readonly Why[] => [
+    ...hereWhy(pour.plan.pieceIds, parts),
+    ...parts.items.flatMap((item) =>
+      of(item).map((code) => ({ shell: item.standing.piece.plan.name, code })),
+    ),
+  ];
   const { wantedKg, metalKg, fill, alloy } = parts;
   const whole = (...codes: readonly WhyCode[]): readonly Why[] =>
     codes.map((code) => ({ shell: null, code }));
@@ -145,6 +151,14 @@ export function sheetLines(pour: Pick<Pour, "plan" | "checks">, parts: PourParts
       }),
   ];
 }
+
+/** Of shells nobody sees here nothing is known, so nothing about them can be in order. */
+const hereWhy = (pieceIds: readonly string[], { items }: PourParts): readonly Why[] =>
+  pieceIds.length === 0
+    ? [{ shell: null, code: "no-shells" }]
+    : items.length < pieceIds.length
+      ? [{ shell: null, code: "shells-not-here" }]
+      : [];
 
 function reviewWhy({ standing: { piece } }: RackItem): readonly WhyCode[] {
   const review = piece.reviews.at(-1);

@@ -29,6 +29,8 @@ const names: Readonly<Record<string, string>> = {
 export const lineName = (id: string): string => names[id] ?? id.replaceAll("-", " ");
 
 const why: Readonly<Record<WhyCode, string>> = {
+  "no-shells": "no shell is in this pour",
+  "shells-not-here": "a shell of it is not on this device",
   "no-review": "no review is signed",
   "review-hold": "its review says hold",
   "coats-since-review": "coats went on after its review",

@@ -61,6 +61,12 @@ function Reading({
         onOver={() => goTo(paths.bucket(bucket.id))}
       />
     );
+  if (!form.isLooked)
+    return (
+      <BucketScreen title="Read the bucket" way={{ text: "Buckets", href: paths.buckets }} told={null}>
+        {null}
+      </BucketScreen>
+    );
   return <ReadSteps standing={standing} shop={shop} form={form} onLogged={setLoggedId} />;
 }
 

@@ -120,6 +120,18 @@ async function burning(desk: Desk, { isStarted = true } = {}) {
 const openRun = (desk: Desk) => showAt(desk.shop, "/fire/run/r", { route: "/fire/run/:id", screen: RunPage });
 
 describe("a plan that waits", () => {
+  test("says what speaks against a start in a kiln hotter than it was planned for", async () => {
+    const desk = await demoDesk();
+    await burning(desk, { isStarted: false });
+    openRun(desk);
+    const kilnNow = page.getByRole("spinbutton", { name: /^Kiln now/ });
+    await expect.element(kilnNow).toHaveTextContent("20");
+    await expect.element(page.getByText(/too hot for the staged way/)).not.toBeInTheDocument();
+    (kilnNow.element() as HTMLElement).focus();
+    await userEvent.keyboard("{End}");
+    await expect.element(page.getByText("The kiln is too hot for the staged way")).toBeVisible();
+  });
+
   test("is put away, lies under what is through, and comes out again", async () => {
     const desk = await demoDesk();
     await burning(desk, { isStarted: false });

@@ -10,7 +10,7 @@ import { LinkButton } from "../parts/LinkButton.tsx";
 import { Page } from "../parts/Page.tsx";
 import { MaterialForm } from "./MaterialForm.tsx";
 import { materialKinds } from "./materialForm.ts";
-import { priceText } from "./stockWords.ts";
+import { priceText, sharedText } from "./stockWords.ts";
 import css from "./stock.module.css";
 
 /** What the shop buys: flour, binder, stucco, metal, with its own prices. */
@@ -28,7 +28,7 @@ export function MaterialsPage() {
           <MaterialForm material={material} onSaved={() => setEditing(null)} />
         </Card>
       ) : (
-        <MaterialRow material={material} onEdit={() => setEditing(material.id)} />
+        <MaterialRow material={material} among={inUse} onEdit={() => setEditing(material.id)} />
       )}
     </li>
   );
@@ -69,10 +69,16 @@ export function MaterialsPage() {
   );
 }
 
-function MaterialRow({ material, onEdit }: { readonly material: Material; readonly onEdit: () => void }) {
+function MaterialRow(props: {
+  readonly material: Material;
+  readonly among: readonly Material[];
+  readonly onEdit: () => void;
+}) {
+  const { material, among, onEdit } = props;
   const format = useFormat();
   const kind = materialKinds.find(({ value }) => value === material.kind)?.label ?? material.kind;
   const price = priceText(material, format);
+  const shared = sharedText(material, among);
   return (
     <div className={css["row"]}>
       <span className={css["what"]}>
@@ -86,6 +92,7 @@ function MaterialRow({ material, onEdit }: { readonly material: Material; readon
             .filter((word) => word !== null)
             .join(", ")}
         </span>
+        {shared !== null && <span>{shared}</span>}
       </span>
       <Button kind="quiet" onPress={onEdit} label={`Change ${material.name}`}>
         Change

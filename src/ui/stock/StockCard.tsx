@@ -1,4 +1,5 @@
 import type { Bucket } from "../../logbook/piece.ts";
+import type { Material } from "../../logbook/shopThings.ts";
 import type { MaterialStock } from "../../logbook/stockView.ts";
 import { orderKg } from "../../physics/stockLedger.ts";
 import { useFormat } from "../app/useFormat.ts";
@@ -9,7 +10,7 @@ import { Card } from "../parts/Card.tsx";
 import type { OrderFigures } from "./OrderFields.tsx";
 import { StockLedger } from "./StockLedger.tsx";
 import { StockMoveForm } from "./StockMoveForm.tsx";
-import { priceText } from "./stockWords.ts";
+import { priceText, sharedText } from "./stockWords.ts";
 import css from "./stock.module.css";
 
 const weeksAYear = 365.25 / 7;
@@ -17,14 +18,17 @@ const weeksAYear = 365.25 / 7;
 /** One material: what is there, how fast it goes, when and how much to order. */
 export function StockCard(props: {
   readonly stock: MaterialStock;
+  /** All that are in use, in their order. */
+  readonly materials: readonly Material[];
   readonly order: OrderFigures;
   readonly buckets: ReadonlyMap<string, Bucket>;
   readonly now: number;
 }) {
-  const { stock, order, buckets, now } = props;
+  const { stock, materials, order, buckets, now } = props;
   const { material, balance, weekly, reorder, isShort, isOverAge, oldestAt, keepsMonths } = stock;
   const format = useFormat();
   const price = priceText(material, format);
+  const shared = sharedText(material, materials);
   return (
     <Card title={material.name} tone={isShort || isOverAge ? "watch" : "plain"}>
       <p className={css["balance"]}>
@@ -35,6 +39,7 @@ export function StockCard(props: {
       {balance !== null && (balance.wentBelowZero || balance.kg < 0) && (
         <p>More went out than ever came in: a delivery is missing. Count it.</p>
       )}
+      {shared !== null && <p>{shared}</p>}
       {isShort && (
         <p>
           <strong>At its reorder point.</strong>

@@ -49,7 +49,13 @@ export function StockPage() {
           <ul className={css["cards"]}>
             {stock.map((one) => (
               <li key={one.material.id}>
-                <StockCard stock={one} order={order} buckets={data.buckets} now={now} />
+                <StockCard
+                  stock={one}
+                  materials={stock.map(({ material }) => material)}
+                  order={order}
+                  buckets={data.buckets}
+                  now={now}
+                />
               </li>
             ))}
           </ul>

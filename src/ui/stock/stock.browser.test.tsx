@@ -78,6 +78,15 @@ describe("stock", () => {
     await expect.element(page.getByRole("status")).toHaveTextContent(/Order now:.*Zircon, sacks/);
   });
 
+  test("of two materials of one flour the screen says that the first gives all", async () => {
+    const { shop } = await withFlour();
+    const body = { materialId: "y", name: "Zircon, drum", kind: "flour" as const, flourId: "zircon" };
+    await shop.log({ do: "log", stream: shopStream, type: "material-set", body });
+    showAt(shop, "/shop/stock", stock);
+    await expect.element(card("Zircon, drum").getByText(/off the first, Zircon, sacks/)).toBeVisible();
+    await expect.element(card("Zircon, sacks").getByText(/all taken off this one/)).toBeVisible();
+  });
+
   test("pieces left in a bucket follow from what was dipped, and shells are priced or say what is missing", async () => {
     const { shop } = await withFlour();
     showAt(shop, "/shop/stock", stock);

@@ -1,5 +1,6 @@
 import type { CostLack } from "../../logbook/pieceCost.ts";
 import type { MaterialMove } from "../../logbook/stockView.ts";
+import type { MaterialKind } from "../../logbook/shopBodies.ts";
 import type { Material } from "../../logbook/shopThings.ts";
 import { flourOf } from "../../trade/flours.ts";
 import { kindWords, stuccoWords } from "../format/coatWords.ts";
@@ -10,6 +11,33 @@ import type { Format } from "../format/units.ts";
 export function priceText({ pricePerKg, currency }: Material, format: Format): string | null {
   const price = pricePerKg === undefined ? undefined : pricePerKg / format.toShown("kg", 1);
   return priceWords(price, currency, { each: `a ${format.unit("kg")}`, format });
+}
+
+const nouns: Partial<Record<MaterialKind, string>> = {
+  flour: "of this flour",
+  sol: "binders",
+  stucco: "of this cut",
+};
+
+/** What a use is looked up by: the flour, the cut, or that it is a binder at all. Null where nothing is taken off by itself. */
+function soughtBy({ kind, flourId, stuccoId }: Material): string | null {
+  if (kind === "sol") return "sol";
+  const id = kind === "flour" ? flourId : kind === "stucco" ? stuccoId : undefined;
+  return id === undefined ? null : `${kind} ${id}`;
+}
+
+/** Said of a material that is not the only one of its flour, cut, or a binder: what is used is taken off the first. Else null. */
+export function sharedText(material: Material, materials: readonly Material[]): string | null {
+  const sought = soughtBy(material);
+  const all = materials.filter((other) => !other.retired && soughtBy(other) === sought);
+  const [first] = all;
+  const noun = nouns[material.kind];
+  if (first === undefined || all.length < 2 || material.retired || sought === null || noun === undefined)
+    return null;
+  const many = `${all.length} materials are ${noun}`;
+  return first.id === material.id
+    ? `${many}: what is used is all taken off this one, the first.`
+    : `${many}: what is used is all taken off the first, ${first.name}; nothing of it off this one. Count both, or mark the first as no longer used once it is empty.`;
 }
 
 export const moveNames: Readonly<Record<MaterialMove["kind"], string>> = {

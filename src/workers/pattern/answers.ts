@@ -3,6 +3,7 @@ import { fillFromGateSteps } from "../../geometry/fillFromGate.ts";
 import { findTips } from "../../geometry/findTips.ts";
 import { flatSpansSteps } from "../../geometry/flatSpans.ts";
 import { freezeOrderSteps } from "../../geometry/freezeOrder.ts";
+import { heldSkinsSteps } from "../../geometry/heldSkins.ts";
 import type { Mesh } from "../../geometry/mesh.ts";
 import { recessesSteps } from "../../geometry/recesses.ts";
 import { roundSpansSteps } from "../../geometry/roundSpans.ts";
@@ -42,6 +43,8 @@ export const answers: Answers = {
       plastic: trappedInDexels({ dexels: downward, vents: drains }),
     };
   },
+  skins: (kept, { mmPerUnit, ...asked }, work) =>
+    drive(heldSkinsSteps({ mesh: kept.inMm(mmPerUnit), ...asked }), "skins", work),
   fill: (kept, { mmPerUnit, ...asked }, work) =>
     drive(fillFromGateSteps({ mesh: kept.inMm(mmPerUnit), ...asked }), "fill", work),
   thickness: (kept, { mmPerUnit, cells }, work) =>

@@ -8,6 +8,7 @@ import type { Vec3 } from "../../geometry/vector.ts";
 import type { PatternCaps } from "../patternCaps.ts";
 import { holeSizes, measuresOf, type FoundPattern } from "./foundPattern.ts";
 import { lighten } from "./lighten.ts";
+import { sha256Stream } from "./sha256.ts";
 import { breathe, drive, type Work } from "./work.ts";
 
 export type OpenedPattern = {
@@ -27,6 +28,8 @@ export type OpenedPattern = {
 export type ReadyMesh = { readonly mesh: Mesh; readonly display: Mesh };
 
 const sliceBytes = 1_048_576;
+/** The browser's own digest is the faster one, but wants the whole file in memory. */
+const mostAtOnce = 33_554_432;
 
 /** From the file to a mesh that can be asked. Throws a MeshFault for a file that can't be trusted. */
 export async function openPattern(
@@ -34,9 +37,12 @@ export async function openPattern(
   work: Work,
 ): Promise<{ readonly opened: OpenedPattern; readonly ready: ReadyMesh; readonly whole: Mesh }> {
   work.tell("hash", 0);
-  const id = await sha256(file);
+  const isLarge = file.size > mostAtOnce;
+  const quick = isLarge ? null : await sha256(file);
   await breathe(work.signal);
-  const read = await readFile(file, name, work);
+  const hash = isLarge ? sha256Stream() : null;
+  const read = await readFile({ file, name, hash }, work);
+  const id = quick ?? hash?.end() ?? "";
   const { found, ready } = await findOut({ mesh: read, caps, capUpTo: undefined }, work);
   const { format, unit, notes } = read;
   return {
@@ -51,10 +57,15 @@ async function sha256(file: Blob): Promise<string> {
   return Array.from(new Uint8Array(digest), (byte) => byte.toString(16).padStart(2, "0")).join("");
 }
 
-async function readFile(file: Blob, name: string, { signal, tell }: Work): Promise<ReadMesh> {
+async function readFile(
+  { file, name, hash }: { file: Blob; name: string; hash: ReturnType<typeof sha256Stream> | null },
+  { signal, tell }: Work,
+): Promise<ReadMesh> {
   const reader = openMeshReader(name, file.size);
   for (let at = 0; at < file.size; at += sliceBytes) {
-    reader.feed(new Uint8Array(await file.slice(at, at + sliceBytes).arrayBuffer()));
+    const slice = new Uint8Array(await file.slice(at, at + sliceBytes).arrayBuffer());
+    hash?.feed(slice);
+    reader.feed(slice);
     tell("read", Math.min(1, (at + sliceBytes) / file.size));
     await breathe(signal);
   }

@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { measureMesh } from "../../geometry/measureMesh.ts";
-import type { Grid } from "../../geometry/voxels.ts";
+import { measureMesh } from "./measureMesh.ts";
+import type { Grid } from "./voxels.ts";
 import { pocketSkin } from "./pocketSkin.ts";
 
 const grid: Grid = {

@@ -1,6 +1,6 @@
-import type { Mesh } from "../../geometry/mesh.ts";
-import { plus, times, type Vec3 } from "../../geometry/vector.ts";
-import type { Grid } from "../../geometry/voxels.ts";
+import type { Mesh } from "./mesh.ts";
+import { plus, times, type Vec3 } from "./vector.ts";
+import type { Grid } from "./voxels.ts";
 
 /**
  * A skin round the cells for which `isIn` is not 0, in the coordinates of the grid's mesh; null when there are none. Between
