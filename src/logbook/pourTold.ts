@@ -22,6 +22,3 @@ export function readTold({ told }: Pick<PourBodies["pour-planned"], "told">): Po
     thinnestMm: thinnestMm.map((mm) => (within(ranges.thickMm, mm) && mm > 0 ? mm : null)),
   };
 }
-
-/** Stands only until the last plan that calls it gives `told` itself. */
-export const toldNote = (_told: PourTold): string => "";

@@ -55,12 +55,10 @@ export type CupId = keyof typeof viscosityCups;
 export const isCupId = (id: string): id is CupId => Object.hasOwn(viscosityCups, id);
 
 /** The cup meant by "zahn-4", "Zahn #4", "Ford cup no. 4" or "ISO 4 mm"; null where it is none of the table. */
-export function cupIdOf(written: string): CupId | null {
-  const parts = /^(zahn|ford|iso)(?:2431)?(?:cup)?(?:no)?(\d)(?:mm)?$/.exec(
-    String(written)
-      .toLowerCase()
-      .replaceAll(/[\s\-_.#]/g, ""),
-  );
+export function cupIdOf(written: unknown): CupId | null {
+  if (typeof written !== "string") return null;
+  const plain = written.toLowerCase().replaceAll(/[\s\-_.#]/g, "");
+  const parts = /^(zahn|ford|iso)(?:2431)?(?:cup)?(?:no)?(\d)(?:mm)?$/.exec(plain);
   const id = parts === null ? "" : `${parts[1]}-${parts[2]}`;
   return isCupId(id) ? id : null;
 }

@@ -1,5 +1,5 @@
 import { stepsOf } from "../../logbook/pourSteps.ts";
-import { startingTold, toldNote } from "../../logbook/pourTold.ts";
+import { startingTold } from "../../logbook/pourTold.ts";
 import { demoAlloyId, demoFurnaceId } from "./demoIds.ts";
 import type { DemoLog } from "./demoLog.ts";
 import { demoPreheatId, preheatPlan, preheatToC } from "./demoRuns.ts";
@@ -106,6 +106,6 @@ function planned(demo: DemoLog, kilnMin: number): void {
     shellC: preheatToC,
     metalC: aluminiumC,
     steps: stepsOf({ kilnMin, sandMin: null, crucibleMin: 20, meltMin }),
-    note: toldNote({ ...startingTold, metalKg: 1.3, thinnestMm: [4] }),
+    told: { ...startingTold, metalKg: 1.3, thinnestMm: [4] },
   });
 }

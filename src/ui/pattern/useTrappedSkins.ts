@@ -7,6 +7,7 @@ const cells = 88;
 const restMs = 160;
 type Skins = SceneView["pockets"];
 const none: Skins = [];
+type Shown = Pick<PatternStudy, "marks" | "up"> & { readonly mmPerUnit: number };
 
 /** What stays, as volumes in place, a moment after the last change. */
 export function useTrappedSkins(
@@ -15,25 +16,23 @@ export function useTrappedSkins(
 ): Skins {
   const [found, setFound] = useState<Skins>(none);
   const { marks, up } = study;
-  const draw = useEffectEvent(
-    async (shown: Pick<PatternStudy, "marks" | "up">, signal: AbortSignal): Promise<void> => {
-      const vents = pointsOf(shown, "vent");
-      const openings = shown.marks.map(({ point }) => point);
-      const { minRise } = tipLimits;
-      const asked = { mmPerUnit, up: shown.up, vents, openings, cells, minRise };
-      const told = await door.ask("skins", asked, { signal });
-      if (signal.aborted || !told.ok) return;
-      const { air, plastic } = told.answer;
-      setFound([
-        ...(air === null ? [] : [{ colour: "water" as const, mesh: air }]),
-        ...(plastic === null ? [] : [{ colour: "hold" as const, mesh: plastic }]),
-      ]);
-    },
-  );
+  const draw = useEffectEvent(async (shown: Shown, signal: AbortSignal): Promise<void> => {
+    const vents = pointsOf(shown, "vent");
+    const openings = shown.marks.map(({ point }) => point);
+    const { minRise } = tipLimits;
+    const asked = { mmPerUnit: shown.mmPerUnit, up: shown.up, vents, openings, cells, minRise };
+    const told = await door.ask("skins", asked, { signal });
+    if (signal.aborted || !told.ok) return;
+    const { air, plastic } = told.answer;
+    setFound([
+      ...(air === null ? [] : [{ colour: "water" as const, mesh: air }]),
+      ...(plastic === null ? [] : [{ colour: "hold" as const, mesh: plastic }]),
+    ]);
+  });
   useEffect(() => {
     if (!isWanted) return;
     const stop = new AbortController();
-    const timer = setTimeout(() => void draw({ marks, up }, stop.signal), restMs);
+    const timer = setTimeout(() => void draw({ mmPerUnit, marks, up }, stop.signal), restMs);
     return () => {
       clearTimeout(timer);
       stop.abort();

@@ -5,6 +5,8 @@ import { page } from "vitest/browser";
 import { clearDesks, demoDesk, deskNow, showAt, type Desk } from "../../../tests/demoDesk.tsx";
 import { streamOf, type EntryBodies } from "../../logbook/entry.ts";
 import { stepsOf } from "../../logbook/pourSteps.ts";
+import { DuePage } from "../due/DuePage.tsx";
+import { PiecePage } from "../piece/PiecePage.tsx";
 import { makeShop, type ShopDoor } from "../app/shop.tsx";
 import { PourPage, PourSheetPage } from "./PourPage.tsx";
 
@@ -108,6 +110,8 @@ describe("a pour day gone wrong", () => {
   };
   const key = (name: string | RegExp) => page.getByRole("button", { name });
   const track = (name: string) => page.getByRole("listitem", { name, exact: true });
+  /** The same key takes a second tap at once for a slip. */
+  const slipPast = () => new Promise((go) => setTimeout(go, 800));
   const moment = page.getByRole("region", { name: "When metal moves" });
 
   test("three shells and metal for two: the third is said to go without", async () => {
@@ -123,13 +127,16 @@ describe("a pour day gone wrong", () => {
     await planned({});
     showPour();
     await track("Metal").getByRole("button", { name: "Crucible is warming" }).click();
+    await expect.element(track("Metal").getByRole("button", { name: "Crucible is hot" })).toBeVisible();
+    await slipPast();
     wait(240);
     await track("Metal").getByRole("button", { name: "Crucible is hot" }).click();
+    await expect.element(track("Metal").getByRole("button", { name: "Metal is on the fire" })).toBeVisible();
     await expect.element(moment).toHaveTextContent(/3 h \d+ min later than the plan/);
     saysNoNonsense();
     for (const _ of ["done", "started"]) {
       await key("Metal: take back the last mark").click();
-      await new Promise((go) => setTimeout(go, 800));
+      await slipPast();
     }
     await expect.element(track("Metal").getByRole("button", { name: "Crucible is warming" })).toBeVisible();
     saysNoNonsense();
@@ -144,6 +151,27 @@ describe("a pour day gone wrong", () => {
     await key(/^Full/).click();
     await expect.element(page.getByText(/^Not out of the shell before/)).toBeVisible();
     saysNoNonsense();
+  });
+
+  test("a full shell waits on the Due page and on its own until it may be broken out", async () => {
+    await planned({});
+    await holding(2);
+    const [id = ""] = shells;
+    const stream = streamOf("piece", id);
+    const body = { metalC: 1180, shellC: 600, massKg: null, outOfKilnMin: 1, pourId: "p" };
+    await shop.log({ do: "log", stream, type: "metal-poured", body });
+    const waits = page.getByRole("region", { name: "To be broken out" });
+    showAt(shop, "/due", { route: "/due", screen: DuePage });
+    await expect.element(waits).toHaveTextContent(/Not out of the shell before/);
+    saysNoNonsense();
+    cleanup();
+    showAt(shop, `/piece/${id}`, { route: "/piece/:id", screen: PiecePage });
+    await expect.element(waits).toHaveTextContent(/Not out of the shell before.*silica/);
+    wait(24 * 60);
+    await expect.element(waits).toHaveTextContent(/May be broken out since/);
+    saysNoNonsense();
+    await shop.log({ do: "log", stream, type: "shell-knocked-out", body: {} });
+    await expect.element(waits).not.toBeInTheDocument();
   });
 
   test("a plan that comes to nothing is put away, and can be taken out again", async () => {
