@@ -8,7 +8,7 @@ test.each(truth.water.rows)("water at $c °C has $mPaS mPa·s", ({ c, mPaS }) =>
   expect(Math.abs(waterViscosityMPaS(c) / mPaS - 1)).toBeLessThan(0.001),
 );
 
-test("water stays within 0.1 % of the handbook's formula from 15 to 40 °C", () => {
+test("water stays within 0.1 % of the CRC formula from 15 to 40 °C", () => {
   // CRC Handbook of Chemistry and Physics (from memory), valid from 20 °C.
   const crc = (c: number): number =>
     1.002 * 10 ** ((1.3272 * (20 - c) - 0.001053 * (c - 20) ** 2) / (c + 105));
