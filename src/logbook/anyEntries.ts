@@ -94,6 +94,7 @@ const pieceBodies: { readonly [T in keyof PieceBodies]: fc.Arbitrary<PieceBodies
     stage: fc.constant("burnout" as const),
     where: someText,
     runId: maybe(anId),
+    trimmedOff: maybe(fc.boolean()),
   }),
   "crack-patched": fc.record({ crackId: anId, how: someText }),
   "review-signed": fc.record({

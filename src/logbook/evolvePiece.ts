@@ -6,7 +6,7 @@ import type { Coat, Phase, Piece } from "./piece.ts";
 type Follow = (id: string) => string;
 
 /** A piece as it is the moment it was started, before any coat. */
-export function newPiece(id: string, { at, body }: EntryOf<"piece-started">): Piece {
+export function newPiece(id: string, { at, body, zone }: EntryOf<"piece-started">): Piece {
   return {
     id,
     plan: body.plan,
@@ -33,6 +33,7 @@ export function newPiece(id: string, { at, body }: EntryOf<"piece-started">): Pi
     outcome: null,
     archived: false,
     lastAt: at,
+    zone,
   };
 }
 
@@ -43,7 +44,7 @@ export function newPiece(id: string, { at, body }: EntryOf<"piece-started">): Pi
 export function evolvePiece(piece: Piece, entry: Entry, follow: Follow): Piece {
   if (!isOfKind(entry, "piece")) return piece;
   return entry.at > piece.lastAt
-    ? { ...changed(piece, entry, follow), lastAt: entry.at }
+    ? { ...changed(piece, entry, follow), lastAt: entry.at, zone: entry.zone }
     : changed(piece, entry, follow);
 }
 
@@ -217,6 +218,7 @@ function cracked(piece: Piece, { id, at, body }: EntryOf<"crack-found">): Piece 
     afterBurnout: hasSeenFire(piece),
     patched: null,
     runId: body.runId ?? null,
+    trimmedOff: body.trimmedOff,
   };
   return {
     ...inRun(piece, crack.runId),

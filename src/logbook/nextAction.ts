@@ -25,7 +25,7 @@ type From = {
 
 /** The one thing to do next. It proposes; the log takes whatever was done. */
 export function nextAction({ piece, recipe, next, outer, whole, now }: From): NextAction {
-  const isOpen = piece.cracks.some(({ patched }) => patched === null);
+  const isOpen = piece.cracks.some(({ patched, trimmedOff }) => patched === null && trimmedOff !== true);
   switch (piece.phase) {
     case "coating":
       if (isOpen) return { kind: "mend" };

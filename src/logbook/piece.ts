@@ -66,6 +66,8 @@ export type Crack = {
   readonly patched: { readonly id: string; readonly at: number; readonly how: string } | null;
   /** The kiln run it was found in; null when it was found elsewhere, or nobody said. */
   readonly runId: string | null;
+  /** True when it lies in what is trimmed away before metal goes in, such as the rim of the cup. */
+  readonly trimmedOff?: boolean | undefined;
 };
 
 /** A weighing before a dip: the bare pattern while `coats` is 0, else the shell with that many on it. */
@@ -160,6 +162,8 @@ export type Piece = {
   readonly outcome: (EntryBodies["outcome-told"] & { readonly id: string; readonly at: number }) | null;
   readonly archived: boolean;
   readonly lastAt: number;
+  /** Time zone of the device that wrote its newest line; left out in a state kept from before it was told. */
+  readonly zone?: string | undefined;
 };
 
 export type Room = {

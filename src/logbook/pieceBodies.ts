@@ -135,6 +135,8 @@ export type PieceBodies = {
     readonly photos?: readonly string[] | undefined;
     /** The run it was found in. */
     readonly runId?: string | undefined;
+    /** True when it lies in what is trimmed away before metal goes in, such as the rim of the cup. */
+    readonly trimmedOff?: boolean | undefined;
   };
   readonly "crack-patched": { readonly crackId: string; readonly how: string };
   readonly "wire-wrapped": { readonly note: string };

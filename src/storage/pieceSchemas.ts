@@ -141,6 +141,7 @@ export const pieceSchemas = {
     where: words,
     photos,
     runId: id.optional(),
+    trimmedOff: z.boolean().optional(),
   }),
   "crack-patched": z.strictObject({ crackId: id, how: words }),
   "wire-wrapped": z.strictObject({ note: words }),

@@ -23,7 +23,7 @@ export function actionWords(standing: Standing, now: number, locale: string): Ac
         turn: "drying",
       };
     case "mend": {
-      const open = piece.cracks.filter((crack) => crack.patched === null).length;
+      const open = piece.cracks.filter((crack) => crack.patched === null && crack.trimmedOff !== true).length;
       return {
         verb: "Mend before going on",
         when: open === 1 ? "1 open crack" : `${open} open cracks`,

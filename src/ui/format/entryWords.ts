@@ -51,7 +51,12 @@ export function entryWords(entry: Entry, names: EntryNames): EntryText {
     case "wall-measured":
       return told(`Wall measured: ${format.show("mm", entry.body.wallMm)}`, entry.body.where);
     case "crack-found":
-      return told(crackWords[entry.body.kind], entry.body.where, stageWords[entry.body.stage]);
+      return told(
+        crackWords[entry.body.kind],
+        entry.body.where,
+        stageWords[entry.body.stage],
+        entry.body.trimmedOff === true ? "in the part that is trimmed off" : null,
+      );
     case "crack-patched":
       return told("Crack mended", entry.body.how);
     case "wire-wrapped":

@@ -5,6 +5,7 @@ import { PickField } from "./PickField.tsx";
 import { PhotoPicker } from "../parts/PhotoPicker.tsx";
 import { TextField } from "../parts/TextField.tsx";
 import { oneOf, photoIds, words } from "./gate.ts";
+import { TickList } from "./TickList.tsx";
 import { LogForm, type LogFormProps } from "./LogForm.tsx";
 
 const kinds = [
@@ -34,6 +35,10 @@ const schema = z.object({
   stage: oneOf(["coating", "burnout", "firing", "other"], "when it came"),
   where: words("place", "Say where, so that you find it again: left ear, cup edge, back flat."),
   photos: photoIds,
+  trimmedOff: z
+    .boolean()
+    .optional()
+    .transform((isTrimmed) => (isTrimmed === true ? true : undefined)),
 });
 
 export function CrackFoundForm({ item }: LogFormProps) {
@@ -42,7 +47,8 @@ export function CrackFoundForm({ item }: LogFormProps) {
     readonly stage: CrackStage;
     readonly where: string;
     readonly photos: readonly string[];
-  } = { kind: null, stage: stageOf(item.standing.piece.phase), where: "", photos: [] };
+    readonly trimmedOff: boolean;
+  } = { kind: null, stage: stageOf(item.standing.piece.phase), where: "", photos: [], trimmedOff: false };
   return (
     <LogForm item={item} type="crack-found" title="A crack" initial={initial} schema={schema}>
       {({ draft, set, errors }) => (
@@ -66,6 +72,18 @@ export function CrackFoundForm({ item }: LogFormProps) {
             onChange={(where) => set({ where })}
             hint="It stands as a hold until it is logged as patched."
             error={errors["where"]}
+          />
+          <TickList
+            label="Does it matter"
+            options={[
+              {
+                value: "trimmed",
+                label: "It is trimmed off before the pour",
+                hint: "Such as the rim of the pour cup. Then it holds nothing up.",
+              },
+            ]}
+            ticked={draft.trimmedOff ? ["trimmed"] : []}
+            onChange={(ticked) => set({ trimmedOff: ticked.length > 0 })}
           />
           <PhotoPicker photos={draft.photos} onChange={(photos) => set({ photos })} />
         </>

@@ -168,7 +168,7 @@ function reviewWhy({ standing: { piece } }: RackItem): readonly WhyCode[] {
 }
 
 function soundWhy({ standing: { piece }, findings }: RackItem): readonly WhyCode[] {
-  const isOpen = piece.cracks.some(({ patched }) => patched === null);
+  const isOpen = piece.cracks.some(({ patched, trimmedOff }) => patched === null && trimmedOff !== true);
   const isHeld = findings.some(({ rule, level }) => rule === "open-crack" && level === "hold");
   const broke = findings.some(({ rule, level }) => rule === "run-broke-a-limit" && level === "hold");
   return [
