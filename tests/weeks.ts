@@ -1,7 +1,6 @@
-import type { Standing } from "../src/logbook/standing.ts";
 import type { PiecePlan } from "../src/logbook/pieceBodies.ts";
 import { firstBackupBucketId, firstPrimeBucketId } from "../src/logbook/builtIns.ts";
-import { findingsFor, worstLevel } from "../src/rules/all.ts";
+import { findingsFor } from "../src/rules/all.ts";
 import type { Finding, Level } from "../src/rules/finding.ts";
 import type { AirClass } from "../src/trade/airClasses.ts";
 import { saturationPressurePa } from "../src/physics/air.ts";
@@ -47,12 +46,12 @@ const hoursOf = (ofDay: readonly number[], count: number): readonly number[] =>
   workingDays.flatMap((start) => ofDay.map((hour) => start + hour)).slice(0, count);
 
 /** A room that never changes. */
-export const steady =
+const steady =
   (airC: number, rh: number, air: AirClass): AirOf =>
   () => ({ airC, rh, air });
 
 /** Coldest at four in the morning and warmest at four in the afternoon, with the same water in the air all day. */
-export const dayAndNight =
+const dayAndNight =
   ({ lowC, highC, rh, air }: { lowC: number; highC: number; rh: number; air: AirClass }): AirOf =>
   (hour) => {
     const meanC = (lowC + highC) / 2;
@@ -68,7 +67,7 @@ export const looksOf = ({ coatsADay }: Pick<Week, "coatsADay">): readonly number
   hoursOf(looksOfDay, looksInAll[coatsADay]);
 
 /** Writes the week down, in the order in which it happens. */
-export function loggedWeek(week: Week): GivenPiece {
+function loggedWeek(week: Week): GivenPiece {
   const piece = givenPiece(week.plan);
   const dips = dipsOf(week);
   const last = looksOf(week).at(-1) ?? 0;
@@ -82,7 +81,10 @@ export function loggedWeek(week: Week): GivenPiece {
     ...(week.readsBucket ? workingDays : []).flatMap((hour) =>
       [firstPrimeBucketId, firstBackupBucketId].map(
         (id) =>
-          [hour + 0.25, () => piece.bucket(hour + 0.25, "bucket-read", { cupId: "zahn-4", cupS: 14 }, id)] as const,
+          [
+            hour + 0.25,
+            () => piece.bucket(hour + 0.25, "bucket-read", { cupId: "zahn-4", cupS: 14 }, id),
+          ] as const,
       ),
     ),
     ...dips.map((hour, i) => [hour, () => piece.coat(hour, coatOf(week, i))] as const),
@@ -102,30 +104,32 @@ function coatOf({ plan }: Week, i: number): Parameters<GivenPiece["coat"]>[1] {
     : { bucketId, kind: "backup", stuccoId: "16-30" };
 }
 
-/** All looks of a week; `rules` is what is asked at each. */
-export function lookThrough(
-  week: Week,
-  rules: (standing: Standing) => readonly Finding[] = findingsFor,
-): readonly Look[] {
+/** All looks of a week. */
+export function lookThrough(week: Week): readonly Look[] {
   const piece = loggedWeek(week);
   return looksOf(week).map((hour) => {
     const standing = piece.standing(hour);
-    return { hour, coats: standing.coatsDone, findings: rules(standing) };
+    return { hour, coats: standing.coatsDone, findings: findingsFor(standing) };
   });
 }
 
 export const looksAt = (looks: readonly Look[], level: Level): readonly Look[] =>
   looks.filter(({ findings }) => findings.some((finding) => finding.level === level));
 
-/** "wed 13: watch recoated-before-dry maybe", for a message when a week says more than it may. */
-export const told = (looks: readonly Look[]): readonly string[] =>
+/** "hour 53, 4 on: watch recoated-before-dry maybe": what a week says beyond notes, for the message of a test. */
+export const heavier = (looks: readonly Look[]): readonly string[] =>
   looks.flatMap(({ hour, coats, findings }) =>
-    worstLevel(findings) === "note"
-      ? []
-      : findings
-          .filter(({ level }) => level !== "note")
-          .map(({ level, rule, variant }) => `hour ${hour}, ${coats} on: ${level} ${rule} ${variant}`),
+    findings
+      .filter(({ level }) => level !== "note")
+      .map(({ level, rule, variant }) => `hour ${hour}, ${coats} on: ${level} ${rule} ${variant}`),
   );
+
+/** The air of a week's room at an hour since eight on its Monday. */
+export const airOfWeek = ({ air }: Week, hour: number): ReturnType<AirOf> => air(hour);
+
+/** True at a full hour of a working day. */
+export const isWorkingHour = (hour: number): boolean =>
+  Number.isInteger(hour) && hour % dayH <= 10 && Math.floor(hour / dayH) % 7 < 5;
 
 const wax: Partial<PiecePlan> = knownPlan;
 const pla: Partial<PiecePlan> = { ...knownPlan, material: "pla" };
@@ -139,7 +143,14 @@ export const quietWeeks: readonly Week[] = [
   { name: "wax, day and night", plan: wax, air: swinging, coatsADay: 2, ...handRead },
   { name: "wax, a coat a day", plan: wax, air: swinging, coatsADay: 1, ...handRead },
   { name: "PLA, a coat a day", plan: pla, air: swinging, coatsADay: 1, ...handRead },
-  { name: "PLA, read only at the dip", plan: pla, air: swinging, reads: "at-dip", coatsADay: 1, readsBucket: false },
+  {
+    name: "PLA, read only at the dip",
+    plan: pla,
+    air: swinging,
+    reads: "at-dip",
+    coatsADay: 1,
+    readsBucket: false,
+  },
   { name: "wax, fan on the rack", plan: wax, air: steady(21, 0.5, "rack-fan"), coatsADay: 1, ...handRead },
   {
     name: "wax, summer",

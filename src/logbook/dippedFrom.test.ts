@@ -29,8 +29,20 @@ test("each coat is told of its bucket as it was then, also within one quarter of
   expect(levels({ readings }, later + 2 * 60_000, later)).toEqual(["do-not-dip", "fit"]);
 });
 
-test("a bucket that had not been read nor made up by then is left out", () => {
-  expect(levels({ mixes: [], readings: [read("r1", later + hourMs)] }, later)).toEqual([]);
+test("a bucket that nobody had read by then is not checked, and says that it was never read", () => {
+  const unread = { mixes: [], readings: [read("r1", later + hourMs)] };
+  expect(levels(unread, later)).toEqual(["not-checked"]);
+  const neverRead = (at: number): boolean | undefined =>
+    dippedFrom({ coats: [coat(at)] }, around(unread))[0]?.neverRead;
+  expect(neverRead(later)).toBe(true);
+  expect(neverRead(later + 2 * hourMs)).toBe(false);
+});
+
+test("a coat without a bucket, or from one nobody knows, is left out", () => {
+  const from = (bucketId: string | null) =>
+    dippedFrom({ coats: [{ ...coat(later), bucketId }] }, around({ readings: [] }));
+  expect(from(null)).toEqual([]);
+  expect(from("gone")).toEqual([]);
 });
 
 test("the reason given for the visit is told with it, an old one is not", () => {

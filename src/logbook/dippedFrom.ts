@@ -8,11 +8,13 @@ export type DippedFrom = {
   readonly coat: Coat;
   readonly bucket: Pick<Bucket, "id" | "name">;
   readonly health: BucketHealth;
+  /** True when nobody had read this bucket even once by then. */
+  readonly neverRead: boolean;
   /** What was written at the bucket for going on all the same. */
   readonly reason: string | null;
 };
 
-type Look = { readonly health: BucketHealth; readonly isUntold: boolean };
+type Look = Pick<DippedFrom, "health" | "neverRead">;
 type Around = Pick<Surroundings, "buckets" | "shop">;
 
 const hourMs = 3_600_000;
@@ -21,7 +23,7 @@ const quarterMs = hourMs / 4;
 /** A reason given for a visit holds as long as a visit lasts (judgement). */
 const visitMs = 12 * hourMs;
 
-/** One for each coat whose bucket is known and had been read, made up, added to or looked at by then; of any other nothing is said. */
+/** One for each coat whose bucket is known; of any other nothing is said. */
 export function dippedFrom(
   { coats }: Pick<Piece, "coats">,
   { buckets, shop }: Around,
@@ -29,11 +31,10 @@ export function dippedFrom(
   return coats.flatMap((coat) => {
     const bucket = coat.bucketId === null ? undefined : buckets.get(coat.bucketId);
     if (bucket === undefined) return [];
-    const { health, isUntold } = lookAt(bucket, shop, coat.dippedAt);
-    if (isUntold) return [];
+    const look = lookAt(bucket, shop, coat.dippedAt);
     const { id, name, passes } = bucket;
     const pass = passes.findLast(({ at }) => at <= coat.dippedAt && at > coat.dippedAt - visitMs);
-    return [{ coat, bucket: { id, name }, health, reason: pass?.reason ?? null }];
+    return [{ coat, bucket: { id, name }, ...look, reason: pass?.reason ?? null }];
   });
 }
 
@@ -53,8 +54,7 @@ function lookAt(bucket: Bucket, shop: Around["shop"], dippedAt: number): Look {
   const found = kept.at.get(at);
   if (found !== undefined) return found;
   const { health, bucket: then } = bucketStandingOf(bucket, shop, at);
-  const { readings, mixes, tops, passes } = then;
-  const look = { health, isUntold: readings.length + mixes.length + tops.length + passes.length === 0 };
+  const look = { health, neverRead: then.readings.length === 0 };
   kept.at.set(at, look);
   return look;
 }

@@ -146,7 +146,8 @@ function isWeakened({ coats, firings }: Piece, drying: readonly CoatDrying[]): b
   return recoatedDamp || (ofThisWall.length > 0 && !firedWell);
 }
 
-function backupMm(recipe: Recipe | null, { buildMm }: Shop): number {
+/** What one more backup coat of this recipe adds to the wall, mm. */
+export function backupMm(recipe: Recipe | null, { buildMm }: Shop): number {
   const backup = recipe?.coats.findLast(({ kind }) => kind === "backup") ?? startingBackup;
   return coatBuildMm(backup, buildMm);
 }

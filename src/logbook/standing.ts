@@ -178,7 +178,7 @@ export type Standing = {
   readonly drying: readonly CoatDrying[];
   /** The kiln runs it was in that are known, in the order it was in them. */
   readonly runs: readonly Run[];
-  /** The buckets its coats came from, each as it was at the dip; one nobody had read, made up or looked at by then is left out. */
+  /** The buckets its coats came from, each as it was at the dip. */
   readonly dippedFrom: readonly DippedFrom[];
   /** The outermost coat's drying; null before the first coat. */
   readonly outer: CoatDrying | null;

@@ -8,7 +8,12 @@ const at = (day: number, hour: number, minute = 0): number => Date.UTC(2026, 3, 
 
 test.each([
   ["nine to noon of one day", at(6, 9), at(6, 12), 3],
-  ["six in the evening to eight the next morning: an hour on either side of the night", at(6, 18), at(7, 8), 2],
+  [
+    "six in the evening to eight the next morning: an hour on either side of the night",
+    at(6, 18),
+    at(7, 8),
+    2,
+  ],
   ["the whole night", at(6, 19), at(7, 7), 0],
   ["from before the day to after it", at(6, 3), at(6, 23), 12],
   ["three days", at(6, 12), at(9, 12), 36],

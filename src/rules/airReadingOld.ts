@@ -1,23 +1,32 @@
+import { workingHours } from "../logbook/workingHours.ts";
 import { practice } from "../trade/practice.ts";
 import type { Standing } from "../logbook/standing.ts";
 import { figure } from "./finding.ts";
 import { coatStillDrying, hoursBetween } from "./stage.ts";
 import type { FindingOf } from "./variants.ts";
 
-/** A coat is drying and nobody has looked at the room for hours, or ever. */
+/**
+ * A coat is drying and nobody has looked at the room for a working day: the night between does not count, for nobody
+ * is there. A room that was never read is a note, as long as a coat waits for it.
+ */
 export function airReadingOld(standing: Standing): readonly FindingOf<"air-reading-old">[] {
   const outer = coatStillDrying(standing);
   if (outer === null) return [];
-  const reading = standing.readings.findLast(({ at }) => at <= standing.now);
-  const ageH = reading === undefined ? null : hoursBetween(reading.at, standing.now);
-  const { value: limitH, source } = practice.readingOldH;
-  if (ageH !== null && ageH <= limitH) return [];
+  const { readings, now, piece } = standing;
+  const reading = readings.findLast(({ at }) => at <= now);
+  const { value: limitH, source } = practice.readingOldWorkH;
+  const isFresh =
+    reading !== undefined && workingHours({ from: reading.at, to: now, zone: piece.zone }) <= limitH;
+  if (isFresh) return [];
   return [
     {
       rule: "air-reading-old",
-      variant: ageH === null ? "none" : "old",
-      level: "watch",
-      figures: { ageH: figure(ageH, "h"), limitH: figure(limitH, "h") },
+      variant: reading === undefined ? "none" : "old",
+      level: reading === undefined ? "note" : "watch",
+      figures: {
+        ageH: figure(reading === undefined ? null : hoursBetween(reading.at, now), "h"),
+        limitH: figure(limitH, "h"),
+      },
       texts: {},
       entries: [outer.coat.id, ...(reading === undefined ? [] : [reading.id])],
       source,

@@ -3,7 +3,6 @@ import type { Standing } from "../logbook/standing.ts";
 import { airReadingOld } from "./airReadingOld.ts";
 import { airTooDamp } from "./airTooDamp.ts";
 import { cannotJudgeWall } from "./cannotJudgeWall.ts";
-import { dampRecoatWeakens } from "./dampRecoatWeakens.ts";
 import { dippedFromUnfitBucket } from "./dippedFromUnfitBucket.ts";
 import type { Finding, Level } from "./finding.ts";
 import { firedTooLittle } from "./firedTooLittle.ts";
@@ -17,13 +16,14 @@ import { primeLeftBare } from "./primeLeftBare.ts";
 import { primeTemperatureMoved } from "./primeTemperatureMoved.ts";
 import { recipeNotFollowed } from "./recipeNotFollowed.ts";
 import { recoatedBeforeDry } from "./recoatedBeforeDry.ts";
-import { isPastPour } from "./stage.ts";
+import { stillSpeaks } from "./speaksUntil.ts";
+import type { Asked } from "./stage.ts";
 import { runBrokeALimit } from "./runBrokeALimit.ts";
 import { stuccoOutOfOrder } from "./stuccoOutOfOrder.ts";
 import { wallTooThin } from "./wallTooThin.ts";
 
 /** The rules, what may hurt someone first; findings of one level keep this order. */
-const rules: readonly ((standing: Standing) => readonly Finding[])[] = [
+const rules: readonly ((standing: Asked) => readonly Finding[])[] = [
   openCrack,
   lastCoatDamp,
   wallTooThin,
@@ -31,7 +31,6 @@ const rules: readonly ((standing: Standing) => readonly Finding[])[] = [
   firedTooLittle,
   pouredColdShell,
   recoatedBeforeDry,
-  dampRecoatWeakens,
   dippedFromUnfitBucket,
   cannotJudgeWall,
   airTooDamp,
@@ -47,22 +46,34 @@ const rules: readonly ((standing: Standing) => readonly Finding[])[] = [
 
 const weight: Readonly<Record<Level, number>> = { hold: 0, watch: 1, note: 2 };
 
-/** All that the rules say of a piece, heaviest first. */
-export function findingsFor(standing: Standing): readonly Finding[] {
-  const { piece } = standing;
-  return rules
-    .flatMap((rule) => rule(standing))
-    .map((finding) => lightenPassed(finding, piece))
-    .map((finding) => lightenPast(finding, piece))
-    .toSorted((a, b) => weight[a.level] - weight[b.level]);
-}
+/**
+ * What the rules say of a piece now, heaviest first: what can still be acted on. What is past or was read and signed
+ * at a review is left out.
+ */
+export const findingsFor = (standing: Standing): readonly Finding[] =>
+  allFindings(standing).filter((finding) => finding.past !== true && !isSigned(finding, standing.piece));
 
 /**
  * What the rules say if the coating ends here, for the review before burnout: coats of the recipe that are not
- * on the piece count as left out, and the wall is judged as it stands.
+ * on the piece count as left out, the wall is judged as it stands, and what is past is told once more.
  */
 export const reviewFindingsFor = (standing: Standing): readonly Finding[] =>
-  findingsFor({ ...standing, next: null, action: { kind: "review" } });
+  allFindings({ ...standing, next: null, action: { kind: "review" }, atReview: true });
+
+const allFindings = (standing: Asked): readonly Finding[] =>
+  rules
+    .flatMap((rule) => rule(standing))
+    .filter(({ rule }) => stillSpeaks(rule, standing.piece))
+    .map((finding) => lightenPassed(finding, standing.piece))
+    .toSorted((a, b) => weight[a.level] - weight[b.level]);
+
+/** A note that stood on the page when the review was signed was read there. */
+function isSigned({ level, entries }: Finding, piece: Piece): boolean {
+  const review = piece.reviews.at(-1);
+  if (level !== "note" || review === undefined) return false;
+  const since = eventsAfter(piece, review.at);
+  return !entries.some((id) => since.has(id));
+}
 
 export function worstLevel(findings: readonly Finding[]): Level | null {
   return findings.reduce<Level | null>(
@@ -92,18 +103,15 @@ function lightenPassed(finding: Finding, piece: Piece): Finding {
 
 function eventsAfter(piece: Piece, at: number): ReadonlySet<string> {
   const events = [
+    ...piece.coats.map(({ id, dippedAt }) => ({ id, at: dippedAt })),
     ...piece.coats.flatMap(({ redips }) => redips),
     ...piece.dryness,
     ...piece.wall,
     ...piece.cracks.flatMap((crack) => (crack.patched === null ? [crack] : [crack, crack.patched])),
     ...piece.firings,
+    ...piece.preheats,
+    ...piece.pours,
+    ...piece.burnouts.map(({ id, startedAt }) => ({ id, at: startedAt })),
   ];
   return new Set(events.filter((event) => event.at > at).map(({ id }) => id));
-}
-
-/** Once the metal is in there is nothing left to hold; until the outcome is told, a cold shell is still worth a look. */
-function lightenPast(finding: Finding, piece: Piece): Finding {
-  if (!isPastPour(piece)) return finding;
-  if (finding.rule === "poured-cold-shell" && piece.outcome === null) return finding;
-  return finding.level === "note" ? finding : { ...finding, level: "note" };
 }

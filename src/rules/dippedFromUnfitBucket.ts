@@ -1,37 +1,60 @@
 import type { DippedFrom } from "../logbook/dippedFrom.ts";
 import type { Standing } from "../logbook/standing.ts";
+import type { HealthReason } from "../physics/bucketJudge.ts";
+import { practice } from "../trade/practice.ts";
 import type { Level } from "./finding.ts";
 import { figure } from "./finding.ts";
+import { isNews } from "./stage.ts";
 import type { FindingOf, VariantOf } from "./variants.ts";
 
+type Found = FindingOf<"dipped-from-unfit-bucket">;
+type Asking = Pick<Standing, "dippedFrom" | "piece" | "now">;
 type Variant = VariantOf<"dipped-from-unfit-bucket">;
 
+const dayMs = 86_400_000;
 const levels: Readonly<Record<Variant, Level>> = {
   unfit: "watch",
   "unfit-accepted": "watch",
+  "never-read": "watch",
   watched: "note",
   "not-checked": "note",
 };
 const source = "common practice, no source; the bucket's own limits";
 
 /**
- * A coat came from a bucket that was not to be dipped from, was to be watched, or that nobody had read for half a day.
- * A bucket that had never been read, made up or looked at by then is silent: there is nothing to judge it by.
+ * A coat came from a slurry that was not to be dipped from, was to be watched, or that nobody had checked. What can be
+ * done about it is done while the coat is the outer one, so the rest is past; a slurry that was out of its limits is
+ * to be watched until the shell was measured or reviewed. A bucket that is never read at all weighs more than one
+ * that was missed for a day; it is told at the dip.
  */
-export function dippedFromUnfitBucket({
-  dippedFrom,
-}: Pick<Standing, "dippedFrom">): readonly FindingOf<"dipped-from-unfit-bucket">[] {
-  const variants = Object.keys(levels) as Variant[];
-  return variants.flatMap((variant) => {
-    const dips = dippedFrom.filter((dip) => variantOf(dip) === variant);
-    const ids = [...new Set(dips.map(({ bucket }) => bucket.id))];
-    return ids.map((id) =>
-      finding(
-        variant,
-        dips.filter(({ bucket }) => bucket.id === id),
-      ),
-    );
+export function dippedFromUnfitBucket(standing: Asking): readonly Found[] {
+  const { dippedFrom } = standing;
+  const never = neverRead(dippedFrom);
+  const said = dippedFrom.flatMap((dip) => {
+    const variant = never.has(dip.bucket.id) && dip.neverRead ? "never-read" : variantOf(dip);
+    return variant === null ? [] : [{ dip, variant }];
   });
+  return (Object.keys(levels) as Variant[]).flatMap((variant) => {
+    const dips = said.filter((one) => one.variant === variant).map(({ dip }) => dip);
+    // That nobody looked says the same of every bucket; what was wrong is each one's own.
+    const groups = variant === "not-checked" ? [dips] : byBucket(dips);
+    return groups.filter(({ length }) => length > 0).map((group) => finding(variant, group, standing));
+  });
+}
+
+const byBucket = (dips: readonly DippedFrom[]): readonly (readonly DippedFrom[])[] =>
+  [...new Set(dips.map(({ bucket }) => bucket.id))].map((id) =>
+    dips.filter(({ bucket }) => bucket.id === id),
+  );
+
+/** The buckets this piece was dipped from for days on end, and nobody had read one of them even once by the last dip. */
+function neverRead(dippedFrom: readonly DippedFrom[]): ReadonlySet<string> {
+  const unread = byBucket(dippedFrom).filter((dips) => {
+    const [first, last] = [dips[0], dips.at(-1)];
+    if (first === undefined || last === undefined || !last.neverRead) return false;
+    return last.coat.dippedAt - first.coat.dippedAt >= practice.neverReadDays.value * dayMs;
+  });
+  return new Set(unread.flatMap((dips) => dips.map(({ bucket }) => bucket.id)));
 }
 
 function variantOf({ health, reason }: DippedFrom): Variant | null {
@@ -39,7 +62,7 @@ function variantOf({ health, reason }: DippedFrom): Variant | null {
     case "fit":
       return null;
     case "watch":
-      return "watched";
+      return health.reasons.every(isSlightlyOff) ? null : "watched";
     case "not-checked":
       return "not-checked";
     case "do-not-dip":
@@ -47,23 +70,37 @@ function variantOf({ health, reason }: DippedFrom): Variant | null {
   }
 }
 
-function finding(variant: Variant, dips: readonly DippedFrom[]): FindingOf<"dipped-from-unfit-bucket"> {
+/** A slurry a little warmer or colder than it should be; its viscosity tells the rest. */
+function isSlightlyOff({ code, found, low, high }: HealthReason): boolean {
+  if (found === null || low === null || high === null) return false;
+  const { value: nearK } = practice.slurryOffK;
+  if (code === "temperature-off") return found > low - nearK && found < high + nearK;
+  return code === "temperature-not-its-own" && Math.abs(found - (low + high) / 2) <= 2 * nearK;
+}
+
+function finding(variant: Variant, dips: readonly DippedFrom[], { piece, now }: Asking): Found {
   const spoken = variant === "not-checked" ? [] : dips.flatMap(({ health }) => health.reasons);
   const heavy = variant === "watched" ? "watch" : "do-not-dip";
   const codes = new Set(spoken.filter(({ level }) => level === heavy).map(({ code }) => code));
   const reason = dips.findLast((dip) => dip.reason !== null)?.reason;
+  const lastDip = Math.max(...dips.map(({ coat }) => coat.dippedAt));
+  const isOuter = piece.coats.at(-1)?.dippedAt === lastDip;
+  const isAnswered = [...piece.wall, ...piece.reviews].some(({ at }) => at > lastDip);
+  const isPast = variant === "unfit" || variant === "unfit-accepted" ? isAnswered : !isOuter;
+  const isTold = variant === "never-read" && !isNews(lastDip, now);
   return {
     rule: "dipped-from-unfit-bucket",
     variant,
-    level: levels[variant],
-    figures: { count: figure(dips.length, "count") },
+    level: isPast || isTold ? "note" : levels[variant],
+    figures: { count: figure(dips.length, "count"), days: figure(practice.neverReadDays.value, "count") },
     texts: {
-      bucket: dips.at(-1)?.bucket.name ?? "",
+      bucket: [...new Set(dips.map(({ bucket }) => bucket.name))].join(", "),
       which: dips.map(({ coat }) => coat.number).join(", "),
       codes: [...codes].join(" "),
       ...(reason == null ? {} : { reason }),
     },
     entries: dips.map(({ coat }) => coat.id),
     source,
+    ...(isPast ? { past: true } : {}),
   };
 }

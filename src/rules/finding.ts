@@ -36,6 +36,8 @@ export type Finding = {
   readonly texts: Readonly<Record<string, string>>;
   readonly entries: readonly string[];
   readonly source: string;
+  /** True once nothing can be done about it: it is read at the review, with the whole shell, and nowhere else. */
+  readonly past?: true;
 };
 
 export type RuleId =
@@ -53,7 +55,6 @@ export type RuleId =
   | "last-coat-damp"
   | "open-crack"
   | "patched-without-wire"
-  | "damp-recoat-weakens"
   | "fired-too-little"
   | "dipped-from-unfit-bucket"
   | "run-broke-a-limit"

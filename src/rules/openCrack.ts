@@ -6,7 +6,7 @@ import type { FindingOf } from "./variants.ts";
 
 type Found = FindingOf<"open-crack">;
 
-/** A crack holds the piece until it is mended, and the mend until it is dry. */
+/** A crack holds the piece until it is patched, and the patch until it is dry. In a part that is trimmed off it is a note. */
 export function openCrack({ piece, now, drying }: Standing): readonly Found[] {
   return piece.cracks.flatMap((crack): readonly Found[] => {
     if (crack.patched === null) return [finding(crack, now)];
@@ -26,11 +26,12 @@ function patchIsSettled(piece: Piece, patchedAt: number, drying: Standing["dryin
   );
 }
 
-function finding({ id, at, kind, where, patched }: Crack, now: number): Found {
+function finding({ id, at, kind, where, patched, trimmedOff = false }: Crack, now: number): Found {
+  const variant = patched === null ? "open" : "patch-not-dry";
   return {
     rule: "open-crack",
-    variant: patched === null ? "open" : "patch-not-dry",
-    level: "hold",
+    variant: trimmedOff ? "trimmed-off" : variant,
+    level: trimmedOff ? "note" : "hold",
     figures: { ageH: figure(hoursBetween(patched?.at ?? at, now), "h") },
     texts: { where, kind },
     entries: patched === null ? [id] : [id, patched.id],

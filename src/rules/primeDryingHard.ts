@@ -30,7 +30,10 @@ export function primeDryingHard(standing: Standing): readonly Found[] {
   const variant = material === "wax" ? "wax" : "not-known";
   return [
     ...outer.map((found) => finding(found, { level: variant === "wax" ? "watch" : "note", variant })),
-    ...past.map((found) => finding(found, { level: "note", variant: "covered" })),
+    ...past.map((found) => ({
+      ...finding(found, { level: "note", variant: "covered" }),
+      past: true as const,
+    })),
   ];
 }
 

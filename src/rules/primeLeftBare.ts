@@ -23,6 +23,7 @@ export function primeLeftBare(standing: Standing): readonly FindingOf<"prime-lef
         texts: {},
         entries: [stretch.coat.id],
         source,
+        ...(stretch.isOuter ? {} : { past: true }),
       },
     ];
   });

@@ -5,7 +5,7 @@ import { practice } from "../trade/practice.ts";
 import type { Level } from "./finding.ts";
 import { figure } from "./finding.ts";
 import type { Stretch } from "./stage.ts";
-import { hoursBetween, primeStretchesHere } from "./stage.ts";
+import { hoursBetween, isNews, primeStretchesHere } from "./stage.ts";
 import type { FindingOf, VariantOf } from "./variants.ts";
 
 type Found = FindingOf<"prime-temperature-moved">;
@@ -17,11 +17,15 @@ type Swing = {
 };
 
 /**
- * The room warmed or cooled while a prime coat was the outer one: the pattern grows and shrinks, the coat does
- * not. Needs a reading near the dip and one after; where there is none, `air-reading-old` speaks.
- * Of the primes that are covered by now only the worst is told.
+ * The room warmed or cooled while a prime coat was the outer one: wax grows and shrinks, the coat does not. Wax alone
+ * is spoken of, or a pattern nobody named: plastic moves a fifth as much. Needs a reading near the dip and one after.
+ * A wide move is to be watched when it is read, once for each prime; after that, and for a narrow one, it is a note.
+ * Primes that are covered are past, and of those only the worst is told.
  */
 export function primeTemperatureMoved(standing: Standing): readonly Found[] {
+  const { material } = standing.piece.plan;
+  if (material !== undefined && material !== "other" && !patternMaterials[material].isWax) return [];
+  const variant = material === "wax" ? "wax" : "not-known";
   const swings = primeStretchesHere(standing)
     .map((stretch) => worstSwing(stretch, standing.readings))
     .filter((swing) => swing !== null)
@@ -32,9 +36,24 @@ export function primeTemperatureMoved(standing: Standing): readonly Found[] {
     .toSorted((a, b) => Math.abs(b.swingK) - Math.abs(a.swingK))
     .slice(0, 1);
   return [
-    ...outer.map((swing) => finding(swing, ofMaterial(standing))),
-    ...covered.map((swing) => finding(swing, { level: "note", variant: "covered" })),
+    ...outer.map((swing) => {
+      const isWatched = variant === "wax" && isWideNow(swing, standing);
+      return finding(swing, { level: isWatched ? "watch" : "note", variant });
+    }),
+    ...covered.map((swing) => ({
+      ...finding(swing, { level: "note", variant: "covered" }),
+      past: true as const,
+    })),
   ];
+}
+
+/** True for some hours after the reading that first showed a wide move of this prime. */
+function isWideNow({ stretch, from }: Swing, { readings, now }: Standing): boolean {
+  const first = readings.find(
+    ({ at, airC }) =>
+      at > stretch.from && at <= stretch.to && Math.abs(airC - from.airC) > practice.primeSwingWatchK.value,
+  );
+  return first !== undefined && isNews(first.at, now);
 }
 
 function worstSwing(stretch: Stretch, readings: readonly AirReading[]): Swing | null {
@@ -52,14 +71,6 @@ function worstSwing(stretch: Stretch, readings: readonly AirReading[]): Swing | 
 }
 
 type Said = { readonly level: Level; readonly variant: VariantOf<"prime-temperature-moved"> };
-
-function ofMaterial({ piece }: Standing): Said {
-  const { material } = piece.plan;
-  if (material === undefined || material === "other") return { level: "watch", variant: "not-known" };
-  return patternMaterials[material].isWax
-    ? { level: "watch", variant: "wax" }
-    : { level: "note", variant: "not-wax" };
-}
 
 function finding({ stretch, from, to, swingK }: Swing, { level, variant }: Said): Found {
   return {

@@ -1,96 +1,114 @@
 import type { CoatDrying, Standing } from "../logbook/standing.ts";
+import { practice } from "../trade/practice.ts";
 import { figure } from "./finding.ts";
 import type { Level } from "./finding.ts";
+import { halvedStrength } from "./halvedStrength.ts";
 import { firstHotAt, hoursBetween, wasHot } from "./stage.ts";
 import type { FindingOf, VariantOf } from "./variants.ts";
 
 type Found = FindingOf<"recoated-before-dry">;
+type Variant = VariantOf<"recoated-before-dry">;
 
 const source =
   "Dooley & Everden, INCAST Nov 2020 p. 20 (green strength + 55 % from 1 h to 4 h between coats); Investment Casting Institute, Atlas of Casting Defects, spall";
 
+const levels: Readonly<Record<Variant, Level>> = {
+  wet: "hold",
+  weak: "watch",
+  maybe: "watch",
+  unknown: "note",
+  "dried-since": "note",
+};
+const variantsInOrder = Object.keys(levels) as Variant[];
+
+/** A coat and the one that went on over it. */
+type Pair = { readonly under: CoatDrying; readonly over: CoatDrying };
+
 /**
- * Coats that went on over one that was not dry. Water shut in is a hold until the shell has dried through or
- * been hot; what stays then is a weak seam. A coat of which nothing is known is said to be unknown.
+ * Coats that went on over one that was not dry, one finding for each way in which they stand now. Water shut in is a
+ * hold until the shell has dried through or been hot; a weak bond stays after that. Each coat is judged by what was
+ * known at the dip that covered it. What has dried since is past, and so is what nothing was known of by then.
  */
 export function recoatedBeforeDry(standing: Standing): readonly Found[] {
-  const { piece, drying } = standing;
-  const unknown: (readonly [CoatDrying, CoatDrying])[] = [];
-  const found = drying.flatMap((under, i): readonly Found[] => {
-    const over = drying[i + 1];
+  const pairs = standing.drying.flatMap((under, i): readonly (readonly [Variant, boolean, Pair])[] => {
+    const over = standing.drying[i + 1];
     if (over === undefined) return [];
-    if (under.verdict === "dry") return [];
-    if (under.verdict === "unknown") {
-      unknown.push([under, over]);
-      return [];
-    }
-    const driedSince = hasDriedSince(standing, over);
-    const heated = wasHot(piece, { since: over.coat.dippedAt });
-    const accepted = over.coat.acceptedDamp !== null;
-    const said =
-      under.verdict === "wet"
-        ? ofWet({ driedSince, heated, accepted })
-        : ofMaybe({ settled: driedSince || heated, accepted, leftShare: under.leftShare ?? 0 });
-    return said === null ? [] : [finding(under, over, said)];
+    const said = sayOf({ under, over }, standing);
+    return said === null ? [] : [[said.variant, said.isPast, { under, over }]];
   });
-  return [...found, ...ofUnknown(standing, unknown)];
-}
-
-type Said = { readonly level: Level; readonly variant: VariantOf<"recoated-before-dry"> };
-
-function ofWet({
-  driedSince,
-  heated,
-  accepted,
-}: {
-  driedSince: boolean;
-  heated: boolean;
-  accepted: boolean;
-}): Said {
-  if (driedSince) return { level: "note", variant: "dried-since" };
-  if (heated) return { level: "watch", variant: "weak" };
-  return { level: "hold", variant: accepted ? "wet-accepted" : "wet" };
+  return variantsInOrder.flatMap((variant) =>
+    [false, true].flatMap((isPast) => {
+      const of = pairs.filter(([one, past]) => one === variant && past === isPast).map(([, , pair]) => pair);
+      return of.length === 0 ? [] : [finding(of, { variant, isPast, standing })];
+    }),
+  );
 }
 
 /** Water within the last step to ready is nothing to keep telling once the shell has dried: judgement. */
 const worthTelling = 0.05;
 
-function ofMaybe({
-  settled,
-  accepted,
-  leftShare,
-}: {
-  settled: boolean;
-  accepted: boolean;
-  leftShare: number;
-}): Said | null {
-  if (settled) return accepted && leftShare > worthTelling ? { level: "note", variant: "dried-since" } : null;
-  return { level: "watch", variant: accepted ? "maybe-accepted" : "maybe" };
+function sayOf(
+  { under, over }: Pair,
+  standing: Standing,
+): { readonly variant: Variant; readonly isPast: boolean } | null {
+  const { verdict, leftShare } = under;
+  if (verdict === "dry") return null;
+  const driedSince = hasDriedSince(standing, over);
+  const heated = wasHot(standing.piece, { since: over.coat.dippedAt });
+  if (verdict === "unknown") return { variant: "unknown", isPast: driedSince || heated };
+  if (verdict === "wet") {
+    if (driedSince) return { variant: "dried-since", isPast: true };
+    return { variant: heated ? "weak" : "wet", isPast: false };
+  }
+  if (!driedSince && !heated) return { variant: "maybe", isPast: false };
+  const wasAccepted = over.coat.acceptedDamp !== null && (leftShare ?? 0) > worthTelling;
+  return wasAccepted ? { variant: "dried-since", isPast: true } : null;
 }
 
-function finding(under: CoatDrying, over: CoatDrying, { level, variant }: Said): Found {
+/** Figures are those of the coat that was the dampest; `texts.which` lists all that were, `texts.accepted` those dipped knowingly. */
+function finding(
+  pairs: readonly Pair[],
+  { variant, isPast, standing }: { variant: Variant; isPast: boolean; standing: Standing },
+): Found {
+  const worst = pairs.reduce((one, pair) =>
+    (pair.under.leftShare ?? 0) > (one.under.leftShare ?? 0) ? pair : one,
+  );
+  const { under, over } = worst;
   const stoodH = hoursBetween(under.coat.dippedAt, over.coat.dippedAt);
+  const halved = variant === "unknown" || variant === "maybe" ? null : halvedStrength(standing);
+  const accepted = pairs.filter((pair) => pair.over.coat.acceptedDamp !== null);
   return {
     rule: "recoated-before-dry",
     variant,
-    level,
+    level: levels[variant],
     figures: {
+      count: figure(pairs.length, "count"),
       coat: figure(under.coat.number, "count"),
       over: figure(over.coat.number, "count"),
       leftShare: figure(under.leftShare, "share"),
       stoodH: figure(stoodH, "h"),
       neededH: figure(neededH(under, stoodH), "h"),
+      ...(halved === null
+        ? {}
+        : { fullSafety: halved.figures.fullSafety, usedSafety: halved.figures.usedSafety }),
     },
-    texts: {},
+    texts: { which: numbersOf(pairs), accepted: numbersOf(accepted) },
     entries: [
-      under.coat.id,
-      over.coat.id,
-      ...under.coat.redips.map(({ id }) => id),
-      ...(under.evidence === null ? [] : [under.evidence.seen.id]),
+      ...new Set(
+        pairs.flatMap((pair) => [
+          pair.under.coat.id,
+          pair.over.coat.id,
+          ...pair.under.coat.redips.map(({ id }) => id),
+          ...(pair.under.evidence === null ? [] : [pair.under.evidence.seen.id]),
+        ]),
+      ),
     ],
-    source,
+    source: halved === null ? source : `${source}; half strength: ${practice.weakShare.source}`,
+    ...(isPast ? { past: true } : {}),
   };
 }
+
+const numbersOf = (pairs: readonly Pair[]): string => pairs.map(({ under }) => under.coat.number).join(", ");
 
 /** Hours it wanted: by the sum, else by the dose of the air it had. Null where the air is not known or it was dipped twice. */
 function neededH(
@@ -100,27 +118,6 @@ function neededH(
   if (readyAt.likely !== null) return hoursBetween(coat.dippedAt, readyAt.likely);
   if (doseNeededGHM3 === null || !(doseSuppliedGHM3 > 0) || coat.redips.length > 0) return null;
   return (stoodH * doseNeededGHM3) / doseSuppliedGHM3;
-}
-
-function ofUnknown(
-  standing: Standing,
-  pairs: readonly (readonly [CoatDrying, CoatDrying])[],
-): readonly Found[] {
-  const last = pairs.at(-1);
-  if (last === undefined) return [];
-  const [, over] = last;
-  const settled = hasDriedSince(standing, over) || wasHot(standing.piece, { since: over.coat.dippedAt });
-  return [
-    {
-      rule: "recoated-before-dry",
-      variant: "unknown",
-      level: settled ? "note" : "watch",
-      figures: { coats: figure(pairs.length, "count"), last: figure(last[0].coat.number, "count") },
-      texts: {},
-      entries: pairs.flatMap(([under]) => [under.coat.id]),
-      source,
-    },
-  ];
 }
 
 /** Whether this coat or one over it dried in the air, before any fire, and with it what was shut in beneath. */

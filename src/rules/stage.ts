@@ -1,8 +1,15 @@
 import type { Coat, Piece } from "../logbook/piece.ts";
 import type { Standing } from "../logbook/standing.ts";
+import { practice } from "../trade/practice.ts";
 
 const hourMs = 3_600_000;
 export const hoursBetween = (fromMs: number, toMs: number): number => (toMs - fromMs) / hourMs;
+
+/** What came to light at a time is told there and then; hours later it has been told. */
+export const isNews = (at: number, now: number): boolean => hoursBetween(at, now) <= practice.toldOnceH.value;
+
+/** What rules are asked about: a piece as it stands, or as it is laid out for its review before burnout. */
+export type Asked = Standing & { readonly atReview?: true };
 
 /** A shell that was this hot, °C, holds no water any more. */
 const driedOutC = 150;

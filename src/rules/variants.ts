@@ -2,12 +2,12 @@ import type { Finding, RuleId } from "./finding.ts";
 
 /** Every way each rule can speak. The words are checked against this list by the compiler. */
 export const variants = {
-  "recoated-before-dry": ["wet", "wet-accepted", "maybe", "maybe-accepted", "dried-since", "weak", "unknown"],
+  "recoated-before-dry": ["wet", "maybe", "dried-since", "weak", "unknown"],
   "wall-too-thin": ["fails", "thin", "marginal", "below-floor", "plan-short", "plan-below-floor"],
-  "cannot-judge-wall": ["missing"],
+  "cannot-judge-wall": ["missing", "will-be-missing"],
   "air-too-damp": ["drying", "final", "final-caution"],
   "air-reading-old": ["old", "none"],
-  "prime-temperature-moved": ["wax", "not-wax", "not-known", "covered"],
+  "prime-temperature-moved": ["wax", "not-known", "covered"],
   "prime-drying-hard": ["wax", "not-known", "covered"],
   "prime-left-bare": ["bare", "was-bare"],
   "stucco-out-of-order": ["coarse-first", "grade-skipped", "finer", "not-known"],
@@ -22,10 +22,9 @@ export const variants = {
     "burnout-damp",
     "burnout-unknown",
   ],
-  "open-crack": ["open", "patch-not-dry"],
+  "open-crack": ["open", "patch-not-dry", "trimmed-off"],
   "patched-without-wire": ["no-wire"],
-  "damp-recoat-weakens": ["carries", "short"],
-  "dipped-from-unfit-bucket": ["unfit", "unfit-accepted", "watched", "not-checked"],
+  "dipped-from-unfit-bucket": ["unfit", "unfit-accepted", "watched", "not-checked", "never-read"],
   "fired-too-little": ["cool", "short", "not-bonded", "not-logged"],
   "run-broke-a-limit": ["too-fast", "no-drain", "steam-short", "hold-short"],
   "poured-cold-shell": ["too-long", "too-cold", "preheat-cold", "not-known"],

@@ -1,8 +1,10 @@
 import { ownAlloy } from "../logbook/ownAlloy.ts";
-import { headPressurePa, requiredWallMm, safetyBand, safetyReached } from "../physics/wall.ts";
+import { backupMm } from "../logbook/shellWall.ts";
+import { coatsToAdd, headPressurePa, requiredWallMm, safetyBand, safetyReached } from "../physics/wall.ts";
 import { coatMm } from "../logbook/coatMm.ts";
 import type { Standing } from "../logbook/standing.ts";
 import { figure } from "./finding.ts";
+import { halvedStrength } from "./halvedStrength.ts";
 import { coatsAreDone } from "./stage.ts";
 import type { FindingOf } from "./variants.ts";
 
@@ -20,7 +22,14 @@ export function wallTooThin(standing: Standing): readonly Found[] {
   return coatsAreDone(standing) ? ofWall(standing) : ofPlan(standing);
 }
 
-function ofWall({ wall, recipe, piece }: Standing): readonly Found[] {
+/** The coats for which the wall counts at half its strength, by number. */
+const dampTexts = (standing: Standing): Readonly<Record<string, string>> => {
+  const damp = halvedStrength(standing)?.damp ?? [];
+  return damp.length === 0 ? {} : { damp: damp.map(({ coat }) => coat.number).join(", ") };
+};
+
+function ofWall(standing: Standing): readonly Found[] {
+  const { wall, recipe, piece } = standing;
   const { reachedMm, judged } = wall;
   const entries = [...piece.coats.map(({ id }) => id), ...piece.wall.slice(-1).map(({ id }) => id)];
   if (judged !== null && judged.band !== "carries")
@@ -38,7 +47,7 @@ function ofWall({ wall, recipe, piece }: Standing): readonly Found[] {
           pressure: figure(judged.headPressurePa, "Pa"),
           coatsToAdd: figure(judged.coatsToAdd, "count"),
         },
-        texts: {},
+        texts: dampTexts(standing),
         entries,
         source,
       },
@@ -58,7 +67,8 @@ function ofWall({ wall, recipe, piece }: Standing): readonly Found[] {
   ];
 }
 
-function ofPlan({ wall, recipe, piece, next, shop }: Standing): readonly Found[] {
+function ofPlan(standing: Standing): readonly Found[] {
+  const { wall, recipe, piece, next, shop } = standing;
   if (recipe === null || next === null) return [];
   const skipped = new Set(piece.skipped.map(({ step }) => step));
   const left = recipe.coats.filter((_, step) => step >= next.step && !skipped.has(step));
@@ -70,7 +80,8 @@ function ofPlan({ wall, recipe, piece, next, shop }: Standing): readonly Found[]
   const safety =
     load === null || plannedMm <= 0 ? null : safetyReached({ ...load, morMPa, wallMm: plannedMm });
   const band = safety === null ? null : safetyBand(safety);
-  if (load !== null && band !== null && band !== "carries")
+  if (load !== null && band !== null && band !== "carries") {
+    const requiredMm = requiredWallMm({ ...load, morMPa, safetyFactor: recipe.safetyFactor });
     return [
       {
         rule: "wall-too-thin",
@@ -78,14 +89,23 @@ function ofPlan({ wall, recipe, piece, next, shop }: Standing): readonly Found[]
         level: band === "marginal" ? "note" : "watch",
         figures: {
           plannedMm: figure(plannedMm, "mm"),
-          requiredMm: figure(requiredWallMm({ ...load, morMPa, safetyFactor: recipe.safetyFactor }), "mm"),
+          requiredMm: figure(requiredMm, "mm"),
           safety: figure(safety, "factor"),
+          coatsToAdd: figure(
+            coatsToAdd({
+              requiredMm: Math.min(thickestMm, requiredMm),
+              haveMm: Math.min(thickestMm, plannedMm),
+              coatMm: backupMm(recipe, shop),
+            }),
+            "count",
+          ),
         },
-        texts: {},
+        texts: dampTexts(standing),
         entries,
         source,
       },
     ];
+  }
   if (!isShort(plannedMm, floorMm)) return [];
   return [
     {
@@ -99,6 +119,9 @@ function ofPlan({ wall, recipe, piece, next, shop }: Standing): readonly Found[]
     },
   ];
 }
+
+/** As far as the sums of the wall go. */
+const thickestMm = 500;
 
 function loadOf({ plan }: Standing["piece"], shop: Standing["shop"]) {
   const alloy = plan.alloyId === undefined ? null : ownAlloy(plan.alloyId, shop);

@@ -11,6 +11,8 @@ export const practice = {
     value: 1.7,
     source: "Investment Casting Institute, Atlas of Casting Defects, prime coat lift: ± 3 °F",
   },
+  /** Past this, K, a moved prime is to be watched; below it most primes on wax come through. */
+  primeSwingWatchK: { value: 3, source: "judgement: twice the narrow limit of an atlas of wax casting" },
   /** Cooling of a wet prime below the room, K, beyond which a wax pattern shrinks more than the coat bears. */
   primeDropK: { value: 5, source: "derived: wax at 4e-4/K shrinks 0.2 %; starting value" },
   /** Air film from which a prime coat dries hard: a fan on the rack. */
@@ -23,6 +25,16 @@ export const practice = {
   rhFinalDry: { value: 0.7, source: "derived from the Kelvin radius of 2–5 nm pores (Thomson's equation)" },
   /** Age of a room reading, h, past which the sums guess. */
   readingOldH: { value: 6, source: "starting value; common practice, no source" },
+  /** The same in hours of working days, seven to seven, h: once it is older a reading is asked for. */
+  readingOldWorkH: { value: 8, source: "judgement: one reading serves a working day" },
+  /** Coats a shell usually gets; half of them on, its numbers are asked for. */
+  usualCoats: { value: 8, source: "common practice, no source: 7 to 10 coats" },
+  /** A bucket dipped from for so many days without one reading, is to be watched. */
+  neverReadDays: { value: 8, source: "judgement: a slurry moves out of its band within a week" },
+  /** Slurry this near, K, to the temperature it should have is no finding by itself. */
+  slurryOffK: { value: 2, source: "judgement: the viscosity tells more, and is read together with it" },
+  /** Hours for which something that is told once is to be watched; then it is a note. */
+  toldOnceH: { value: 2, source: "judgement: whoever logs it is told there and then" },
   /** Mean grain of a stucco over that of the coat beneath, past which grains bridge instead of bedding in. */
   gradeRatio: { value: 4, source: "starting value; judgement, no source" },
   /** Coarsest grain for the first prime, mm. */

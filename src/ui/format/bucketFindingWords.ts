@@ -1,31 +1,31 @@
 import { wereWords } from "./bucketHealthWords.ts";
 import type { Say, WordsOf } from "./findingSay.ts";
 
-const coatWords = (say: Say): string =>
-  `${say.value("count") === 1 ? "Coat" : "Coats"} ${say.text("which")} came from “${say.text("bucket")}”`;
+const came = (say: Say): string =>
+  `${say.coatsIn("which")} came from “${say.text("bucket")}” while ${wereWords(say.text("codes"))}.`;
 
-const lookOver =
-  "Look over these coats for thin places, runs and lifting, and measure the wall with a caliper.";
+const lookOver = "Check these coats for thin spots, runs and lifting, and measure the shell with a caliper.";
 
 export const unfitBucketWords: WordsOf<"dipped-from-unfit-bucket"> = {
-  unfit: (say) => ({
-    title: "Dipped from a bucket that was not fit",
-    says: `${coatWords(say)} while ${wereWords(say.text("codes"))}.`,
-    remedy: lookOver,
-  }),
+  unfit: (say) => ({ title: "Dipped from an unfit slurry", says: came(say), remedy: lookOver }),
   "unfit-accepted": (say) => ({
-    title: "Dipped from a bucket that was not fit",
-    says: `${coatWords(say)} while ${wereWords(say.text("codes"))}. Written at the bucket: ${say.text("reason").replace(/\.+$/, "")}.`,
+    title: "Dipped from an unfit slurry",
+    says: `${came(say)} Reason given: ${say.text("reason").replace(/\.+$/, "")}.`,
     remedy: lookOver,
   }),
   watched: (say) => ({
-    title: "Dipped from a bucket to be watched",
-    says: `${coatWords(say)} while ${wereWords(say.text("codes"))}.`,
-    remedy: "If the casting shows a fault of the shell, think of this.",
+    title: "Slurry slightly off at the dip",
+    says: came(say),
+    remedy: "Keep this in mind if the casting shows a shell defect.",
   }),
   "not-checked": (say) => ({
-    title: "Dipped from a bucket nobody had read that day",
-    says: `${coatWords(say)} without a cup reading in the half day before.`,
-    remedy: "Read the cup now: what it says today is the best guess at what it was.",
+    title: "Slurry not checked that day",
+    says: `${say.coatsIn("which")}: no viscosity reading in the 12 hours before the dip (${say.text("bucket")}).`,
+    remedy: "Check the viscosity now and use it as the best guess.",
+  }),
+  "never-read": (say) => ({
+    title: "Slurry never checked",
+    says: `${say.coatsIn("which")} came from “${say.text("bucket")}”, which has no reading after ${say.show("days")} days of dipping.`,
+    remedy: "Check its viscosity and temperature before the next dip.",
   }),
 };

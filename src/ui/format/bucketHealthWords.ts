@@ -23,7 +23,7 @@ type CodeWords = {
 
 const codes: Readonly<Record<HealthCode, CodeWords>> = {
   "not-checked-today": {
-    was: "nobody had read it that day",
+    was: "it was not checked that day",
     is: "No seconds read since it was last changed, or for half a day",
     quantity: null,
     act: "Time the cup before the first dip.",
@@ -47,7 +47,7 @@ const codes: Readonly<Record<HealthCode, CodeWords>> = {
     act: "Frost ruins a silica sol for good. Test it for gelling before anything is dipped.",
   },
   "seconds-out-of-band": {
-    was: "its seconds were out of the band",
+    was: "its viscosity was out of range",
     is: "Cup seconds out of the band",
     quantity: "s",
     act: "Weigh its density too: the two together tell whether water is the answer.",

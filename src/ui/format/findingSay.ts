@@ -15,6 +15,10 @@ export type Say = {
   readonly text: (name: string) => string;
   /** "1 coat", "3 coats". */
   readonly coats: (name: string) => string;
+  /** A text that lists things with commas, taken apart. */
+  readonly list: (name: string) => readonly string[];
+  /** "Coat 5", "Coats 2, 3 and 5". */
+  readonly coatsIn: (name: string) => string;
 };
 
 export type WordsOf<R extends RuleId> = Readonly<Record<VariantOf<R>, (say: Say) => FindingText>>;
@@ -44,6 +48,8 @@ export function sayOf({ figures, texts }: Finding, format: Pick<Format, "show">)
     const canonical = found.unit === "Pa" ? found.value / 1000 : found.value;
     return format.show(quantityOf[found.unit], canonical);
   };
+  const list = (name: string): readonly string[] =>
+    (texts[name] ?? "").split(", ").filter((one) => one !== "");
   return {
     show,
     isKnown: (name) => valueOf(name) !== null,
@@ -51,5 +57,11 @@ export function sayOf({ figures, texts }: Finding, format: Pick<Format, "show">)
     value: (name) => valueOf(name) ?? 0,
     text: (name) => texts[name] ?? "",
     coats: (name) => `${show(name)} ${valueOf(name) === 1 ? "coat" : "coats"}`,
+    list,
+    coatsIn: (name) => `${list(name).length === 1 ? "Coat" : "Coats"} ${joined(list(name))}`,
   };
 }
+
+/** "2", "2 and 3", "2, 3 and 5". */
+const joined = (items: readonly string[]): string =>
+  items.length < 2 ? items.join("") : `${items.slice(0, -1).join(", ")} and ${items.at(-1)}`;

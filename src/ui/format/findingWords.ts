@@ -1,9 +1,10 @@
 import type { Finding, RuleId } from "../../rules/finding.ts";
 import { unfitBucketWords } from "./bucketFindingWords.ts";
-import { dampAirWords, lastCoatWords, oldReadingWords, recoatedWords } from "./dryingFindingWords.ts";
+import { dampAirWords, lastCoatWords, oldReadingWords } from "./dryingFindingWords.ts";
 import type { FindingText, Say, WordsOf } from "./findingSay.ts";
 import { sayOf } from "./findingSay.ts";
 import { coldShellWords, crackWords, firedWords, wireWords } from "./fireFindingWords.ts";
+import { recoatedWords } from "./recoatedFindingWords.ts";
 import { runLimitWords } from "./runFindingWords.ts";
 import {
   primeBareWords,
@@ -14,7 +15,7 @@ import {
   stuccoWords,
 } from "./primeFindingWords.ts";
 import type { Format } from "./units.ts";
-import { cannotJudgeWords, thinWallWords, weakenedWords } from "./wallFindingWords.ts";
+import { cannotJudgeWords, thinWallWords } from "./wallFindingWords.ts";
 
 /** Words for every rule and every way it speaks: one that is missing fails to compile. */
 const words: { readonly [R in RuleId]: WordsOf<R> } = {
@@ -32,7 +33,6 @@ const words: { readonly [R in RuleId]: WordsOf<R> } = {
   "last-coat-damp": lastCoatWords,
   "open-crack": crackWords,
   "patched-without-wire": wireWords,
-  "damp-recoat-weakens": weakenedWords,
   "dipped-from-unfit-bucket": unfitBucketWords,
   "fired-too-little": firedWords,
   "run-broke-a-limit": runLimitWords,

@@ -7,76 +7,80 @@ const kinds: Readonly<Record<string, string>> = {
   lift: "Lifted coat",
 };
 const crackTitle = (say: Say): string => kinds[say.text("kind")] ?? "Crack";
-const place = (say: Say): string =>
-  say.text("where") === "" ? "Place not told." : `Where: ${say.text("where")}.`;
+const place = (say: Say): string => (say.text("where") === "" ? "" : `Where: ${say.text("where")}. `);
 
 export const crackWords: WordsOf<"open-crack"> = {
   open: (say) => ({
-    title: `${crackTitle(say)}, not mended`,
-    says: `${place(say)} Metal finds a crack.`,
+    title: `${crackTitle(say)}, not patched`,
+    says: `${place(say)}Metal runs out through it.`,
     remedy:
-      "Mend it with slurry and stucco, wire round it if the shell has been in the kiln, coat over it, and let it dry right through. Log the patch.",
+      "Patch it with slurry and stucco, wire it if the shell has been fired, coat over it and let it dry. Log the patch.",
   }),
   "patch-not-dry": (say) => ({
-    title: `${crackTitle(say)}, patch not known to be dry`,
-    says: `${place(say)} It was patched ${say.show("ageH")} ago, and nothing in the log says that the patch is dry.`,
-    remedy: "Let it dry, feel it or weigh it, and log that; or put a coat over it and let that one dry.",
+    title: `${crackTitle(say)}, patch not yet dry`,
+    says: `${place(say)}Patched ${say.show("ageH")} ago, and nothing logged since shows that it is dry.`,
+    remedy: "Let it dry, then log it as dry by touch or weight. Or coat over it and let that coat dry.",
+  }),
+  "trimmed-off": (say) => ({
+    title: `${crackTitle(say)} in a part that is trimmed off`,
+    says: `${place(say)}It does not hold the piece up.`,
+    remedy: "After trimming, check that no crack runs on into the shell.",
   }),
 };
 
 export const wireWords: WordsOf<"patched-without-wire"> = {
   "no-wire": (say) => ({
     title: "Patched after burnout, no wire",
-    says: `${place(say)} A patched shell may open again as it heats; wire keeps the pieces together.`,
-    remedy: "Wrap wire over the patch and coat over the wire. It adds no strength, it holds back a leak.",
+    says: `${place(say)}The patch may open again as it heats; wire keeps the pieces together.`,
+    remedy: "Wrap wire over the patch and coat over the wire.",
   }),
 };
 
 const fired = (say: Say): string =>
-  `Fired to ${say.show("peakC")} for ${say.show("holdMin")}; ${say.show("limitC")} for ${say.show("limitMin")} is the least that counts as fired.`;
+  `Fired to ${say.show("peakC")} for ${say.show("holdMin")}; at least ${say.show("limitC")} for ${say.show("limitMin")} is needed.`;
 
 export const firedWords: WordsOf<"fired-too-little"> = {
   cool: (say) => ({
     title: "Fired too cool",
-    says: `${fired(say)} The shell is reckoned at half its strength.`,
-    remedy: "Fire it again, hotter, before metal.",
+    says: `${fired(say)} Its strength counts at half.`,
+    remedy: "Fire it again, hotter, before the pour.",
   }),
   short: (say) => ({
     title: "Fired too short",
-    says: `${fired(say)} The shell is reckoned at half its strength.`,
-    remedy: "Fire it again for longer before metal.",
+    says: `${fired(say)} Its strength counts at half.`,
+    remedy: "Fire it again, longer, before the pour.",
   }),
   "not-bonded": (say) => ({
     title: "Shell not fired",
-    says: `${fired(say)} At that heat the polymer is gone and the silica has not bonded: the wall is at its weakest.`,
-    remedy: "No metal in it. Fire it again, and log peak and time.",
+    says: `${fired(say)} The silica has not bonded: the shell is at its weakest.`,
+    remedy: "No metal in it. Fire it again, then log peak and time.",
   }),
   "not-logged": () => ({
     title: "No firing in the log",
-    says: "Nothing tells how hot the shell was, or for how long, since its last coat or patch. Its strength can't be judged.",
-    remedy: "Log the firing with its peak and how long it held, or fire it.",
+    says: "No firing is logged since the last coat or patch, so the shell's strength is not known.",
+    remedy: "Log the firing with its peak and hold, or fire the shell.",
   }),
 };
 
 export const coldShellWords: WordsOf<"poured-cold-shell"> = {
   "too-long": (say) => ({
     title: "Shell was long out of the kiln",
-    says: `${say.show("outMin")} from kiln to metal; ${say.show("limitMin")} is a starting limit. In five minutes an ordinary shell loses about a third of its heat.`,
+    says: `${say.show("outMin")} from kiln to metal; ${say.show("limitMin")} is the usual limit.`,
     remedy: "Look for misruns and cold shuts. Next time have the melt ready first.",
   }),
   "too-cold": (say) => ({
     title: "Shell was cold at the pour",
-    says: `The shell was at ${say.show("shellC")}; ${say.show("leastC")} is a starting limit for this metal.`,
+    says: `The shell was at ${say.show("shellC")}; this metal wants at least ${say.show("leastC")}.`,
     remedy: "Look for misruns and cold shuts. Next time preheat hotter, or pour sooner.",
   }),
   "preheat-cold": (say) => ({
     title: "Preheat is cool for this metal",
-    says: `The shell is at ${say.show("shellC")}; ${say.show("leastC")} is a starting limit for this metal.`,
-    remedy: "Heat it further before metal, thin work hotter still.",
+    says: `The shell is at ${say.show("shellC")}; this metal wants at least ${say.show("leastC")}.`,
+    remedy: "Heat it further before the pour, thin work hotter still.",
   }),
   "not-known": () => ({
-    title: "Shell heat at the pour not known",
-    says: "Neither the minutes out of the kiln nor a shell temperature that can be judged is in the log.",
-    remedy: "Correct the pour if you remember; next time start a clock when the kiln opens.",
+    title: "Shell temperature at the pour not known",
+    says: "Neither the shell's temperature nor the minutes out of the kiln are in the log.",
+    remedy: "Correct the pour if you remember. Next time start the clock when the kiln opens.",
   }),
 };

@@ -1,123 +1,116 @@
 import type { Say, WordsOf } from "./findingSay.ts";
 
 const moved = (say: Say): string =>
-  `While prime coat ${say.show("coat")} was the outer one the room went from ${say.show("fromC")} to ${say.show("toC")}, ${say.show("swingK")} in all; ${say.show("limitK")} is the usual limit.`;
+  `The room went from ${say.show("fromC")} to ${say.show("toC")} while prime coat ${say.show("coat")} was bare.`;
 const movedTitle = "Room temperature moved on a bare prime";
-const lookClosely = "Look over edges and flats for hair cracks and lifting before the next coat.";
+const lookClosely = "Check edges and flats for hairline cracks and lifting before the next coat.";
+const defects = "Keep this in mind if the casting shows fins or scabs.";
 
 export const primeMovedWords: WordsOf<"prime-temperature-moved"> = {
   wax: (say) => ({
     title: movedTitle,
     says: `${moved(say)} Wax grows and shrinks far more than the coat on it.`,
-    remedy: `Hold the room steady day and night. ${lookClosely}`,
+    remedy: `Keep the room steady. ${lookClosely}`,
   }),
   "not-known": (say) => ({
     title: movedTitle,
-    says: `${moved(say)} What the pattern is made of is not known; wax would move far more than the coat on it.`,
-    remedy: `Log the pattern's material. ${lookClosely}`,
+    says: `${moved(say)} A wax pattern moves far more than the coat on it.`,
+    remedy: `Enter the pattern's material. ${lookClosely}`,
   }),
-  "not-wax": (say) => ({
-    title: movedTitle,
-    says: `${moved(say)} Plastic moves four to six times less than wax.`,
-    remedy: lookClosely,
-  }),
-  covered: (say) => ({
-    title: movedTitle,
-    says: `${moved(say)} It is covered now.`,
-    remedy: "If the casting shows fins or scabs, think of this first.",
-  }),
+  covered: (say) => ({ title: movedTitle, says: moved(say), remedy: defects }),
 };
 
 const hard = (say: Say): string =>
-  `At ${say.show("airC")} and ${say.show("rh")} with a fan on it, wet prime coat ${say.show("coat")} cools ${say.show("dropK")} below the room; ${say.show("limitK")} is a fair limit.`;
-const hardTitle = "Prime dries too hard";
+  `At ${say.show("airC")}, ${say.show("rh")} humidity and with a fan on it, prime coat ${say.show("coat")} is ${say.show("dropK")} colder than the room.`;
 
 export const primeHardWords: WordsOf<"prime-drying-hard"> = {
   wax: (say) => ({
-    title: hardTitle,
-    says: `${hard(say)} The wax shrinks with it and grows back under a set coat.`,
-    remedy: "Take the fan off the piece until the prime is dry, or bring the air to 60–70% humidity.",
+    title: "Prime dries too fast",
+    says: `${hard(say)} The wax shrinks with it and grows back under the set coat.`,
+    remedy: "Take the fan off until the prime is dry, or bring the air to 60–70% humidity.",
   }),
   "not-known": (say) => ({
-    title: hardTitle,
-    says: `${hard(say)} What the pattern is made of is not known; wax would shrink with it.`,
-    remedy: "Log the pattern's material. With wax, take the fan off until the prime is dry.",
+    title: "Prime dries too fast",
+    says: `${hard(say)} A wax pattern shrinks with it.`,
+    remedy: "Enter the pattern's material. With wax, take the fan off until the prime is dry.",
   }),
   covered: (say) => ({
-    title: "Prime dried hard",
-    says: hard(say),
-    remedy: "Look for hair cracks and lifting; if the casting shows fins or scabs, think of this first.",
+    title: "Prime dried too fast",
+    says: hard(say).replace(" is ", " was "),
+    remedy: defects,
   }),
 };
 
-const bare = (say: Say): string =>
-  `Prime coat ${say.show("coat")} has hung bare for ${say.show("bareH")}; ${say.show("limitH")} is the usual limit.`;
+const bare = (say: Say, how: string): string =>
+  `Prime coat ${say.show("coat")} ${how} for ${say.show("bareH")}; ${say.show("limitH")} is the usual limit.`;
 
 export const primeBareWords: WordsOf<"prime-left-bare"> = {
   bare: (say) => ({
-    title: "Prime left bare",
-    says: bare(say),
-    remedy: "Look for cracks and lifting, blow off dust, mist or prewet it, then give it the next coat.",
+    title: "Prime left bare too long",
+    says: bare(say, "has been bare"),
+    remedy: "Check for cracks and lifting, blow off dust, mist or prewet it, then dip the next coat.",
   }),
   "was-bare": (say) => ({
-    title: "Prime was left bare",
-    says: bare(say).replace("has hung", "hung"),
-    remedy: "If the casting shows fins or lifted skin, think of this.",
+    title: "Prime was left bare too long",
+    says: bare(say, "was bare"),
+    remedy: defects,
   }),
 };
 
 export const stuccoWords: WordsOf<"stucco-out-of-order"> = {
   "coarse-first": (say) => ({
     title: "Coarse stucco on the first prime",
-    says: `${say.text("stucco")} has grains up to ${say.show("grainMm")}. On the first prime they print through into the metal.`,
-    remedy: "Expect a rough face. On the next piece start with a finer cut.",
+    says: `${say.text("stucco")} has grains up to ${say.show("grainMm")}, which print through into the metal.`,
+    remedy: "Expect a rough face. Start the next piece with a finer stucco.",
   }),
   "grade-skipped": (say) => ({
-    title: `A grade of stucco skipped at coat ${say.show("coat")}`,
-    says: `${say.text("stucco")} lies straight on ${say.text("under")}, ${say.show("ratio")} times as coarse. Such grains bridge and leave hollows.`,
-    remedy: "Look for hollow places under that coat. On the next piece put an intermediate cut between.",
+    title: `A stucco grade skipped at coat ${say.show("coat")}`,
+    says: `${say.text("stucco")} lies straight on ${say.text("under")}, ${say.show("ratio")} times as coarse. Such grains bridge and leave voids.`,
+    remedy: "Tap that coat for hollow spots. On the next piece put an intermediate stucco between.",
   }),
   finer: (say) => ({
     title: `Finer stucco at coat ${say.show("coat")}`,
     says: `${say.text("stucco")} lies on the coarser ${say.text("under")}.`,
-    remedy: "Nothing to mend. If it was logged wrong, correct the coat.",
+    remedy: "Nothing to repair. If it was logged wrong, correct the coat.",
   }),
   "not-known": (say) => ({
     title: "Stucco not known",
-    says: `Of ${say.coats("coats")} the log names no stucco from the table, so its order can't be told.`,
-    remedy: "Correct the coat and name its stucco; the wall is reckoned from it too.",
+    says: `For ${say.coats("coats")} no stucco is logged, so the shell thickness is a guess.`,
+    remedy: "Correct the coat and enter its stucco.",
   }),
 };
+
+const wrongOrMeant = "If it was logged wrong, correct it. If it was meant, change the recipe.";
 
 export const recipeWords: WordsOf<"recipe-not-followed"> = {
   "left-out": (say) => ({
     title: "Coats of the recipe are missing",
-    says: `Not on the piece and not skipped in words: recipe place ${say.text("which")}.`,
-    remedy: "Put them on, or log each as skipped with the reason.",
+    says: `Neither dipped nor skipped with a reason: step ${say.text("which")} of the recipe.`,
+    remedy: "Dip them, or log each as skipped with the reason.",
   }),
   skipped: (say) => ({
     title: "Coats of the recipe skipped",
-    says: `Skipped: recipe place ${say.text("which")}.`,
-    remedy: "See what it does to the wall; a caliper reading tells the real one.",
+    says: `Skipped: step ${say.text("which")} of the recipe. The shell is thinner for it.`,
+    remedy: "Check the shell thickness; a caliper shows the real one.",
   }),
   "other-kind": (say) => ({
-    title: "Other kind of coat than the recipe's",
-    says: `Coat ${say.text("which")}.`,
-    remedy: "If it was logged wrong, correct it; if it was meant, change the recipe.",
+    title: "Other kind of coat than in the recipe",
+    says: `${say.coatsIn("which")}.`,
+    remedy: wrongOrMeant,
   }),
   "other-stucco": (say) => ({
-    title: "Other stucco than the recipe's",
-    says: `Coat ${say.text("which")}.`,
-    remedy: "If it was logged wrong, correct it; if it was meant, change the recipe.",
+    title: "Other stucco than in the recipe",
+    says: `${say.coatsIn("which")}.`,
+    remedy: wrongOrMeant,
   }),
   extra: (say) => ({
     title: "More coats than the recipe",
-    says: `Beyond the recipe: coat ${say.text("which")}.`,
-    remedy: "A thicker wall burns out and cools more slowly; reckon with it.",
+    says: `${say.coatsIn("which")}, beyond the recipe.`,
+    remedy: "A thicker shell burns out and cools more slowly: give both more time.",
   }),
   "no-recipe": () => ({
     title: "No recipe chosen",
-    says: "There is nothing to hold the coats against, and no count of coats to come.",
+    says: "Without a recipe there is no count of coats to come.",
     remedy: "Choose a recipe for the piece, or write your own.",
   }),
 };
@@ -125,12 +118,12 @@ export const recipeWords: WordsOf<"recipe-not-followed"> = {
 export const sealWords: WordsOf<"no-seal-coat"> = {
   "left-out": () => ({
     title: "No seal coat",
-    says: "The coats are done and none of them is a seal: loose grains fall in the kiln and into the cup.",
-    remedy: "Give it a dip of slurry without stucco and let it dry.",
+    says: "All coats are on and none is a seal: loose grains fall in the kiln and into the pour cup.",
+    remedy: "Dip it once more without stucco and let it dry.",
   }),
   "none-planned": () => ({
     title: "Recipe has no seal coat",
-    says: "The last stucco lies open: loose grains fall in the kiln and into the cup.",
-    remedy: "Brush off what is loose, and keep the cup covered.",
+    says: "The last stucco stays open: loose grains fall in the kiln and into the pour cup.",
+    remedy: "Brush off loose grains and keep the pour cup covered.",
   }),
 };

@@ -1,50 +1,56 @@
 import type { Say, WordsOf } from "./findingSay.ts";
 
+const halved = (say: Say): string =>
+  say.list("damp").length === 0
+    ? ""
+    : ` Strength counts at half: damp under the next coat, ${say.coatsIn("damp").toLowerCase()}.`;
 const wall = (say: Say): string =>
-  `The wall is ${say.show("reachedMm")}. This head asks for about ${say.show("requiredMm")}, somewhere from ${say.show("requiredLowMm")} to ${say.show("requiredHighMm")}; safety factor ${say.show("safety")}.`;
-const measure = "A caliper on a broken edge of the cup or sprue tells the real wall; log it.";
+  `The shell is ${say.show("reachedMm")}. This pour needs ${say.show("requiredMm")}, from ${say.show("requiredLowMm")} to ${say.show("requiredHighMm")}. Safety factor ${say.show("safety")}.${halved(say)}`;
+const measure = "Measure the real thickness with a caliper on a broken edge of the cup or sprue, and log it.";
 /** More coats than this are no longer a way out, but a sign to change the piece's attitude or shape. */
 const mostCoats = 6;
-const add = (say: Say): string =>
-  say.value("coatsToAdd") > mostCoats
-    ? "More coats alone won't do: lay it lower, rib or crown the flat, or divide the span."
-    : `Add about ${say.coats("coatsToAdd")}, lower the head, or rib the flat.`;
+const add = (say: Say): string => {
+  if (say.value("coatsToAdd") > mostCoats)
+    return "More coats alone are not enough: lay it lower, rib or crown the flat, or divide the span.";
+  const coats = say.value("coatsToAdd") > 0 ? `Add ${say.coats("coatsToAdd")}` : "Add a coat";
+  return `${coats}, lower the head, or rib the flat.`;
+};
 
 export const thinWallWords: WordsOf<"wall-too-thin"> = {
   fails: (say) => ({
-    title: "Wall expected to break under this head",
+    title: "Shell expected to break in this pour",
     says: wall(say),
     remedy: `No metal in it as it stands. ${add(say)} ${measure}`,
   }),
   thin: (say) => ({
-    title: "Wall too thin for this head",
+    title: "Shell too thin for this pour",
     says: wall(say),
     remedy: `Expect cracks. ${add(say)} ${measure}`,
   }),
   marginal: (say) => ({
-    title: "Wall is marginal for this head",
+    title: "Shell borderline for this pour",
     says: wall(say),
     remedy: `${add(say)} Sand packed round it catches a leak. ${measure}`,
   }),
   "below-floor": (say) => ({
-    title: "Wall below the recipe's least",
-    says: `The wall is ${say.show("reachedMm")}; the recipe wants ${say.show("floorMm")} at least, to be handled and burnt out.`,
+    title: "Shell thinner than the recipe's minimum",
+    says: `The shell is ${say.show("reachedMm")}; the recipe wants at least ${say.show("floorMm")} for handling and burnout.`,
     remedy: `Add a coat, or handle it with care and support it in the kiln. ${measure}`,
   }),
   "plan-short": (say) => ({
-    title: "The recipe won't make the wall",
-    says: `With the coats to come the wall will be about ${say.show("plannedMm")}; this head asks for about ${say.show("requiredMm")}. Safety factor ${say.show("safety")}.`,
-    remedy: "Plan more or coarser backup coats, a lower head, or ribs on the flat, while there is time.",
+    title: "Your recipe gives too thin a shell",
+    says: `Your recipe gives ${say.show("plannedMm")}. This pour needs ${say.show("requiredMm")}. Safety factor ${say.show("safety")}.${halved(say)}`,
+    remedy: add(say),
   }),
   "plan-below-floor": (say) => ({
-    title: "The recipe stays below its own least wall",
-    says: `With the coats to come the wall will be about ${say.show("plannedMm")}; the least is ${say.show("floorMm")}.`,
-    remedy: "Plan another backup coat.",
+    title: "Your recipe stays below its own minimum",
+    says: `Your recipe gives ${say.show("plannedMm")}; its minimum is ${say.show("floorMm")}.`,
+    remedy: "Add a backup coat.",
   }),
 };
 
 const missing: readonly (readonly [key: string, what: string, how: string])[] = [
-  ["alloy", "the alloy", "Choose the alloy: its weight presses on the wall."],
+  ["alloy", "the alloy", "Choose the alloy: its weight presses on the shell."],
   [
     "head",
     "the head",
@@ -52,36 +58,21 @@ const missing: readonly (readonly [key: string, what: string, how: string])[] = 
   ],
   [
     "part",
-    "the part that suffers most",
-    "Find the widest flat and measure it both ways, or the thickest round and measure across it, with a ruler.",
+    "the weakest part of the shell",
+    "Measure the widest flat both ways with a ruler, or across the thickest round.",
   ],
-  ["coats", "the coats", "Log the coats that are on it, or measure the wall with a caliper at the cup."],
+  ["coats", "the coats", "Log the coats that are on it, or measure the shell with a caliper at the cup."],
 ];
 
+function missingWords(say: Say): { readonly says: string; readonly remedy: string } {
+  const absent = missing.filter(([key]) => say.has(key));
+  return {
+    says: `Not entered: ${absent.map(([, what]) => what).join(", ")}.`,
+    remedy: absent.map(([, , how]) => how).join(" "),
+  };
+}
+
 export const cannotJudgeWords: WordsOf<"cannot-judge-wall"> = {
-  missing: (say) => {
-    const absent = missing.filter(([key]) => say.has(key));
-    return {
-      title: "Wall can't be judged",
-      says: `Not known: ${absent.map(([, what]) => what).join(", ")}. Whether the wall bears the metal can't be told.`,
-      remedy: absent.map(([, , how]) => how).join(" "),
-    };
-  },
-};
-
-const halved = (say: Say): string =>
-  `A coat put on a damp one halves the strength reckoned with: ${say.show("usedMPa")} in place of ${say.show("fullMPa")}. The safety factor is ${say.show("usedSafety")} in place of ${say.show("fullSafety")}.`;
-
-export const weakenedWords: WordsOf<"damp-recoat-weakens"> = {
-  carries: (say) => ({
-    title: "Strength halved for a damp coat",
-    says: halved(say),
-    remedy: "By the sum the wall still bears the head. Look for lifting and hollow places all the same.",
-  }),
-  short: (say) => ({
-    title: "Strength halved for a damp coat",
-    says: halved(say),
-    remedy:
-      "Add coats, lower the head, or pack it in sand. A broken test bar of your own tells the real strength.",
-  }),
+  missing: (say) => ({ title: "Shell strength not known", ...missingWords(say) }),
+  "will-be-missing": (say) => ({ title: "Not enough entered to check the shell", ...missingWords(say) }),
 };

@@ -1,6 +1,7 @@
 import { expect, test } from "vitest";
 import { givenCoated, givenPiece, knownPlan, told } from "../../tests/givenPiece.ts";
-import { dampRecoatWeakens } from "./dampRecoatWeakens.ts";
+import { halvedStrength } from "./halvedStrength.ts";
+import { recoatedBeforeDry } from "./recoatedBeforeDry.ts";
 import { wallTooThin } from "./wallTooThin.ts";
 
 /** Nine coats, the fifth put on the fourth within the hour. */
@@ -14,7 +15,8 @@ function hurried(diameterMm: number) {
 }
 
 test("a damp recoat halves the strength, and both figures are told", () => {
-  const [found] = dampRecoatWeakens(hurried(100));
+  const found = halvedStrength(hurried(100));
+  expect(found?.damp.map(({ coat }) => coat.number)).toEqual([4]);
   expect(found?.figures["fullMPa"]?.value).toBe(4);
   expect(found?.figures["usedMPa"]?.value).toBe(2);
   expect(found?.figures["fullSafety"]?.value).toBeCloseTo(
@@ -24,15 +26,22 @@ test("a damp recoat halves the strength, and both figures are told", () => {
 });
 
 // At full strength 133.5 mm is the widest round this wall carries, so at half strength it is 66.7 mm.
-test("a wall that carries the head at half strength is only told of, one that doesn't is watched", () => {
-  expect(told(dampRecoatWeakens(hurried(66)))).toEqual(["note carries"]);
+test("a wall that carries the head at half strength is no finding, one that doesn't says which coat was damp", () => {
   expect(wallTooThin(hurried(66))).toEqual([]);
-  expect(told(dampRecoatWeakens(hurried(68)))).toEqual(["watch short"]);
-  expect(told(wallTooThin(hurried(68)))).toEqual(["watch marginal"]);
+  const [found] = wallTooThin(hurried(68));
+  expect(found).toMatchObject({ level: "watch", variant: "marginal", texts: { damp: "4" } });
+});
+
+test("the damp coat is told once, with what it does to the strength", () => {
+  const [found, ...more] = recoatedBeforeDry(hurried(66));
+  expect(more).toEqual([]);
+  expect(told(found === undefined ? [] : [found])).toEqual(["note dried-since"]);
+  const { fullSafety, usedSafety } = found?.figures ?? {};
+  expect(fullSafety?.value).toBeCloseTo(2 * (usedSafety?.value ?? NaN), 9);
 });
 
 test("an unhurried shell keeps its strength", () => {
-  expect(dampRecoatWeakens(givenCoated().standing(119))).toEqual([]);
+  expect(halvedStrength(givenCoated().standing(119))).toBeNull();
 });
 
 test("strength halved by a poor firing is another rule's to tell", () => {
@@ -41,12 +50,12 @@ test("strength halved by a poor firing is another rule's to tell", () => {
   piece.log(104, "burnout-ended", { result: "clean" });
   piece.log(105, "shell-fired", { peakC: 750, holdMin: 60 });
   expect(piece.standing(106).wall.judged?.morHalved).toBe(true);
-  expect(dampRecoatWeakens(piece.standing(106))).toEqual([]);
+  expect(halvedStrength(piece.standing(106))).toBeNull();
 });
 
 test("where the wall can't be judged no strength is told", () => {
   const piece = givenPiece();
   piece.air(0.5);
   piece.coats([1, 1.1, 1.2]);
-  expect(dampRecoatWeakens(piece.standing(2))).toEqual([]);
+  expect(halvedStrength(piece.standing(2))).toBeNull();
 });

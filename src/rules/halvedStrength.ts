@@ -1,0 +1,36 @@
+import type { CoatDrying, Standing } from "../logbook/standing.ts";
+import { practice } from "../trade/practice.ts";
+import type { Figure } from "./finding.ts";
+import { figure } from "./finding.ts";
+import { bestHeat, isEnough } from "./firings.ts";
+
+/** The coats that were damp under the next one, and what that does to the strength the wall is counted with. */
+export type HalvedStrength = {
+  readonly damp: readonly CoatDrying[];
+  readonly figures: Readonly<Record<"fullMPa" | "usedMPa" | "fullSafety" | "usedSafety", Figure>>;
+};
+
+/**
+ * The wall is counted at half its strength because a coat went on over a damp one; null where it is not, where the
+ * wall can't be judged, and where a poor firing is the reason, of which `fired-too-little` speaks.
+ */
+export function halvedStrength({ piece, wall, drying }: Standing): HalvedStrength | null {
+  const { judged } = wall;
+  if (judged === null || !judged.morHalved) return null;
+  const accepted = new Set(piece.coats.map(({ acceptedDamp }) => acceptedDamp?.coatId));
+  const damp = drying
+    .slice(0, -1)
+    .filter(({ coat, verdict }) => verdict === "wet" || (verdict !== "dry" && accepted.has(coat.id)));
+  const heat = bestHeat(piece);
+  if (damp.length === 0 && heat !== null && !isEnough(heat)) return null;
+  const share = practice.weakShare.value;
+  return {
+    damp,
+    figures: {
+      fullMPa: figure(judged.morMPa / share, "MPa"),
+      usedMPa: figure(judged.morMPa, "MPa"),
+      fullSafety: figure(judged.safety / share, "factor"),
+      usedSafety: figure(judged.safety, "factor"),
+    },
+  };
+}
