@@ -10,23 +10,32 @@ function slow() {
   return piece;
 }
 
-test("a room reading may be six hours old while a coat dries, and no older", () => {
+// Day one begins at eight on the wall clock of the test's zone, and the working day ends at seven.
+test("a room reading may be a working day old while a coat dries, and no older", () => {
   const piece = slow();
-  expect(airReadingOld(piece.standing(7))).toEqual([]);
-  expect(told(airReadingOld(piece.standing(7.1)))).toEqual(["watch old"]);
-  expect(airReadingOld(piece.standing(7.1))[0]?.figures["ageH"]?.value).toBeCloseTo(6.1, 6);
+  expect(airReadingOld(piece.standing(9))).toEqual([]);
+  expect(told(airReadingOld(piece.standing(9.1)))).toEqual(["watch old"]);
+  expect(airReadingOld(piece.standing(9.1))[0]?.figures["ageH"]?.value).toBeCloseTo(8.1, 6);
+});
+
+test("the night does not count: nobody is there to read it", () => {
+  const piece = slow();
+  piece.air(10);
+  expect(airReadingOld(piece.standing(24))).toEqual([]);
+  expect(airReadingOld(piece.standing(29.9))).toEqual([]);
+  expect(told(airReadingOld(piece.standing(30.1)))).toEqual(["watch old"]);
 });
 
 test("a new reading settles it", () => {
   const piece = slow();
-  piece.air(9);
-  expect(airReadingOld(piece.standing(9.1))).toEqual([]);
+  piece.air(9.2);
+  expect(airReadingOld(piece.standing(9.3))).toEqual([]);
 });
 
 test("a room nobody ever read is said to be so", () => {
   const piece = givenPiece(knownPlan);
   piece.coat(1);
-  expect(told(airReadingOld(piece.standing(1.1)))).toEqual(["watch none"]);
+  expect(told(airReadingOld(piece.standing(1.1)))).toEqual(["note none"]);
 });
 
 test("with nothing drying nobody needs to read the room", () => {

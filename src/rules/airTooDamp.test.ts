@@ -43,5 +43,5 @@ test("with no reading the air is neither damp nor dry: the reading is asked for"
   const piece = givenPiece(knownPlan);
   piece.coat(1);
   expect(airTooDamp(piece.standing(2))).toEqual([]);
-  expect(told(airReadingOld(piece.standing(2)))).toEqual(["watch none"]);
+  expect(told(airReadingOld(piece.standing(2)))).toEqual(["note none"]);
 });

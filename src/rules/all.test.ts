@@ -89,10 +89,65 @@ test("once the metal is in, nothing is left to hold", () => {
   const findings = findingsFor(piece.standing(121));
   expect(rulesOf(findings, "hold")).toEqual([]);
   expect(rulesOf(findings, "watch")).toEqual(["poured-cold-shell", "poured-cold-shell"]);
-  expect(rulesOf(findings, "note")).toContain("open-crack");
+  expect(findings).toHaveLength(2);
   piece.log(122, "shell-knocked-out", {});
   piece.log(123, "outcome-told", { result: "sound", defects: [] });
-  expect(worstLevel(findingsFor(piece.standing(124)))).toBe("note");
+  expect(findingsFor(piece.standing(124))).toEqual([]);
+});
+
+/** Nine coats, the fifth put on the fourth while it was damp, dried since. */
+function hurried(): GivenPiece {
+  const piece = givenPiece(knownPlan);
+  for (const hour of [1, 6, 12, 24, 24.4, 48, 60, 72, 84]) {
+    piece.air(hour - 0.1);
+    piece.coat(hour);
+  }
+  return piece;
+}
+
+test("a damp coat that has dried since is told at the review and nowhere else", () => {
+  const piece = hurried();
+  expect(rulesOf(findingsFor(piece.standing(24.5)), "hold")).toEqual(["recoated-before-dry"]);
+  for (const hour of [47, 59, 119])
+    expect(rulesOf(findingsFor(piece.standing(hour)))).not.toContain("recoated-before-dry");
+  const told = reviewFindingsFor(piece.standing(119)).filter(({ rule }) => rule === "recoated-before-dry");
+  expect(told).toMatchObject([{ level: "note", variant: "dried-since", past: true }]);
+});
+
+test("a note that stood there when the review was signed is not told again, one that came after is", () => {
+  const piece = givenCoated();
+  piece.log(118, "crack-found", { kind: "chip", stage: "coating", where: "cup rim", trimmedOff: true });
+  expect(rulesOf(findingsFor(piece.standing(118.5)), "note")).toEqual(["open-crack"]);
+  piece.log(119, "review-signed", { name: "R.", verdict: "clear", passed: [], safety: 4 });
+  expect(findingsFor(piece.standing(119.5))).toEqual([]);
+  expect(rulesOf(reviewFindingsFor(piece.standing(119.5)))).toEqual(["open-crack"]);
+  piece.log(120, "crack-found", { kind: "chip", stage: "coating", where: "sprue", trimmedOff: true });
+  expect(findingsFor(piece.standing(120.5)).map(({ texts }) => texts["where"])).toEqual(["sprue"]);
+});
+
+test("what is said of the coats ends with the fire, what bears on the metal does not", () => {
+  const piece = givenCoated({ headM: 1, part: { kind: "round", diameterMm: 350 } });
+  piece.log(84.5, "coat-redipped", { coatId: piece.standing(84.2).outer?.coat.id ?? "" });
+  piece.coat(90, { kind: "backup", stuccoId: "80-120", step: null });
+  expect(rulesOf(findingsFor(piece.standing(91)))).toContain("stucco-out-of-order");
+  piece.log(92, "burnout-started", {});
+  const inFire = rulesOf(findingsFor(piece.standing(92.5)));
+  expect(inFire).not.toContain("stucco-out-of-order");
+  expect(inFire).toContain("wall-too-thin");
+});
+
+test("several damp coats are passed with one reason, and hold anew with a further coat", () => {
+  const piece = givenPiece(knownPlan);
+  piece.air(0.5);
+  piece.coats([1, 1.2, 1.4, 1.6]);
+  const isHeld = (hour: number): boolean =>
+    rulesOf(findingsFor(piece.standing(hour)), "hold").includes("recoated-before-dry");
+  expect(isHeld(1.61)).toBe(true);
+  const passed = [{ rule: "recoated-before-dry", reason: "test bar, to be broken" }];
+  piece.log(1.62, "review-signed", { name: "R.", verdict: "hold", passed, safety: null });
+  expect(isHeld(1.65)).toBe(false);
+  piece.coat(1.7);
+  expect(isHeld(1.75)).toBe(true);
 });
 
 const weight: Record<Level, number> = { hold: 0, watch: 1, note: 2 };

@@ -69,6 +69,39 @@ describe("a coat from a bucket", () => {
     expect(late).toEqual(["note not-checked"]);
   });
 
+  test("a slurry slightly warm or cold is no finding by itself; further off, or with something else, it is", () => {
+    const dippedAt = (slurryC: number, more: { readonly skin?: true } = {}) => {
+      const piece = givenPiece(knownPlan);
+      piece.bucket(0.5, "bucket-set", aims);
+      piece.bucket(1, "bucket-read", { cupId: "zahn-4", cupS: 14, slurryC, ...more });
+      coatFrom(piece, 2);
+      return told(found(piece, 3));
+    };
+    expect(dippedAt(19)).toEqual([]);
+    expect(dippedAt(25.9)).toEqual([]);
+    expect(dippedAt(17)).toEqual(["note watched"]);
+    expect(dippedAt(28)).toEqual(["note watched"]);
+    expect(dippedAt(19, { skin: true })).toEqual(["note watched"]);
+  });
+
+  test("notes are told while the coat is the outer one, then they are past", () => {
+    const piece = given(14);
+    coatFrom(piece, 14);
+    expect(found(piece, 15)[0]?.past).toBeUndefined();
+    piece.bucket(20, "bucket-read", { cupId: "zahn-4", cupS: 14, slurryC: 22 });
+    coatFrom(piece, 21);
+    expect(found(piece, 22)).toMatchObject([{ variant: "not-checked", past: true, texts: { which: "1" } }]);
+  });
+
+  test("an unfit slurry is to be watched until the shell was measured", () => {
+    const piece = given(18);
+    coatFrom(piece, 2);
+    piece.coat(20, { bucketId: null });
+    expect(told(found(piece, 21))).toEqual(["watch unfit"]);
+    piece.log(22, "wall-measured", { wallMm: 2 });
+    expect(found(piece, 23)).toMatchObject([{ level: "note", past: true }]);
+  });
+
   test("what was read after the dip changes nothing", () => {
     const piece = given(14);
     coatFrom(piece, 2);
@@ -77,13 +110,38 @@ describe("a coat from a bucket", () => {
   });
 });
 
-describe("silence", () => {
-  test("a bucket that was never set up nor read says nothing", () => {
+describe("a bucket that nobody ever read", () => {
+  test("is a note, one for all the buckets of that kind", () => {
     const piece = givenPiece(knownPlan);
+    piece.coat(1, { bucketId: "first-prime" });
     coatFrom(piece, 2);
-    expect(found(piece, 3)).toEqual([]);
+    expect(told(found(piece, 3))).toEqual(["note not-checked"]);
+    expect(found(piece, 3)[0]?.texts).toMatchObject({ which: "1, 2", bucket: "Prime, Backup" });
   });
 
+  test("is to be watched at the dip that makes it eight days, and then a note", () => {
+    const dippedUntil = (lastH: number): GivenPiece => {
+      const piece = givenPiece(knownPlan);
+      coatFrom(piece, 2);
+      coatFrom(piece, lastH);
+      return piece;
+    };
+    const [week, longer] = [dippedUntil(2 + 8 * 24 - 1), dippedUntil(2 + 8 * 24)];
+    expect(told(found(week, 2 + 8 * 24))).toEqual(["note not-checked"]);
+    expect(told(found(longer, 3 + 8 * 24))).toEqual(["watch never-read"]);
+    expect(told(found(longer, 5 + 8 * 24))).toEqual(["note never-read"]);
+  });
+
+  test("one reading before the last dip, and it is a bucket like any other", () => {
+    const piece = givenPiece(knownPlan);
+    coatFrom(piece, 2);
+    piece.bucket(100, "bucket-read", { cupId: "zahn-4", cupS: 14, slurryC: 22 });
+    coatFrom(piece, 2 + 9 * 24);
+    expect(told(found(piece, 3 + 9 * 24))).toEqual(["note not-checked"]);
+  });
+});
+
+describe("silence", () => {
   test("a coat without a bucket, or from one nobody knows, says nothing", () => {
     const piece = given(18);
     piece.coat(2, { bucketId: null });

@@ -55,3 +55,14 @@ test("two cracks with one patched leave one open", () => {
 test("no crack in the log is no finding: the rule can't see the shell", () => {
   expect(openCrack(givenCoated().standing(119))).toEqual([]);
 });
+
+test("a crack in what is trimmed off is a note, patched or not; one beside it still holds", () => {
+  const piece = givenCoated();
+  const chip = { kind: "chip", stage: "coating" } as const;
+  piece.log(100, "crack-found", { ...chip, where: "cup rim", trimmedOff: true });
+  expect(told(openCrack(piece.standing(101)))).toEqual(["note trimmed-off"]);
+  expect(piece.standing(101).action.kind).not.toBe("mend");
+  piece.log(102, "crack-found", { ...chip, where: "foot" });
+  expect(told(openCrack(piece.standing(103)))).toEqual(["note trimmed-off", "hold open"]);
+  expect(piece.standing(103).action.kind).toBe("mend");
+});

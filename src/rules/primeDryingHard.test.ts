@@ -45,6 +45,7 @@ test("plastic is not spoken of; a pattern nobody named is, as a note", () => {
 test("a dry or covered prime is past: a note", () => {
   const piece = prime({ rh: 0.4 });
   expect(told(primeDryingHard(piece.standing(20)))).toEqual(["note covered"]);
+  expect(primeDryingHard(piece.standing(20))[0]?.past).toBe(true);
 });
 
 test("hard air after the prime had dried is no matter", () => {

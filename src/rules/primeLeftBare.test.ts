@@ -15,6 +15,7 @@ test("a coat over it makes it a thing of the past", () => {
   piece.coat(31);
   const found = primeLeftBare(piece.standing(31.5));
   expect(told(found)).toEqual(["note was-bare"]);
+  expect(found[0]?.past).toBe(true);
   expect(found[0]?.figures["bareH"]?.value).toBeCloseTo(30, 6);
 });
 

@@ -39,7 +39,8 @@ test("a coat put on after the late time is nothing to speak of", () => {
 test("accepting the damp coat with the tap keeps the finding", () => {
   const { piece, prime } = givenPrime();
   piece.coat(1.2, { acceptedDamp: { coatId: prime, leftShare: 0.8 } });
-  expect(told(recoatedBeforeDry(piece.standing(1.3)))).toEqual(["hold wet-accepted"]);
+  expect(told(recoatedBeforeDry(piece.standing(1.3)))).toEqual(["hold wet"]);
+  expect(recoatedBeforeDry(piece.standing(1.3))[0]?.texts["accepted"]).toBe("1");
 });
 
 test("a coat that was felt damp counts as wet, however long it hung", () => {
@@ -83,8 +84,9 @@ test("with no room reading and nothing felt, the dryness between coats is unknow
   const piece = givenPiece(knownPlan);
   piece.coats([1, 20, 40]);
   const found = recoatedBeforeDry(piece.standing(60));
-  expect(told(found)).toEqual(["watch unknown"]);
-  expect(found[0]?.figures["coats"]?.value).toBe(2);
+  expect(told(found)).toEqual(["note unknown"]);
+  expect(found[0]?.texts["which"]).toBe("1, 2");
+  expect(found[0]?.past).toBeUndefined();
 });
 
 test("without readings, a coat that was felt dry before the next one is known", () => {
@@ -98,4 +100,28 @@ test("without readings, a coat that was felt dry before the next one is known", 
 test("a single coat has nothing over it", () => {
   const { piece } = givenPrime();
   expect(recoatedBeforeDry(piece.standing(1.1))).toEqual([]);
+});
+
+test("several coats that say the same are one finding, with all of them and all their entries", () => {
+  const piece = givenPiece(knownPlan);
+  piece.air(0.5);
+  const ids = [piece.coat(1), piece.coat(1.2), piece.coat(1.5)];
+  const found = recoatedBeforeDry(piece.standing(1.6));
+  expect(told(found)).toEqual(["hold wet"]);
+  expect(found[0]?.texts["which"]).toBe("1, 2");
+  expect(new Set(found[0]?.entries)).toEqual(new Set(ids));
+});
+
+test("coats that stand differently are told apart, the worse first", () => {
+  const { piece, earlyH } = givenPrime();
+  piece.coat(earlyH + 0.02);
+  piece.coat(earlyH + 0.04);
+  expect(told(recoatedBeforeDry(piece.standing(earlyH + 0.05)))).toEqual(["hold wet", "watch maybe"]);
+});
+
+test("what has dried since is past", () => {
+  const { piece } = givenPrime();
+  piece.coat(1.2);
+  expect(recoatedBeforeDry(piece.standing(1.3))[0]?.past).toBeUndefined();
+  expect(recoatedBeforeDry(piece.standing(20))[0]?.past).toBe(true);
 });

@@ -2,7 +2,7 @@ import { expect, test } from "vitest";
 import { standingOf } from "../../logbook/buildStanding.ts";
 import { foldPiece } from "../../logbook/fold.ts";
 import { bucketStandingOf } from "../../logbook/bucketStanding.ts";
-import { findingsFor } from "../../rules/all.ts";
+import { findingsFor, reviewFindingsFor } from "../../rules/all.ts";
 import { parseEntry } from "../../storage/entrySchema.ts";
 import { idsOf, entriesOf, surroundingsOf } from "../../../tests/readDemo.ts";
 import { demoEntries } from "./demoShop.ts";
@@ -40,7 +40,8 @@ test("no two pieces have the same thing to do next, or nearly", () => {
 });
 
 test("the rules find something of every weight in it", () => {
-  const levels = new Set(standings.flatMap((standing) => findingsFor(standing)).map(({ level }) => level));
+  const found = standings.flatMap((one) => [...findingsFor(one), ...reviewFindingsFor(one)]);
+  const levels = new Set(found.map(({ level }) => level));
   expect([...levels].sort()).toEqual(["hold", "note", "watch"]);
 });
 
@@ -63,7 +64,7 @@ test("two of its buckets may be dipped from, the third gels and may not", () => 
 });
 
 test("no demo coat came from a bucket that nobody had read", () => {
-  const found = standings.flatMap((standing) => findingsFor(standing));
+  const found = standings.flatMap((standing) => reviewFindingsFor(standing));
   const ofBuckets = found.filter(({ rule }) => rule === "dipped-from-unfit-bucket");
   expect(ofBuckets.filter(({ variant }) => variant !== "watched")).toEqual([]);
 });

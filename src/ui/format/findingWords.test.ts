@@ -17,6 +17,7 @@ const figures: Readonly<Record<string, Figure>> = {
   last: figure(3, "count"),
   coats: figure(2, "count"),
   count: figure(2, "count"),
+  days: figure(8, "count"),
   coatsToAdd: figure(4, "count"),
   leftShare: figure(0.4, "share"),
   stoodH: figure(1.5, "h"),
@@ -66,6 +67,8 @@ const texts = {
   stucco: "16–30 mesh",
   under: "80–120 mesh",
   which: "3, 4",
+  accepted: "4",
+  damp: "3, 4",
   bucket: "Tall bucket",
   codes: "seconds-out-of-band pH-sinking",
   reason: "one coat to go",
@@ -117,7 +120,6 @@ test("the test of promises would catch one", () => {
 test("every hold says to stop or to wait, and how to find out or to mend", () => {
   const holds: readonly (readonly [RuleId, string])[] = [
     ["recoated-before-dry", "wet"],
-    ["recoated-before-dry", "wet-accepted"],
     ["wall-too-thin", "fails"],
     ["wall-too-thin", "thin"],
     ["air-too-damp", "final"],
@@ -144,6 +146,7 @@ test("each missing number is named with how to measure it, and one that is known
   expect(says).toContain("the head");
   expect(remedy).toContain("lip of the cup");
   expect(remedy).toContain("widest flat");
+  expect(says).toMatch(/^Not entered: the head, the weakest part of the shell\.$/);
   expect(remedy).not.toContain("alloy");
 });
 
@@ -175,9 +178,48 @@ test("a damp recoat reads as a maker would say it", () => {
   piece.coat(1.2);
   const [found] = findingsFor(piece.standing(1.3)).filter(({ rule }) => rule === "recoated-before-dry");
   if (found === undefined) throw new Error("nothing found");
-  expect(findingText(found, metric).says).toMatch(
-    /^Coat 2 went on after 0\.2.h of about 0\.\d.h; about \d\d% of the water that had to leave coat 1 was still in it\.$/,
+  const { title, says, remedy } = findingText(found, metric);
+  expect(title).toBe("Coat 1 was damp when you dipped coat 2");
+  expect(says).toMatch(
+    /^It hung 0\.2.h and needed about 0\.\d.h; about \d\d% of its water was left\. Its strength counts at half: /,
   );
+  expect(remedy).toMatch(/^No more coats and no fire yet\. /);
+});
+
+test("several coats are named in one sentence", () => {
+  const of = (which: string): string => {
+    const found = every.find(({ rule, variant }) => rule === "recoated-before-dry" && variant === "maybe");
+    if (found === undefined) throw new Error("no words for a coat that was perhaps damp");
+    return findingText({ ...found, texts: { which, accepted: "" } }, metric).title;
+  };
+  expect(of("3")).toBe("Coat 3 may have been damp when you dipped coat 4");
+  expect(of("2, 3")).toBe("Coats 2 and 3 may have been damp under the next coat");
+  expect(of("2, 3, 5")).toBe("Coats 2, 3 and 5 may have been damp under the next coat");
+});
+
+test("a recipe that falls short says what it gives, what is needed and how many coats to add", () => {
+  const piece = givenPiece({ ...knownPlan, headM: 1, part: { kind: "round", diameterMm: 200 } });
+  const [found] = findingsFor(piece.standing(1));
+  if (found?.variant !== "plan-short") throw new Error("the recipe was long enough");
+  const { says, remedy } = findingText(found, metric);
+  expect(says).toMatch(/^Your recipe gives [\d.]+.mm\. This pour needs [\d.]+.mm\. Safety factor [\d.]+\.$/);
+  expect(remedy).toMatch(/^Add \d coats?, lower the head/);
+});
+
+const notTheTrade =
+  /\b(reckon\w*|surely|told|foretold|needs? hands|nobody|mend\w*|armpit|seconds were|the wall)\b/i;
+
+test.each(every.filter(({ rule }) => rule !== "last-coat-damp"))(
+  "$rule $variant is in the words of the trade",
+  (finding) => {
+    expect(whole(finding)).not.toMatch(notTheTrade);
+  },
+);
+
+test("no sentence is long: $rule", () => {
+  for (const finding of every.filter(({ rule }) => rule !== "last-coat-damp"))
+    for (const part of Object.values(findingText(finding, metric)))
+      for (const sentence of part.split(/(?<=\.) /)) expect(sentence.length).toBeLessThan(150);
 });
 
 test("what the rules really find always has words", () => {
