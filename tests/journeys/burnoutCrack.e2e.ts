@@ -63,7 +63,7 @@ test("a shell that cracks in burnout is mended, wired, coated, reviewed again an
     await maker.choose("Kind", "Open");
     await expect(page.getByRole("radio", { name: "In burnout" })).toBeChecked();
     await maker.logIt({ Where: "left shoulder" });
-    await expect(findings.getByRole("heading", { name: "Open crack, not mended" })).toBeVisible();
+    await expect(findings.getByRole("heading", { name: "Open crack, not patched" })).toBeVisible();
     await expect(next).toContainText("Mend before going on");
     await expect(next.getByText("hold", { exact: true })).toBeVisible();
     await maker.openLog("Burnout ends");
@@ -77,7 +77,7 @@ test("a shell that cracks in burnout is mended, wired, coated, reviewed again an
     await tap(next.getByRole("link", { name: "Log the mending" }));
     await maker.logIt({ How: "slurry and fine stucco brushed in" });
     await expect(
-      findings.getByRole("heading", { name: "Open crack, patch not known to be dry" }),
+      findings.getByRole("heading", { name: "Open crack, patch not yet dry" }),
     ).toBeVisible();
     await maker.logFor("Wire wrapped", { "Wire and where": "1.6 mm iron, six turns round the shoulders" });
     await expect(findings.getByText("no wire")).toBeHidden();

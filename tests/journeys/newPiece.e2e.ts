@@ -79,8 +79,8 @@ test("a newcomer takes a first piece from its name to a signed review, with no n
       /Coat 6.*Coat 5 NOT DRY – about \d+\s?% of the water still in/s,
     );
     await maker.openPiece("Heron");
-    await expect(findings.getByRole("heading", { name: "Coat 6 went over a damp coat" })).toBeVisible();
-    await expect(findings).toContainText("It was said before the tap and accepted.");
+    await expect(findings.getByRole("heading", { name: "Coat 5 was damp when you dipped coat 6" })).toBeVisible();
+    await expect(findings).toContainText("Accepted at the dip.");
     await expect(next.getByText("hold", { exact: true })).toBeVisible();
     await expect(maker.logLines().first()).toContainText(
       /Coat 6: backup.*over a damp coat, \d+\s?% of its water/s,
@@ -119,7 +119,7 @@ test("a newcomer takes a first piece from its name to a signed review, with no n
     await expect(verdict.getByText("clear", { exact: true })).toBeVisible();
     await expect(verdict).toContainText("What was not logged was not judged");
     await expect(page.getByRole("region", { name: "Findings" })).toContainText(
-      "Coat 6 went over a damp coat",
+      "Coat 5 was damp when you dipped coat 6",
     );
     await page.getByLabel("Name", { exact: true }).fill("Ada");
     await tap(key("Sign as clear"));

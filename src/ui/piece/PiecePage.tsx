@@ -5,11 +5,11 @@ import { WallSection } from "../charts/WallSection.tsx";
 import { FinalDryCard } from "../finalDry/FinalDryCard.tsx";
 import { Card } from "../parts/Card.tsx";
 import { Empty } from "../parts/Empty.tsx";
-import { FindingCard } from "../parts/FindingCard.tsx";
 import { LinkButton } from "../parts/LinkButton.tsx";
 import { Page } from "../parts/Page.tsx";
 import { KnockoutWaits } from "../pour/KnockoutWaits.tsx";
 import { DryingCard } from "./DryingCard.tsx";
+import { FindingList } from "./FindingList.tsx";
 import { LogGrid } from "./LogGrid.tsx";
 import { NextCard } from "./NextCard.tsx";
 import styles from "./PiecePage.module.css";
@@ -62,18 +62,7 @@ export function PiecePage() {
             <DryingCard standing={standing} drying={outer} around={around} />
           )}
           <FinalDryCard standing={standing} />
-          {findings.length > 0 && (
-            <section id="findings" className={styles["stack"]} aria-label="Findings">
-              <h2 className={styles["title"]}>Findings</h2>
-              {findings.map((finding) => (
-                <FindingCard
-                  key={`${finding.rule} ${finding.variant} ${finding.entries.join(" ")}`}
-                  finding={finding}
-                  entriesHref={(entryId) => `#entry-${entryId}`}
-                />
-              ))}
-            </section>
-          )}
+          <FindingList findings={findings} />
         </div>
         <div className={styles["column"]}>
           <LogGrid piece={piece} />

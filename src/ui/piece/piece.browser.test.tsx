@@ -98,8 +98,8 @@ test("the wall is told in words and as a table as well as drawn", async () => {
 });
 
 test("a finding leads to the line of the log it rests on", async () => {
-  await openPiece(/sailor/);
-  const finding = page.getByRole("article", { name: /went over a damp coat/ });
+  await openPiece(/plaque/);
+  const finding = page.getByRole("article", { name: "Shell expected to break in this pour" });
   await finding.getByText("What this rests on").click();
   const href = finding.getByRole("link").first().element().getAttribute("href") ?? "";
   expect(document.querySelector(href)?.textContent).toContain("Coat");

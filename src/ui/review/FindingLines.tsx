@@ -7,7 +7,7 @@ import css from "./ReviewPage.module.css";
 
 const levels: readonly Level[] = ["hold", "watch", "note"];
 
-/** Findings by level, worst first, each with its figures, what to do and its source. */
+/** Findings by level, worst first, each with its figures and what to do. */
 export function FindingLines({ findings }: { readonly findings: readonly Finding[] }) {
   const format = useFormat();
   return (
@@ -24,7 +24,6 @@ export function FindingLines({ findings }: { readonly findings: readonly Finding
                 <li key={holdKey(finding)} className={css[`at-${level}`]}>
                   <LevelMark level={level} /> <strong>{title}.</strong> {says}
                   <span className={css["remedy"]}> {remedy}</span>
-                  <small className={css["source"]}> Source: {finding.source}</small>
                 </li>
               );
             }),

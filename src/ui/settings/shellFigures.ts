@@ -87,6 +87,7 @@ export function limitFigures(format: Format): FigureGroup {
   const hours = (value: number) => format.show("h", value);
   const { primeSwingK, primeDropK, primeHardFilmWM2K, primeBareH, rhNeverDry, rhFinalDry, readingOldH } =
     practice;
+  const { primeSwingWatchK, readingOldWorkH, usualCoats, neverReadDays, slurryOffK, toldOnceH } = practice;
   const { gradeRatio, firstPrimeCoarseMm, firedC, firedMin, weakShare, outOfKilnMin } = practice;
   const shells = (["bronze", "brass", "aluminium"] as const).flatMap((family) => {
     const least = leastShellC[family];
@@ -99,6 +100,9 @@ export function limitFigures(format: Format): FigureGroup {
     about: "A finding names its limit and its source; these are all of them.",
     figures: [
       published("Room may move while a prime coat is outermost", primeSwingK, (value) =>
+        format.show("tempDiff", value),
+      ),
+      published("A move of the room on a bare wax prime is to be watched above", primeSwingWatchK, (value) =>
         format.show("tempDiff", value),
       ),
       published("Wet prime on wax may be colder than the room", primeDropK, (value) =>
@@ -114,7 +118,18 @@ export function limitFigures(format: Format): FigureGroup {
       published("A deep or thick shell in damper air, at least", practice.finalDryDeepMostH, hours),
       published("Air is damper, for these hours, above", practice.finalDryRh, percent),
       published("A wall counts as thick above", practice.thickWallMm, (value) => format.show("mm", value)),
-      published("An air reading is old after", readingOldH, hours),
+      published("An air reading no longer counts at a dip after", readingOldH, hours),
+      published("An air reading is old after working hours, 7:00 to 19:00", readingOldWorkH, hours),
+      published("Coats on a shell, where no recipe says", usualCoats, String),
+      published(
+        "A bucket without any reading is to be watched after",
+        neverReadDays,
+        (value) => `${value} days`,
+      ),
+      published("Slurry this near its temperature is no finding", slurryOffK, (value) =>
+        format.show("tempDiff", value),
+      ),
+      published("What is said once is a note after", toldOnceH, hours),
       published("Grain over the grain beneath, at most", gradeRatio, (value) => `${value} times`),
       published("Coarsest grain on the first prime", firstPrimeCoarseMm, (value) => format.show("mm", value)),
       published("Fired at, at least", firedC, (value) => format.show("temp", value)),
