@@ -53,7 +53,7 @@ export function readPiece(db: ShopDb, id: string, now: number): Promise<PieceDat
       piece,
       entries,
       setAside,
-      ...(await readSurroundings(db, firstCoatAt([piece], now) - beforeCoatMs)),
+      ...(await readSurroundings(db, (piece.coats[0]?.dippedAt ?? now) - beforeCoatMs, airUntil(piece))),
       runs: await runsOf(db, [piece]),
     };
   });
@@ -106,7 +106,11 @@ export async function readShop(db: ShopDb): Promise<Shop> {
 }
 
 /** All that the sums need beside a piece, with each room's readings from `since` on; with Infinity the last one alone. */
-export async function readSurroundings(db: ShopDb, since: number): Promise<Surroundings> {
+export async function readSurroundings(
+  db: ShopDb,
+  since: number,
+  until: number = Infinity,
+): Promise<Surroundings> {
   const [rooms, recipes, buckets, shop, learned] = await Promise.all([
     readRooms(db),
     readRecipes(db),
@@ -115,7 +119,7 @@ export async function readSurroundings(db: ShopDb, since: number): Promise<Surro
     readLearning(db),
   ]);
   const readings = await Promise.all(
-    rooms.map(async ({ id }) => [id, await readingsSince(db, id, since)] as const),
+    rooms.map(async ({ id }) => [id, await readingsSince(db, id, since, until)] as const),
   );
   return {
     rooms: byId(rooms),
@@ -133,6 +137,12 @@ async function runsOf(db: ShopDb, pieces: readonly Piece[]): Promise<ReadonlyMap
   const rows = ids.length === 0 ? [] : await db.projections.bulkGet(ids.map((id) => streamOf("run", id)));
   return byId(rows.flatMap((row) => (row?.kind === "run" ? [row.state] : [])));
 }
+
+/**
+ * The metal ends what the air can do. Up to then it is read for a poured piece as well, so that each coat is told as it
+ * was at the dip.
+ */
+const airUntil = ({ pours }: Piece): number => pours.at(-1)?.at ?? Infinity;
 
 const readLearning = async (db: ShopDb): Promise<ShopLearning | null> =>
   learnedFromRow((await db.settings.get(learningKey))?.value);

@@ -9,11 +9,12 @@ const blockMs = 24 * 3_600_000;
 /** How many lines before that are looked at for the reading that still held when the window opens. */
 const lookBack = 8;
 
-/** Standing readings of a room from `since` (epoch ms) on, oldest first, led by the one that held before `since`. */
+/** Standing readings of a room from `since` to about `until` (epoch ms), oldest first, led by the one that held before. */
 export async function readingsSince(
   db: ShopDb,
   roomId: string,
   since: number,
+  until: number = Infinity,
 ): Promise<readonly AirReading[]> {
   const stream = streamOf("room", roomId);
   const from = since - blockMs;
@@ -26,7 +27,7 @@ export async function readingsSince(
     .toArray();
   const after = db.entries
     .where("[stream+at]")
-    .between([stream, from], [stream, Infinity], true, true)
+    .between([stream, from], [stream, until], true, true)
     .toArray();
   const entries = readAirRows(db, [...(await before), ...(await after)]);
   const moves = row?.kind === "room" ? row.airMoves : undefined;

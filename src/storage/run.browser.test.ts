@@ -1,7 +1,9 @@
 import { afterEach, describe, expect, test, vi } from "vitest";
 import { freshShop, removeShops } from "../../tests/fixtures/freshShop.ts";
 import { coatBody, dayOne, hour, line, momentAt } from "../../tests/fixtures/logLines.ts";
+import { standingOf } from "../logbook/buildStanding.ts";
 import type { Command } from "../logbook/command.ts";
+import type { EntryBodies, EntryType } from "../logbook/entry.ts";
 import { readPiece, readRack, readRoom, readRooms } from "./reads.ts";
 import { runCommand } from "./run.ts";
 import type { ShopDb } from "./shopDb.ts";
@@ -35,6 +37,39 @@ const idOf = async (db: ShopDb, command: Command, h: number): Promise<string> =>
   if (!ran.ok) throw new Error(JSON.stringify(ran));
   return ran.entries[0]?.id ?? "";
 };
+
+describe("a poured piece", () => {
+  test("is told as it was before the pour: what each coat had dried at its dip does not change", async () => {
+    const { db } = freshShop();
+    const piece = <T extends EntryType>(type: T, body: EntryBodies[T]): Command =>
+      ({ do: "log", stream: heron, type, body }) as Command;
+    const lines: readonly (readonly [hour: number, command: Command])[] = [
+      [0, start],
+      [0.5, air(0.5)],
+      [1, coat(1)],
+      [1.1, coat(2)],
+      [20, air(0.55)],
+      [24, coat(3)],
+      [40, air(0.5)],
+      [60, piece("burnout-started", {})],
+      [64, piece("burnout-ended", { result: "clean" })],
+      [65, piece("shell-fired", { peakC: 850, holdMin: 60 })],
+    ];
+    for (const [h, command] of lines) await runCommand(db, command, at(h));
+    const beneathAt = async (h: number) => {
+      const read = await readPiece(db, "heron", dayOne + h * hour);
+      if (read === null) throw new Error("the piece is gone");
+      return standingOf(read.piece, read, dayOne + h * hour).drying.slice(0, -1);
+    };
+    const before = (await beneathAt(66)).map(({ verdict, leftShare }) => [verdict, leftShare]);
+    expect(before.map(([verdict]) => verdict)).toEqual(["wet", "dry"]);
+    const poured = { metalC: 1150, shellC: 600, massKg: 4, outOfKilnMin: 3 };
+    await runCommand(db, piece("metal-poured", poured), at(67));
+    await runCommand(db, air(0.9), at(70));
+    for (const h of [68, 80, 2000])
+      expect((await beneathAt(h)).map(({ verdict, leftShare }) => [verdict, leftShare])).toEqual(before);
+  });
+});
 
 describe("a command", () => {
   test("is in the log and on the rack when it is said to be done", async () => {
