@@ -76,9 +76,7 @@ test("a shell that cracks in burnout is mended, wired, coated, reviewed again an
     await maker.waitHours(10);
     await tap(next.getByRole("link", { name: "Log the mending" }));
     await maker.logIt({ How: "slurry and fine stucco brushed in" });
-    await expect(
-      findings.getByRole("heading", { name: "Open crack, patch not yet dry" }),
-    ).toBeVisible();
+    await expect(findings.getByRole("heading", { name: "Open crack, patch not yet dry" })).toBeVisible();
     await maker.logFor("Wire wrapped", { "Wire and where": "1.6 mm iron, six turns round the shoulders" });
     await expect(findings.getByText("no wire")).toBeHidden();
   });

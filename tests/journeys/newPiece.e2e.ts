@@ -79,7 +79,9 @@ test("a newcomer takes a first piece from its name to a signed review, with no n
       /Coat 6.*Coat 5 NOT DRY – about \d+\s?% of the water still in/s,
     );
     await maker.openPiece("Heron");
-    await expect(findings.getByRole("heading", { name: "Coat 5 was damp when you dipped coat 6" })).toBeVisible();
+    await expect(
+      findings.getByRole("heading", { name: "Coat 5 was damp when you dipped coat 6" }),
+    ).toBeVisible();
     await expect(findings).toContainText("Accepted at the dip.");
     await expect(next.getByText("hold", { exact: true })).toBeVisible();
     await expect(maker.logLines().first()).toContainText(

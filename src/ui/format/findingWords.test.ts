@@ -216,7 +216,7 @@ test.each(every.filter(({ rule }) => rule !== "last-coat-damp"))(
   },
 );
 
-test("no sentence is long: $rule", () => {
+test("no sentence is long", () => {
   for (const finding of every.filter(({ rule }) => rule !== "last-coat-damp"))
     for (const part of Object.values(findingText(finding, metric)))
       for (const sentence of part.split(/(?<=\.) /)) expect(sentence.length).toBeLessThan(150);
