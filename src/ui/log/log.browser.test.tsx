@@ -42,6 +42,21 @@ describe("a log form", () => {
     expect(await logged("crack-found")).toEqual([]);
   });
 
+  test("a chip is logged as trimmed off only where that is ticked", async () => {
+    for (const isTicked of [false, true]) {
+      const { shop, logged } = await demoDesk();
+      const { places } = open(shop, "demo-handle", "crack-found");
+      await page.getByRole("radio", { name: /^Chip/ }).click({ force: true });
+      await field("Where").fill("cup rim");
+      if (isTicked) await page.getByText("It is trimmed off before the pour").click();
+      await press("Log it");
+      await expect.poll(() => places.at(-1)).toBe("/piece/demo-handle");
+      const [crack] = await logged("crack-found");
+      expect(crack?.body.trimmedOff).toBe(isTicked ? true : undefined);
+      cleanup();
+    }
+  });
+
   test("a half-written note outlives the tab, and is gone once it is logged", async () => {
     const { db, shop, logged } = await demoDesk();
     open(shop, "demo-handle", "note-written");
