@@ -4,7 +4,7 @@ import { readyWaterKgM2 } from "./coat.ts";
 import type { Air, Resistances } from "./film.ts";
 import { condensationKgM2S, resistances } from "./film.ts";
 import { waterAfterDose } from "./front.ts";
-import { requireWithin } from "./range.ts";
+import { requirePositive, requireWithin } from "./range.ts";
 
 /**
  * Above this no coat is called ready: pores of 2–5 nm between sol grains keep or take back water
@@ -63,8 +63,10 @@ export function waterAfterStep(
   step: DryStep,
   { coat, waterKgM2, resistanceFactor }: { coat: Coat; waterKgM2: number; resistanceFactor: number },
 ): number {
+  requireWithin("waterKgM2", waterKgM2, { low: 0, high: 1e15, unit: "kg/m²" });
   if (step.says === "condensing") return waterKgM2 + step.settlingKgM2S * step.durationS;
   const held = Math.max(readyWaterKgM2(coat), heldShare * coat.criticalKgM2);
+  requirePositive("resistanceFactor", resistanceFactor, { high: 1e6, unit: "" });
   const dose = (step.deficitKgM3 * step.durationS) / resistanceFactor;
   const floorKgM2 = step.says === "air-too-damp" ? held : 0;
   return waterAfterDose({ waterKgM2, dose, floorKgM2 }, coat, step.parts);

@@ -68,6 +68,8 @@ export function modelLossLDay({
 export type TopUp = { readonly waterL: number; readonly days: number; readonly lid: "on" | "off" };
 
 const fewestTopUps = 3;
+/** Two top-ups within a second are one. */
+const leastDays = 1e-5;
 const lastTopUps = 5;
 
 /**
@@ -78,8 +80,9 @@ export function learnedLoss({ topUps, lid }: { topUps: readonly TopUp[]; lid: "o
   readonly lossLDay: number | null;
   readonly topUps: number;
 } {
+  for (const { days } of topUps) requireWithin("days", days, { low: 0, high: 100_000, unit: "days" });
   const rates = topUps
-    .filter((each) => each.lid === lid && each.days > 0)
+    .filter((each) => each.lid === lid && each.days > leastDays)
     .slice(-lastTopUps)
     .map(({ waterL, days }) => {
       requireWithin("waterL", waterL, { low: 0, high: 10_000, unit: "L" });

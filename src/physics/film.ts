@@ -87,14 +87,31 @@ export function resistances(air: MovingAir & { readonly pocketSM?: number | unde
   }
 }
 
+/** Refuses resistances that hold nothing back, or are no numbers. */
+export function requireResistances({
+  surfaceSM,
+  pocketSM,
+  layerSM2,
+}: Omit<Resistances, "wetSurfaceC">): void {
+  requirePositive("surfaceSM", surfaceSM, { high: 1e9, unit: "s/m" });
+  requireWithin("pocketSM", pocketSM, { low: 0, high: 1e9, unit: "s/m" });
+  requireWithin("layerSM2", layerSM2, { low: 0, high: 1e12, unit: "s/m²" });
+}
+
 /** Weighted mean of several airs' resistances; null where no weight is above zero. */
 export function meanResistances(
   of: readonly { readonly parts: Resistances; readonly weight: number }[],
 ): Resistances | null {
+  for (const { parts, weight } of of) {
+    requireWithin("weight", weight, { low: 0, high: 1e15, unit: "" });
+    requireResistances(parts);
+    requireWithin("wetSurfaceC", parts.wetSurfaceC, { low: -100, high: 100, unit: "°C" });
+  }
   const total = of.reduce((sum, { weight }) => sum + weight, 0);
   if (!(total > 0)) return null;
+  // Shares first: a weight next to nothing over a total next to nothing still says which.
   const mean = (read: (parts: Resistances) => number): number =>
-    of.reduce((sum, { parts, weight }) => sum + weight * read(parts), 0) / total;
+    of.reduce((sum, { parts, weight }) => sum + (weight / total) * read(parts), 0);
   return {
     surfaceSM: mean((parts) => parts.surfaceSM),
     pocketSM: mean((parts) => parts.pocketSM),
@@ -134,6 +151,7 @@ export function condensationKgM2S(
 ): number {
   requireFilm(air.filmWM2K);
   requireWithin("surfaceC", air.surfaceC, { low: -40, high: 90, unit: "°C" });
+  requireWithin("pocketSM", air.pocketSM ?? 0, { low: 0, high: 1e6, unit: "s/m" });
   const { tempC, surfaceC } = air;
   const excessPa = vapourPressurePa(air) - wettedPressurePa({ surfaceC, airC: tempC });
   const excessKgM3 = densityOfVapour({ tempC: (tempC + surfaceC) / 2, vapourPa: excessPa });
@@ -152,6 +170,10 @@ export function evaporationFromHeatKgM2H({
   surfaceC: number;
   latentJKg: number;
 }): number {
+  requireFilm(filmWM2K);
+  requireWithin("tempC", tempC, { low: -100, high: 1000, unit: "°C" });
+  requireWithin("surfaceC", surfaceC, { low: -100, high: 1000, unit: "°C" });
+  requireWithin("latentJKg", latentJKg, { low: 1e5, high: 1e7, unit: "J/kg (not kJ)" });
   return (3600 * filmWM2K * (tempC - surfaceC)) / latentJKg;
 }
 

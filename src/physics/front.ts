@@ -1,5 +1,7 @@
 import type { Coat } from "./coat.ts";
 import type { Resistances } from "./film.ts";
+import { requireResistances } from "./film.ts";
+import { requirePositive, requireWithin } from "./range.ts";
 
 /*
  * Two stages with closed forms, derived from dW/dt = −Δρ/(A + G + B·δ).
@@ -15,6 +17,9 @@ export function doseBetween(
   { criticalKgM2, depthM }: Pick<Coat, "criticalKgM2" | "depthM">,
   { surfaceSM, pocketSM, layerSM2 }: Resistances,
 ): number {
+  requireWater({ fromKgM2, toKgM2 });
+  requireLayer({ criticalKgM2, depthM });
+  requireResistances({ surfaceSM, pocketSM, layerSM2 });
   if (toKgM2 >= fromKgM2) return 0;
   const outerSM = surfaceSM + pocketSM;
   const wet = Math.max(0, fromKgM2 - Math.max(toKgM2, criticalKgM2)) * outerSM;
@@ -30,6 +35,10 @@ export function waterAfterDose(
   { criticalKgM2, depthM }: Pick<Coat, "criticalKgM2" | "depthM">,
   { surfaceSM, pocketSM, layerSM2 }: Resistances,
 ): number {
+  requireWater({ waterKgM2, floorKgM2 });
+  requireLayer({ criticalKgM2, depthM });
+  requireWithin("dose", dose, { low: 0, high: 1e24, unit: "kg·s/m³" });
+  requireResistances({ surfaceSM, pocketSM, layerSM2 });
   if (waterKgM2 <= floorKgM2 || dose <= 0) return waterKgM2;
   const outerSM = surfaceSM + pocketSM;
   const wetDose = Math.max(0, waterKgM2 - criticalKgM2) * outerSM;
@@ -42,4 +51,14 @@ export function waterAfterDose(
   const step = push / (root + Math.sqrt(root * root + layerSM * push));
   // The way through the share can round up; a coat must not grow wetter by a last digit.
   return Math.max(floorKgM2, Math.min(waterKgM2, criticalKgM2 * (1 - begin - step)));
+}
+
+function requireWater(water: Readonly<Record<string, number>>): void {
+  for (const [name, kgM2] of Object.entries(water))
+    requireWithin(name, kgM2, { low: 0, high: 1e15, unit: "kg/m²" });
+}
+
+function requireLayer({ criticalKgM2, depthM }: Pick<Coat, "criticalKgM2" | "depthM">): void {
+  requirePositive("criticalKgM2", criticalKgM2, { high: 20, unit: "kg/m²" });
+  requireWithin("depthM", depthM, { low: 0, high: 0.3, unit: "m (not mm)" });
 }

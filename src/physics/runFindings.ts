@@ -1,6 +1,7 @@
 import type { FiringLimits, RateLimit } from "./firingLimits.ts";
 import { speaksOn } from "./firingRamps.ts";
 import type { ReasonCode, Segment } from "./firingSegments.ts";
+import { requireMoment, requireWithin } from "./range.ts";
 import type { KilnReading, Ticked } from "./runPosition.ts";
 
 export type RunFinding = {
@@ -34,6 +35,11 @@ type Watched = {
  */
 export function runFindings(run: Watched): readonly RunFinding[] {
   const { limits, readings } = run;
+  for (const { at, kilnC } of [...readings, run.start]) {
+    requireMoment("at of a reading", at);
+    requireWithin("kilnC", kilnC, { low: -273, high: 4000, unit: "°C" });
+  }
+  for (const { at } of run.ticked) requireMoment("at of a tick", at);
   const loaded = sinceLoaded(run);
   const counted = loaded === null ? [] : [loaded.start, ...loaded.readings];
   return [
@@ -84,7 +90,9 @@ function tooFast(readings: readonly KilnReading[], { rates }: FiringLimits): rea
     for (const limit of rates) {
       const neededH = hoursWithin(limit, path);
       if (neededH === 0 || tookH * slack >= neededH) continue;
-      const rateKPerH = tookH === 0 ? Infinity : (neededH * limit.rateKPerH) / tookH;
+      // Two readings of one minute tell no rate: the minute is taken for their time.
+      const saidH = Math.max(tookH, 1 / 60);
+      const rateKPerH = (neededH * limit.rateKPerH) / saidH;
       const before = worst.get(limit.code)?.figures["rateKPerH"] ?? 0;
       if (rateKPerH <= before) continue;
       worst.set(limit.code, {
@@ -95,7 +103,7 @@ function tooFast(readings: readonly KilnReading[], { rates }: FiringLimits): rea
         figures: {
           rateKPerH,
           limitKPerH: limit.rateKPerH,
-          timesLimit: neededH / tookH,
+          timesLimit: neededH / saidH,
           fromC: limit.fromC,
           toC: limit.toC,
         },
