@@ -1,4 +1,4 @@
-import { requirePositive, requireWithin } from "./range.ts";
+import { requireFigures, requirePositive, requireWithin } from "./range.ts";
 
 export type Weighing = { readonly afterS: number; readonly massG: number };
 
@@ -34,6 +34,7 @@ const chiSquare = 3.84;
 export function aitken(
   weighings: readonly [Weighing, Weighing, Weighing],
 ): (Approach & { readonly noise: number }) | null {
+  requireWithin("weighings", weighings.length, { low: 3, high: 3, unit: "" });
   const [a, b, c] = weighings;
   for (const { massG } of weighings) requirePositive("massG", massG, { high: 1e6, unit: "g" });
   const [spaceS, nextS] = [b.afterS - a.afterS, c.afterS - b.afterS];
@@ -111,7 +112,9 @@ export function fitExponential({
 
 /** Seconds from the first weighing to the last. */
 export function spanS(weighings: readonly Weighing[]): number {
-  return (weighings.at(-1)?.afterS ?? 0) - (weighings[0]?.afterS ?? 0);
+  const [firstS, lastS] = [weighings[0]?.afterS ?? 0, weighings.at(-1)?.afterS ?? 0];
+  requireFigures({ firstS, lastS });
+  return lastS - firstS;
 }
 
 /** Straight line of mass against e^(−t/τ); `spread` is the variance of its dry mass for a balance of 1 g. */

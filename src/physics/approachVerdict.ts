@@ -1,6 +1,6 @@
 import type { Approach, DryInterval, Weighing } from "./approachFit.ts";
 import { aitken, fitExponential, leastSpanS, spanS } from "./approachFit.ts";
-import { requirePositive, requireWithin } from "./range.ts";
+import { requireEveryFigure, requirePositive, requireWithin } from "./range.ts";
 import type { ShareEvidence } from "./shareEvidence.ts";
 import { evidenceWeights, shareWithin } from "./shareEvidence.ts";
 
@@ -146,6 +146,7 @@ export function approachEvidence(
   requireWithin("afterS", afterS, { low: 0, high: 1e10, unit: "s" });
   requirePositive("balanceG", balanceG, { high: 1e4, unit: "g" });
   requirePositive("waterG", waterG, { high: 1e5, unit: "g" });
+  requireEveryFigure("verdict", verdict);
   requireWithin("highG", verdict.highG, { low: verdict.lowG, high: 1e6, unit: "g" });
   const below = (verdict.highG - verdict.lowG) / waterG;
   return {

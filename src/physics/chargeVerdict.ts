@@ -30,7 +30,7 @@ export type ChargeJudged =
 
 /** A whole interval inside is a pass, a whole interval outside a fail, anything else wants an assay. */
 export function judgeShare(share: ShareSeen, { min = 0, max = 1 }: CompositionLimit): Verdict {
-  for (const [name, end] of Object.entries({ low: share.low, high: share.high, min, max }))
+  for (const [name, end] of Object.entries({ ...share, min, max }))
     requireWithin(name, end, { low: -1e-6, high: 1 + 1e-6, unit: "(a fraction, not percent)" });
   // A share that is right to the last digit of a sum is on its limit, not over it.
   const slack = 1e-9;

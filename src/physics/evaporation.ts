@@ -1,5 +1,5 @@
 import { humidityRatio, saturationPressurePa, vapourPressurePa } from "./air.ts";
-import { requirePositive, requireWithin } from "./range.ts";
+import { requireAirPressure, requirePositive, requireWithin } from "./range.ts";
 import { latentHeatJKg, moistAirDensityKgM3 } from "./transport.ts";
 
 /** Room air over an open bucket: °C, fraction, Pa; and the slurry's surface, °C. */
@@ -99,7 +99,8 @@ function medianOf(values: readonly number[]): number {
   return sorted.length % 2 === 1 ? upper : ((sorted[half - 1] ?? upper) + upper) / 2;
 }
 
-function requireOver({ airC, surfaceC }: OverBucket): void {
+function requireOver({ airC, surfaceC, pressurePa }: OverBucket): void {
+  requireAirPressure(pressurePa);
   requireWithin("airC", airC, { low: 0, high: 60, unit: "°C" });
   requireWithin("surfaceC", surfaceC, { low: 0, high: 60, unit: "°C" });
 }

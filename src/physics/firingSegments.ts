@@ -1,4 +1,4 @@
-import { requireWithin } from "./range.ts";
+import { requireWhole, requireWithin } from "./range.ts";
 
 /** Why a slope is no steeper, a hold no shorter or a step asked for. */
 export type ReasonCode =
@@ -111,7 +111,8 @@ function minutesOf(segment: Segment, fromC: number): number {
 /** Refuses a curve that does not go on in time, or leaves the temperatures of a kiln. */
 export function requireCurve(curve: readonly Stretch[]): void {
   let atMin = 0;
-  for (const { startMin, endMin, fromC, toC } of curve) {
+  for (const { segment, startMin, endMin, fromC, toC } of curve) {
+    requireWhole("segment", segment, { low: 0, high: 1e6 });
     requireWithin("startMin", startMin, { low: atMin, high: 1e9, unit: "min, rising" });
     requireWithin("endMin", endMin, { low: startMin, high: 1e9, unit: "min, rising" });
     requireWithin("fromC", fromC, { low: -273, high: 4000, unit: "°C" });

@@ -105,7 +105,10 @@ export function crossHeld(
   }
   const low = a * before[1] + b * before[0];
   const share = requireNumber("crossing", (c - low) / (a * after[1] + b * after[0] - low));
-  return [before[0] + share * (after[0] - before[0]), before[1] + share * (after[1] - before[1])];
+  return [
+    requireNumber("°C", before[0] + share * (after[0] - before[0])),
+    requireNumber("heat held", before[1] + share * (after[1] - before[1])),
+  ];
 }
 
 function between(

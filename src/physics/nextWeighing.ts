@@ -56,6 +56,11 @@ export function nextWeighing({
   requirePositive("balanceShare", balanceShare, { high: 10, unit: "(of the water)" });
   requireWithin("fractionSd", fractionSd, { low: 0, high: 1, unit: "" });
   requireBelief(belief);
+  requireWithin("belief's points", belief.at.length, {
+    low: curves.lnFactors.length,
+    high: curves.lnFactors.length,
+    unit: "(the curves' own)",
+  });
   requireWithin("nowS", nowS, { low: 0, high: 1e10, unit: "s" });
   for (const afterS of curves.timesS) requireWithin("timesS", afterS, { low: 0, high: 1e10, unit: "s" });
   const chances = curves.timesS

@@ -54,3 +54,10 @@ export function requireWhole(
 export function requireMoment(name: string, atMs: number): void {
   requireWithin(name, atMs, { low: 0, high: 16_725_225_600_000, unit: "ms since 1970" });
 }
+
+/** Throws a RangeError unless every figure in the value, however deep, is one that sums can bear, ± 1e15. */
+export function requireEveryFigure(name: string, value: unknown): void {
+  if (typeof value === "number") requireFigures({ [name]: value });
+  if (typeof value !== "object" || value === null) return;
+  for (const [key, inner] of Object.entries(value)) requireEveryFigure(`${name}.${key}`, inner);
+}

@@ -1,7 +1,7 @@
 import type { FiringLimits, RateLimit } from "./firingLimits.ts";
 import { speaksOn } from "./firingRamps.ts";
 import type { ReasonCode, Segment } from "./firingSegments.ts";
-import { requireMoment, requireWithin } from "./range.ts";
+import { requireEveryFigure, requireMoment, requireWhole, requireWithin } from "./range.ts";
 import type { KilnReading, Ticked } from "./runPosition.ts";
 
 export type RunFinding = {
@@ -35,11 +35,17 @@ type Watched = {
  */
 export function runFindings(run: Watched): readonly RunFinding[] {
   const { limits, readings } = run;
+  requireEveryFigure("limits", limits);
+  for (const { rateKPerH } of limits.rates)
+    requireWithin("rateKPerH", rateKPerH, { low: 1e-3, high: 1e15, unit: "K/h" });
   for (const { at, kilnC } of [...readings, run.start]) {
     requireMoment("at of a reading", at);
     requireWithin("kilnC", kilnC, { low: -273, high: 4000, unit: "°C" });
   }
-  for (const { at } of run.ticked) requireMoment("at of a tick", at);
+  for (const { at, segment } of run.ticked) {
+    requireMoment("at of a tick", at);
+    requireWhole("segment", segment, { low: 0, high: 1e6 });
+  }
   const loaded = sinceLoaded(run);
   const counted = loaded === null ? [] : [loaded.start, ...loaded.readings];
   return [

@@ -100,6 +100,7 @@ export function judgeSurface(air: MovingAir, reading: SurfaceReading, coat: Inde
   requireWithin("surfaceC", reading.surfaceC, { low: -40, high: 90, unit: "°C" });
   if (reading.method === "difference")
     requireWithin("drySurfaceC", reading.drySurfaceC, { low: -40, high: 90, unit: "°C" });
+  requireFraction("rh", air.rh);
   if (air.rh > tooDampRh) return { kind: "refused", code: "air-too-damp", rh: air.rh, mostRh: tooDampRh };
   const dropK = evaporativeDropK(air);
   const byRhK = Math.abs(dropK - evaporativeDropK({ ...air, rh: Math.max(0, air.rh - roomRh) }));

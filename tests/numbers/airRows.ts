@@ -73,6 +73,10 @@ export const airRows: Rows = {
     requireWithin: row(range.requireWithin, ["x", 1, { low: 0, high: 2, unit: "m" }]),
     requireFraction: row(range.requireFraction, ["rh", 0.5]),
     requireAirPressure: row(range.requireAirPressure, [101_325]),
+    requireFigures: row(range.requireFigures, [{ x: 1 }]),
+    requireEveryFigure: row(range.requireEveryFigure, ["x", { y: [1] }]),
+    requireWhole: row(range.requireWhole, ["x", 1, { low: 0, high: 2 }]),
+    requireMoment: row(range.requireMoment, ["atMs", nowMs]),
     requirePositive: row(range.requirePositive, ["x", 1, { high: 2, unit: "m" }]),
   },
   readings: {

@@ -74,17 +74,12 @@ export const beliefRows: Rows = {
       },
     ),
     sharesAt: row(factorCurves.sharesAt, [curves, 7200], {
-      unread: [...curves.lnFactors.keys()].flatMap((i) => [
-        `0.lnFactors.${i}`,
-        `0.logPrior.${i}`,
-        `0.shares.0.${i}`,
-        `0.shares.1.${i}`,
-        "0.timesS.0",
-      ]),
+      unread: ["0.lnFactors", "0.logPrior", "0.shares.0", "0.timesS.0"],
     }),
   },
   gridBelief: {
     beliefOf: row(gridBelief.beliefOf, [at, [-2, -0.5, 0, -0.5, -2]]),
+    requireBelief: row(gridBelief.requireBelief, [belief]),
     momentsOf: row(gridBelief.momentsOf, [belief]),
     shareBelow: row(gridBelief.shareBelow, [belief, 0.2]),
     quantileOf: row(gridBelief.quantileOf, [belief, 0.5]),
@@ -100,12 +95,14 @@ export const beliefRows: Rows = {
     ]),
   },
   nextWeighing: {
-    nextWeighing: row(nextWeighing.nextWeighing, [
-      { curves, belief, nowS: 1800, balanceShare: 0.02, fractionSd: 0.07 },
-    ]),
+    nextWeighing: row(
+      nextWeighing.nextWeighing,
+      [{ curves, belief, nowS: 1800, balanceShare: 0.02, fractionSd: 0.07 }],
+      { unread: ["0.curves.lnFactors", "0.curves.logPrior"] },
+    ),
   },
   normal: {
-    logDensity: row(normal.logDensity, [0.5]),
+    logDensity: row(normal.logDensity, [0.5], { mayBeEndless: true }),
     logBelow: row(normal.logBelow, [0.5], { mayBeEndless: true }),
     logBetween: row(normal.logBetween, [-0.5, 0.5], { mayBeEndless: true }),
   },
@@ -115,6 +112,8 @@ export const beliefRows: Rows = {
   },
   waterPosterior: {
     waterPosterior: row(waterPosterior.waterPosterior, [{ curves, evidence, nowS: 7200, readyShare: 0.03 }]),
-    beliefAfter: row(waterPosterior.beliefAfter, [curves, evidence]),
+    beliefAfter: row(waterPosterior.beliefAfter, [curves, evidence], {
+      unread: ["0.timesS.1", "0.shares.1"],
+    }),
   },
 };

@@ -47,6 +47,9 @@ const reading = { method: "absolute", surfaceC: 19, sensorK: 0.5 } as const;
 export const dryingRows: Rows = {
   approachFit: {
     aitken: row(approachFit.aitken, [three]),
+    spanS: row(approachFit.spanS, [three], {
+      unread: ["0.0.massG", "0.1.afterS", "0.1.massG", "0.2.massG"],
+    }),
     fitExponential: row(approachFit.fitExponential, [{ weighings: three, balanceG: 0.1 }]),
   },
   approachVerdict: {
@@ -65,7 +68,7 @@ export const dryingRows: Rows = {
   },
   coat: {
     requireCoat: row(coat.requireCoat, [backup]),
-    readyWaterKgM2: row(coat.readyWaterKgM2, [backup]),
+    readyWaterKgM2: row(coat.readyWaterKgM2, [backup], { unread: ["0.waterKgM2", "0.depthM"] }),
     dryFractionOf: row(coat.dryFractionOf, [{ waterKgM2: 0.05, criticalKgM2: 0.12 }]),
     coatDepthM: row(coat.coatDepthM, [{ coatMm: 1, beneathMm: 4 }]),
     carryOver: row(coat.carryOver, [{ leftKgM2: 0.05, newKgM2: 0.2, criticalShare: 0.6 }]),
@@ -100,11 +103,12 @@ export const dryingRows: Rows = {
     waterAfterStep: row(
       dryStep.waterAfterStep,
       [step, { coat: backup, waterKgM2: 0.1, resistanceFactor: 1.2 }],
-      { unread: ["0.settlingKgM2S", "0.parts.wetSurfaceC"] },
+      { unread: ["0.settlingKgM2S", "0.parts.wetSurfaceC", "1.coat.waterKgM2"] },
     ),
   },
   film: {
     resistances: row(film.resistances, [placed]),
+    requireResistances: row(film.requireResistances, [parts], { unread: ["0.wetSurfaceC"] }),
     meanResistances: row(film.meanResistances, [
       [
         { parts, weight: 1 },
@@ -168,6 +172,7 @@ export const dryingRows: Rows = {
     ]),
   },
   surfaceEvidence: {
+    requireIndexed: row(surfaceEvidence.requireIndexed, [indexed]),
     indexedCoat: row(surfaceEvidence.indexedCoat, [backup, 300]),
     judgeSurface: row(surfaceEvidence.judgeSurface, [moving, reading, indexed]),
     indexAtShare: row(surfaceEvidence.indexAtShare, [moving, 0.2, indexed]),

@@ -81,6 +81,7 @@ export const firingRows: Rows = {
     burnAir: row(burnAir.burnAir, [{ pattern, burnS: 3600, volumeL: 90 }], {
       unread: ["drainC", "burnFromC", "burnToC", "finishC", "finishMin"].map((key) => `0.pattern.${key}`),
     }),
+    requireBurning: row(burnAir.requireBurning, [pattern]),
     burnRateKPerH: row(burnAir.burnRateKPerH, [{ pattern, volumeL: 90 }], {
       unread: ["drainC", "airKgKg", "finishC", "finishMin"].map((key) => `0.pattern.${key}`),
       mayBeEndless: true,
@@ -125,6 +126,7 @@ export const firingRows: Rows = {
   },
   firingSegments: {
     scheduleCurve: row(firingSegments.scheduleCurve, [segments, 20], { unread: held }),
+    requireCurve: row(firingSegments.requireCurve, [curve]),
     plannedC: row(firingSegments.plannedC, [curve, { minute: 400, startC: 20 }]),
     secondsUp: row(firingSegments.secondsUp, [curve, { fromC: 300, toC: 900 }]),
   },

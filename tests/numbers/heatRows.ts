@@ -123,6 +123,7 @@ export const heatRows: Rows = {
         cells: 6,
       },
     ]),
+    requireBed: row(heat.requireBed, [heat.looseSand]),
     requireWall: row(heat.requireWall, [8]),
     rampLimitKPerH: row(heat.rampLimitKPerH, [
       { wallMm: 8, diffusivityM2S: 4e-7, modulusGPa: 3, expansionPerK: 1e-6, poisson: 0.2, strengthMPa: 0.5 },
@@ -166,10 +167,14 @@ export const heatRows: Rows = {
     ),
   },
   heatProperty: {
+    requireProperty: row(heatProperty.requireProperty, ["k", table, { low: 0, high: 2, unit: "W/(m·K)" }]),
+    requireHeld: row(heatProperty.requireHeld, [held]),
     propertyAt: row(heatProperty.propertyAt, [table, 300], { unread: ["0.2.0", "0.2.1"] }),
     propertyBetween: row(heatProperty.propertyBetween, [table, { fromC: 100, toC: 900 }]),
     heldAt: row(heatProperty.heldAt, [held, 850]),
-    crossHeld: row(heatProperty.crossHeld, [held, { a: 1, b: 100, c: 100_000 }]),
+    crossHeld: row(heatProperty.crossHeld, [held, { a: 1, b: 100, c: 100_000 }], {
+      unread: ["0.0.0", "0.0.1", "0.3.0", "0.3.1"],
+    }),
   },
   heatSolver: {
     startConduction: row(heatSolver.startConduction, [solid], { read: march }),

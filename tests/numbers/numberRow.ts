@@ -3,7 +3,7 @@ import fc from "fast-check";
 /**
  * One function of the sums with one call that makes sense. `read` takes what cannot be looked through from outside:
  * what a function gives that must be called with figures of its own. `unread`: figures of the call, by their place in
- * it, that this call has no use for, so that no word is owed when they are no numbers.
+ * it (a whole part of it where that is named), that this call has no use for, so that no word is owed when they are no numbers.
  */
 export type NumberRow = {
   readonly call: (args: readonly unknown[]) => unknown;

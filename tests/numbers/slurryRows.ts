@@ -90,6 +90,7 @@ export const slurryRows: Rows = {
     chartSegments: row(controlChart.chartSegments, [values, { restartedBefore: [5], correctedBefore: [3] }]),
   },
   controlRules: {
+    requireIndexes: row(controlRules.requireIndexes, ["correctedBefore", [3]]),
     runSignals: row(controlRules.runSignals, [{ values, centre: 20, sigma: 1, correctedBefore: [4] }]),
   },
   correctionAdvice: {
