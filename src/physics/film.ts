@@ -93,6 +93,16 @@ export function requireResistances({
   pocketSM,
   layerSM2,
 }: Omit<Resistances, "wetSurfaceC">): void {
+  // In the hot loop of every coat: one look, and words only where it fails.
+  if (
+    surfaceSM >= 1e-12 &&
+    surfaceSM <= 1e9 &&
+    pocketSM >= 0 &&
+    pocketSM <= 1e9 &&
+    layerSM2 >= 0 &&
+    layerSM2 <= 1e12
+  )
+    return;
   requirePositive("surfaceSM", surfaceSM, { high: 1e9, unit: "s/m" });
   requireWithin("pocketSM", pocketSM, { low: 0, high: 1e9, unit: "s/m" });
   requireWithin("layerSM2", layerSM2, { low: 0, high: 1e12, unit: "s/m²" });

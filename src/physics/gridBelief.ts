@@ -5,21 +5,27 @@ export type GridBelief = { readonly at: readonly number[]; readonly mass: readon
 
 /** Refuses a grid without two rising points, evenly spaced, or with as many values as it has not. */
 function requireGrid(at: readonly number[], values: number): void {
-  requireWithin("grid points", at.length, { low: 2, high: 1e6, unit: "" });
-  requireWithin("values on the grid", values, { low: at.length, high: at.length, unit: "" });
-  const step = (at[1] ?? NaN) - (at[0] ?? NaN);
-  requirePositive("grid step", step, { high: 1e12, unit: "" });
-  for (const [i, x] of at.entries()) {
-    const even = (at[0] ?? 0) + i * step;
+  const start = at[0] ?? NaN;
+  const step = (at[1] ?? NaN) - start;
+  if (!(at.length >= 2 && values === at.length && step >= 1e-12 && step <= 1e12)) {
+    requireWithin("grid points", at.length, { low: 2, high: 1e6, unit: "" });
+    requireWithin("values on the grid", values, { low: at.length, high: at.length, unit: "" });
+    requirePositive("grid step", step, { high: 1e12, unit: "" });
+  }
+  for (let i = 0; i < at.length; i++) {
+    const even = start + i * step;
     const slack = 1e-6 * step + 1e-9 * Math.abs(even);
-    requireWithin("grid point", x, { low: even - slack, high: even + slack, unit: "(even steps)" });
+    const x = at[i] ?? NaN;
+    if (!(Math.abs(x - even) <= slack))
+      requireWithin("grid point", x, { low: even - slack, high: even + slack, unit: "(even steps)" });
   }
 }
 
 /** Refuses a belief that is none: see `requireGrid`; every share 0–1. */
 export function requireBelief({ at, mass }: GridBelief): void {
   requireGrid(at, mass.length);
-  for (const part of mass) requireWithin("mass", part, { low: 0, high: 1, unit: "" });
+  for (const part of mass)
+    if (!(part >= 0 && part <= 1)) requireWithin("mass", part, { low: 0, high: 1, unit: "" });
 }
 
 /** Belief from logarithms of its height, up to a constant. Refuses heights that rule out every point. */
