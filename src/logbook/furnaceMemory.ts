@@ -12,6 +12,7 @@ import type { Melt } from "./fireStates.ts";
 import { ownAlloy, ownMeltHeat } from "./ownAlloy.ts";
 import type { Shop } from "./piece.ts";
 import type { Furnace } from "./shopThings.ts";
+import { ranges, within } from "./ranges.ts";
 
 /** Charge and scrap lie at about the heat of the room (judgement: 20 °C more or less is 2 % of a bronze's heat). */
 const roomC = 20;
@@ -79,7 +80,7 @@ export function lossMemory({
 }
 
 export const chargedKg = ({ plan }: Pick<Melt, "plan">): number =>
-  plan.items.reduce((sum, { massKg }) => sum + massKg, 0);
+  plan.items.reduce((sum, { massKg }) => sum + (within(ranges.chargeKg, massKg) ? massKg : 0), 0);
 
 export type PowerKnown = {
   readonly lowW: number;
