@@ -39,9 +39,16 @@ export function bucketAim(bucket: Bucket, shop: Pick<Shop, "cups">): BucketAim {
   const { targets } = bucket;
   const flour = targets.flourId === undefined ? null : flourOf(targets.flourId);
   const sol = binderOf("sol-30");
-  const flourGCm3 = aim(heard(ranges.flourGCm3, targets.flourGCm3), "own") ?? aim(flour?.densityGCm3.value, "starting");
-  const solGCm3 = aim(heard(ranges.densityGCm3, targets.solGCm3), "own") ?? { value: sol?.densityGCm3.value ?? 1.2, basis: "starting" };
-  const solSilica = aim(heard(ranges.silica, targets.solSilica), "own") ?? { value: sol?.silica.value ?? 0.3, basis: "starting" };
+  const flourGCm3 =
+    aim(heard(ranges.flourGCm3, targets.flourGCm3), "own") ?? aim(flour?.densityGCm3.value, "starting");
+  const solGCm3 = aim(heard(ranges.densityGCm3, targets.solGCm3), "own") ?? {
+    value: sol?.densityGCm3.value ?? 1.2,
+    basis: "starting",
+  };
+  const solSilica = aim(heard(ranges.silica, targets.solSilica), "own") ?? {
+    value: sol?.silica.value ?? 0.3,
+    basis: "starting",
+  };
   const ratio = aim(heard(ranges.ratio, targets.ratio), "own");
   const family = flour?.family ?? ((flourGCm3?.value ?? 0) >= heavyGCm3 ? "heavy" : "light");
   const { lowS, highS } = targets;

@@ -56,6 +56,9 @@ export function furnaceMemory({
   return learnFurnace(seen);
 }
 
+/** Metal that went into one melt, or came out, kg. */
+const meltKg = { low: 1e-6, high: 100_000 } as const;
+
 /** The shop's own melt loss of a family, from its newest melts that were weighed out. */
 export function lossMemory({
   family,
@@ -74,7 +77,7 @@ export function lossMemory({
       inKg: chargedKg(melt),
       outKg: ended.pouredKg + ended.piggedKg,
     }))
-    .filter(({ inKg, outKg }) => inKg > 0 && outKg > 0)
+    .filter(({ inKg, outKg }) => within(meltKg, inKg) && within(meltKg, outKg))
     .sort((a, b) => b.at - a.at);
   return learnLoss(weighed.slice(0, lossMelts));
 }

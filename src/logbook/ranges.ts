@@ -21,10 +21,6 @@ export const ranges = {
   coatNumber: { low: 1, high: 99 },
   step: { low: 0, high: 98 },
   kilnC: { low: -30, high: 1500 },
-  /** What the sums take of a kiln's reading or plan; a form takes `kilnC`. The same for a slope, and for minutes. */
-  kilnHeardC: { low: -40, high: 1700 },
-  rateHeardKPerH: { low: 0.001, high: 100_000 },
-  minutesHeard: { low: 0, high: 100_000 },
   peakC: { low: 100, high: 1600 },
   holdMin: { low: 0, high: 10_080 },
   shellC: { low: -30, high: 1400 },

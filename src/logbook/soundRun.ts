@@ -13,23 +13,23 @@ export function soundRun(run: Run): Run {
   const { plan, startedC, readings } = run;
   return {
     ...run,
-    plan: { ...plan, startC: within(ranges.kilnHeardC, plan.startC) ? plan.startC : roomC },
-    startedC: within(ranges.kilnHeardC, startedC) ? startedC : null,
+    plan: { ...plan, startC: within(ranges.kilnC, plan.startC) ? plan.startC : roomC },
+    startedC: within(ranges.kilnC, startedC) ? startedC : null,
     readings: readings.every(isHeard) ? readings : readings.filter(isHeard),
     segments: run.segments.every(isSound) ? run.segments : run.segments.map(soundSegment),
   };
 }
 
-const isHeard = ({ kilnC }: { readonly kilnC: number }): boolean => within(ranges.kilnHeardC, kilnC);
+const isHeard = ({ kilnC }: { readonly kilnC: number }): boolean => within(ranges.kilnC, kilnC);
 
 function isSound(part: RunSegment): boolean {
   switch (part.kind) {
     case "ramp":
-      return within(ranges.kilnHeardC, part.toC) && within(ranges.rateHeardKPerH, part.rateKPerH);
+      return within(ranges.kilnC, part.toC) && within(ranges.rateKPerH, part.rateKPerH);
     case "hold":
-      return within(ranges.kilnHeardC, part.atC) && within(ranges.minutesHeard, part.minutes);
+      return within(ranges.kilnC, part.atC) && within(ranges.segmentMin, part.minutes);
     case "instruction":
-      return part.minutes === undefined || within(ranges.minutesHeard, part.minutes);
+      return part.minutes === undefined || within(ranges.segmentMin, part.minutes);
   }
 }
 

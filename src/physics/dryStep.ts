@@ -12,6 +12,12 @@ import { requirePositive, requireWithin } from "./range.ts";
  */
 export const tooDampRh = 0.8;
 
+/**
+ * Below this a wet surface counts as freezing, °C: frost breaks a silica sol, and what froze wet has no strength. A
+ * kelvin above 0 °C for the error of the room's sensors. Common practice, no source.
+ */
+export const frostC = 1;
+
 /** In too damp air the last tenth of the critical water stays; an estimate from the same Kelvin radii. */
 const heldShare = 0.1;
 
@@ -32,7 +38,7 @@ export type DryStep = {
   readonly deficitKgM3: number;
   readonly settlingKgM2S: number;
   readonly parts: Resistances;
-  readonly says: "drying" | "air-too-damp" | "condensing";
+  readonly says: "drying" | "air-too-damp" | "condensing" | "frost";
 };
 
 /** Reads one stretch of air; refuses a negative duration and air out of range. */
@@ -49,12 +55,21 @@ export function dryStep(interval: DryingInterval, whole: { filmWM2K: number; poc
   const settlingKgM2S = surfaceC === undefined ? 0 : Math.max(0, condensationKgM2S({ ...air, surfaceC }));
   // On a surface under the dew point nothing dries, whatever the room's deficit.
   const deficitKgM3 = settlingKgM2S > 0 ? 0 : saturationDeficitGM3(air) / 1000;
+  const parts = resistances(air);
+  const coldestC = Math.min(parts.wetSurfaceC, surfaceC ?? Infinity);
   return {
     durationS: interval.durationS,
     deficitKgM3,
     settlingKgM2S,
-    parts: resistances(air),
-    says: deficitKgM3 <= 0 ? "condensing" : air.rh > tooDampRh ? "air-too-damp" : "drying",
+    parts,
+    says:
+      coldestC < frostC
+        ? "frost"
+        : deficitKgM3 <= 0
+          ? "condensing"
+          : air.rh > tooDampRh
+            ? "air-too-damp"
+            : "drying",
   };
 }
 
@@ -64,7 +79,8 @@ export function waterAfterStep(
   { coat, waterKgM2, resistanceFactor }: { coat: Coat; waterKgM2: number; resistanceFactor: number },
 ): number {
   requireWithin("waterKgM2", waterKgM2, { low: 0, high: 1e15, unit: "kg/m²" });
-  if (step.says === "condensing") return waterKgM2 + step.settlingKgM2S * step.durationS;
+  // Frozen or not, on a surface under the dew point water settles.
+  if (step.deficitKgM3 <= 0) return waterKgM2 + step.settlingKgM2S * step.durationS;
   const held = Math.max(readyWaterKgM2(coat), heldShare * coat.criticalKgM2);
   requirePositive("resistanceFactor", resistanceFactor, { high: 1e6, unit: "" });
   const dose = (step.deficitKgM3 * step.durationS) / resistanceFactor;

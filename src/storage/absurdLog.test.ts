@@ -35,7 +35,9 @@ const known = <T>(value: T | null): readonly T[] => (value === null ? [] : [valu
 /** All that screens ask of a log. */
 function allThatIsAsked(entries: readonly Entry[]): unknown {
   const around = surroundingsOf(entries);
-  const pieces = idsOf(entries, "piece").flatMap((id) => known(foldPiece(id, entriesOf(entries, "piece", id))));
+  const pieces = idsOf(entries, "piece").flatMap((id) =>
+    known(foldPiece(id, entriesOf(entries, "piece", id))),
+  );
   const runs = idsOf(entries, "run").flatMap((id) => known(foldRun(id, entriesOf(entries, "run", id))));
   const melts = idsOf(entries, "melt").flatMap((id) => known(foldMelt(id, entriesOf(entries, "melt", id))));
   const pours = idsOf(entries, "pour").flatMap((id) => known(foldPour(id, entriesOf(entries, "pour", id))));
@@ -97,7 +99,11 @@ test("no figure the reading schema lets in makes a screen throw or show a number
           const [fault] = faultsOf(allThatIsAsked(written.with(i, altered)), true);
           if (fault !== undefined) faults.push(`${entry.type} ${place} = ${figure}: ${fault}`);
         } catch (error) {
-          const where = (error as Error).stack?.split("\n").slice(1, 6).map((l) => /(\w+\.ts):(\d+)/.exec(l)?.[0]).join(" < ");
+          const where = (error as Error).stack
+            ?.split("\n")
+            .slice(1, 6)
+            .map((l) => /(\w+\.ts):(\d+)/.exec(l)?.[0])
+            .join(" < ");
           faults.push(`${entry.type} ${place} = ${figure}: ${String(error)} @ ${where}`);
         }
       }
