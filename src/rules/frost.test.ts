@@ -19,7 +19,7 @@ const said = (piece: GivenPiece, hours: number) =>
   }));
 
 test("a wet surface below 1 °C holds the piece, and gives no ready time", () => {
-  const cold = coatIn(3);
+  const cold = coatIn(2);
   const [found] = said(cold, 0.5);
   expect(found).toMatchObject({ variant: "froze", level: "hold" });
   expect(found?.surfaceC).toBeLessThan(1);
@@ -29,14 +29,14 @@ test("a wet surface below 1 °C holds the piece, and gives no ready time", () =>
 });
 
 test("a kelvin or two warmer the wet surface stays above it, and nothing is said", () => {
-  const cool = coatIn(5);
+  const cool = coatIn(4);
   expect(said(cool, 0.5)).toEqual([]);
   expect(cool.standing(0.5).outer?.reason).not.toBe("frost");
   expect(cool.standing(0.5).outer?.readyAt.likely).not.toBeNull();
 });
 
 test("what froze is not ready when the room is warm again", () => {
-  const piece = coatIn(3);
+  const piece = coatIn(2);
   piece.air(1, { airC: 22, rh: 0.45 });
   piece.air(30, { airC: 22, rh: 0.45 });
   expect(piece.standing(30).outer?.readyAt.likely).toBeNull();
@@ -53,7 +53,7 @@ test("frost after the coat was dry is no harm", () => {
 });
 
 test("fired, it stays to be watched; poured, a note", () => {
-  const piece = coatIn(3);
+  const piece = coatIn(2);
   piece.log(40, "shell-fired", { peakC: 870, holdMin: 60 });
   expect(said(piece, 41)).toMatchObject([{ level: "watch" }]);
   piece.log(42, "metal-poured", { metalC: 1150, shellC: 540, massKg: 3, outOfKilnMin: 3 });
@@ -63,7 +63,7 @@ test("fired, it stays to be watched; poured, a note", () => {
 test("a night that will freeze it, as the last one would have, is watched before it comes", () => {
   const piece = givenPiece(knownPlan);
   // Yesterday: 8 °C at noon, −3 °C at night; dipped in a still, damp room at 8 °C.
-  for (let h = -26; h <= 0; h++) piece.air(h, { airC: h > -18 && h < -6 ? -3 : 8, rh: 0.75 });
+  for (let h = -26; h <= 0; h++) piece.air(h, { airC: h > -23.5 && h < -11 ? -3 : 8, rh: 0.75 });
   piece.coat(0.1);
   const [found] = frost(piece.standing(0.2));
   expect(found).toMatchObject({ variant: "will-freeze", level: "watch" });

@@ -91,8 +91,8 @@ test("no figure the reading schema lets in makes a screen throw or show a number
     const schema = bodySchemas[entry.type];
     for (const place of figuresOf(entry.body)) {
       const put = (figure: number): unknown => changed(entry.body, new Map([[place, () => figure]]));
-      const let_in = tried.filter((figure) => schema.safeParse(put(figure)).success);
-      for (const figure of new Set([let_in[0], let_in.at(-1)])) {
+      const letIn = tried.filter((figure) => schema.safeParse(put(figure)).success);
+      for (const figure of new Set([letIn[0], letIn.at(-1)])) {
         if (figure === undefined) continue;
         const altered = { ...entry, body: put(figure) } as Entry;
         try {
@@ -110,4 +110,4 @@ test("no figure the reading schema lets in makes a screen throw or show a number
     }
   }
   expect(faults).toEqual([]);
-});
+}, 60_000);
