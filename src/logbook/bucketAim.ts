@@ -6,7 +6,8 @@ import { flourOf } from "../trade/flours.ts";
 import type { BucketCup } from "./bucketCups.ts";
 import { bucketCup } from "./bucketCups.ts";
 import type { Bucket, Shop } from "./piece.ts";
-import { within } from "./ranges.ts";
+import type { NumberRange } from "./ranges.ts";
+import { ranges, within } from "./ranges.ts";
 
 /** A figure to aim at and where it comes from. */
 export type Aim = { readonly value: number; readonly basis: "own" | "starting" | "reckoned" };
@@ -38,10 +39,17 @@ export function bucketAim(bucket: Bucket, shop: Pick<Shop, "cups">): BucketAim {
   const { targets } = bucket;
   const flour = targets.flourId === undefined ? null : flourOf(targets.flourId);
   const sol = binderOf("sol-30");
-  const flourGCm3 = aim(targets.flourGCm3, "own") ?? aim(flour?.densityGCm3.value, "starting");
-  const solGCm3 = aim(targets.solGCm3, "own") ?? { value: sol?.densityGCm3.value ?? 1.2, basis: "starting" };
-  const solSilica = aim(targets.solSilica, "own") ?? { value: sol?.silica.value ?? 0.3, basis: "starting" };
-  const ratio = aim(targets.ratio, "own");
+  const flourGCm3 =
+    aim(heard(ranges.flourGCm3, targets.flourGCm3), "own") ?? aim(flour?.densityGCm3.value, "starting");
+  const solGCm3 = aim(heard(ranges.densityGCm3, targets.solGCm3), "own") ?? {
+    value: sol?.densityGCm3.value ?? 1.2,
+    basis: "starting",
+  };
+  const solSilica = aim(heard(ranges.silica, targets.solSilica), "own") ?? {
+    value: sol?.silica.value ?? 0.3,
+    basis: "starting",
+  };
+  const ratio = aim(heard(ranges.ratio, targets.ratio), "own");
   const family = flour?.family ?? ((flourGCm3?.value ?? 0) >= heavyGCm3 ? "heavy" : "light");
   const { lowS, highS } = targets;
   return {
@@ -50,7 +58,7 @@ export function bucketAim(bucket: Bucket, shop: Pick<Shop, "cups">): BucketAim {
     solSilica,
     ratio,
     densityGCm3:
-      aim(targets.densityGCm3, "own") ??
+      aim(heard(ranges.densityGCm3, targets.densityGCm3), "own") ??
       aim(reckonedDensity({ flourGCm3, solGCm3, solSilica, ratio }), "reckoned"),
     cup: bucketCup(targets, shop),
     bandS: lowS === undefined || highS === undefined ? null : { lowS, highS },
@@ -60,6 +68,10 @@ export function bucketAim(bucket: Bucket, shop: Pick<Shop, "cups">): BucketAim {
     limits: bucketLimitsFor(family),
   };
 }
+
+/** A target no bucket could have is none. */
+const heard = (range: NumberRange, value: number | undefined): number | undefined =>
+  within(range, value) ? value : undefined;
 
 const aim = (value: number | undefined, basis: Aim["basis"]): Aim | null =>
   value === undefined ? null : { value, basis };

@@ -17,6 +17,7 @@ import {
 import { bucketLedger, type BucketLedger, type DipOut } from "./bucketLedger.ts";
 import { bucketReading, type ReadingStanding } from "./bucketReading.ts";
 import { bucketUpTo } from "./bucketUpTo.ts";
+import { soundBucket } from "./soundBucket.ts";
 import type { Bucket, Shop } from "./piece.ts";
 
 const dayMs = 86_400_000;
@@ -72,7 +73,7 @@ export function bucketStandingOf(
   now: number,
   dips: readonly DipOut[] = [],
 ): BucketStanding {
-  const bucket = bucketUpTo(whole, now);
+  const bucket = soundBucket(bucketUpTo(whole, now));
   const aim = bucketAim(bucket, shop);
   const readings = bucket.readings.map((reading) => bucketReading(reading, { aim, shop }));
   const segments = bucketSegments(bucket, readings);

@@ -138,6 +138,7 @@ export function dryCoat(
     doseNeededGHM3: left === null ? null : supplied + shownDose(left),
     doseSuppliedGHM3: supplied,
     condensed,
+    frozen: track.frozen,
     evidence,
     belief: belief && beliefShown(belief, { band, track, judgedAt, from: startOf(of) }),
     saidAlone: belief === null ? saidAloneOf(of, track.coat) : null,
@@ -265,6 +266,7 @@ function happeningsOf(of: CoatCase): readonly Happening[] {
 function reasonOf({ likely, knowsAir, lastStep }: CoatTrack, { isOuter }: CoatCase): NoReadyReason | null {
   if (likely.readyAt !== null) return null;
   if (!knowsAir || (isOuter && lastStep === null)) return "no-readings";
+  if (likely.isFrozen) return "frost";
   if (lastStep !== null && lastStep.says !== "drying") return lastStep.says;
   return isOuter ? "beyond-forecast" : null;
 }

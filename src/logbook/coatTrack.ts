@@ -8,7 +8,7 @@ import type { Stay } from "./hanging.ts";
 import { walkAir } from "./hanging.ts";
 
 /** One of the three guesses of a coat's drying. */
-type Lane = { factor: number; waterKgM2: number; readyAt: number | null };
+type Lane = { factor: number; waterKgM2: number; readyAt: number | null; isFrozen: boolean };
 
 /**
  * A coat on its way from dip to dry, as early, likely and late at once: each stretch of air is read once for
@@ -25,6 +25,8 @@ export type CoatTrack = {
   dose: number;
   condensed: boolean;
   lastStep: DryStep | null;
+  /** When the likely guess's wet surface first fell to freezing, and how cold it was then. */
+  frozen: { readonly at: number; readonly surfaceC: number } | null;
   readonly points: { at: number; waterKgM2: number }[];
 };
 
@@ -32,7 +34,12 @@ export type CoatTrack = {
 const mostKgM2 = 5;
 
 export function startTrack(coat: WetCoat, { at, spread }: { at: number; spread: ReadySpread }): CoatTrack {
-  const lane = (factor: number): Lane => ({ factor, waterKgM2: coat.waterKgM2, readyAt: null });
+  const lane = (factor: number): Lane => ({
+    factor,
+    waterKgM2: coat.waterKgM2,
+    readyAt: null,
+    isFrozen: false,
+  });
   return {
     coat,
     early: lane(spread.early),
@@ -43,6 +50,7 @@ export function startTrack(coat: WetCoat, { at, spread }: { at: number; spread: 
     dose: 0,
     condensed: false,
     lastStep: null,
+    frozen: null,
     points: [{ at, waterKgM2: coat.waterKgM2 }],
   };
 }
@@ -83,6 +91,13 @@ export function dryTo(
     track.knowsAir = true;
     track.lastStep = step;
     const wasReady = track.likely.readyAt;
+    const surfaceC = step.parts.wetSurfaceC;
+    if (
+      step.says === "frost" &&
+      wasReady === null &&
+      (track.frozen === null || surfaceC < track.frozen.surfaceC)
+    )
+      track.frozen = { at: track.frozen?.at ?? startAt, surfaceC };
     for (const lane of lanes) pass(lane, { coat: track.coat, step, startAt, readyKgM2 });
     if (wasReady === null) {
       const { readyAt } = track.likely;
@@ -125,7 +140,9 @@ function pass(
   const { factor, waterKgM2 } = lane;
   const endKgM2 = waterAfterStep(step, { coat, waterKgM2, resistanceFactor: factor });
   if (endKgM2 > waterKgM2 && endKgM2 > readyKgM2) lane.readyAt = null;
-  if (lane.readyAt === null && endKgM2 <= readyKgM2 && step.says === "drying") {
+  // What froze while wet is spoilt: no later air makes it ready.
+  if (step.says === "frost" && lane.readyAt === null) lane.isFrozen = true;
+  if (lane.readyAt === null && !lane.isFrozen && endKgM2 <= readyKgM2 && step.says === "drying") {
     const dose = doseBetween({ fromKgM2: waterKgM2, toKgM2: readyKgM2 }, coat, step.parts);
     lane.readyAt = startAt + 1000 * Math.min(step.durationS, (factor * dose) / step.deficitKgM3);
   }

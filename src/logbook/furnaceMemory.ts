@@ -12,6 +12,7 @@ import type { Melt } from "./fireStates.ts";
 import { ownAlloy, ownMeltHeat } from "./ownAlloy.ts";
 import type { Shop } from "./piece.ts";
 import type { Furnace } from "./shopThings.ts";
+import { ranges, within } from "./ranges.ts";
 
 /** Charge and scrap lie at about the heat of the room (judgement: 20 °C more or less is 2 % of a bronze's heat). */
 const roomC = 20;
@@ -55,6 +56,9 @@ export function furnaceMemory({
   return learnFurnace(seen);
 }
 
+/** Metal that went into one melt, or came out, kg. */
+const meltKg = { low: 1e-6, high: 100_000 } as const;
+
 /** The shop's own melt loss of a family, from its newest melts that were weighed out. */
 export function lossMemory({
   family,
@@ -73,13 +77,13 @@ export function lossMemory({
       inKg: chargedKg(melt),
       outKg: ended.pouredKg + ended.piggedKg,
     }))
-    .filter(({ inKg, outKg }) => inKg > 0 && outKg > 0)
+    .filter(({ inKg, outKg }) => within(meltKg, inKg) && within(meltKg, outKg))
     .sort((a, b) => b.at - a.at);
   return learnLoss(weighed.slice(0, lossMelts));
 }
 
 export const chargedKg = ({ plan }: Pick<Melt, "plan">): number =>
-  plan.items.reduce((sum, { massKg }) => sum + massKg, 0);
+  plan.items.reduce((sum, { massKg }) => sum + (within(ranges.chargeKg, massKg) ? massKg : 0), 0);
 
 export type PowerKnown = {
   readonly lowW: number;

@@ -7,6 +7,7 @@ import type { RunSegment } from "./fireBodies.ts";
 import type { Run } from "./fireStates.ts";
 import { ranges } from "./ranges.ts";
 import { runLimits } from "./runBasis.ts";
+import { soundRun } from "./soundRun.ts";
 
 const instructionCodes: readonly InstructionCode[] = [
   "extraction-on",
@@ -99,8 +100,9 @@ const noLimits: KilnRun["limits"] = {
   loadKg: 0,
 };
 
-/** A started run at `now`, epoch ms; null while it has not been started. After its end it stands as it ended. */
-export function runStanding(run: Run, now: number): RunStanding | null {
+/** A started run at `now`, epoch ms; null while it has not been started. After its end it stands as it ended. What no kiln could have is left out. */
+export function runStanding(told: Run, now: number): RunStanding | null {
+  const run = soundRun(told);
   if (run.startedAt === null) return null;
   const segments = plannedSegments(run.segments);
   const kilnRun: KilnRun = {

@@ -109,12 +109,13 @@ function loadOf({ plan }: Piece, shop: Shop): Load {
   const alloy = plan.alloyId === undefined ? null : ownAlloy(plan.alloyId, shop);
   const headM = within(ranges.headM, plan.headM) ? plan.headM : null;
   const part = plan.part && isPart(plan.part) ? plan.part : null;
+  const told = alloy?.liquidKgM3.value;
+  const densityKgM3 = within(ranges.densityKgM3, told) ? told : undefined;
   const missing = [
-    ...(alloy === null ? (["alloy"] as const) : []),
+    ...(densityKgM3 === undefined ? (["alloy"] as const) : []),
     ...(headM === null ? (["head"] as const) : []),
     ...(part === null ? (["part"] as const) : []),
   ];
-  const densityKgM3 = alloy?.liquidKgM3.value;
   const known = densityKgM3 !== undefined && headM !== null;
   return { missing, part, pressurePa: known ? headPressurePa({ densityKgM3, headM }) : 0 };
 }

@@ -51,7 +51,7 @@ export type CoatBelief = {
   }[];
 };
 
-export type NoReadyReason = "no-readings" | "air-too-damp" | "condensing" | "beyond-forecast";
+export type NoReadyReason = "no-readings" | "air-too-damp" | "condensing" | "frost" | "beyond-forecast";
 
 /** What is known of one coat's drying, up to the next coat or to now. */
 export type CoatDrying = {
@@ -84,6 +84,11 @@ export type CoatDrying = {
   readonly doseNeededGHM3: number | null;
   readonly doseSuppliedGHM3: number;
   readonly condensed: boolean;
+  /**
+   * When the coat's wet surface first fell below 1 °C, where a sol freezes, and its coldest, °C; a time to come is the
+   * room's forecast. Null where it stayed above, or was dry by then.
+   */
+  readonly frozen: { readonly at: number; readonly surfaceC: number } | null;
   /**
    * The newest plain word on this coat. "wet", "steady" and "target" override the sum; "felt" (a hand found it dry)
    * shifts the verdict by one step. Null when only sum and belief speak.

@@ -30,7 +30,9 @@ export function raiseKg({
   if (share >= targetShare) return { kind: "not-needed" };
   const gain = additionShare * recovery;
   const per = gain - targetShare * (1 - additionShare + gain);
-  return per > 0 ? { kind: "add", addKg: (meltKg * (targetShare - share)) / per } : { kind: "cannot-reach" };
+  return per > 1e-9
+    ? { kind: "add", addKg: (meltKg * (targetShare - share)) / per }
+    : { kind: "cannot-reach" };
 }
 
 /** How much cleaner metal brings one element down to its target, kg: M(w − w*)/(w* − wd). Derived here. */
@@ -49,7 +51,8 @@ export function diluteKg({
   for (const [name, value] of Object.entries({ share, targetShare, diluentShare }))
     requireFraction(name, value);
   if (share <= targetShare) return { kind: "not-needed" };
-  return diluentShare < targetShare
+  // A target of next to nothing asks for a mountain of clean metal.
+  return diluentShare < targetShare - 1e-9
     ? { kind: "add", addKg: (meltKg * (share - targetShare)) / (targetShare - diluentShare) }
     : { kind: "cannot-reach" };
 }

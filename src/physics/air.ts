@@ -1,4 +1,4 @@
-import { requireAirPressure, requireFraction, requireWithin } from "./range.ts";
+import { requireAirPressure, requireFigures, requireFraction, requireWithin } from "./range.ts";
 import { risingRoot } from "./root.ts";
 
 /** Triple point of water, °C and Pa: Wexler, J. Res. NBS 80A (1976) 775. Ice and water curves meet here. */
@@ -11,7 +11,11 @@ const vapourGasConstant = 461.5;
 /** Ratio of the molar masses of water and dry air: ASHRAE Fundamentals 2017 ch. 1 eq. 20. */
 const molarRatio = 0.621945;
 
-export const kelvin = (tempC: number): number => tempC + 273.15;
+/** Kelvin, from 0 K to 10 000 °C. */
+export function kelvin(tempC: number): number {
+  requireWithin("tempC", tempC, { low: -273.15, high: 10_000, unit: "°C" });
+  return tempC + 273.15;
+}
 
 /**
  * Saturation vapour pressure, Pa, −100 to 373.9 °C: over water from 0.01 °C up, over ice below.
@@ -40,9 +44,11 @@ export function saturationPressureWaterPa(tempC: number): number {
  *
  * In air above freezing the film counts as liquid even where it is a little below 0 °C: such a film is
  * usually supercooled. In air below freezing it is ice. One branch per air keeps wet-bulb and drying
- * free of jumps. (Just below 0 °C both are legal and differ by up to 0.4 K of wet bulb.)
+ * free of jumps. (Just below 0 °C both are legal and differ by up to 0.4 K of wet bulb.) −100 to 373.9 °C.
  */
 export function wettedPressurePa({ surfaceC, airC }: { surfaceC: number; airC: number }): number {
+  requireWithin("surfaceC", surfaceC, { low: -100, high: 373.9, unit: "°C" });
+  requireWithin("airC", airC, { low: -100, high: 373.9, unit: "°C" });
   return airC < triplePointC ? overIcePa(surfaceC) : overWaterPa(surfaceC);
 }
 
@@ -75,9 +81,12 @@ export function vapourDensityKgM3({ tempC, rh }: { tempC: number; rh: number }):
   return vapourPressurePa({ tempC, rh }) / (vapourGasConstant * kelvin(tempC));
 }
 
-/** Density of vapour at a given vapour pressure, kg/m³ (ideal gas). */
-export const densityOfVapour = ({ tempC, vapourPa }: { tempC: number; vapourPa: number }): number =>
-  vapourPa / (vapourGasConstant * kelvin(tempC));
+/** Density of vapour at a given vapour pressure, kg/m³ (ideal gas); above −273 °C. A difference of pressures gives one of densities. */
+export function densityOfVapour({ tempC, vapourPa }: { tempC: number; vapourPa: number }): number {
+  requireFigures({ vapourPa });
+  requireWithin("tempC", tempC, { low: -273, high: 10_000, unit: "°C" });
+  return vapourPa / (vapourGasConstant * kelvin(tempC));
+}
 
 /** How much water a cubic metre of this air could still take up, g/m³, >= 0: the pull that dries a coat. */
 export function saturationDeficitGM3({ tempC, rh }: { tempC: number; rh: number }): number {

@@ -1,4 +1,4 @@
-import { requirePositive, requireWithin } from "./range.ts";
+import { requireFigures, requirePositive, requireWithin } from "./range.ts";
 
 export type Weighing = { readonly afterS: number; readonly massG: number };
 
@@ -19,23 +19,37 @@ const firstTauS = 300;
 const lastTauS = 36_000;
 const tauRatio = 1.002;
 
+/** Weighings nearer together than this are one, s. */
+export const leastSpanS = 1;
+
 /** 95 % of a chi-square with one degree of freedom. */
 const chiSquare = 3.84;
 
 /**
  * The exponential through three equally spaced weighings (Aitken's delta-squared), or null where the loss does
- * not slow down, so that no exponential passes.
+ * not slow down, so that no exponential passes. Refuses spacings that differ by over a second.
  *
  * `noise` is the error of the dry mass in units of one reading's: 8 is usual, so it wants a good balance.
  */
 export function aitken(
   weighings: readonly [Weighing, Weighing, Weighing],
 ): (Approach & { readonly noise: number }) | null {
+  requireWithin("weighings", weighings.length, { low: 3, high: 3, unit: "" });
   const [a, b, c] = weighings;
+  for (const { massG } of weighings) requirePositive("massG", massG, { high: 1e6, unit: "g" });
+  const [spaceS, nextS] = [b.afterS - a.afterS, c.afterS - b.afterS];
+  requireWithin("afterS of the second − first", spaceS, { low: leastSpanS, high: 1e9, unit: "s" });
+  requireWithin("afterS of the third − second", nextS, {
+    low: spaceS - 1,
+    high: spaceS + 1,
+    unit: "s (equal spacing)",
+  });
   const first = a.massG - b.massG;
   const second = b.massG - c.massG;
   if (!(first > second && second > 0)) return null;
   const bend = first - second;
+  // Two losses alike to the last digits have no bend to read.
+  if (bend < 1e-9 * first) return null;
   const dryG = (a.massG * c.massG - b.massG ** 2) / (a.massG + c.massG - 2 * b.massG);
   // Partial derivatives of the dry mass by each reading; derived here.
   const byA = (second / bend) ** 2;
@@ -44,7 +58,7 @@ export function aitken(
   return {
     dryG,
     amplitudeG: a.massG - dryG,
-    tauS: (b.afterS - a.afterS) / Math.log(first / second),
+    tauS: spaceS / Math.log(first / second),
     misfitG2: 0,
     noise: Math.hypot(byA, byB, byC),
   };
@@ -67,6 +81,14 @@ export function fitExponential({
 }): { readonly best: Approach; readonly interval: DryInterval } {
   requireWithin("weighings", weighings.length, { low: 3, high: 1000, unit: "weighings" });
   requirePositive("balanceG", balanceG, { high: 1e4, unit: "g" });
+  for (const { massG } of weighings) requirePositive("massG", massG, { high: 1e6, unit: "g" });
+  for (const [i, { afterS }] of weighings.entries())
+    requireWithin("afterS", afterS, {
+      low: weighings[i - 1]?.afterS ?? -1e10,
+      high: 1e10,
+      unit: "s, in order of time",
+    });
+  requireWithin("time covered", spanS(weighings), { low: leastSpanS, high: 1e9, unit: "s" });
   const startS = weighings[0]?.afterS ?? 0;
   const baseG = weighings[0]?.massG ?? 0;
   const points = weighings.map(({ afterS, massG }) => ({ t: afterS - startS, y: massG - baseG }));
@@ -86,6 +108,13 @@ export function fitExponential({
       };
   const { dryG, amplitudeG, tauS, misfitG2 } = best;
   return { best: { dryG, amplitudeG, tauS, misfitG2 }, interval };
+}
+
+/** Seconds from the first weighing to the last. */
+export function spanS(weighings: readonly Weighing[]): number {
+  const [firstS, lastS] = [weighings[0]?.afterS ?? 0, weighings.at(-1)?.afterS ?? 0];
+  requireFigures({ firstS, lastS });
+  return lastS - firstS;
 }
 
 /** Straight line of mass against e^(−t/τ); `spread` is the variance of its dry mass for a balance of 1 g. */

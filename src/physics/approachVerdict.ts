@@ -1,6 +1,6 @@
 import type { Approach, DryInterval, Weighing } from "./approachFit.ts";
-import { aitken, fitExponential } from "./approachFit.ts";
-import { requirePositive, requireWithin } from "./range.ts";
+import { aitken, fitExponential, leastSpanS, spanS } from "./approachFit.ts";
+import { requireEveryFigure, requirePositive, requireWithin } from "./range.ts";
 import type { ShareEvidence } from "./shareEvidence.ts";
 import { evidenceWeights, shareWithin } from "./shareEvidence.ts";
 
@@ -81,6 +81,7 @@ export function judgeApproach({
 }): ApproachVerdict {
   requirePositive("startG", startG, { high: 1e6, unit: "g" });
   requirePositive("waterG", waterG, { high: 1e5, unit: "g" });
+  requirePositive("balanceG", balanceG, { high: 1e4, unit: "g" });
   const ordered = weighings.toSorted((a, b) => a.afterS - b.afterS || a.massG - b.massG);
   for (const { afterS, massG } of ordered) {
     requireWithin("afterS", afterS, { low: 0, high: 1e10, unit: "s" });
@@ -91,7 +92,7 @@ export function judgeApproach({
     return { kind: "refused", code: "too-few", weighings: ordered.length, least: leastWeighings };
   const late = ordered.filter(({ massG }) => startG - massG >= goneShareWanted * waterG);
   const [a, b, c] = late;
-  if (a === undefined || b === undefined || c === undefined)
+  if (a === undefined || b === undefined || c === undefined || spanS(late) < leastSpanS)
     return {
       kind: "refused",
       code: "too-early",
@@ -117,7 +118,9 @@ export function judgeApproach({
   if (interval === null || intervalG === null || intervalG > mostG)
     return { kind: "refused", code: "too-vague", intervalG, mostG };
   const without = (part: readonly Weighing[]): number | null =>
-    part.length < leastWeighings ? null : fitExponential({ weighings: part, balanceG }).best.dryG;
+    part.length < leastWeighings || spanS(part) < leastSpanS
+      ? null
+      : fitExponential({ weighings: part, balanceG }).best.dryG;
   const earlierG = without(late.slice(0, -1));
   const laterG = without(late.slice(1));
   const lowG = Math.min(interval.lowG, best.dryG, earlierG ?? best.dryG, laterG ?? best.dryG);
@@ -140,6 +143,11 @@ export function approachEvidence(
   { afterS, balanceG, waterG }: { afterS: number; balanceG: number; waterG: number },
 ): ShareEvidence | null {
   if (verdict.kind === "refused") return null;
+  requireWithin("afterS", afterS, { low: 0, high: 1e10, unit: "s" });
+  requirePositive("balanceG", balanceG, { high: 1e4, unit: "g" });
+  requirePositive("waterG", waterG, { high: 1e5, unit: "g" });
+  requireEveryFigure("verdict", verdict);
+  requireWithin("highG", verdict.highG, { low: verdict.lowG, high: 1e6, unit: "g" });
   const below = (verdict.highG - verdict.lowG) / waterG;
   return {
     source: "approach",

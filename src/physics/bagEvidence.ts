@@ -3,6 +3,7 @@ import { requireFraction, requireWithin } from "./range.ts";
 import type { ShareEvidence } from "./shareEvidence.ts";
 import { evidenceWeights, shareWithin } from "./shareEvidence.ts";
 import type { IndexedCoat } from "./surfaceEvidence.ts";
+import { requireIndexed } from "./surfaceEvidence.ts";
 
 /** Shortest time in the bag, s; common practice, no source. */
 const leastBagS = 20 * 60;
@@ -41,6 +42,8 @@ export function bagEvidence({
   requireFraction("bagRh", bagRh);
   requireFraction("roomRh", roomRh);
   requireWithin("baggedS", baggedS, { low: 0, high: 1e7, unit: "s" });
+  requireWithin("afterS", afterS, { low: 0, high: 1e10, unit: "s" });
+  requireIndexed(coat);
   if (baggedS < leastBagS) return { kind: "refused", code: "too-soon", baggedS, leastS: leastBagS };
   const mostRh = tooDampRh - likeRoomRh;
   if (roomRh > mostRh) return { kind: "refused", code: "air-too-damp", rh: roomRh, mostRh };

@@ -1,6 +1,7 @@
 import type { BucketFacts, BucketLimits } from "./bucketFacts.ts";
 import type { HealthLevel, HealthReason } from "./bucketJudge.ts";
 import { judge } from "./bucketJudge.ts";
+import { requireEveryFigure } from "./range.ts";
 
 /** not-checked: no seconds today, so nobody knows; it yields only to a known reason not to dip. */
 export type BucketHealth = {
@@ -32,6 +33,8 @@ export function checksDue({
   everyDays: Readonly<Record<BucketCheck, number>>;
   polymer: boolean;
 }): readonly BucketCheck[] {
+  requireEveryFigure("daysSince", daysSince);
+  requireEveryFigure("everyDays", everyDays);
   return (Object.keys(everyDays) as BucketCheck[]).filter((check) => {
     if (check === "bacteria" && !polymer) return false;
     const since = daysSince[check] ?? null;

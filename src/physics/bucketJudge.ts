@@ -1,4 +1,5 @@
 import type { BucketFacts, BucketLimits, LimitBand, LimitSpan } from "./bucketFacts.ts";
+import { requireEveryFigure } from "./range.ts";
 
 export type HealthLevel = "watch" | "do-not-dip" | "not-checked";
 
@@ -40,6 +41,8 @@ const outside = (value: number, { low, high }: LimitSpan): boolean =>
 
 /** Every reason against dipping, in no order. */
 export function judge(facts: BucketFacts, limits: BucketLimits): readonly HealthReason[] {
+  requireEveryFigure("facts", facts);
+  requireEveryFigure("limits", limits);
   return [
     ...(facts.checkedToday ? [] : [{ code: "not-checked-today", level: "not-checked", ...nothing } as const]),
     ...temperature(facts, limits),

@@ -1,5 +1,5 @@
 import { requireWithin } from "./range.ts";
-import { requireDensity, silicaGCm3 } from "./sol.ts";
+import { requireDensity, requireWater, silicaGCm3 } from "./sol.ts";
 
 /** What a bucket holds, kg. Kept running, it tells a correction exactly what went missing. */
 export type Composition = {
@@ -8,7 +8,11 @@ export type Composition = {
   readonly waterKg: number;
 };
 
-export const massKg = ({ flourKg, silicaKg, waterKg }: Composition): number => flourKg + silicaKg + waterKg;
+/** All of it, kg. */
+export function massKg(of: Composition): number {
+  requireComposition(of);
+  return of.flourKg + of.silicaKg + of.waterKg;
+}
 
 /** Two lots put together. Nothing is lost; a negative lot is refused. */
 export function mixed(one: Composition, other: Composition): Composition {
@@ -21,8 +25,10 @@ export function mixed(one: Composition, other: Composition): Composition {
   };
 }
 
-/** Sol as silica and water, kg, from its mass fraction of silica. */
+/** Sol as silica and water, kg, from its mass fraction of silica, 0–0.6 (a percentage is refused). */
 export function solAs({ solKg, silica }: { solKg: number; silica: number }): Composition {
+  requireWithin("solKg", solKg, { low: 0, high: 1e6, unit: "kg" });
+  requireWithin("silica", silica, { low: 0, high: 0.6, unit: "(a fraction, not percent)" });
   return { flourKg: 0, silicaKg: solKg * silica, waterKg: solKg * (1 - silica) };
 }
 
@@ -52,6 +58,8 @@ export function volumeOfL(
   { flourGCm3, waterGCm3 = 1 }: { flourGCm3: number; waterGCm3?: number | undefined },
 ): number {
   requireDensity("flourGCm3", flourGCm3);
+  requireWater(waterGCm3);
+  requireComposition({ flourKg, silicaKg, waterKg });
   return flourKg / flourGCm3 + silicaKg / silicaGCm3 + waterKg / waterGCm3;
 }
 

@@ -70,9 +70,23 @@ export function burnAir({
   };
 }
 
+/** Refuses a pattern that is not of this world. */
+export function requireBurning(pattern: BurningPattern): void {
+  requireWithin("massKg", pattern.massKg, { low: 0, high: 1000, unit: "kg (not g)" });
+  requireWithin("heatMJKg", pattern.heatMJKg, { low: 0, high: 60, unit: "MJ/kg" });
+  requireWithin("airKgKg", pattern.airKgKg, { low: 0, high: 35, unit: "kg/kg" });
+  requireWithin("burnFromC", pattern.burnFromC, { low: 20, high: 1500, unit: "°C" });
+  requireWithin("burnToC", pattern.burnToC, { low: pattern.burnFromC, high: 1700, unit: "°C" });
+  requireWithin("drainC", pattern.drainC ?? 20, { low: -40, high: 1500, unit: "°C" });
+  requireWithin("finishC", pattern.finishC, { low: 0, high: 1700, unit: "°C" });
+  requireWithin("finishMin", pattern.finishMin, { low: 0, high: 100_000, unit: "min" });
+}
+
 /** Steepest ramp through the smoke at which the heat release stays within the kiln's size, K/h. */
 export function burnRateKPerH({ pattern, volumeL }: { pattern: BurningPattern; volumeL: number }): number {
+  requireBurning(pattern);
   const heatKJ = pattern.massKg * pattern.heatMJKg * 1000;
-  if (heatKJ === 0) return Infinity;
+  // Next to no heat sets no limit.
+  if (heatKJ < 1e-9) return Infinity;
   return ((pattern.burnToC - pattern.burnFromC) * heatLimitKW(volumeL) * 3600) / heatKJ;
 }

@@ -1,7 +1,7 @@
 import type { GridBelief } from "./gridBelief.ts";
-import { beliefOf, momentsOf, quantileOf } from "./gridBelief.ts";
+import { beliefOf, momentsOf, quantileOf, requireBelief } from "./gridBelief.ts";
 import { logBetween, logDensity, tenthQuantile } from "./normal.ts";
-import { requireFraction, requirePositive } from "./range.ts";
+import { requireFraction, requirePositive, requireWhole, requireWithin } from "./range.ts";
 import { coatVariance, priorVariance } from "./spread.ts";
 
 /**
@@ -53,13 +53,16 @@ const mostFactor = 3;
 /** ln bounds of a pair, in standard units once a factor and a scatter are known. */
 export type LnPair = { readonly low: number; readonly high: number; readonly weight: number };
 
-/** The pair as bounds of ln(t/t̂). Refuses a pair that says nothing, or wet after dry. */
+/** The pair as bounds of ln(t/t̂). Refuses a pair that says nothing, dry at 0 s, or wet after dry. */
 export function lnPair({ predictedS, wetAtS, dryAtS, weight }: DryingPair): LnPair {
   requirePositive("predictedS", predictedS, { high: 1e10, unit: "s" });
   requireFraction("weight", weight);
   if (wetAtS === null && dryAtS === null)
     throw new RangeError("a pair must have wetAtS or dryAtS, found neither");
-  const low = wetAtS === null || wetAtS === 0 ? -Infinity : Math.log(wetAtS / predictedS);
+  if (wetAtS !== null) requireWithin("wetAtS", wetAtS, { low: 0, high: 1e10, unit: "s" });
+  // Nothing is dry at the moment it was dipped.
+  if (dryAtS !== null) requirePositive("dryAtS", dryAtS, { high: 1e10, unit: "s" });
+  const low = wetAtS === null || wetAtS < 1e-12 ? -Infinity : Math.log(wetAtS / predictedS);
   const high = dryAtS === null ? Infinity : Math.log(dryAtS / predictedS);
   if (!(low <= high)) throw new RangeError(`wetAtS must not be after dryAtS ${dryAtS}, found ${wetAtS}`);
   return { low, high, weight };
@@ -67,10 +70,14 @@ export function lnPair({ predictedS, wetAtS, dryAtS, weight }: DryingPair): LnPa
 
 /** Log likelihood of a factor's logarithm from one pair. */
 export function logPairLikelihood({ low, high, weight }: LnPair, b: number, scatter: number): number {
-  return (
-    weight *
-    (low === high ? logDensity((low - b) / scatter) : logBetween((low - b) / scatter, (high - b) / scatter))
-  );
+  requirePositive("scatter", scatter, { high: 1e3, unit: "" });
+  requireFraction("weight", weight);
+  return weight === 0
+    ? 0
+    : weight *
+        (low === high
+          ? logDensity((low - b) / scatter)
+          : logBetween((low - b) / scatter, (high - b) / scatter));
 }
 
 /** Prior of a factor's logarithm. */
@@ -90,7 +97,7 @@ export function fitFactor(
     scatter = Math.sqrt(coatVariance),
   }: { prior?: LnPrior | undefined; scatter?: number | undefined } = {},
 ): LearnedFactor {
-  requirePositive("prior.variance", prior.variance, { high: 10, unit: "" });
+  requirePrior(prior);
   requirePositive("scatter", scatter, { high: 5, unit: "" });
   const bounds = pairs.map(lnPair);
   const logHeight = (b: number): number =>
@@ -106,7 +113,12 @@ export function learnedFrom(
   belief: GridBelief,
   { scatter, pairs }: { scatter: number; pairs: number },
 ): LearnedFactor {
+  requireBelief(belief);
+  requirePositive("scatter", scatter, { high: 100, unit: "" });
+  requireWhole("pairs", pairs, { low: 0, high: 1e9 });
   const { mean, sd } = momentsOf(belief);
+  requireWithin("ln factor", mean, { low: -300, high: 300, unit: "" });
+  requireWithin("sd of ln factor", sd, { low: 0, high: 100, unit: "" });
   const factor = Math.min(mostFactor, Math.max(leastFactor, Math.exp(mean)));
   return {
     factor,
@@ -128,6 +140,7 @@ const fade = 25;
 
 /** A log-concave height as a belief on just the stretch where it counts. */
 export function focusedBelief(logHeight: (b: number) => number, { mean, variance }: LnPrior): GridBelief {
+  requirePrior({ mean, variance });
   const topAt = topOf(logHeight, { mean, reach: 2 * Math.sqrt(variance) });
   const top = logHeight(topAt);
   const edge = (direction: -1 | 1): number => {
@@ -139,6 +152,11 @@ export function focusedBelief(logHeight: (b: number) => number, { mean, variance
   const step = (edge(1) - low) / (focusPoints - 1);
   const at = Array.from({ length: focusPoints }, (_, i) => low + i * step);
   return beliefOf(at, at.map(logHeight));
+}
+
+function requirePrior({ mean, variance }: LnPrior): void {
+  requireWithin("prior.mean", mean, { low: -100, high: 100, unit: "" });
+  requirePositive("prior.variance", variance, { high: 10, unit: "" });
 }
 
 /** Top of a log-concave curve: steps that grow while it rises and turn back, halved, when it falls. */

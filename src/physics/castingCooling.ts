@@ -1,9 +1,10 @@
 import type { Bed } from "./heat.ts";
-import { requireWall } from "./heat.ts";
+import { requireBed, requireWall } from "./heat.ts";
 import { evenCellsMm, growingCellsMm, march } from "./heatMarch.ts";
 import type { HeatHeld, Property } from "./heatProperty.ts";
+import { requireProperty } from "./heatProperty.ts";
 import { startConduction } from "./heatSolver.ts";
-import { requirePositive, requireWithin } from "./range.ts";
+import { requirePositive, requireWhole, requireWithin } from "./range.ts";
 
 /** A metal's heat: latent heat spread evenly from solidus to liquidus. */
 export type MetalHeat = {
@@ -148,12 +149,20 @@ function requireCasting(of: CastingFor): void {
   const { metal } = of;
   requirePositive("modulusMm", of.modulusMm, { high: 200, unit: "mm" });
   requireWall(of.shellMm);
+  requireWhole("cells", of.cells ?? 24, { low: 2, high: 200 });
+  requireProperty("conductivityWMK", of.conductivityWMK, { low: 0.001, high: 500, unit: "W/(m·K)" });
+  requireWithin("shellKgM3", of.shellKgM3, { low: 50, high: 10_000, unit: "kg/m³ (not g/cm³)" });
+  requireProperty("shellJKgK", of.shellJKgK, { low: 100, high: 5000, unit: "J/(kg·K) (not kJ)" });
+  requireBed(of.sand ?? backingSand);
+  requireWithin("sandC", of.sandC ?? of.airC, { low: -50, high: 1700, unit: "°C" });
+  requireWithin("filmWM2K", of.filmWM2K ?? 10, { low: 0, high: 1000, unit: "W/(m²·K)" });
+  requireWithin("liquidusC", of.metal.liquidusC, { low: 30, high: 2500, unit: "°C" });
   requireWithin("pourC", of.pourC, { low: 100, high: 1900, unit: "°C" });
   requireWithin("shellC", of.shellC, { low: -20, high: 1300, unit: "°C" });
   requireWithin("airC", of.airC, { low: -40, high: 60, unit: "°C" });
   requireWithin("knockoutC", of.knockoutC, { low: of.airC + 5, high: 1500, unit: "°C" });
   requireWithin("emissivity", of.emissivity, { low: 0, high: 1, unit: "" });
-  requirePositive("contactWM2K", of.contactWM2K ?? 1500, { high: 1e5, unit: "W/(m²·K)" });
+  requireWithin("contactWM2K", of.contactWM2K ?? 1500, { low: 1, high: 1e5, unit: "W/(m²·K)" });
   requireWithin("solidusC", metal.solidusC, {
     low: 30,
     high: metal.liquidusC,

@@ -66,6 +66,7 @@ export function castingMassBandKg({ found, metalKgM3 }: { found: VolumeFound; me
   readonly likelyKg: number;
   readonly highKg: number;
 } {
+  requireWithin("errorShare", found.errorShare, { low: 0, high: 1, unit: "(a fraction, not percent)" });
   const likelyKg = castingMassKg({ volumeCm3: found.volumeCm3, metalKgM3 });
   return {
     lowKg: likelyKg * (1 - found.errorShare),

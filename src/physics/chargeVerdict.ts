@@ -1,3 +1,4 @@
+import { requireWithin } from "./range.ts";
 import {
   readyCharge,
   shareOfSet,
@@ -29,6 +30,8 @@ export type ChargeJudged =
 
 /** A whole interval inside is a pass, a whole interval outside a fail, anything else wants an assay. */
 export function judgeShare(share: ShareSeen, { min = 0, max = 1 }: CompositionLimit): Verdict {
+  for (const [name, end] of Object.entries({ ...share, min, max }))
+    requireWithin(name, end, { low: -1e-6, high: 1 + 1e-6, unit: "(a fraction, not percent)" });
   // A share that is right to the last digit of a sum is on its limit, not over it.
   const slack = 1e-9;
   if (share.high < min - slack || share.low > max + slack) return "fail";

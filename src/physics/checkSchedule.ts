@@ -2,6 +2,7 @@ import { burnAir } from "./burnAir.ts";
 import type { FiringLimits } from "./firingLimits.ts";
 import { speaksOn } from "./firingRamps.ts";
 import { burnSeconds } from "./firingSchedule.ts";
+import { requireEveryFigure } from "./range.ts";
 import type { ReasonCode, Segment, Stretch } from "./firingSegments.ts";
 import { scheduleCurve } from "./firingSegments.ts";
 import { kilnRateKPerH } from "./kilnPower.ts";
@@ -34,6 +35,7 @@ export function checkSchedule(
   segments: readonly Segment[],
   { limits, startC }: { limits: FiringLimits; startC: number },
 ): readonly ScheduleFinding[] {
+  requireEveryFigure("limits", limits);
   const curve = scheduleCurve(segments, startC);
   const loadedAt = limits.loadsHot
     ? segments.findIndex((p) => p.kind === "instruction" && p.code === "load-hot")

@@ -27,6 +27,8 @@ export function requireCoat({ waterKgM2, criticalKgM2, depthM, dryFraction }: Co
 
 /** Water at which the coat counts as ready, kg/m². */
 export function readyWaterKgM2({ criticalKgM2, dryFraction }: Coat): number {
+  requireWithin("criticalKgM2", criticalKgM2, { low: 0, high: 20, unit: "kg/m² (not g/m²)" });
+  requireFraction("dryFraction", dryFraction);
   return criticalKgM2 * (1 - dryFraction);
 }
 

@@ -1,4 +1,4 @@
-import { runSignals } from "./controlRules.ts";
+import { requireIndexes, runSignals } from "./controlRules.ts";
 import type { ChartSignal } from "./controlRules.ts";
 
 export type ChartOptions = {
@@ -35,6 +35,7 @@ export type IndividualsChart = {
 /** Mean range of two over the standard deviation, and the upper factor of the range chart, for n = 2. */
 const d2 = 1.128;
 const d4 = 3.267;
+const mostValue = 1e15;
 const fewest = 10;
 const freezeAt = 20;
 
@@ -51,15 +52,16 @@ export function individualsChart(
 ): IndividualsChart | null {
   const { frozen, correctedBefore = [], dropWideRanges = false } = options;
   for (const value of values)
-    if (!Number.isFinite(value))
+    if (!(Math.abs(value) <= mostValue))
       throw new RangeError(`a charted value must be a finite number, found ${value}`);
+  requireIndexes("correctedBefore", correctedBefore);
   const movingRanges = values.map((value, i) => {
     const before = values[i - 1];
     return before === undefined || correctedBefore.includes(i) ? null : Math.abs(value - before);
   });
   const count = baselineCount(options, values.length);
   const own = frozen ? null : limitsFrom({ values, movingRanges, count, dropWideRanges });
-  if (frozen && !(frozen.sigma >= 0 && Number.isFinite(frozen.centre)))
+  if (frozen && !(frozen.sigma >= 0 && frozen.sigma <= mostValue && Math.abs(frozen.centre) <= mostValue))
     throw new RangeError(`frozen sigma must be 0 or more, found ${frozen.sigma} about ${frozen.centre}`);
   const found = frozen ? { ...frozen, meanRange: frozen.sigma * d2, droppedRanges: [] } : own;
   if (found === null) return null;
@@ -94,6 +96,8 @@ export function chartSegments(
     readonly restartedBefore: readonly number[];
   },
 ): readonly ChartSegment[] {
+  requireIndexes("restartedBefore", restartedBefore);
+  requireIndexes("correctedBefore", correctedBefore);
   const starts = [0, ...restartedBefore.filter((i) => i > 0 && i < values.length)].sort((a, b) => a - b);
   return [...new Set(starts)].map((from, k, all) => {
     const part = values.slice(from, all[k + 1] ?? values.length);

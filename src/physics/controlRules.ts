@@ -1,3 +1,5 @@
+import { requireFigures, requireWhole, requireWithin } from "./range.ts";
+
 /** 1: beyond 3σ. 2: two of three beyond 2σ. 3: four of five beyond 1σ. 4: eight on one side. 5: six rising or falling. */
 export type ChartRule = 1 | 2 | 3 | 4 | 5;
 
@@ -44,6 +46,9 @@ export function runSignals({
   sigma: number;
   correctedBefore: readonly number[];
 }): readonly ChartSignal[] {
+  for (const value of [...values, centre]) requireFigures({ value });
+  requireWithin("sigma", sigma, { low: 0, high: 1e15, unit: "" });
+  requireIndexes("correctedBefore", correctedBefore);
   const slack = 1e-9 * (Math.abs(centre) + sigma);
   const sides = values.map((value) => value - centre);
   return values.flatMap((_, index) => [
@@ -91,4 +96,9 @@ function trendSignal({
   if (steps.every((step) => step > slack)) return [{ rule: 5, index, from, side: "rising" }];
   if (steps.every((step) => step < -slack)) return [{ rule: 5, index, from, side: "falling" }];
   return [];
+}
+
+/** Refuses places in a list that are none. One past the end, or before the start, is of another chart. */
+export function requireIndexes(name: string, indexes: readonly number[]): void {
+  for (const index of indexes) requireWhole(name, index, { low: -1e9, high: 1e9 });
 }

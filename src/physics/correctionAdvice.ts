@@ -2,7 +2,7 @@ import { predictAfter } from "./correctionPredicted.ts";
 import type { Predicted } from "./correctionPredicted.ts";
 import type { Composition } from "./bucketMix.ts";
 import { restore } from "./bucketMix.ts";
-import { requirePositive } from "./range.ts";
+import { requirePositive, requireWithin } from "./range.ts";
 import { flourToLift, makeUpWaterL } from "./slurry.ts";
 import { requireDensity, requireVolume } from "./sol.ts";
 import { alongsideK, secondsAtReference } from "./waterViscosity.ts";
@@ -185,5 +185,6 @@ function requireCase({ bandS, target, volumeL, flourGCm3, liquidGCm3, densityGCm
   requireDensity("flourGCm3", flourGCm3);
   requireDensity("liquidGCm3", liquidGCm3);
   if (densityGCm3 !== null) requireDensity("densityGCm3", densityGCm3);
+  requireWithin("highS", bandS.highS, { low: bandS.lowS, high: 3600, unit: "s" });
   requireVolume(volumeL);
 }

@@ -1,3 +1,4 @@
+import { requirePositive, requireWithin } from "./range.ts";
 import { requireDensity } from "./sol.ts";
 import { solidsFromLiquid } from "./solids.ts";
 import { cupSeconds } from "./slurry.ts";
@@ -39,11 +40,24 @@ export function predictAfter({
   /** Flour, and water or sol, kg, and the volume it comes to. */
   added: { readonly flourKg: number; readonly otherKg: number; readonly newVolumeL: number };
 }): Predicted {
+  requirePositive("viscosityMm2S", viscosityMm2S, { high: 1e6, unit: "mm²/s" });
+  for (const [name, density] of Object.entries({
+    densityGCm3,
+    flourGCm3,
+    liquidGCm3,
+    target: target.densityGCm3,
+  }))
+    requireDensity(name, density);
+  requireWithin("volumeL", volumeL, { low: 1e-6, high: 100_000, unit: "L" });
+  requireWithin("added flourKg", added.flourKg, { low: 0, high: 1e6, unit: "kg" });
+  requireWithin("added otherKg", added.otherKg, { low: 0, high: 1e6, unit: "kg" });
+  requireWithin("newVolumeL", added.newVolumeL, { low: 1e-6, high: 1e7, unit: "L" });
   const { newVolumeL } = added;
   const after = (volumeL * densityGCm3 + added.flourKg + added.otherKg) / newVolumeL;
   const goal = solidsFromLiquid({ densityGCm3: target.densityGCm3, flourGCm3, liquidGCm3, silica: 0 });
   const known = { densityGCm3: after, newVolumeL };
-  if (!goal.ok) return { ...known, secondsBand: null };
+  // A slurry as light as water tells no flour by its density.
+  if (!goal.ok || target.densityGCm3 <= 1.001) return { ...known, secondsBand: null };
   const flourVolumeFraction = (goal.flourVolumeFraction * (densityGCm3 - 1)) / (target.densityGCm3 - 1);
   const flourL = flourVolumeFraction * volumeL + added.flourKg / flourGCm3;
   const guess = viscosityAfter({
@@ -80,6 +94,13 @@ export function predictionMet({
   plusMinusGCm3: number;
 }): PredictionMet {
   if (densityGCm3 !== null) requireDensity("densityGCm3", densityGCm3);
+  requireDensity("predicted", predicted.densityGCm3);
+  requireWithin("plusMinusGCm3", plusMinusGCm3, { low: 0, high: 1, unit: "g/cm³" });
+  if (secondsThere !== null) requireWithin("secondsThere", secondsThere, { low: 0, high: 1e7, unit: "s" });
+  if (predicted.secondsBand !== null) {
+    requireWithin("lowS", predicted.secondsBand.lowS, { low: 0, high: 1e7, unit: "s" });
+    requireWithin("highS", predicted.secondsBand.highS, { low: 0, high: 1e7, unit: "s" });
+  }
   const densityOffGCm3 = densityGCm3 === null ? null : densityGCm3 - predicted.densityGCm3;
   return {
     densityOffGCm3,

@@ -1,4 +1,4 @@
-import { requirePositive } from "./range.ts";
+import { requireFigures, requirePositive } from "./range.ts";
 
 /** Two dips further apart than this share of their mean ask for a third (derived from ASTM D4212 § 13: 11 % is suspect). */
 const apartShare = 0.08;
@@ -47,6 +47,7 @@ export function steadiness(
   readings: readonly { readonly hours: number; readonly seconds: number }[],
 ): Steadiness {
   const apart: { readonly hours: number; readonly seconds: number }[] = [];
+  for (const { hours } of readings) requireFigures({ hours });
   for (const reading of readings.toSorted((a, b) => b.hours - a.hours)) {
     requirePositive("seconds", reading.seconds, { high: 3600, unit: "s" });
     const later = apart.at(-1);

@@ -1,6 +1,6 @@
 import { dewPointC, saturationDeficitGM3, saturationPressurePa, vapourPressurePa } from "./air.ts";
 import type { DryingInterval } from "./dryStep.ts";
-import { requireWithin } from "./range.ts";
+import { requireMoment, requireWithin } from "./range.ts";
 import type { AirReading } from "./readings.ts";
 import { inOrder } from "./readings.ts";
 
@@ -31,11 +31,15 @@ export type DayView = {
 
 export type Span = { readonly low: number; readonly high: number };
 
+/** A year of minutes: more is no picture. */
+const mostPoints = 600_000;
+
 /** Longest time between two readings that is drawn as a line; judgement, as is 2 h for a forecast's doubt. */
 const gapS = 7200;
 
 /** The dew point, the deficit and all, of one reading or one stretch of a forecast. */
 export function airPoint({ atMs, tempC, rh }: { atMs: number; tempC: number; rh: number }): AirPoint {
+  requireMoment("atMs", atMs);
   return { atMs, tempC, rh, dewC: dewPointC({ tempC, rh }), deficitGM3: saturationDeficitGM3({ tempC, rh }) };
 }
 
@@ -57,9 +61,12 @@ export function dayView({
   readonly stepS: number;
 }): DayView {
   requireWithin("stepS", stepS, { low: 60, high: 86_400, unit: "s" });
+  requireMoment("fromMs", fromMs);
+  requireMoment("toMs", toMs);
   if (!(toMs > fromMs)) throw new RangeError(`toMs must be after fromMs ${fromMs}, found ${toMs}`);
   const airAt = airThrough(readings);
   const count = Math.floor((toMs - fromMs) / (stepS * 1000)) + 1;
+  requireWithin("(toMs − fromMs)/stepS", count, { low: 1, high: mostPoints, unit: "points" });
   const points = Array.from({ length: count }, (_, i) => {
     const air = airAt(fromMs + i * stepS * 1000);
     return air && airPoint(air);
@@ -81,6 +88,7 @@ export function dayView({
 export function forecastPoints(intervals: readonly DryingInterval[], fromMs: number): readonly AirPoint[] {
   let atMs = fromMs;
   return intervals.map(({ durationS, tempC, rh }) => {
+    requireWithin("durationS", durationS, { low: 0, high: 1e10, unit: "s" });
     const point = airPoint({ atMs: atMs + durationS * 500, tempC, rh });
     atMs += durationS * 1000;
     return point;
@@ -93,6 +101,7 @@ export function airThrough(
 ): (atMs: number) => { readonly atMs: number; readonly tempC: number; readonly rh: number } | null {
   const ordered = inOrder(readings);
   return (atMs) => {
+    requireWithin("atMs", atMs, { low: -8.64e15, high: 8.64e15, unit: "ms" });
     const after = firstAfter(ordered, atMs);
     const a = ordered[after - 1];
     const b = ordered[after];

@@ -2,7 +2,7 @@ import { saturationDeficitGM3 } from "./air.ts";
 import type { Coat } from "./coat.ts";
 import { readyWaterKgM2, requireCoat } from "./coat.ts";
 import type { DryingInterval, DryStep } from "./dryStep.ts";
-import { dryStep, tooDampRh, waterAfterStep } from "./dryStep.ts";
+import { dryStep, frostC, tooDampRh, waterAfterStep } from "./dryStep.ts";
 import type { MovingAir } from "./film.ts";
 import { meanResistances, resistances } from "./film.ts";
 import { doseBetween } from "./front.ts";
@@ -17,7 +17,7 @@ export type DryingResult = {
   /** Time from which the coat stays ready to the end of the intervals, s; null where it is not. */
   readonly readyAfterS: number | null;
   /** Why not ready: what the last air does. "history-ends": it was drying, and would go on. */
-  readonly reason: null | "air-too-damp" | "condensing" | "history-ends";
+  readonly reason: null | "air-too-damp" | "condensing" | "frost" | "history-ends";
   /** ∫Δρ dt of the room's air up to ready or to the end, g·h/m³. */
   readonly doseSuppliedGHM3: number;
   /**
@@ -33,7 +33,8 @@ export type DryingResult = {
 };
 
 /**
- * Hours until a coat is ready in constant air, >= 0, or null where it never will be (rh above 0.80).
+ * Hours until a coat is ready in constant air, >= 0, or null where it never will be: rh above 0.80, or a wet
+ * surface below 1 °C, where the sol freezes.
  *
  * Series resistances with a receding front (see `front.ts`); within 2 % of a full
  * numerical solution in shop air. The
@@ -43,7 +44,7 @@ export function dryingHours(from: Coat & MovingAir & { readonly pocketSM: number
   requireCoat(from);
   const parts = resistances(from);
   const deficitKgM3 = saturationDeficitGM3(from) / 1000;
-  if (from.rh > tooDampRh || deficitKgM3 <= 0) return null;
+  if (from.rh > tooDampRh || deficitKgM3 <= 0 || parts.wetSurfaceC < frostC) return null;
   const dose = doseBetween({ fromKgM2: from.waterKgM2, toKgM2: readyWaterKgM2(from) }, from, parts);
   return dose / deficitKgM3 / 3600;
 }
@@ -54,7 +55,8 @@ export function dryingHours(from: Coat & MovingAir & { readonly pocketSM: number
  * `resistanceFactor` is the shop's own factor on time (1 = none): every deficit is divided by it. Too damp air
  * still takes water, down to its last tenth, but readiness is called only in an interval at or under 80 %.
  * Water that settles again goes back into the pores (see `front.ts`) and takes a readiness back if it lifts
- * the coat over its mark. No air at all judges nothing: not ready, "history-ends".
+ * the coat over its mark. A coat that froze while wet is never ready after it. No air at all judges nothing: not
+ * ready, "history-ends".
  */
 export function dryThrough({
   coat,
@@ -76,12 +78,14 @@ export function dryThrough({
   const steps: DryStep[] = [];
   let waterKgM2 = coat.waterKgM2;
   let afterS = 0;
+  let isFrozen = false;
   let ready: { afterS: number; upTo: readonly DryStep[] } | null = null;
   for (const interval of intervals) {
     const step = dryStep(interval, { filmWM2K, pocketSM });
     const endKgM2 = waterAfterStep(step, { coat, waterKgM2, resistanceFactor });
     if (endKgM2 > waterKgM2 && endKgM2 > readyKgM2) ready = null;
-    if (ready === null && endKgM2 <= readyKgM2 && step.says === "drying" && step.durationS > 0) {
+    if (step.says === "frost" && step.durationS > 0 && ready === null) isFrozen = true;
+    if (ready === null && !isFrozen && endKgM2 <= readyKgM2 && step.says === "drying" && step.durationS > 0) {
       const dose = doseBetween({ fromKgM2: waterKgM2, toKgM2: readyKgM2 }, coat, step.parts);
       // The last digit must not put ready past the end of the interval.
       const durationS = Math.min(step.durationS, (resistanceFactor * dose) / step.deficitKgM3);
@@ -99,7 +103,13 @@ export function dryThrough({
   return {
     waterKgM2,
     readyAfterS: ready?.afterS ?? null,
-    reason: ready ? null : last === undefined || last.says === "drying" ? "history-ends" : last.says,
+    reason: ready
+      ? null
+      : isFrozen
+        ? "frost"
+        : last === undefined || last.says === "drying"
+          ? "history-ends"
+          : last.says,
     doseSuppliedGHM3: shownDose(counted.reduce((sum, step) => sum + step.deficitKgM3 * step.durationS, 0)),
     doseNeededGHM3: parts && shownDose(resistanceFactor * doseBetween(range, coat, parts)),
     condensed: counted.some((step) => step.says === "condensing"),

@@ -83,6 +83,7 @@ export function dryingAdvice({
 }): DryingAdvice {
   requirePositive("factor", factor, { high: 20, unit: "" });
   requireWithin("pocketSM", air.pocketSM, { low: 0, high: 1e6, unit: "s/m" });
+  for (const { filmWM2K } of airClasses) requirePositive("filmWM2K", filmWM2K, { high: 500, unit: "W/m²K" });
   const hoursIn = (there: typeof air): number | null => {
     const hours = dryingHours({ ...coat, ...there });
     return hours === null ? null : factor * hours;

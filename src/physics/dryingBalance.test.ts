@@ -5,6 +5,10 @@ import { latentHeatJKg, lewisNumber, moistAirDensityKgM3 } from "./transport.ts"
 
 type Case = Parameters<typeof dryingHours>[0];
 
+/** Vapour in the dry layer: 4.5e-6 m²/s at 22 °C and sea level, with Massman's T^1.81/p (Atmos. Environ. 32 (1998) 1111). */
+const layerM2S = ({ tempC, pressurePa }: Case): number =>
+  4.5e-6 * ((tempC + 273.15) / 295.15) ** 1.81 * (101_325 / pressurePa);
+
 const density = (tempC: number, pa: number): number => pa / (461.5 * (tempC + 273.15));
 
 /** Vapour leaving a front `depthM` below the face: Newton on the front's temperature with the whole heat balance. */
@@ -12,7 +16,8 @@ function fluxKgM2S(at: Case, depthM: number): number {
   const film = (moistAirDensityKgM3(at) * 1006 * lewisNumber(at) ** (2 / 3)) / at.filmWM2K;
   const roomKgM3 = density(at.tempC, at.rh * saturationPressurePa(at.tempC));
   const flux = (frontC: number): number =>
-    (density(frontC, saturationPressureWaterPa(frontC)) - roomKgM3) / (film + at.pocketSM + depthM / 4.5e-6);
+    (density(frontC, saturationPressureWaterPa(frontC)) - roomKgM3) /
+    (film + at.pocketSM + depthM / layerM2S(at));
   const unpaid = (frontC: number): number => {
     const heat = flux(frontC) * latentHeatJKg(frontC);
     const faceC = frontC + (heat * depthM) / 0.6;

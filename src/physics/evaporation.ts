@@ -1,5 +1,5 @@
 import { humidityRatio, saturationPressurePa, vapourPressurePa } from "./air.ts";
-import { requirePositive, requireWithin } from "./range.ts";
+import { requireAirPressure, requirePositive, requireWithin } from "./range.ts";
 import { latentHeatJKg, moistAirDensityKgM3 } from "./transport.ts";
 
 /** Room air over an open bucket: °C, fraction, Pa; and the slurry's surface, °C. */
@@ -68,6 +68,8 @@ export function modelLossLDay({
 export type TopUp = { readonly waterL: number; readonly days: number; readonly lid: "on" | "off" };
 
 const fewestTopUps = 3;
+/** Two top-ups within a second are one. */
+const leastDays = 1e-5;
 const lastTopUps = 5;
 
 /**
@@ -78,8 +80,9 @@ export function learnedLoss({ topUps, lid }: { topUps: readonly TopUp[]; lid: "o
   readonly lossLDay: number | null;
   readonly topUps: number;
 } {
+  for (const { days } of topUps) requireWithin("days", days, { low: 0, high: 100_000, unit: "days" });
   const rates = topUps
-    .filter((each) => each.lid === lid && each.days > 0)
+    .filter((each) => each.lid === lid && each.days > leastDays)
     .slice(-lastTopUps)
     .map(({ waterL, days }) => {
       requireWithin("waterL", waterL, { low: 0, high: 10_000, unit: "L" });
@@ -96,7 +99,8 @@ function medianOf(values: readonly number[]): number {
   return sorted.length % 2 === 1 ? upper : ((sorted[half - 1] ?? upper) + upper) / 2;
 }
 
-function requireOver({ airC, surfaceC }: OverBucket): void {
+function requireOver({ airC, surfaceC, pressurePa }: OverBucket): void {
+  requireAirPressure(pressurePa);
   requireWithin("airC", airC, { low: 0, high: 60, unit: "°C" });
   requireWithin("surfaceC", surfaceC, { low: 0, high: 60, unit: "°C" });
 }

@@ -2,7 +2,7 @@ import type { Coat } from "./coat.ts";
 import { requireCoat } from "./coat.ts";
 import type { DryStep } from "./dryStep.ts";
 import { waterAfterStep } from "./dryStep.ts";
-import { requireWithin } from "./range.ts";
+import { requirePositive, requireWithin } from "./range.ts";
 import type { ReadySpread } from "./spread.ts";
 
 /** The model's answers over the unknown factor on this coat's time, as a grid in its logarithm. */
@@ -40,6 +40,9 @@ export function factorCurves({
 }): FactorCurves {
   requireCoat(coat);
   for (const afterS of timesS) requireWithin("timesS", afterS, { low: 0, high: 1e10, unit: "s" });
+  requirePositive("spread.likely", spread.likely, { high: 1e4, unit: "" });
+  requireWithin("spread.sigmaLn", spread.sigmaLn, { low: 0, high: 2, unit: "" });
+  for (const { durationS } of steps) requireWithin("durationS", durationS, { low: 0, high: 1e10, unit: "s" });
   const z = Array.from({ length: points }, (_, i) => reachSd * ((2 * i) / (points - 1) - 1));
   // A prior of no width still needs a grid; a thousandth is no width to anyone.
   const sigma = Math.max(1e-3, spread.sigmaLn);
@@ -85,5 +88,7 @@ export function sharesAt({ timesS, shares }: FactorCurves, afterS: number): read
   const row = shares[timesS.indexOf(afterS)];
   if (row === undefined)
     throw new RangeError(`curves must hold the time ${afterS} s, found ${timesS.join()}`);
+  for (const share of row)
+    if (!(share >= 0 && share <= 1e15)) requireWithin("share", share, { low: 0, high: 1e15, unit: "" });
   return row;
 }

@@ -1,4 +1,4 @@
-import { requirePositive, requireWithin } from "./range.ts";
+import { requireFigures, requirePositive, requireWithin } from "./range.ts";
 
 export type ModulusCheck = { readonly hasMm: number; readonly needsMm: number; readonly isMet: boolean };
 export type VolumeCheck =
@@ -70,6 +70,7 @@ export function riserDiameterMm({
 
 /** Whether one modulus reaches another but for the last digits of a sum. */
 export function atLeast(has: number, needs: number): boolean {
+  requireFigures({ has, needs });
   return has >= needs * (1 - 1e-9);
 }
 

@@ -7,7 +7,13 @@ import {
   wettedPressurePa,
 } from "./air.ts";
 import { requirePositive, requireWithin } from "./range.ts";
-import { airHeatCapacityJKgK, latentHeatJKg, lewisNumber, moistAirDensityKgM3 } from "./transport.ts";
+import {
+  airHeatCapacityJKgK,
+  latentHeatJKg,
+  lewisNumber,
+  moistAirDensityKgM3,
+  vapourDiffusivityM2S,
+} from "./transport.ts";
 
 /** Air in which a coat dries: °C, fraction, Pa. */
 export type Air = { readonly tempC: number; readonly rh: number; readonly pressurePa: number };
@@ -32,8 +38,12 @@ export type Resistances = {
 const emissivity = 0.93;
 const stefanBoltzmann = 5.670374e-8;
 
-/** Vapour diffusivity in a dry coat, m²/s: D·φ^(4/3) with porosity 0.25–0.30 gives 4–5e-6; estimate, range 3–7e-6. */
-const coatDiffusivityM2S = 4.5e-6;
+/**
+ * Share of the vapour's diffusivity in free air that a dry coat leaves: 4.5e-6 m²/s at 22 °C and sea level, from
+ * D·φ^(4/3) (Millington–Quirk, from memory) with porosity 0.25–0.30; estimate, range 3–7e-6. As it is free air's
+ * vapour that diffuses, it goes with temperature and pressure as there: T^1.81/p (Massman 1998).
+ */
+const coatDiffusionShare = 4.5e-6 / vapourDiffusivityM2S({ tempC: 22, pressurePa: 101_325 });
 
 /** Conductivity of a dry coat, W/mK: estimate, 0.4–1; it moves the time by less than 0.5 %. */
 const coatConductivityWMK = 0.6;
@@ -71,19 +81,47 @@ export function resistances(air: MovingAir & { readonly pocketSM?: number | unde
     const settled = Math.abs(nextK - dropK) < 1e-9 || pass >= 40;
     dropK = nextK;
     if (!settled) continue;
-    const layerSM2 = 1 / coatDiffusivityM2S + (slope * latent) / coatConductivityWMK;
+    const layerSM2 =
+      1 / (coatDiffusionShare * vapourDiffusivityM2S(air)) + (slope * latent) / coatConductivityWMK;
     return { surfaceSM, pocketSM, layerSM2, wetSurfaceC: tempC - dropK };
   }
+}
+
+/** Refuses resistances that hold nothing back, or are no numbers. */
+export function requireResistances({
+  surfaceSM,
+  pocketSM,
+  layerSM2,
+}: Omit<Resistances, "wetSurfaceC">): void {
+  // In the hot loop of every coat: one look, and words only where it fails.
+  if (
+    surfaceSM >= 1e-12 &&
+    surfaceSM <= 1e9 &&
+    pocketSM >= 0 &&
+    pocketSM <= 1e9 &&
+    layerSM2 >= 0 &&
+    layerSM2 <= 1e12
+  )
+    return;
+  requirePositive("surfaceSM", surfaceSM, { high: 1e9, unit: "s/m" });
+  requireWithin("pocketSM", pocketSM, { low: 0, high: 1e9, unit: "s/m" });
+  requireWithin("layerSM2", layerSM2, { low: 0, high: 1e12, unit: "s/m²" });
 }
 
 /** Weighted mean of several airs' resistances; null where no weight is above zero. */
 export function meanResistances(
   of: readonly { readonly parts: Resistances; readonly weight: number }[],
 ): Resistances | null {
+  for (const { parts, weight } of of) {
+    requireWithin("weight", weight, { low: 0, high: 1e15, unit: "" });
+    requireResistances(parts);
+    requireWithin("wetSurfaceC", parts.wetSurfaceC, { low: -100, high: 100, unit: "°C" });
+  }
   const total = of.reduce((sum, { weight }) => sum + weight, 0);
   if (!(total > 0)) return null;
+  // Shares first: a weight next to nothing over a total next to nothing still says which.
   const mean = (read: (parts: Resistances) => number): number =>
-    of.reduce((sum, { parts, weight }) => sum + weight * read(parts), 0) / total;
+    of.reduce((sum, { parts, weight }) => sum + (weight / total) * read(parts), 0);
   return {
     surfaceSM: mean((parts) => parts.surfaceSM),
     pocketSM: mean((parts) => parts.pocketSM),
@@ -123,6 +161,7 @@ export function condensationKgM2S(
 ): number {
   requireFilm(air.filmWM2K);
   requireWithin("surfaceC", air.surfaceC, { low: -40, high: 90, unit: "°C" });
+  requireWithin("pocketSM", air.pocketSM ?? 0, { low: 0, high: 1e6, unit: "s/m" });
   const { tempC, surfaceC } = air;
   const excessPa = vapourPressurePa(air) - wettedPressurePa({ surfaceC, airC: tempC });
   const excessKgM3 = densityOfVapour({ tempC: (tempC + surfaceC) / 2, vapourPa: excessPa });
@@ -141,6 +180,10 @@ export function evaporationFromHeatKgM2H({
   surfaceC: number;
   latentJKg: number;
 }): number {
+  requireFilm(filmWM2K);
+  requireWithin("tempC", tempC, { low: -100, high: 1000, unit: "°C" });
+  requireWithin("surfaceC", surfaceC, { low: -100, high: 1000, unit: "°C" });
+  requireWithin("latentJKg", latentJKg, { low: 1e5, high: 1e7, unit: "J/kg (not kJ)" });
   return (3600 * filmWM2K * (tempC - surfaceC)) / latentJKg;
 }
 

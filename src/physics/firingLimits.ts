@@ -1,5 +1,5 @@
 import type { BurningPattern } from "./burnAir.ts";
-import { burnRateKPerH } from "./burnAir.ts";
+import { burnRateKPerH, requireBurning } from "./burnAir.ts";
 import type { ReasonCode } from "./firingSegments.ts";
 import { rampLimitKPerH, requireWall } from "./heat.ts";
 import type { Kiln } from "./kilnPower.ts";
@@ -169,6 +169,8 @@ export function firingLimits(of: FiringFor): FiringLimits {
 
 /** What the kiln is brought to for firing, °C, within what it can. */
 export function fireGoalC({ fireC, pattern, kiln }: Pick<FiringFor, "fireC" | "pattern" | "kiln">): number {
+  for (const [name, atC] of Object.entries({ fireC, finishC: pattern?.finishC, maxC: kiln.maxC }))
+    if (atC !== undefined) requireWithin(name, atC, { low: 0, high: 2500, unit: "°C" });
   const wanted = fireC ?? Math.max(firingPractice.fireC, pattern?.finishC ?? 0);
   return Math.min(wanted, kiln.maxC);
 }
@@ -214,6 +216,9 @@ function requireFiring({ shell, shellKg, kiln, startC, preheatC, fireC, blindMm,
   if (preheatC !== undefined) requireWithin("preheatC", preheatC, { low: 20, high: 1300, unit: "°C" });
   if (fireC !== undefined) requireWithin("fireC", fireC, { low: 400, high: 1500, unit: "°C" });
   if (blindMm !== undefined) requireWithin("blindMm", blindMm, { low: 0, high: 2000, unit: "mm" });
+  if (pattern !== null) requireBurning(pattern);
+  if (shell.hotExpansionPerK !== undefined)
+    requireWithin("hotExpansionPerK", shell.hotExpansionPerK, { low: 1e-8, high: 1e-3, unit: "1/K" });
   if (pattern !== null && !(pattern.burnToC > pattern.burnFromC))
     throw new RangeError(`burnToC must be above burnFromC, found ${pattern.burnFromC}–${pattern.burnToC} °C`);
 }

@@ -1,11 +1,19 @@
 import type { FiringLimits, RateLimit } from "./firingLimits.ts";
 import type { Reason, Segment } from "./firingSegments.ts";
 import { kilnFallKPerH, kilnRateKPerH } from "./kilnPower.ts";
+import { requirePositive, requireWithin } from "./range.ts";
 
 type Ramp = Extract<Segment, { kind: "ramp" }>;
 
 /** Whether a limit speaks on the way from one temperature to another. */
 export function speaksOn({ way, fromC, toC }: RateLimit, path: { fromC: number; toC: number }): boolean {
+  for (const [name, atC] of Object.entries({
+    fromC,
+    toC,
+    "path's fromC": path.fromC,
+    "path's toC": path.toC,
+  }))
+    requireWithin(name, atC, { low: -273, high: 4000, unit: "°C" });
   const isHeating = path.toC > path.fromC;
   if (way !== "both" && (way === "heating") !== isHeating) return false;
   return Math.min(toC, Math.max(path.fromC, path.toC)) > Math.max(fromC, Math.min(path.fromC, path.toC));
@@ -29,6 +37,10 @@ export function rampsBetween({
   practiceKPerH: (topC: number) => number | null;
   isEmpty?: boolean | undefined;
 }): readonly Ramp[] {
+  requireWithin("fromC", fromC, { low: -40, high: 1700, unit: "°C" });
+  requireWithin("toC", toC, { low: -40, high: 1700, unit: "°C" });
+  for (const { rateKPerH } of limits.rates)
+    requirePositive("rateKPerH", rateKPerH, { high: 1e15, unit: "K/h" });
   const low = Math.min(fromC, toC);
   const high = Math.max(fromC, toC);
   const rates = isEmpty ? [] : limits.rates.filter((limit) => speaksOn(limit, { fromC, toC }));

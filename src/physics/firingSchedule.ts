@@ -1,6 +1,7 @@
 import type { BurnAir } from "./burnAir.ts";
 import { burnAir, flashBurnS } from "./burnAir.ts";
 import type { FiringFor, FiringLimits } from "./firingLimits.ts";
+import { requireWithin } from "./range.ts";
 import { fireGoalC, firingLimits, firingPractice } from "./firingLimits.ts";
 import { rampsBetween } from "./firingRamps.ts";
 import type { InstructionCode, Reason, ReasonCode, Segment } from "./firingSegments.ts";
@@ -79,7 +80,9 @@ export function burnSeconds(
   segments: readonly Segment[],
   { limits: { pattern, loadsHot }, startC }: { limits: FiringLimits; startC: number },
 ): number | null {
-  if (pattern === null || pattern.massKg === 0) return null;
+  if (pattern === null) return null;
+  requireWithin("massKg", pattern.massKg, { low: 0, high: 1000, unit: "kg (not g)" });
+  if (pattern.massKg === 0) return null;
   if (loadsHot) return flashBurnS(pattern);
   const seconds = secondsUp(scheduleCurve(segments, startC), {
     fromC: pattern.burnFromC,

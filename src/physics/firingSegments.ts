@@ -1,4 +1,4 @@
-import { requirePositive, requireWithin } from "./range.ts";
+import { requireWhole, requireWithin } from "./range.ts";
 
 /** Why a slope is no steeper, a hold no shorter or a step asked for. */
 export type ReasonCode =
@@ -85,6 +85,9 @@ export function plannedC(
   curve: readonly Stretch[],
   { minute, startC }: { minute: number; startC: number },
 ): number {
+  requireWithin("minute", minute, { low: -1e9, high: 1e9, unit: "min" });
+  requireWithin("startC", startC, { low: -273, high: 4000, unit: "°C" });
+  requireCurve(curve);
   let atC = startC;
   for (const { startMin, endMin, fromC, toC } of curve) {
     if (minute < startMin) return atC;
@@ -97,7 +100,7 @@ export function plannedC(
 function minutesOf(segment: Segment, fromC: number): number {
   if (segment.kind === "ramp") {
     requireWithin("toC", segment.toC, { low: -40, high: 1700, unit: "°C" });
-    requirePositive("rateKPerH", segment.rateKPerH, { high: 100_000, unit: "K/h" });
+    requireWithin("rateKPerH", segment.rateKPerH, { low: 1e-3, high: 100_000, unit: "K/h" });
     return (Math.abs(segment.toC - fromC) / segment.rateKPerH) * 60;
   }
   const minutes = segment.minutes ?? 0;
@@ -105,8 +108,24 @@ function minutesOf(segment: Segment, fromC: number): number {
   return minutes;
 }
 
+/** Refuses a curve that does not go on in time, or leaves the temperatures of a kiln. */
+export function requireCurve(curve: readonly Stretch[]): void {
+  let atMin = 0;
+  for (const { segment, startMin, endMin, fromC, toC } of curve) {
+    requireWhole("segment", segment, { low: 0, high: 1e6 });
+    requireWithin("startMin", startMin, { low: atMin, high: 1e9, unit: "min, rising" });
+    requireWithin("endMin", endMin, { low: startMin, high: 1e9, unit: "min, rising" });
+    requireWithin("fromC", fromC, { low: -273, high: 4000, unit: "°C" });
+    requireWithin("toC", toC, { low: -273, high: 4000, unit: "°C" });
+    atMin = endMin;
+  }
+}
+
 /** Seconds the plan spends between two temperatures on its first way up, holds in between included. */
 export function secondsUp(curve: readonly Stretch[], { fromC, toC }: { fromC: number; toC: number }): number {
+  requireWithin("fromC", fromC, { low: -273, high: 4000, unit: "°C" });
+  requireWithin("toC", toC, { low: -273, high: 4000, unit: "°C" });
+  requireCurve(curve);
   let seconds = 0;
   for (const stretch of curve) {
     const length = (stretch.endMin - stretch.startMin) * 60;

@@ -1,6 +1,6 @@
 import { dewPointC, saturationPressurePa } from "./air.ts";
 import type { DryingInterval } from "./dryStep.ts";
-import { requireWithin } from "./range.ts";
+import { requireAirPressure, requireMoment, requireWithin } from "./range.ts";
 import type { AirReading } from "./readings.ts";
 import { inOrder } from "./readings.ts";
 
@@ -11,6 +11,9 @@ export type AirForecast = {
   /** Age of the last reading, s; null without one. */
   readonly lastAgeS: number | null;
 };
+
+/** Two months of minutes: no forecast reaches so far. */
+const mostSteps = 100_000;
 
 const hourMs = 3_600_000;
 const dayMs = 24 * hourMs;
@@ -55,8 +58,13 @@ export function forecastAir({
   readonly basis?: "hold-last" | undefined;
 }): AirForecast {
   requireWithin("stepS", stepS, { low: 60, high: 86_400, unit: "s" });
+  requireMoment("nowMs", nowMs);
+  requireMoment("untilMs", untilMs);
+  requireAirPressure(pressurePa);
   if (!(untilMs >= nowMs))
     throw new RangeError(`untilMs must not be before nowMs ${nowMs}, found ${untilMs}`);
+  const count = (untilMs - nowMs) / 1000 / stepS;
+  requireWithin("(untilMs − nowMs)/stepS", count, { low: 0, high: mostSteps, unit: "steps" });
   const known = inOrder(readings).filter(({ atMs }) => atMs <= nowMs);
   const last = known.at(-1);
   if (last === undefined) return { intervals: [], basis: null, lastAgeS: null };

@@ -1,6 +1,6 @@
 import { airPoint, airThrough, forecastPoints } from "./dayView.ts";
 import { forecastAir } from "./forecast.ts";
-import { requireWithin } from "./range.ts";
+import { requireMoment, requireWhole } from "./range.ts";
 import type { AirReading } from "./readings.ts";
 import { inOrder } from "./readings.ts";
 
@@ -47,7 +47,8 @@ export function forecastError({
   readonly nowMs: number;
   readonly mostDays?: number | undefined;
 }): ForecastError {
-  requireWithin("mostDays", mostDays, { low: 1, high: 400, unit: "days" });
+  requireWhole("mostDays", mostDays, { low: 1, high: 400 });
+  requireMoment("nowMs", nowMs);
   const known = inOrder(readings).filter(({ atMs }) => atMs <= nowMs);
   const airAt = airThrough(known);
   const days = Array.from({ length: mostDays }, (_, i) => nowMs - (i + 1) * dayMs)

@@ -1,5 +1,7 @@
 import type { Coat } from "./coat.ts";
 import type { Resistances } from "./film.ts";
+import { requireResistances } from "./film.ts";
+import { requirePositive, requireWithin } from "./range.ts";
 
 /*
  * Two stages with closed forms, derived from dW/dt = −Δρ/(A + G + B·δ).
@@ -13,9 +15,13 @@ import type { Resistances } from "./film.ts";
 export function doseBetween(
   { fromKgM2, toKgM2 }: { fromKgM2: number; toKgM2: number },
   { criticalKgM2, depthM }: Pick<Coat, "criticalKgM2" | "depthM">,
-  { surfaceSM, pocketSM, layerSM2 }: Resistances,
+  parts: Resistances,
 ): number {
+  requireWater({ fromKgM2, toKgM2 });
+  requireLayer({ criticalKgM2, depthM });
+  requireResistances(parts);
   if (toKgM2 >= fromKgM2) return 0;
+  const { surfaceSM, pocketSM, layerSM2 } = parts;
   const outerSM = surfaceSM + pocketSM;
   const wet = Math.max(0, fromKgM2 - Math.max(toKgM2, criticalKgM2)) * outerSM;
   const begin = Math.max(0, 1 - fromKgM2 / criticalKgM2);
@@ -28,9 +34,14 @@ export function doseBetween(
 export function waterAfterDose(
   { waterKgM2, dose, floorKgM2 }: { waterKgM2: number; dose: number; floorKgM2: number },
   { criticalKgM2, depthM }: Pick<Coat, "criticalKgM2" | "depthM">,
-  { surfaceSM, pocketSM, layerSM2 }: Resistances,
+  parts: Resistances,
 ): number {
+  requireWater({ waterKgM2, floorKgM2 });
+  requireLayer({ criticalKgM2, depthM });
+  requireWithin("dose", dose, { low: 0, high: 1e24, unit: "kg·s/m³" });
+  requireResistances(parts);
   if (waterKgM2 <= floorKgM2 || dose <= 0) return waterKgM2;
+  const { surfaceSM, pocketSM, layerSM2 } = parts;
   const outerSM = surfaceSM + pocketSM;
   const wetDose = Math.max(0, waterKgM2 - criticalKgM2) * outerSM;
   if (dose <= wetDose) return Math.max(floorKgM2, waterKgM2 - dose / outerSM);
@@ -42,4 +53,18 @@ export function waterAfterDose(
   const step = push / (root + Math.sqrt(root * root + layerSM * push));
   // The way through the share can round up; a coat must not grow wetter by a last digit.
   return Math.max(floorKgM2, Math.min(waterKgM2, criticalKgM2 * (1 - begin - step)));
+}
+
+/** In the hot loop of every coat: one look, and words only where it fails. */
+function requireWater(water: Readonly<Record<string, number>>): void {
+  for (const name in water) {
+    const kgM2 = water[name] ?? NaN;
+    if (!(kgM2 >= 0 && kgM2 <= 1e15)) requireWithin(name, kgM2, { low: 0, high: 1e15, unit: "kg/m²" });
+  }
+}
+
+function requireLayer({ criticalKgM2, depthM }: Pick<Coat, "criticalKgM2" | "depthM">): void {
+  if (criticalKgM2 >= 1e-12 && criticalKgM2 <= 20 && depthM >= 0 && depthM <= 0.3) return;
+  requirePositive("criticalKgM2", criticalKgM2, { high: 20, unit: "kg/m²" });
+  requireWithin("depthM", depthM, { low: 0, high: 0.3, unit: "m (not mm)" });
 }

@@ -1,8 +1,9 @@
 import { evenCellsMm, growingCellsMm, march } from "./heatMarch.ts";
 import type { Property } from "./heatProperty.ts";
+import { requireProperty } from "./heatProperty.ts";
 import type { Layer, Outer } from "./heatSolver.ts";
 import { startConduction } from "./heatSolver.ts";
-import { requirePositive, requireWithin } from "./range.ts";
+import { requirePositive, requireWhole, requireWithin } from "./range.ts";
 
 /** What lies around the wall once it is out of the kiln. */
 const outsides = ["air", "cold-sand", "hot-sand", "blanket"] as const;
@@ -200,8 +201,21 @@ function scaled(property: Property, factor: number): Property {
   return property.map(([atC, value]) => [atC, value * factor] as const);
 }
 
+const conductivityRange = { low: 0.001, high: 500, unit: "W/(m·K)" } as const;
+const heatRange = { low: 100, high: 5000, unit: "J/(kg·K) (not kJ)" } as const;
+
+function requireShare(name: string, share: Share | undefined): void {
+  if (share === undefined) return;
+  requireWithin(`${name} low`, share[0], { low: 0.05, high: 1, unit: "(a factor)" });
+  requireWithin(`${name} high`, share[1], { low: 1, high: 20, unit: "(a factor)" });
+}
+
 function requireCooling(of: Known): void {
   requireWall(of.wallMm);
+  requireShare("conductivityShare", of.conductivityShare);
+  requireShare("storageShare", of.storageShare);
+  requireShare("emissivityShare", of.emissivityShare);
+  if (of.sand !== undefined) requireBed(of.sand);
   if (!outsides.includes(of.outside))
     throw new RangeError(`outside must be one of ${outsides.join(", ")}, found ${of.outside}`);
   for (const name of ["startC", "airC", "sandC"] as const) {
@@ -209,19 +223,22 @@ function requireCooling(of: Known): void {
     if (found !== undefined) requireWithin(name, found, { low: -50, high: 1700, unit: "°C" });
   }
   requireWithin("minutes", of.minutes, { low: 0, high: 600, unit: "min" });
-  requirePositive("everyMin", of.everyMin ?? 0.5, { high: 600, unit: "min" });
-  requireWithin("cells", of.cells ?? 24, { low: 4, high: 1000, unit: "" });
-  for (const conductivity of valuesOf(of.conductivityWMK))
-    requirePositive("conductivityWMK", conductivity, { high: 500, unit: "W/(m·K)" });
+  requireWithin("everyMin", of.everyMin ?? 0.5, { low: 0.01, high: 600, unit: "min" });
+  requireWhole("cells", of.cells ?? 24, { low: 4, high: 1000 });
+  requireProperty("conductivityWMK", of.conductivityWMK, conductivityRange);
   requireWithin("densityKgM3", of.densityKgM3, { low: 50, high: 10_000, unit: "kg/m³ (not g/cm³)" });
-  for (const heat of valuesOf(of.heatJKgK))
-    requireWithin("heatJKgK", heat, { low: 100, high: 5000, unit: "J/(kg·K) (not kJ)" });
+  requireProperty("heatJKgK", of.heatJKgK, heatRange);
   requireWithin("emissivity", of.emissivity, { low: 0, high: 1, unit: "" });
   requireWithin("filmWM2K", of.filmWM2K ?? stillAirWM2K, { low: 0, high: 1000, unit: "W/(m²·K)" });
 }
 
-const valuesOf = (property: Property): readonly number[] =>
-  typeof property === "number" ? [property] : property.map(([, value]) => value);
+/** Refuses a bed without thickness, or of a stuff that is none. */
+export function requireBed(bed: Bed): void {
+  requireProperty("sand's conductivityWMK", bed.conductivityWMK, conductivityRange);
+  requireWithin("sand's densityKgM3", bed.densityKgM3, { low: 10, high: 10_000, unit: "kg/m³ (not g/cm³)" });
+  requireProperty("sand's heatJKgK", bed.heatJKgK, heatRange);
+  requireWithin("sand's thicknessMm", bed.thicknessMm, { low: 1, high: 5000, unit: "mm" });
+}
 
 /** Throws a RangeError unless the wall is 0.5–100 mm. */
 export function requireWall(wallMm: number): void {

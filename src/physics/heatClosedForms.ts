@@ -12,6 +12,9 @@ export function effusivity({
   densityKgM3: number;
   heatJKgK: number;
 }): number {
+  requirePositive("conductivityWMK", conductivityWMK, { high: 5000, unit: "W/(m·K)" });
+  requirePositive("densityKgM3", densityKgM3, { high: 30_000, unit: "kg/m³ (not g/cm³)" });
+  requirePositive("heatJKgK", heatJKgK, { high: 20_000, unit: "J/(kg·K) (not kJ)" });
   return Math.sqrt(conductivityWMK * densityKgM3 * heatJKgK);
 }
 
@@ -20,6 +23,7 @@ export function contactC(
   one: { readonly atC: number; readonly effusivity: number },
   other: { readonly atC: number; readonly effusivity: number },
 ): number {
+  for (const { atC } of [one, other]) requireWithin("atC", atC, { low: -273, high: 10_000, unit: "°C" });
   requirePositive("effusivity", one.effusivity, { high: 1e6, unit: "W·√s/(m²·K)" });
   requirePositive("effusivity", other.effusivity, { high: 1e6, unit: "W·√s/(m²·K)" });
   return (one.effusivity * one.atC + other.effusivity * other.atC) / (one.effusivity + other.effusivity);
@@ -45,6 +49,10 @@ export function radiationS({
 }): number {
   if (!(fromC > toC && toC > airC))
     throw new RangeError(`fromC > toC > airC is wanted, found ${fromC}, ${toC}, ${airC}`);
+  requireWithin("airC", airC, { low: -272, high: 4000, unit: "°C" });
+  requireWithin("fromC", fromC, { low: -272, high: 4000, unit: "°C" });
+  requireWithin("emissivity", emissivity, { low: 0.001, high: 1, unit: "" });
+  requireStorage(storageJM2K);
   const air = airC + zeroCK;
   const of = (atC: number): number => {
     const at = atC + zeroCK;
@@ -70,6 +78,11 @@ export function radiationAndFilmC({
   filmWM2K: number;
   storageJM2K: number;
 }): number {
+  requireWithin("startC", startC, { low: -272, high: 4000, unit: "°C" });
+  requireWithin("seconds", seconds, { low: 0, high: 1e8, unit: "s" });
+  requireWithin("emissivity", emissivity, { low: 0, high: 1, unit: "" });
+  requireWithin("filmWM2K", filmWM2K, { low: 1e-3, high: 1e5, unit: "W/(m²·K)" });
+  requireStorage(storageJM2K);
   const start = startC + zeroCK;
   const s = (emissivity * radiationWM2K4 * start ** 3) / filmWM2K;
   const x = 1 / ((1 + s) * Math.exp((3 * filmWM2K * seconds) / storageJM2K) - s);
@@ -90,6 +103,11 @@ export function lumpedC({
   filmWM2K: number;
   storageJM2K: number;
 }): number {
+  requireWithin("startC", startC, { low: -273, high: 4000, unit: "°C" });
+  requireWithin("airC", airC, { low: -273, high: 4000, unit: "°C" });
+  requireWithin("seconds", seconds, { low: 0, high: 1e8, unit: "s" });
+  requireWithin("filmWM2K", filmWM2K, { low: 0, high: 1e5, unit: "W/(m²·K)" });
+  requireStorage(storageJM2K);
   return airC + (startC - airC) * Math.exp((-filmWM2K * seconds) / storageJM2K);
 }
 
@@ -108,4 +126,8 @@ export function oneTermShare({ biot, fourier }: { biot: number; fourier: number 
   requireWithin("fourier", fourier, { low: 0.2, high: 1e6, unit: "(one term errs below 0.2)" });
   const { zeta, factor } = firstTerm(biot);
   return factor * Math.exp(-zeta * zeta * fourier);
+}
+
+function requireStorage(storageJM2K: number): void {
+  requireWithin("storageJM2K", storageJM2K, { low: 1e-3, high: 1e12, unit: "J/(m²·K)" });
 }

@@ -1,3 +1,5 @@
+import { requireWithin } from "./range.ts";
+
 /** A property that is one number, or goes linearly between `[°C, value]` rows and is flat beyond them. */
 export type Property = number | PropertyRows;
 type PropertyRows = readonly (readonly [atC: number, value: number])[];
@@ -5,7 +7,42 @@ type PropertyRows = readonly (readonly [atC: number, value: number])[];
 /** Heat held by a kilogram over temperature, rising; two rows of one temperature are a melting point. */
 export type HeatHeld = readonly (readonly [atC: number, JKg: number])[];
 
+/** Refuses a property with a value out of range, or rows whose temperatures do not rise. */
+export function requireProperty(
+  name: string,
+  property: Property,
+  range: { readonly low: number; readonly high: number; readonly unit: string },
+): void {
+  if (typeof property === "number") return requireWithin(name, property, range);
+  firstOf(property);
+  for (const [i, [atC, value]] of property.entries()) {
+    requireWithin(`${name}: °C of a row`, atC, {
+      low: property[i - 1]?.[0] ?? -273.15,
+      high: 4000,
+      unit: "°C, rising",
+    });
+    requireWithin(name, value, range);
+  }
+}
+
+/** Refuses rows of heat held that do not rise. */
+export function requireHeld(rows: HeatHeld): void {
+  firstTwo(rows);
+  for (const [i, [atC, JKg]] of rows.entries()) {
+    const [beforeC, before] = rows[i - 1] ?? [-1e5, -1e12];
+    requireWithin("°C of a row", atC, { low: beforeC, high: 1e5, unit: "°C, rising" });
+    requireWithin("heat held", JKg, { low: before + 1e-6, high: 1e12, unit: "J/kg, rising" });
+  }
+  const [[firstC], [secondC]] = firstTwo(rows);
+  if (!(secondC > firstC))
+    throw new RangeError(`the second row must lie above ${firstC} °C, found ${secondC}`);
+}
+
 export function propertyAt(property: Property, atC: number): number {
+  return requireNumber("property", valueAt(property, requireNumber("atC", atC)));
+}
+
+function valueAt(property: Property, atC: number): number {
   if (typeof property === "number") return property;
   let before = firstOf(property);
   for (const row of property) {
@@ -17,10 +54,17 @@ export function propertyAt(property: Property, atC: number): number {
 
 /** The property's integral from one temperature to another; minus that the other way. */
 export function propertyBetween(property: Property, { fromC, toC }: { fromC: number; toC: number }): number {
+  requireNumber("fromC", fromC);
+  requireNumber("toC", toC);
+  return requireNumber("integral", integralOf(property, { fromC, toC }));
+}
+
+function integralOf(property: Property, { fromC, toC }: { fromC: number; toC: number }): number {
   if (typeof property === "number") return property * (toC - fromC);
-  if (toC < fromC) return -propertyBetween(property, { fromC: toC, toC: fromC });
+  if (toC < fromC) return -integralOf(property, { fromC: toC, toC: fromC });
   let sum = 0;
   let at = fromC;
+  if (property.some(([rowC]) => Number.isNaN(rowC))) return NaN;
   for (const [rowC] of [...property, [Infinity, 0] as const]) {
     const next = Math.min(rowC, toC);
     if (next <= at) continue;
@@ -32,6 +76,8 @@ export function propertyBetween(property: Property, { fromC, toC }: { fromC: num
 
 /** Heat held at a temperature, J/kg, from the rows' own zero; beyond the rows by the end slopes. */
 export function heldAt(rows: HeatHeld, atC: number): number {
+  requireHeld(rows);
+  requireNumber("atC", atC);
   let [before, after] = firstTwo(rows);
   for (const [i, row] of rows.entries()) {
     if (i < 2) continue;
@@ -58,8 +104,11 @@ export function crossHeld(
     after = row;
   }
   const low = a * before[1] + b * before[0];
-  const share = (c - low) / (a * after[1] + b * after[0] - low);
-  return [before[0] + share * (after[0] - before[0]), before[1] + share * (after[1] - before[1])];
+  const share = requireNumber("crossing", (c - low) / (a * after[1] + b * after[0] - low));
+  return [
+    requireNumber("°C", before[0] + share * (after[0] - before[0])),
+    requireNumber("heat held", before[1] + share * (after[1] - before[1])),
+  ];
 }
 
 function between(
@@ -68,6 +117,12 @@ function between(
   atC: number,
 ): number {
   return toC === fromC ? to : from + ((to - from) * (atC - fromC)) / (toC - fromC);
+}
+
+/** Hot loops come through here: one look, no list. */
+function requireNumber(name: string, value: number): number {
+  if (Math.abs(value) <= 1e30) return value;
+  throw new RangeError(`${name} must be a number, found ${value}`);
 }
 
 function firstOf(rows: PropertyRows): readonly [number, number] {

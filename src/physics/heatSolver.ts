@@ -1,5 +1,13 @@
 import type { HeatHeld, Property } from "./heatProperty.ts";
-import { crossHeld, heldAt, propertyAt, propertyBetween } from "./heatProperty.ts";
+import {
+  crossHeld,
+  heldAt,
+  propertyAt,
+  propertyBetween,
+  requireHeld,
+  requireProperty,
+} from "./heatProperty.ts";
+import { requireFraction, requirePositive, requireWithin } from "./range.ts";
 
 /** A slab of one material, its cells listed from the inside out. */
 export type Layer = {
@@ -59,6 +67,7 @@ export function startConduction({
   outer: Outer;
   melt?: Melt | undefined;
 }): Conduction {
+  requireParts(layers, outer, melt);
   const cells = layers.flatMap((layer) => layer.cellsMm.map((mm) => ({ ...layer, mm })));
   const n = cells.length;
   const last = n - 1;
@@ -135,6 +144,8 @@ export function startConduction({
   };
 
   const advance = (stepS: number, implicit: number): void => {
+    requirePositive("stepS", stepS, { high: 1e9, unit: "s" });
+    requireWithin("implicit", implicit, { low: 0.5, high: 1, unit: "" });
     old.set(cellC);
     if (tabled) readProperties();
     readInflow();
@@ -191,6 +202,26 @@ export function startConduction({
     gainedJM2,
     advance,
   };
+}
+
+function requireParts(layers: readonly Layer[], outer: Outer, melt: Melt | undefined): void {
+  for (const { cellsMm, conductivityWMK, densityKgM3, heatJKgK, startC } of layers) {
+    for (const mm of cellsMm) requireWithin("cell", mm, { low: 1e-6, high: 1e5, unit: "mm" });
+    requireProperty("conductivityWMK", conductivityWMK, { low: 1e-4, high: 1e4, unit: "W/(m·K)" });
+    requireWithin("densityKgM3", densityKgM3, { low: 1, high: 30_000, unit: "kg/m³ (not g/cm³)" });
+    requireProperty("heatJKgK", heatJKgK, { low: 10, high: 10_000, unit: "J/(kg·K) (not kJ)" });
+    requireWithin("startC", startC, { low: -273, high: 4000, unit: "°C" });
+  }
+  if (outer.kind === "open") {
+    requireWithin("airC", outer.airC, { low: -273, high: 4000, unit: "°C" });
+    requireWithin("filmWM2K", outer.filmWM2K, { low: 0, high: 1e5, unit: "W/(m²·K)" });
+    requireFraction("emissivity", outer.emissivity);
+  }
+  if (melt === undefined) return;
+  requirePositive("kgM2", melt.kgM2, { high: 1e5, unit: "kg/m²" });
+  requirePositive("contactWM2K", melt.contactWM2K, { high: 1e6, unit: "W/(m²·K)" });
+  requireWithin("melt's startC", melt.startC, { low: -273, high: 4000, unit: "°C" });
+  requireHeld(melt.held);
 }
 
 /** What leaves a face at a temperature, W/m², and how that grows with it, W/(m²·K). */

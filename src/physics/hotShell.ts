@@ -48,6 +48,7 @@ export const hotShellSpread = 0.3;
 export function hotShellFreezeS(hot: HotShell): HotShellFreezing {
   const { metalKgM3, metalWallMm, solidusC, liquidusC, shell, shellMm, shellC, interfaceWM2K } = hot;
   requireWithin("metalKgM3", metalKgM3, { low: 500, high: 25_000, unit: "kg/m³ (not g/cm³)" });
+  requireWithin("liquidusC", liquidusC, { low: 30, high: 2500, unit: "°C" });
   requirePositive("metalWallMm", metalWallMm, { high: 500, unit: "mm" });
   requireWithin("solidusC", solidusC, { low: 30, high: liquidusC, unit: "°C (not above the liquidus)" });
   requirePositive("shellMm", shellMm, { high: 200, unit: "mm" });

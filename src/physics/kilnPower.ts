@@ -30,6 +30,8 @@ export function storeKJPerK({ kiln, loadKg }: { kiln: Kiln; loadKg: number }): n
 
 /** Loss through the walls at a temperature, kW: straight from none in a cold room to 60 % of the power at the kiln's highest. */
 export function kilnLossKW(kiln: Kiln, atC: number): number {
+  requireKiln(kiln);
+  requireWithin("atC", atC, { low: -273, high: 4000, unit: "°C" });
   return lossShareAtMax * kiln.powerKW * Math.max(0, (atC - roomC) / (kiln.maxC - roomC));
 }
 
@@ -53,10 +55,16 @@ export function kilnFallKPerH({
 }): number {
   if (!(fromC > toC && toC > roomC))
     throw new RangeError(`fromC > toC > ${roomC} °C is wanted, found ${fromC}, ${toC}`);
+  requireKiln(kiln);
+  requireWithin("fromC", fromC, { low: roomC, high: 4000, unit: "°C" });
   const lossKWPerK = (lossShareAtMax * kiln.powerKW) / (kiln.maxC - roomC);
   const hours =
     (storeKJPerK({ kiln, loadKg }) / lossKWPerK / 3600) * Math.log((fromC - roomC) / (toC - roomC));
-  return (fromC - toC) / hours;
+  // A fall too small for the logarithm to see goes at the rate of its own heat.
+  const rateKPerH = (fromC - toC) / hours;
+  return Number.isFinite(rateKPerH)
+    ? rateKPerH
+    : (3600 * lossKWPerK * (fromC - roomC)) / storeKJPerK({ kiln, loadKg });
 }
 
 /**
@@ -77,10 +85,12 @@ export function kilnEnergy({
   pricePerKWh?: number | undefined;
 }): { readonly energyKWh: number; readonly cost: number | null } {
   const store = storeKJPerK({ kiln, loadKg });
+  if (pricePerKWh !== undefined)
+    requireWithin("pricePerKWh", pricePerKWh, { low: 0, high: 1e9, unit: "a kWh" });
   let energyKWh = 0;
   for (const { startMin, endMin, fromC, toC } of scheduleCurve(segments, startC)) {
     const hours = (endMin - startMin) / 60;
-    if (hours === 0) continue;
+    if (hours < 1e-9) continue;
     const warmingKW = (store * (toC - fromC)) / (hours * 3600);
     // The loss is straight in temperature: twenty slices leave only the clipped corner to err.
     const slices = 20;

@@ -2,6 +2,7 @@ import type { FiringLimits } from "./firingLimits.ts";
 import type { InstructionCode, Segment, Stretch } from "./firingSegments.ts";
 import { plannedC, scheduleCurve } from "./firingSegments.ts";
 import type { RunFinding } from "./runFindings.ts";
+import { requireMoment, requireWhole } from "./range.ts";
 import { runFindings } from "./runFindings.ts";
 import type { KilnReading, RunPosition, Ticked } from "./runPosition.ts";
 import { orderedReadings, runPosition } from "./runPosition.ts";
@@ -47,6 +48,12 @@ export type RunJudgement = {
  */
 export function judgeRun(run: KilnRun, now: number): RunJudgement {
   const { segments, limits, startC, startedAt } = run;
+  requireMoment("now", now);
+  requireMoment("startedAt", startedAt);
+  for (const { at, segment } of run.ticked) {
+    requireMoment("at of a tick", at);
+    requireWhole("segment", segment, { low: 0, high: 1e6 });
+  }
   const curve = scheduleCurve(segments, startC);
   const readings = orderedReadings(run.readings, startedAt).filter(({ at }) => at <= now);
   const ticked = run.ticked.filter(({ at }) => at <= now);

@@ -1,4 +1,5 @@
 import type { WallTemperature } from "./heat.ts";
+import { requireWithin } from "./range.ts";
 
 /** Minutes after leaving the kiln until the cavity face is at the least temperature; null where the rows end before. */
 export type LatestPour = {
@@ -18,6 +19,12 @@ export function latestPour({
   rows: readonly WallTemperature[];
   leastShellC: number;
 }): LatestPour {
+  requireWithin("leastShellC", leastShellC, { low: -273, high: 4000, unit: "°C" });
+  for (const [i, { minute, cavityFaceC, cavityFaceLowC }] of rows.entries()) {
+    requireWithin("minute", minute, { low: rows[i - 1]?.minute ?? 0, high: 1e6, unit: "min, rising" });
+    requireWithin("cavityFaceC", cavityFaceC, { low: -273, high: 4000, unit: "°C" });
+    requireWithin("cavityFaceLowC", cavityFaceLowC, { low: -273, high: 4000, unit: "°C" });
+  }
   const crossing = (of: (row: WallTemperature) => number): number | null => {
     let before: WallTemperature | null = null;
     for (const row of rows) {

@@ -102,6 +102,10 @@ export function learnCoatMm({
   readonly startMm: Readonly<Record<string, { readonly mm: number; readonly sdMm: number }>>;
 }): Readonly<Record<string, LearnedMm>> {
   const kinds = Object.keys(startMm).toSorted();
+  for (const { mm, sdMm } of Object.values(startMm)) {
+    requireWithin("startMm", mm, { low: 0, high: 100, unit: "mm" });
+    requireWithin("startMm's deviation", sdMm, { low: 0, high: 100, unit: "mm" });
+  }
   let mean = kinds.map((kind) => startMm[kind]?.mm ?? 0);
   let spread = kinds.map((kind, i) => kinds.map((_, j) => (i === j ? (startMm[kind]?.sdMm ?? 0) ** 2 : 0)));
   for (const { wallMm, coats } of readings) {

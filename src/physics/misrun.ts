@@ -40,6 +40,10 @@ export function misrunAdvice(asked: MisrunAsked): MisrunAdvice {
   requirePositive("neededMm", neededMm, { high: 20_000, unit: "mm" });
   requirePositive("speedMS", speedMS, { high: 20, unit: "m/s" });
   requireWithin("solidusC", solidusC, { low: 30, high: run.liquidusC, unit: "°C (not above the liquidus)" });
+  if (preheat !== null) {
+    requireWithin("preheat's lowC", preheat.lowC, { low: -50, high: 2000, unit: "°C" });
+    requireWithin("preheat's highC", preheat.highC, { low: preheat.lowC, high: 2000, unit: "°C" });
+  }
   const topC = solidusC - solidusGapK;
   const planAt = (shellC: number): number => planMm({ ...run, shellC }, speedMS);
   const plan = planAt(run.shellC);

@@ -1,6 +1,7 @@
 import type { FactorCurves } from "./factorCurves.ts";
 import { sharesAt } from "./factorCurves.ts";
 import type { GridBelief } from "./gridBelief.ts";
+import { requireBelief } from "./gridBelief.ts";
 import { requirePositive, requireWithin } from "./range.ts";
 
 export type NextWeighing =
@@ -54,6 +55,14 @@ export function nextWeighing({
 }): NextWeighing {
   requirePositive("balanceShare", balanceShare, { high: 10, unit: "(of the water)" });
   requireWithin("fractionSd", fractionSd, { low: 0, high: 1, unit: "" });
+  requireBelief(belief);
+  requireWithin("belief's points", belief.at.length, {
+    low: curves.lnFactors.length,
+    high: curves.lnFactors.length,
+    unit: "(the curves' own)",
+  });
+  requireWithin("nowS", nowS, { low: 0, high: 1e10, unit: "s" });
+  for (const afterS of curves.timesS) requireWithin("timesS", afterS, { low: 0, high: 1e10, unit: "s" });
   const chances = curves.timesS
     .filter((afterS) => afterS >= nowS)
     .map((afterS) => {

@@ -1,4 +1,4 @@
-import { requireWithin } from "./range.ts";
+import { requireMoment, requireWithin } from "./range.ts";
 
 /** How something that is ready waits for the pour. */
 export type HoldAs = "keep-in-kiln" | "keep-sand-hot" | "hold-metal-skim" | "keep-hot" | "stand-ready";
@@ -102,8 +102,18 @@ export function planPour({
   now: number | null;
   people?: number | undefined;
 }): PourPlan {
-  for (const { durationMin } of tracks.flatMap(({ steps }) => steps))
-    requireWithin("durationMin", durationMin, { low: 0, high: 10_000, unit: "min" });
+  for (const step of tracks.flatMap(({ steps }) => steps)) {
+    requireWithin("durationMin", step.durationMin, { low: 0, high: 10_000, unit: "min" });
+    requireWithin("maxHoldMin", step.maxHoldMin ?? 0, { low: 0, high: 1e9, unit: "min" });
+    requireWithin("people", step.people ?? 0, { low: 0, high: 1000, unit: "" });
+  }
+  requireMoment("pourAt", pourAt);
+  if (now !== null) requireMoment("now", now);
+  for (const { startedAt, doneAt } of done) {
+    if (startedAt !== undefined) requireMoment("startedAt", startedAt);
+    if (doneAt !== undefined) requireMoment("doneAt", doneAt);
+  }
+  requireWithin("people", people, { low: 0, high: 1000, unit: "" });
   const soonest = tracks.map((track) => asSoonAsCan(track, { done, now }));
   const readyAts = soonest.map((steps) => steps.at(-1)?.endAt ?? -Infinity);
   const latest = Math.max(pourAt, now ?? -Infinity, ...(now === null ? [] : readyAts));

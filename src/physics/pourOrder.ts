@@ -55,6 +55,13 @@ export function pourOrder({
   requireWithin("metalKg", metalKg, { low: 0, high: 10_000, unit: "kg" });
   requireWithin("metalC", metalC, { low: 100, high: 2500, unit: "°C" });
   requirePositive("meltCoolKPerMin", meltCoolKPerMin, { high: 1e5, unit: "K/min" });
+  for (const shell of shells) {
+    requireWithin("shell's metalKg", shell.metalKg, { low: 0, high: 10_000, unit: "kg" });
+    requireWithin("thinnestMm", shell.thinnestMm, { low: 0, high: 5000, unit: "mm" });
+    requireWithin("pourMin", shell.pourMin, { low: 0, high: 10_000, unit: "min" });
+    requireWithin("leastMetalC", shell.leastMetalC, { low: -273, high: 4000, unit: "°C" });
+    requireWithin("latestMin", shell.latestMin ?? 0, { low: 0, high: 1e6, unit: "min" });
+  }
   const metalLimit = ({ leastMetalC }: WaitingShell): number => (metalC - leastMetalC) / meltCoolKPerMin;
   const limit = (shell: WaitingShell): number =>
     Math.min(metalLimit(shell), outTogether ? (shell.latestMin ?? Infinity) : Infinity);
@@ -112,6 +119,8 @@ export function meltCoolKPerMin({
   requirePositive("heatJKgK", heatJKgK, { high: 5000, unit: "J/(kg·K)" });
   requirePositive("bareM2", bareM2, { high: 10, unit: "m² (not cm²)" });
   requireWithin("emissivity", emissivity, { low: 0, high: 1, unit: "" });
+  requireWithin("metalC", metalC, { low: -273, high: 4000, unit: "°C" });
+  requireWithin("airC", airC, { low: -273, high: 4000, unit: "°C" });
   const filmWM2K = 10;
   const lossWM2 =
     emissivity * radiationWM2K4 * ((metalC + zeroCK) ** 4 - (airC + zeroCK) ** 4) +

@@ -47,5 +47,6 @@ export function hollowMetalCm3({
   wallMm: number;
   isVented: boolean;
 }): number {
-  return isVented ? printedPolymerCm3({ volumeCm3, areaCm2, wallMm, infillShare: 0 }) : volumeCm3;
+  const walled = printedPolymerCm3({ volumeCm3, areaCm2, wallMm, infillShare: 0 });
+  return isVented ? walled : volumeCm3;
 }

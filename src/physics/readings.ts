@@ -1,6 +1,6 @@
 import { saturationPressurePa, vapourPressurePa } from "./air.ts";
 import type { DryingInterval } from "./dryStep.ts";
-import { requireFraction, requireWithin } from "./range.ts";
+import { requireAirPressure, requireFraction, requireMoment, requireWithin } from "./range.ts";
 
 /** One reading of a room: epoch ms, °C, fraction, and the air's movement as a film coefficient, W/m²K. */
 export type AirReading = {
@@ -21,13 +21,17 @@ export type AirHistory = {
 /** Longest step where the air changes, s: within it the deficit may count as constant. */
 const subStepS = 1800;
 
+/** A century between two readings is a wrong clock. */
+const mostGapMs = 3.2e12;
+
 /** Changes between two readings that call for sub-steps. */
 const steadyTempK = 2;
 const steadyRh = 0.05;
 
 /** Readings in order of time. Ties are put in order by value, so that the order they came in never matters. */
 export function inOrder(readings: readonly AirReading[]): readonly AirReading[] {
-  for (const { atMs, tempC, rh } of readings) {
+  for (const { atMs, tempC, rh, filmWM2K } of readings) {
+    requireWithin("filmWM2K", filmWM2K, { low: 0, high: 500, unit: "W/m²K" });
     requireWithin("atMs", atMs, { low: 0, high: 8.64e15, unit: "ms" });
     requireWithin("tempC", tempC, { low: -40, high: 90, unit: "°C" });
     requireFraction("rh", rh);
@@ -57,6 +61,9 @@ export function intervalsFromReadings({
   readonly toMs: number;
   readonly pressurePa: number;
 }): AirHistory {
+  requireMoment("fromMs", fromMs);
+  requireMoment("toMs", toMs);
+  requireAirPressure(pressurePa);
   if (!(fromMs <= toMs)) throw new RangeError(`toMs must not be before fromMs ${fromMs}, found ${toMs}`);
   const ordered = inOrder(readings);
   const first = ordered[0];
@@ -90,12 +97,19 @@ function held(
   return { durationS: ms / 1000, tempC, rh, pressurePa, filmWM2K };
 }
 
-/** The air between two readings that follow one another, from `from` to `to` (epoch ms) within them. */
+/** The air between two readings that follow one another, from `from` to `to` (epoch ms) within them. Refuses readings of one moment. */
 export function intervalsBetween(
   a: AirReading,
   b: AirReading,
   { from, to, pressurePa }: { from: number; to: number; pressurePa: number },
 ): readonly DryingInterval[] {
+  inOrder([a, b]);
+  requireAirPressure(pressurePa);
+  if (!(b.atMs > a.atMs))
+    throw new RangeError(`the later reading must be after ${a.atMs} ms, found ${b.atMs}`);
+  requireWithin("from", from, { low: a.atMs, high: b.atMs, unit: "ms" });
+  requireWithin("to", to, { low: from, high: b.atMs, unit: "ms" });
+  requireWithin("to − from", to - from, { low: 0, high: mostGapMs, unit: "ms" });
   const steady = Math.abs(b.tempC - a.tempC) <= steadyTempK && Math.abs(b.rh - a.rh) <= steadyRh;
   const parts = steady ? 1 : Math.ceil((to - from) / 1000 / subStepS);
   const ms = (to - from) / parts;

@@ -55,6 +55,7 @@ export function resistanceEvidence({
     requireWithin(name, value, { low: 1e-3, high: 1e13, unit: "Ω" });
   for (const [name, value] of Object.entries({ firstC, tempC }))
     requireWithin(name, value, { low: 0, high: 60, unit: "°C" });
+  requireWithin("afterS", afterS, { low: 0, high: 1e10, unit: "s" });
   const ratio = (ohm / firstOhm) * (1 + perK * (tempC - firstC));
   const leastRatio = 0.5;
   if (!(ratio >= leastRatio)) return { kind: "refused", code: "below-start", ratio, leastRatio };

@@ -26,6 +26,7 @@ export function caineCheck({
   riser: Bulk;
   constants: CaineConstants;
 }): CaineCheck {
+  requireConstants({ a, b, c });
   for (const { volumeMm3, areaMm2 } of [casting, riser]) {
     requirePositive("volumeMm3", volumeMm3, { high: 1e12, unit: "mm³" });
     requirePositive("areaMm2", areaMm2, { high: 1e10, unit: "mm²" });
@@ -41,6 +42,11 @@ export function caineCheck({
   };
 }
 
+function requireConstants({ a, b, c }: CaineConstants): void {
+  for (const [name, value] of Object.entries({ a, b, c }))
+    requireWithin(name, value, { low: 0, high: 10, unit: "" });
+}
+
 /** Least diameter of a riser as high as wide, all faces cooling, that lies on Caine's curve, mm. */
 export function caineDiameterMm({
   casting,
@@ -49,6 +55,9 @@ export function caineDiameterMm({
   casting: Bulk;
   constants: CaineConstants;
 }): number {
+  requireConstants(constants);
+  requireWithin("volumeMm3", casting.volumeMm3, { low: 1, high: 1e12, unit: "mm³" });
+  requireWithin("areaMm2", casting.areaMm2, { low: 1, high: 1e10, unit: "mm²" });
   const short = (d: number): number => {
     const riser = { volumeMm3: (Math.PI / 4) * d ** 3, areaMm2: 1.5 * Math.PI * d * d };
     const { freezingRatio, neededRatio } = caineCheck({ casting, riser, constants });

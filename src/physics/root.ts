@@ -1,3 +1,5 @@
+import { requireFigures } from "./range.ts";
+
 /**
  * Where a rising function crosses zero, by halving the bracket.
  *
@@ -5,6 +7,7 @@
  * where that does not hold the nearer end comes back, which is what a saturated limit wants.
  */
 export function risingRoot(f: (x: number) => number, { low, high }: { low: number; high: number }): number {
+  requireFigures({ low, high });
   let below = low;
   let above = high;
   for (let i = 0; i < 48; i++) {

@@ -1,6 +1,7 @@
 import type { FiringLimits, RateLimit } from "./firingLimits.ts";
 import { speaksOn } from "./firingRamps.ts";
 import type { ReasonCode, Segment } from "./firingSegments.ts";
+import { requireEveryFigure, requireMoment, requireWhole, requireWithin } from "./range.ts";
 import type { KilnReading, Ticked } from "./runPosition.ts";
 
 export type RunFinding = {
@@ -34,6 +35,17 @@ type Watched = {
  */
 export function runFindings(run: Watched): readonly RunFinding[] {
   const { limits, readings } = run;
+  requireEveryFigure("limits", limits);
+  for (const { rateKPerH } of limits.rates)
+    requireWithin("rateKPerH", rateKPerH, { low: 1e-3, high: 1e15, unit: "K/h" });
+  for (const { at, kilnC } of [...readings, run.start]) {
+    requireMoment("at of a reading", at);
+    requireWithin("kilnC", kilnC, { low: -273, high: 4000, unit: "°C" });
+  }
+  for (const { at, segment } of run.ticked) {
+    requireMoment("at of a tick", at);
+    requireWhole("segment", segment, { low: 0, high: 1e6 });
+  }
   const loaded = sinceLoaded(run);
   const counted = loaded === null ? [] : [loaded.start, ...loaded.readings];
   return [
@@ -84,7 +96,9 @@ function tooFast(readings: readonly KilnReading[], { rates }: FiringLimits): rea
     for (const limit of rates) {
       const neededH = hoursWithin(limit, path);
       if (neededH === 0 || tookH * slack >= neededH) continue;
-      const rateKPerH = tookH === 0 ? Infinity : (neededH * limit.rateKPerH) / tookH;
+      // Two readings of one minute tell no rate: the minute is taken for their time.
+      const saidH = Math.max(tookH, 1 / 60);
+      const rateKPerH = (neededH * limit.rateKPerH) / saidH;
       const before = worst.get(limit.code)?.figures["rateKPerH"] ?? 0;
       if (rateKPerH <= before) continue;
       worst.set(limit.code, {
@@ -95,7 +109,7 @@ function tooFast(readings: readonly KilnReading[], { rates }: FiringLimits): rea
         figures: {
           rateKPerH,
           limitKPerH: limit.rateKPerH,
-          timesLimit: neededH / tookH,
+          timesLimit: neededH / saidH,
           fromC: limit.fromC,
           toC: limit.toC,
         },

@@ -1,4 +1,6 @@
 import type { Stretch } from "./firingSegments.ts";
+import { requireCurve } from "./firingSegments.ts";
+import { requireMoment, requireWithin } from "./range.ts";
 
 /** A kiln reading; `at` is epoch ms. */
 export type KilnReading = { readonly at: number; readonly kilnC: number };
@@ -36,6 +38,12 @@ export function runPosition({
   startedAt: number;
   readings: readonly KilnReading[];
 }): RunPosition {
+  requireMoment("startedAt", startedAt);
+  requireCurve(curve);
+  for (const { at, kilnC } of readings) {
+    requireMoment("at of a reading", at);
+    requireWithin("kilnC", kilnC, { low: -273, high: 4000, unit: "°C" });
+  }
   let place: RunPosition = { segment: curve.length === 0 ? null : 0, planMin: 0, at: startedAt };
   for (const { at, kilnC } of readings) {
     const expectedMin = place.planMin + (at - place.at) / 60_000;
@@ -46,6 +54,11 @@ export function runPosition({
 
 /** Readings from the start on, in time; of two at one moment the hotter one comes last. */
 export function orderedReadings(readings: readonly KilnReading[], startedAt: number): readonly KilnReading[] {
+  requireMoment("startedAt", startedAt);
+  for (const { at, kilnC } of readings) {
+    requireMoment("at of a reading", at);
+    requireWithin("kilnC", kilnC, { low: -273, high: 4000, unit: "°C" });
+  }
   return readings.filter(({ at }) => at >= startedAt).toSorted((a, b) => a.at - b.at || a.kilnC - b.kilnC);
 }
 

@@ -77,6 +77,7 @@ export function readyCharge({
   recovery: Recovery;
 }): ReadyCharge | ChargeRefusal {
   for (const { massKg } of items) requirePositive("massKg", massKg, { high: 100_000, unit: "kg" });
+  requireRecovery(recovery);
   const suspect = items.filter(
     ({ isBerylliumSuspect, contents }) => isBerylliumSuspect || (contents.be?.high ?? 0) > 0,
   );
@@ -121,8 +122,35 @@ export function mixCharge(asked: {
   };
 }
 
+/** Refuses recoveries above 1, below 0 or reversed: what comes through is low, likely and high in this order. */
+function requireRecovery(recovery: Recovery): void {
+  for (const e of elements) {
+    const through = recovery[e];
+    if (through === undefined) continue;
+    requireFraction(`${e} recovery low`, through.low);
+    requireWithin(`${e} recovery high`, through.high, {
+      low: through.low,
+      high: 1,
+      unit: "(not below its low)",
+    });
+    requireWithin(`${e} recovery likely`, through.likely, { ...through, unit: "(between its low and high)" });
+  }
+}
+
 /** Share of several elements together in the melt, the same interval: for limits on a sum ("copper with named, at least"). */
 export function shareOfSet({ items, recovery }: ReadyCharge, of: readonly Element[]): ShareSeen {
+  requireRecovery(recovery);
+  for (const { massKg, inside } of items) {
+    requirePositive("massKg", massKg, { high: 100_000, unit: "kg" });
+    for (const e of elements) {
+      requireWithin(`${e} low`, inside[e].low, { low: -1e-6, high: 1 + 1e-6, unit: "(a fraction)" });
+      requireWithin(`${e} high`, inside[e].high, {
+        low: inside[e].low - 1e-6,
+        high: 1 + 1e-6,
+        unit: "(not below its low)",
+      });
+    }
+  }
   const set = new Set(of);
   const rest = new Set(elements.filter((e) => !set.has(e)));
   const end = (kind: Bound): number => {

@@ -1,5 +1,5 @@
 import { logBelow } from "./normal.ts";
-import { requireFraction, requirePositive } from "./range.ts";
+import { requireFraction, requirePositive, requireWithin } from "./range.ts";
 
 export type EvidenceSource =
   | "target-mass"
@@ -47,7 +47,8 @@ export type ShareEvidence = {
 
 /** A reading of the share itself, with the standard deviation of its error. */
 export function aboutShare({ share, sd }: { share: number; sd: number }): ShareEvidence["logLikelihood"] {
-  requirePositive("sd", sd, { high: 10, unit: "" });
+  requirePositive("sd", sd, { high: 1e6, unit: "" });
+  requireWithin("share", share, { low: -1e6, high: 1e6, unit: "" });
   return (waterShare) => -0.5 * ((waterShare - share) / sd) ** 2;
 }
 
@@ -68,6 +69,8 @@ export function shareWithin({
 }): ShareEvidence["logLikelihood"] {
   requirePositive("sd", sd, { high: 10, unit: "" });
   requireFraction("mistaken", mistaken);
+  requireWithin("above", above ?? 0, { low: -1e6, high: 1e6, unit: "" });
+  requireWithin("below", below ?? 0, { low: -1e6, high: 1e6, unit: "" });
   return (waterShare) => {
     const lower = above === undefined ? 0 : logBelow((waterShare - above) / sd);
     const upper = below === undefined ? 0 : logBelow((below - waterShare) / sd);

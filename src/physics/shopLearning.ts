@@ -3,6 +3,7 @@ import { focusedBelief, learnedFrom, lnPair, logPairLikelihood } from "./calibra
 import type { GridBelief } from "./gridBelief.ts";
 import { beliefOf, momentsOf } from "./gridBelief.ts";
 import { logBetween, logDensity } from "./normal.ts";
+import { requireEveryFigure } from "./range.ts";
 import { coatVariance, priorVariance } from "./spread.ts";
 
 /** Groups are the caller's, such as coat family × class of air. */
@@ -63,6 +64,7 @@ export function learnShop(pairs: readonly GroupedPair[]): ShopLearning {
  * top (not before the shop has learned anything: the starting spread is that of any coat).
  */
 export function factorOf({ shop, groups, scatter }: ShopLearning, group: string): LearnedFactor {
+  requireEveryFigure("shop", shop);
   const own = groups.get(group);
   if (own !== undefined || shop.pairs === 0) return own ?? shop;
   const lnSd = Math.hypot(shop.lnSd, Math.sqrt(groupVariance));

@@ -1,11 +1,11 @@
 import type { MovingAir } from "./film.ts";
 import { evaporativeDropK } from "./film.ts";
 import { logBelow } from "./normal.ts";
-import { requireFraction } from "./range.ts";
+import { requirePositive, requireWithin } from "./range.ts";
 import type { ShareEvidence } from "./shareEvidence.ts";
 import { evidenceWeights, shareWithin } from "./shareEvidence.ts";
 import type { IndexedCoat } from "./surfaceEvidence.ts";
-import { indexEvidence } from "./surfaceEvidence.ts";
+import { indexEvidence, requireIndexed } from "./surfaceEvidence.ts";
 
 /** Drop a cheek can feel, K, and how sharply; common practice, no source. */
 const feltDropK = 2;
@@ -26,7 +26,9 @@ export function skinEvidence({
   readonly afterS: number;
   readonly coat: IndexedCoat;
 }): ShareEvidence {
-  requireFraction("criticalShare", coat.criticalShare);
+  requirePositive("criticalShare", coat.criticalShare, { high: 1, unit: "(a fraction)" });
+  requireWithin("pocketSM", coat.pocketSM, { low: 0, high: 1e6, unit: "s/m" });
+  requireWithin("afterS", afterS, { low: 0, high: 1e10, unit: "s" });
   const { criticalShare } = coat;
   const bands = {
     dry: { below: 0.8 * criticalShare },
@@ -66,6 +68,8 @@ export function cheekEvidence({
   readonly air: MovingAir;
   readonly coat: IndexedCoat;
 }): CheekVerdict {
+  requireIndexed(coat);
+  requireWithin("afterS", afterS, { low: 0, high: 1e10, unit: "s" });
   const dropK = evaporativeDropK(air);
   const leastK = feltDropK + feltSdK;
   if (dropK < leastK) return { kind: "refused", code: "signal-too-small", dropK, leastK };

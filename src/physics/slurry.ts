@@ -131,7 +131,8 @@ export function makeUpWaterL(from: {
   requireDensity("targetGCm3", targetGCm3);
   requireWater(waterGCm3);
   const refused = { ok: false, densityGCm3, targetGCm3, addedGCm3: waterGCm3 } as const;
-  if (targetGCm3 <= waterGCm3) return { ...refused, code: "target-out-of-reach" };
+  // Within a thousandth of water a target asks for a lake.
+  if (targetGCm3 <= waterGCm3 + 1e-6) return { ...refused, code: "target-out-of-reach" };
   if (densityGCm3 < targetGCm3) return { ...refused, code: "water-lowers-density" };
   const waterL = (volumeL * (densityGCm3 - targetGCm3)) / (targetGCm3 - waterGCm3);
   return { ok: true, waterL, waterKg: waterL * waterGCm3, newVolumeL: volumeL + waterL };
@@ -150,7 +151,7 @@ export function flourToLift(from: {
   requireDensity("targetGCm3", targetGCm3);
   requireDensity("flourGCm3", flourGCm3);
   const refused = { ok: false, densityGCm3, targetGCm3, addedGCm3: flourGCm3 } as const;
-  if (targetGCm3 >= flourGCm3) return { ...refused, code: "target-out-of-reach" };
+  if (targetGCm3 >= flourGCm3 - 1e-6) return { ...refused, code: "target-out-of-reach" };
   if (densityGCm3 > targetGCm3) return { ...refused, code: "flour-raises-density" };
   const flourL = (volumeL * (targetGCm3 - densityGCm3)) / (flourGCm3 - targetGCm3);
   return { ok: true, flourKg: flourL * flourGCm3, newVolumeL: volumeL + flourL };

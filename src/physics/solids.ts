@@ -1,5 +1,6 @@
 import type { LiquorSilica } from "./sol.ts";
-import { silicaGCm3 } from "./sol.ts";
+import { requireFraction } from "./range.ts";
+import { requireDensity, requireWater, silicaGCm3 } from "./sol.ts";
 
 /** What a slurry holds. Fractions are of mass unless they say volume; ratio is kg of flour per kg of liquid. */
 export type SolidsKnown = {
@@ -57,6 +58,9 @@ export function solidsFromLiquid({
   liquidGCm3: number;
   silica: number;
 }): SolidsKnown | SolidsRefusal {
+  for (const [name, density] of Object.entries({ densityGCm3, flourGCm3, liquidGCm3 }))
+    requireDensity(name, density);
+  requireFraction("silica", silica);
   if (densityGCm3 < liquidGCm3 || densityGCm3 >= flourGCm3)
     return notBetween({ densityGCm3, lowGCm3: liquidGCm3, highGCm3: flourGCm3 });
   const flourVolumeFraction = (densityGCm3 - liquidGCm3) / (flourGCm3 - liquidGCm3);
@@ -84,6 +88,9 @@ export function solidsFromOven({
   ovenSolids: number | null;
   waterGCm3: number;
 }): SolidsKnown | SolidsRefusal {
+  for (const [name, density] of Object.entries({ densityGCm3, flourGCm3 })) requireDensity(name, density);
+  requireWater(waterGCm3);
+  if (ovenSolids !== null) requireFraction("ovenSolids", ovenSolids);
   const apart = 1 / flourGCm3 - 1 / silicaGCm3;
   const like = Math.abs(apart) < tooLike;
   const between = densityGCm3 >= waterGCm3 && densityGCm3 < flourGCm3;

@@ -11,7 +11,9 @@ import { latentHeatJKg, lewisNumber, moistAirDensityKgM3 } from "./transport.ts"
 
 type Case = Parameters<typeof dryingHours>[0];
 
-const diffusivityM2S = 4.5e-6;
+/** 4.5e-6 m²/s at 22 °C and sea level, with Massman's T^1.81/p (Atmos. Environ. 32 (1998) 1111). */
+const layerM2S = ({ tempC, pressurePa }: Case): number =>
+  4.5e-6 * ((tempC + 273.15) / 295.15) ** 1.81 * (101_325 / pressurePa);
 const porosity = 0.28;
 const dry = { wMK: 0.6, jM3K: 1.6e6 };
 /** Wet ceramic, water in its pores included; estimates. */
@@ -84,7 +86,15 @@ function solvedHours(of: Case, { steps, cells }: Fineness): number {
     let profile = vapour;
     for (let pass = 0; pass < 3; pass++) {
       const frontC = at(guess, front);
-      const out = vapourStep(vapour, { frontM, frontKgM3: saturated(frontC), filmSM, roomKgM3, dtS, cells });
+      const out = vapourStep(vapour, {
+        frontM,
+        frontKgM3: saturated(frontC),
+        diffusivityM2S: layerM2S(of),
+        filmSM,
+        roomKgM3,
+        dtS,
+        cells,
+      });
       const slope = (saturated(frontC + 0.01) - saturated(frontC)) / 0.01;
       ({ flux, profile } = out);
       guess = heatStep(temps, { of, grid, front, guess, dtS, flux, fluxPerK: out.perKgM3 * slope });
@@ -109,9 +119,17 @@ function solvedHours(of: Case, { steps, cells }: Fineness): number {
 /** Vapour through the dry layer for one step: what leaves the front, how that answers to the density at the front. */
 function vapourStep(
   old: readonly number[],
-  of: { frontM: number; frontKgM3: number; filmSM: number; roomKgM3: number; dtS: number; cells: number },
+  of: {
+    frontM: number;
+    frontKgM3: number;
+    diffusivityM2S: number;
+    filmSM: number;
+    roomKgM3: number;
+    dtS: number;
+    cells: number;
+  },
 ): { readonly flux: number; readonly perKgM3: number; readonly profile: readonly number[] } {
-  const { frontM, frontKgM3, filmSM, roomKgM3, dtS, cells } = of;
+  const { frontM, frontKgM3, diffusivityM2S, filmSM, roomKgM3, dtS, cells } = of;
   if (frontM <= 0) return { flux: (frontKgM3 - roomKgM3) / filmSM, perKgM3: 1 / filmSM, profile: [] };
   const stepM = frontM / cells;
   const link = diffusivityM2S / stepM;

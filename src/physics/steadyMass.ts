@@ -28,7 +28,11 @@ const apartWaterS = 30 * 60;
 const apartMassS = 60 * 60;
 
 /** How far apart two weighings must be to say anything by themselves, s: less where the coat's water (g) is known. */
-export const steadyApartS = (waterG: number | null): number => (waterG === null ? apartMassS : apartWaterS);
+export function steadyApartS(waterG: number | null): number {
+  if (waterG === null) return apartMassS;
+  requirePositive("waterG", waterG, { high: 1e5, unit: "g" });
+  return apartWaterS;
+}
 
 /** Of the coat's water: judgement. Of the mass: the constant-mass rule for aggregates, EN 1097-5 (from memory). */
 const waterLimit = 0.02;
@@ -97,6 +101,11 @@ export function lossEvidence({
 }): ShareEvidence {
   requirePositive("waterG", waterG, { high: 1e5, unit: "g" });
   requirePositive("balanceG", balanceG, { high: 1e4, unit: "g" });
+  for (const [name, { massG, afterS }] of Object.entries({ first, second })) {
+    requirePositive(`${name}.massG`, massG, { high: 1e6, unit: "g" });
+    requireWithin(`${name}.afterS`, afterS, { low: 0, high: 1e10, unit: "s" });
+  }
+  requireWithin("waterSd", waterSd, { low: 0, high: 10, unit: "(of the water)" });
   const share = (first.massG - second.massG) / waterG;
   const about = aboutShare({ share, sd: Math.hypot((Math.SQRT2 * balanceG) / waterG, waterSd * share) });
   return {

@@ -73,7 +73,11 @@ export function pieceMaterial({
   let wallMm = 0;
   let slurryKg = 0;
   let stuccoKg = 0;
+  requirePositive("areaM2", areaM2, { high: 1000, unit: "m²" });
   for (const coat of coats) {
+    requireWithin("slurryKgM2", coat.slurryKgM2, { low: 0, high: 50, unit: "kg/m²" });
+    requireWithin("stuccoKgM2", coat.stuccoKgM2, { low: 0, high: 50, unit: "kg/m²" });
+    requireWithin("buildMm", coat.buildMm, { low: 0, high: 50, unit: "mm" });
     const faceM2 = grownAreaM2({ areaM2, wallMm: grows ? wallMm : 0 });
     slurryKg += faceM2 * coat.slurryKgM2;
     stuccoKg += faceM2 * coat.stuccoKgM2;
@@ -102,6 +106,8 @@ export function pieceCost({
   requireFraction("flourShare", flourShare);
   for (const [name, price] of Object.entries(prices))
     requireWithin(name, price, { low: 0, high: 1e9, unit: "a kg" });
+  requireWithin("slurryWithLossKg", material.slurryWithLossKg, { low: 0, high: 1e7, unit: "kg" });
+  requireWithin("stuccoWithLossKg", material.stuccoWithLossKg, { low: 0, high: 1e7, unit: "kg" });
   const perKg = flourShare * prices.flour + (1 - flourShare) * prices.sol;
   const slurry = material.slurryWithLossKg * perKg;
   const stucco = material.stuccoWithLossKg * prices.stucco;
@@ -124,7 +130,7 @@ export function piecesLeft({
   requireWithin("volumeL", volumeL, { low: 0, high: 100_000, unit: "L" });
   requireWithin("leastVolumeL", leastVolumeL, { low: 0, high: 100_000, unit: "L" });
   requireWithin("perPieceL", perPieceL, { low: 0, high: 100_000, unit: "L" });
-  if (perPieceL === 0) return null;
+  if (perPieceL < 1e-9) return null;
   return Math.max(0, Math.floor((volumeL - leastVolumeL) / perPieceL + 1e-9));
 }
 

@@ -4,7 +4,7 @@ import { drynessIndex, endIndex } from "./drynessIndex.ts";
 import { tooDampRh } from "./dryStep.ts";
 import type { MovingAir } from "./film.ts";
 import { evaporativeDropK, resistances } from "./film.ts";
-import { requireFraction, requirePositive, requireWithin } from "./range.ts";
+import { requireFigures, requireFraction, requirePositive, requireWithin } from "./range.ts";
 import type { EvidenceSource, ShareEvidence } from "./shareEvidence.ts";
 import { evidenceWeights } from "./shareEvidence.ts";
 
@@ -18,10 +18,19 @@ export type IndexedCoat = {
   readonly pocketSM: number;
 };
 
+/** Refuses a coat no evidence can be read against. */
+export function requireIndexed({ criticalShare, depthM, readyShare, pocketSM }: IndexedCoat): void {
+  requirePositive("criticalShare", criticalShare, { high: 1, unit: "(a fraction)" });
+  requireWithin("depthM", depthM, { low: 0, high: 0.3, unit: "m (not mm)" });
+  requireFraction("readyShare", readyShare);
+  requireWithin("pocketSM", pocketSM, { low: 0, high: 1e6, unit: "s/m" });
+}
+
 /** The coat as its evidence is read against it; shares are of the water it went on with (`coat.waterKgM2`). */
 export function indexedCoat(coat: Coat, pocketSM: number): IndexedCoat {
   requireCoat(coat);
   const shareOf = (kgM2: number): number => (coat.waterKgM2 > 0 ? Math.min(1, kgM2 / coat.waterKgM2) : 1);
+  requireWithin("pocketSM", pocketSM, { low: 0, high: 1e6, unit: "s/m" });
   return {
     criticalShare: shareOf(coat.criticalKgM2),
     depthM: coat.depthM,
@@ -87,6 +96,11 @@ const mostSd = 0.2;
  */
 export function judgeSurface(air: MovingAir, reading: SurfaceReading, coat: IndexedCoat): SurfaceVerdict {
   requirePositive("sensorK", reading.sensorK, { high: 20, unit: "K" });
+  requireIndexed(coat);
+  requireWithin("surfaceC", reading.surfaceC, { low: -40, high: 90, unit: "°C" });
+  if (reading.method === "difference")
+    requireWithin("drySurfaceC", reading.drySurfaceC, { low: -40, high: 90, unit: "°C" });
+  requireFraction("rh", air.rh);
   if (air.rh > tooDampRh) return { kind: "refused", code: "air-too-damp", rh: air.rh, mostRh: tooDampRh };
   const dropK = evaporativeDropK(air);
   const byRhK = Math.abs(dropK - evaporativeDropK({ ...air, rh: Math.max(0, air.rh - roomRh) }));
@@ -119,13 +133,14 @@ export function judgeSurface(air: MovingAir, reading: SurfaceReading, coat: Inde
  * goes on to 1 in a straight line, as the flux fades.
  */
 export function indexAtShare(air: MovingAir, waterShare: number, coat: IndexedCoat): number {
-  requireFraction("criticalShare", coat.criticalShare);
+  requireIndexed(coat);
+  requireWithin("waterShare", waterShare, { low: -100, high: 100, unit: "" });
   const { surfaceSM, layerSM2 } = resistances(air);
   const at = (share: number): number => {
     const depthM = coat.depthM * Math.min(1, Math.max(0, 1 - share / coat.criticalShare));
     return (layerSM2 * depthM) / (surfaceSM + layerSM2 * depthM);
   };
-  if (waterShare >= coat.readyShare) return at(waterShare);
+  if (waterShare >= coat.readyShare || coat.readyShare === 0) return at(waterShare);
   const ready = at(coat.readyShare);
   return ready + (1 - ready) * (1 - Math.max(0, waterShare) / coat.readyShare);
 }
@@ -141,6 +156,8 @@ export function surfaceEvidence(
 ): ShareEvidence | null {
   if (verdict.kind === "refused") return null;
   const { index, indexSd } = verdict;
+  requireFigures({ index });
+  requirePositive("indexSd", indexSd, { high: 100, unit: "" });
   return indexEvidence({ source: "surface", air, coat, afterS }, (expected) => {
     const misses = (index - expected) / indexSd;
     return -0.5 * (coat.pocketSM > 0 ? Math.min(0, misses) : misses) ** 2;
@@ -157,6 +174,7 @@ export function indexEvidence(
   }: { source: EvidenceSource; air: MovingAir; coat: IndexedCoat; afterS: number },
   logLikelihood: (expectedIndex: number) => number,
 ): ShareEvidence {
+  requireWithin("afterS", afterS, { low: 0, high: 1e10, unit: "s" });
   const steps = 200;
   const table = Array.from({ length: steps + 1 }, (_, i) => indexAtShare(air, i / steps, coat));
   return {

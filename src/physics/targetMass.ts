@@ -124,6 +124,8 @@ export function targetMassEvidence(
   const said = waterByMass(of);
   if (said === null || said.strays !== null) return null;
   const { afterS, before = null } = of;
+  for (const seenS of before === null ? [afterS] : [afterS, before.afterS])
+    requireWithin("afterS", seenS, { low: 0, high: 1e10, unit: "s" });
   const weight = evidenceWeights["target-mass"];
   const first = before && waterByMass({ ...of, massG: before.massG });
   if (before === null || first === null || first.strays !== null) {

@@ -43,6 +43,10 @@ export function viscosityAfter({
   to: { readonly flourVolumeFraction: number; readonly densityGCm3: number };
 }): ViscosityGuess | null {
   requirePositive("viscosityMm2S", viscosityMm2S, { high: 1e6, unit: "mm²/s" });
+  for (const { flourVolumeFraction, densityGCm3 } of [from, to]) {
+    requireWithin("flourVolumeFraction", flourVolumeFraction, { low: -10, high: 10, unit: "" });
+    requireWithin("densityGCm3", densityGCm3, { low: 0.5, high: 20, unit: "g/cm³ (not kg/m³)" });
+  }
   const fractions = [from.flourVolumeFraction, to.flourVolumeFraction];
   if (fractions.some((share) => !(share >= 0.25 && share <= 0.56))) return null;
   if (Math.abs(from.flourVolumeFraction - to.flourVolumeFraction) > 0.06) return null;

@@ -1,3 +1,5 @@
+import { requirePositive, requireWithin } from "./range.ts";
+
 /**
  * How a cup's seconds become mm²/s: a line, K·(t − c), or the line with the term of the short times, A·t − B/t.
  */
@@ -65,12 +67,22 @@ export function cupIdOf(written: unknown): CupId | null {
 
 /** mm²/s by a law; zero or below where the time is too short for it. */
 export function lawMm2S(law: CupLaw, seconds: number): number {
+  requireLaw(law);
+  requirePositive("seconds", seconds, { high: 1e7, unit: "s" });
   return law.kind === "line" ? law.slope * (seconds - law.offsetS) : law.slope * seconds - law.drag / seconds;
 }
 
 /** Seconds by a law, its exact inverse for ν above zero. */
 export function lawSeconds(law: CupLaw, viscosityMm2S: number): number {
+  requireLaw(law);
+  requireWithin("viscosityMm2S", viscosityMm2S, { low: 0, high: 1e6, unit: "mm²/s" });
   if (law.kind === "line") return viscosityMm2S / law.slope + law.offsetS;
   const { slope, drag } = law;
   return (viscosityMm2S + Math.sqrt(viscosityMm2S * viscosityMm2S + 4 * slope * drag)) / (2 * slope);
+}
+
+function requireLaw(law: CupLaw): void {
+  requireWithin("slope", law.slope, { low: 1e-3, high: 1e3, unit: "mm²/s²" });
+  if (law.kind === "line") requireWithin("offsetS", law.offsetS, { low: 0, high: 1000, unit: "s" });
+  else requireWithin("drag", law.drag, { low: 0, high: 1e5, unit: "mm²" });
 }

@@ -2,7 +2,7 @@ import type { FactorCurves } from "./factorCurves.ts";
 import { sharesAt } from "./factorCurves.ts";
 import type { GridBelief } from "./gridBelief.ts";
 import { beliefOf, momentsOf, quantileOf, readAlong, shareBelow } from "./gridBelief.ts";
-import { requireFraction } from "./range.ts";
+import { requireFraction, requireWithin } from "./range.ts";
 import type { EvidenceSource, ShareEvidence } from "./shareEvidence.ts";
 import type { ReadySpread } from "./spread.ts";
 
@@ -70,6 +70,7 @@ export function waterPosterior({
   readonly readyShare: number;
 }): WaterPosterior {
   requireFraction("readyShare", readyShare);
+  for (const log of curves.logPrior) requireWithin("logPrior", log, { low: -1e15, high: 1e15, unit: "" });
   const shares = sharesAt(curves, nowS);
   const said = evidence.map((one) => likelihoodOf(curves, one));
   const band = (belief: GridBelief): WaterBand => bandOf(belief, { shares, readyShare });

@@ -1,6 +1,6 @@
 import { requireFraction, requirePositive, requireWithin } from "./range.ts";
 import { makeUpWaterL } from "./slurry.ts";
-import { requireDensity } from "./sol.ts";
+import { requireDensity, requireVolume } from "./sol.ts";
 
 export type WeighedDensity = {
   readonly densityGCm3: number;
@@ -66,8 +66,9 @@ export function airBubbleEffect({
 }): { readonly dropGCm3: number; readonly looksLikeWaterL: number | null } {
   requireDensity("densityGCm3", densityGCm3);
   requireFraction("airFraction", airFraction);
+  requireVolume(volumeL);
   const seen = densityGCm3 * (1 - airFraction);
   // The water that would have brought the true density down to what was seen.
-  const water = seen > 1 ? makeUpWaterL({ volumeL, densityGCm3, targetGCm3: seen }) : null;
+  const water = seen > 1.001 ? makeUpWaterL({ volumeL, densityGCm3, targetGCm3: seen }) : null;
   return { dropGCm3: densityGCm3 - seen, looksLikeWaterL: water?.ok ? water.waterL : null };
 }

@@ -6,6 +6,7 @@ import { cannotJudgeWall } from "./cannotJudgeWall.ts";
 import { dippedFromUnfitBucket } from "./dippedFromUnfitBucket.ts";
 import type { Finding, Level } from "./finding.ts";
 import { firedTooLittle } from "./firedTooLittle.ts";
+import { frost } from "./frost.ts";
 import { lastCoatDamp } from "./lastCoatDamp.ts";
 import { noSealCoat } from "./noSealCoat.ts";
 import { openCrack } from "./openCrack.ts";
@@ -30,6 +31,7 @@ const rules: readonly ((standing: Asked) => readonly Finding[])[] = [
   runBrokeALimit,
   firedTooLittle,
   pouredColdShell,
+  frost,
   recoatedBeforeDry,
   dippedFromUnfitBucket,
   cannotJudgeWall,

@@ -45,6 +45,7 @@ export type RuleId =
   | "wall-too-thin"
   | "cannot-judge-wall"
   | "air-too-damp"
+  | "frost"
   | "air-reading-old"
   | "prime-temperature-moved"
   | "prime-drying-hard"

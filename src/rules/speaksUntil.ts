@@ -17,6 +17,7 @@ const until: Readonly<Record<RuleId, Until>> = {
   "prime-left-bare": "fire",
   "stucco-out-of-order": "fire",
   "dipped-from-unfit-bucket": "fire",
+  frost: "metal",
   "recoated-before-dry": "metal",
   "wall-too-thin": "metal",
   "cannot-judge-wall": "metal",

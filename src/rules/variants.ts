@@ -6,6 +6,7 @@ export const variants = {
   "wall-too-thin": ["fails", "thin", "marginal", "below-floor", "plan-short", "plan-below-floor"],
   "cannot-judge-wall": ["missing", "will-be-missing"],
   "air-too-damp": ["drying", "final", "final-caution"],
+  frost: ["froze", "will-freeze"],
   "air-reading-old": ["old", "none"],
   "prime-temperature-moved": ["wax", "not-known", "covered"],
   "prime-drying-hard": ["wax", "not-known", "covered"],

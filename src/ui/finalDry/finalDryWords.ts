@@ -40,6 +40,7 @@ export function reasonWords(dry: FinalDry, format: Format): string {
     case "no-readings":
     case "air-too-damp":
     case "condensing":
+    case "frost":
     case "beyond-forecast":
       return `${sentence(noReadyWords(least.reason))}.`;
   }

@@ -73,6 +73,19 @@ export const dampAirWords: WordsOf<"air-too-damp"> = {
   }),
 };
 
+export const frostWords: WordsOf<"frost"> = {
+  froze: (say) => ({
+    title: "Coat may have frozen while wet",
+    says: `Coat ${say.show("coat")} may have frozen while wet: its wet surface fell to ${say.show("surfaceC")}, from ${say.show("at")}. Frozen slurry has no strength.`,
+    remedy: "Thaw it in a warm room and look for flaking and lifted edges. Strip what lifts, or recoat.",
+  }),
+  "will-freeze": (say) => ({
+    title: "Frost before this coat is dry",
+    says: `The room's air will take the wet surface of coat ${say.show("coat")} to ${say.show("surfaceC")}, from ${say.show("at")}. A slurry that freezes wet has no strength.`,
+    remedy: "Move the piece to a warmer room, or heat this one, and log a reading there.",
+  }),
+};
+
 export const oldReadingWords: WordsOf<"air-reading-old"> = {
   old: (say) => ({
     title: "Room reading is old",

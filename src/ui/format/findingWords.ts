@@ -1,6 +1,6 @@
 import type { Finding, RuleId } from "../../rules/finding.ts";
 import { unfitBucketWords } from "./bucketFindingWords.ts";
-import { dampAirWords, lastCoatWords, oldReadingWords } from "./dryingFindingWords.ts";
+import { dampAirWords, frostWords, lastCoatWords, oldReadingWords } from "./dryingFindingWords.ts";
 import type { FindingText, Say, WordsOf } from "./findingSay.ts";
 import { sayOf } from "./findingSay.ts";
 import { coldShellWords, crackWords, firedWords, wireWords } from "./fireFindingWords.ts";
@@ -37,6 +37,7 @@ const words: { readonly [R in RuleId]: WordsOf<R> } = {
   "fired-too-little": firedWords,
   "run-broke-a-limit": runLimitWords,
   "poured-cold-shell": coldShellWords,
+  frost: frostWords,
 };
 
 /**

@@ -5,6 +5,8 @@ const reasonWords: Record<NoReadyReason, string> = {
   "no-readings": "no reading of the room's air: read it and a time can be given",
   "air-too-damp": "the room's air is too damp: no time can be given until it is drier",
   condensing: "water is condensing on the shell: warm the piece or dry the air",
+  frost:
+    "the wet surface falls below 1 °C, where the slurry freezes: no time can be given, bring the piece into a warmer room",
   "beyond-forecast": "it lies too far ahead to say",
 };
 

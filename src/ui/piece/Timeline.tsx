@@ -4,6 +4,7 @@ import { alloyName } from "../../logbook/ownAlloy.ts";
 import { useBuckets, useFigures, useRecipes, useRooms } from "../app/live.ts";
 import { useFormat } from "../app/useFormat.ts";
 import type { EntryNames } from "../format/entryWords.ts";
+import { LeftOutNote } from "../parts/LeftOutNote.tsx";
 import styles from "./Timeline.module.css";
 import { TimelineEntry } from "./TimelineEntry.tsx";
 import { timelineLines } from "./timelineLines.ts";
@@ -28,6 +29,7 @@ export function Timeline({
       <h2 id="timeline-title" className={styles["title"]}>
         Log
       </h2>
+      <LeftOutNote entries={entries} />
       <ol className={styles["list"]}>
         {lines.map((line) => (
           <TimelineEntry key={line.entry.id} stream={stream} line={line} names={names} />

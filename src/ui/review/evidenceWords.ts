@@ -7,6 +7,7 @@ const notKnown: Record<NoReadyReason, string> = {
   "no-readings": "not known: no reading of the room's air",
   "air-too-damp": "not known: the air was too damp to count on",
   condensing: "not known: water was condensing",
+  frost: "not known: it may have frozen while wet",
   "beyond-forecast": "not known",
 };
 

@@ -1,0 +1,197 @@
+import * as approachFit from "../../src/physics/approachFit.ts";
+import * as approachVerdict from "../../src/physics/approachVerdict.ts";
+import * as bagEvidence from "../../src/physics/bagEvidence.ts";
+import * as coat from "../../src/physics/coat.ts";
+import * as drying from "../../src/physics/drying.ts";
+import * as dryingAdvice from "../../src/physics/dryingAdvice.ts";
+import * as drynessIndex from "../../src/physics/drynessIndex.ts";
+import * as dryStep from "../../src/physics/dryStep.ts";
+import * as film from "../../src/physics/film.ts";
+import * as front from "../../src/physics/front.ts";
+import * as readyRange from "../../src/physics/readyRange.ts";
+import * as resistanceEvidence from "../../src/physics/resistanceEvidence.ts";
+import * as shareEvidence from "../../src/physics/shareEvidence.ts";
+import * as skinEvidence from "../../src/physics/skinEvidence.ts";
+import * as spread from "../../src/physics/spread.ts";
+import * as steadyMass from "../../src/physics/steadyMass.ts";
+import * as surfaceEvidence from "../../src/physics/surfaceEvidence.ts";
+import * as targetMass from "../../src/physics/targetMass.ts";
+import type { Rows } from "./numberRow.ts";
+import { row } from "./numberRow.ts";
+
+const backup = { waterKgM2: 0.2, criticalKgM2: 0.12, depthM: 0.0035, dryFraction: 0.95 };
+const moving = { tempC: 22, rh: 0.5, pressurePa: 101_325, filmWM2K: 15 };
+const placed = { ...moving, pocketSM: 300 };
+const interval = { durationS: 7200, tempC: 22, rh: 0.5, pressurePa: 101_325 };
+const intervals = [interval, { ...interval, tempC: 18, rh: 0.7, filmWM2K: 4, pocketSM: 10, surfaceC: 15 }];
+const step = dryStep.dryStep(interval, { filmWM2K: 15, pocketSM: 0 });
+const parts = film.resistances(moving);
+const { criticalKgM2, depthM } = backup;
+const indexed = { criticalShare: 0.6, depthM: 0.0035, readyShare: 0.03, pocketSM: 0 };
+const three = [
+  { afterS: 0, massG: 1250 },
+  { afterS: 3600, massG: 1220 },
+  { afterS: 7200, massG: 1208 },
+] as const;
+const weighings = [
+  ...three,
+  { afterS: 10_800, massG: 1203 },
+  { afterS: 14_400, massG: 1201 },
+  { afterS: 18_000, massG: 1200.2 },
+];
+const judged = approachVerdict.judgeApproach({ weighings, balanceG: 0.1, startG: 1260, waterG: 60 });
+const [early, later] = [weighings[2], weighings[4]] as [(typeof weighings)[0], (typeof weighings)[0]];
+const weighed = { dryG: 1180, drainedG: 1238, stuccoedG: 1301.5, waterFraction: 0.28, balanceG: 0.1 };
+const reading = { method: "absolute", surfaceC: 19, sensorK: 0.5 } as const;
+
+export const dryingRows: Rows = {
+  approachFit: {
+    aitken: row(approachFit.aitken, [three]),
+    spanS: row(approachFit.spanS, [three], {
+      unread: ["0.0.massG", "0.1.afterS", "0.1.massG", "0.2.massG"],
+    }),
+    fitExponential: row(approachFit.fitExponential, [{ weighings: three, balanceG: 0.1 }]),
+  },
+  approachVerdict: {
+    judgeApproach: row(approachVerdict.judgeApproach, [
+      { weighings, balanceG: 0.1, startG: 1260, waterG: 60 },
+    ]),
+    approachEvidence: row(approachVerdict.approachEvidence, [
+      judged,
+      { afterS: 9000, balanceG: 0.1, waterG: 60 },
+    ]),
+  },
+  bagEvidence: {
+    bagEvidence: row(bagEvidence.bagEvidence, [
+      { bagRh: 0.9, roomRh: 0.5, baggedS: 1800, afterS: 7200, coat: indexed },
+    ]),
+  },
+  coat: {
+    requireCoat: row(coat.requireCoat, [backup]),
+    readyWaterKgM2: row(coat.readyWaterKgM2, [backup], { unread: ["0.waterKgM2", "0.depthM"] }),
+    dryFractionOf: row(coat.dryFractionOf, [{ waterKgM2: 0.05, criticalKgM2: 0.12 }]),
+    coatDepthM: row(coat.coatDepthM, [{ coatMm: 1, beneathMm: 4 }]),
+    carryOver: row(coat.carryOver, [{ leftKgM2: 0.05, newKgM2: 0.2, criticalShare: 0.6 }]),
+  },
+  drying: {
+    dryingHours: row(drying.dryingHours, [{ ...backup, ...placed }]),
+    dryThrough: row(drying.dryThrough, [
+      { coat: backup, filmWM2K: 15, pocketSM: 0, intervals, resistanceFactor: 1.2 },
+    ]),
+  },
+  dryingAdvice: {
+    dryingAdvice: row(dryingAdvice.dryingAdvice, [
+      {
+        coat: backup,
+        air: placed,
+        airClasses: [{ id: "strong", filmWM2K: 25 }],
+        factor: 1.1,
+        isPrime: true,
+        isWax: true,
+      },
+    ]),
+  },
+  drynessIndex: {
+    drynessIndex: row(drynessIndex.drynessIndex, [{ ...moving, surfaceC: 19 }]),
+    endIndex: row(drynessIndex.endIndex, [{ ...moving, depthM: 0.0035 }]),
+    dryDepthFromIndexM: row(drynessIndex.dryDepthFromIndexM, [{ ...moving, index: 0.5 }]),
+  },
+  dryStep: {
+    dryStep: row(dryStep.dryStep, [intervals[1] ?? interval, { filmWM2K: 15, pocketSM: 0 }], {
+      unread: ["1.filmWM2K", "1.pocketSM"],
+    }),
+    waterAfterStep: row(
+      dryStep.waterAfterStep,
+      [step, { coat: backup, waterKgM2: 0.1, resistanceFactor: 1.2 }],
+      { unread: ["0.settlingKgM2S", "0.parts.wetSurfaceC", "1.coat.waterKgM2"] },
+    ),
+  },
+  film: {
+    resistances: row(film.resistances, [placed]),
+    requireResistances: row(film.requireResistances, [parts], { unread: ["0.wetSurfaceC"] }),
+    meanResistances: row(film.meanResistances, [
+      [
+        { parts, weight: 1 },
+        { parts, weight: 3 },
+      ],
+    ]),
+    wetSurfaceC: row(film.wetSurfaceC, [moving]),
+    evaporativeDropK: row(film.evaporativeDropK, [moving]),
+    wetFluxKgM2S: row(film.wetFluxKgM2S, [placed]),
+    condensationKgM2S: row(film.condensationKgM2S, [{ ...placed, surfaceC: 8 }]),
+    evaporationFromHeatKgM2H: row(film.evaporationFromHeatKgM2H, [
+      { filmWM2K: 62.45, tempC: 65.6, surfaceC: 28.9, latentJKg: 2_433_000 },
+    ]),
+  },
+  front: {
+    doseBetween: row(front.doseBetween, [{ fromKgM2: 0.2, toKgM2: 0.006 }, { criticalKgM2, depthM }, parts], {
+      unread: ["2.wetSurfaceC"],
+    }),
+    waterAfterDose: row(
+      front.waterAfterDose,
+      [{ waterKgM2: 0.2, dose: 60, floorKgM2: 0 }, { criticalKgM2, depthM }, parts],
+      { unread: ["2.wetSurfaceC"] },
+    ),
+  },
+  readyRange: {
+    readyRange: row(
+      readyRange.readyRange,
+      [{ coat: backup, filmWM2K: 15, pocketSM: 0, intervals, spread: spread.readySpread() }],
+      { unread: ["0.spread.sigmaLn"] },
+    ),
+  },
+  resistanceEvidence: {
+    resistanceEvidence: row(resistanceEvidence.resistanceEvidence, [
+      { firstOhm: 2000, firstC: 20, ohm: 90_000, tempC: 22, afterS: 7200 },
+    ]),
+  },
+  shareEvidence: {
+    aboutShare: row(shareEvidence.aboutShare, [{ share: 0.2, sd: 0.05 }]),
+    shareWithin: row(shareEvidence.shareWithin, [{ above: 0.1, below: 0.6, sd: 0.05, mistaken: 0.05 }]),
+  },
+  skinEvidence: {
+    skinEvidence: row(
+      skinEvidence.skinEvidence,
+      [{ source: "touch", saw: "damp", afterS: 7200, coat: indexed }],
+      { unread: ["0.coat.depthM", "0.coat.readyShare"] },
+    ),
+    cheekEvidence: row(skinEvidence.cheekEvidence, [
+      { cold: true, afterS: 7200, air: moving, coat: indexed },
+    ]),
+  },
+  spread: {
+    readySpread: row(spread.readySpread, [{ factor: 1.2, sigmaLn: 0.4, gapS: 9000 }]),
+  },
+  steadyMass: {
+    steadyApartS: row(steadyMass.steadyApartS, [40]),
+    steadyMass: row(steadyMass.steadyMass, [
+      { first: early, second: later, waterG: 60, rh: 0.5, balanceG: 0.1 },
+    ]),
+    lossEvidence: row(steadyMass.lossEvidence, [
+      { first: early, second: later, waterG: 60, balanceG: 0.1, waterSd: 0.15 },
+    ]),
+  },
+  surfaceEvidence: {
+    requireIndexed: row(surfaceEvidence.requireIndexed, [indexed]),
+    indexedCoat: row(surfaceEvidence.indexedCoat, [backup, 300]),
+    judgeSurface: row(surfaceEvidence.judgeSurface, [moving, reading, indexed]),
+    indexAtShare: row(surfaceEvidence.indexAtShare, [moving, 0.2, indexed]),
+    surfaceEvidence: row(
+      surfaceEvidence.surfaceEvidence,
+      [surfaceEvidence.judgeSurface(moving, reading, indexed), { air: moving, coat: indexed, afterS: 7200 }],
+      { unread: ["0.endIndex", "0.dropK"] },
+    ),
+    indexEvidence: row(surfaceEvidence.indexEvidence, [
+      { source: "surface", air: moving, coat: indexed, afterS: 7200 },
+      (index: number) => -index,
+    ]),
+    waitAfterChangeS: row(surfaceEvidence.waitAfterChangeS, [{ halfM: 0.02, filmWM2K: 10 }]),
+  },
+  targetMass: {
+    targetMass: row(targetMass.targetMass, [weighed]),
+    waterByMass: row(targetMass.waterByMass, [{ ...weighed, massG: 1290 }]),
+    targetMassEvidence: row(targetMass.targetMassEvidence, [
+      { ...weighed, massG: 1287, afterS: 9000, before: { massG: 1292, afterS: 5000 } },
+    ]),
+  },
+};

@@ -1,0 +1,142 @@
+import * as feedChain from "../../src/physics/feedChain.ts";
+import * as feeding from "../../src/physics/feeding.ts";
+import * as flow from "../../src/physics/flow.ts";
+import * as fluidity from "../../src/physics/fluidity.ts";
+import * as freezing from "../../src/physics/freezing.ts";
+import * as gating from "../../src/physics/gating.ts";
+import * as misrun from "../../src/physics/misrun.ts";
+import * as riserSanity from "../../src/physics/riserSanity.ts";
+import * as wall from "../../src/physics/wall.ts";
+import type { Rows } from "./numberRow.ts";
+import { row } from "./numberRow.ts";
+
+const mould = { conductivityWMK: 0.7, densityKgM3: 1800, heatJKgK: 1000 };
+const run = {
+  liquidKgM3: 7600,
+  wallMm: 4,
+  latentJKg: 200_000,
+  liquidJKgK: 490,
+  superheatK: 120,
+  liquidusC: 980,
+  shellC: 540,
+  mould,
+};
+const part = { kind: "flat", widthMm: 60, lengthMm: 120 } as const;
+const casting = { volumeMm3: 350_000, areaMm2: 60_000 };
+const riser = { volumeMm3: 150_000, areaMm2: 16_000 };
+const constants = { a: 0.1, b: 0.03, c: 1 };
+const solid = { kind: "bar", widthMm: 12, thicknessMm: 8, lengthMm: 60 } as const;
+
+export const gatingRows: Rows = {
+  feedChain: {
+    feedChain: row(feedChain.feedChain, [
+      {
+        links: [
+          { name: "body", role: "casting", solid },
+          { name: "gate", role: "gate", solid: { kind: "cylinder", diameterMm: 14, heightMm: 30 } },
+        ],
+        law: { constantSMm2: 1.2, exponent: 2 },
+        ratio: 1.1,
+      },
+    ]),
+  },
+  feeding: {
+    riserModulusCheck: row(feeding.riserModulusCheck, [
+      { castingModulusMm: 6, riserModulusMm: 8, ratio: 1.2 },
+    ]),
+    riserVolumeCheck: row(feeding.riserVolumeCheck, [
+      { castingVolumeMm3: 350_000, riserVolumeMm3: 150_000, shrinkShare: 0.05, giveShare: 0.14 },
+    ]),
+    riserDiameterMm: row(feeding.riserDiameterMm, [{ modulusMm: 8, slender: 1.5 }]),
+    atLeast: row(feeding.atLeast, [8, 7]),
+  },
+  flow: {
+    spoutVelocityMS: row(flow.spoutVelocityMS, [
+      { headM: 0.2, dischargeCoefficient: 0.8, entrySpeedMS: 0.1 },
+    ]),
+    fallForSpeedM: row(flow.fallForSpeedM, [0.5]),
+    chokeAreaMm2: row(flow.chokeAreaMm2, [
+      { massKg: 4, liquidKgM3: 7600, timeS: 4, headM: 0.2, dischargeCoefficient: 0.8 },
+    ]),
+    sectionForSpeedMm2: row(flow.sectionForSpeedMm2, [
+      { massKg: 4, liquidKgM3: 7600, timeS: 4, speedMS: 0.5 },
+    ]),
+    roundMm: row(flow.roundMm, [113]),
+    fillTimeS: row(flow.fillTimeS, [
+      {
+        by: "bottom-gate",
+        cavityAreaMm2: 3000,
+        cavityHeightM: 0.15,
+        gateAreaMm2: 120,
+        headM: 0.25,
+        dischargeCoefficient: 0.8,
+      },
+    ]),
+  },
+  fluidity: {
+    effusivity: row(fluidity.effusivity, [mould]),
+    runTime: row(fluidity.runTime, [{ ...run, stopShare: 0.25, interfaceWM2K: 1000 }]),
+    runTimeBandS: row(fluidity.runTimeBandS, [run]),
+    runLengthMm: row(fluidity.runLengthMm, [{ timeS: 3, speedMS: 0.5 }]),
+  },
+  freezing: {
+    modulusMm: row(freezing.modulusMm, [solid]),
+    chvorinovConstant: row(freezing.chvorinovConstant, [
+      {
+        metalKgM3: 8500,
+        latentJKg: 200_000,
+        liquidJKgK: 490,
+        superheatK: 120,
+        freezeC: 920,
+        mouldC: 20,
+        mould,
+      },
+    ]),
+    freezeTimeS: row(freezing.freezeTimeS, [{ constantSMm2: 1.2, modulusMm: 6, exponent: 2 }]),
+    modulusForTimeMm: row(freezing.modulusForTimeMm, [{ constantSMm2: 1.2, timeS: 60 }]),
+  },
+  gating: {
+    effectiveHeadM: row(gating.effectiveHeadM, [
+      { sprueHeightM: 0.25, at: { gate: "parting", cavityHeightM: 0.15, aboveGateM: 0.08 } },
+    ]),
+    sprueTaper: row(gating.sprueTaper, [{ topDepthM: 0.05, dropM: 0.25 }]),
+    reynolds: row(gating.reynolds, [{ liquidKgM3: 7600, speedMS: 0.5, diameterMm: 12, viscosityPaS: 0.004 }]),
+    criticalSpeedMS: row(gating.criticalSpeedMS, [{ tensionNM: 1.2, liquidKgM3: 7600 }]),
+    tiltLimitDeg: row(gating.tiltLimitDeg, [{ lengthM: 0.2, speedMS: 0.5 }]),
+    tiltSpeedMS: row(gating.tiltSpeedMS, [{ lengthM: 0.2, tiltDeg: 15 }]),
+    ventAreaMm2: row(gating.ventAreaMm2, [113]),
+    capillaryHeadMm: row(gating.capillaryHeadMm, [
+      { tensionNM: 1.2, liquidKgM3: 7600, slotMm: 1, contactDeg: 150 },
+    ]),
+  },
+  misrun: {
+    misrunAdvice: row(misrun.misrunAdvice, [
+      { run, neededMm: 250, speedMS: 0.5, solidusC: 860, preheat: { lowC: 500, highC: 700 } },
+    ]),
+  },
+  riserSanity: {
+    caineCheck: row(riserSanity.caineCheck, [{ casting, riser, constants }]),
+    caineDiameterMm: row(riserSanity.caineDiameterMm, [{ casting, constants }]),
+    shapeFactor: row(riserSanity.shapeFactor, [{ lengthMm: 200, widthMm: 100, thicknessMm: 20 }]),
+    steelRiserRatio: row(riserSanity.steelRiserRatio, [12]),
+  },
+  wall: {
+    headPressurePa: row(wall.headPressurePa, [{ densityKgM3: 7600, headM: 0.3 }]),
+    flatFactor: row(wall.flatFactor, [1.7]),
+    requiredWallMm: row(wall.requiredWallMm, [
+      { pressurePa: 22_000, morMPa: 4, safetyFactor: 3, part, floorMm: 4 },
+    ]),
+    requiredWallBandMm: row(wall.requiredWallBandMm, [
+      { pressurePa: 22_000, morMPa: 4, safetyFactor: 3, part, floorMm: 4 },
+    ]),
+    loadIndexMPa: row(wall.loadIndexMPa, [
+      { pressurePa: 22_000, wallMm: 8, part: { kind: "round", diameterMm: 80 } },
+    ]),
+    safetyReached: row(wall.safetyReached, [{ pressurePa: 22_000, morMPa: 4, wallMm: 8, part }], {
+      mayBeEndless: true,
+    }),
+    safetyBand: row(wall.safetyBand, [2.4]),
+    coatsToAdd: row(wall.coatsToAdd, [{ requiredMm: 8, haveMm: 5, coatMm: 1.1 }]),
+    coatBuildMm: row(wall.coatBuildMm, [{ coarseMm: 1, fineMm: 0.5, filmMm: 0.3 }]),
+  },
+};
