@@ -7,20 +7,17 @@ import type { CoatBelief, CoatDrying } from "./standing.ts";
 /**
  * The word on a coat: dry when nine in ten say so, wet when not one in ten does, perhaps in between.
  *
- * A hand that felt it dry shifts the word by one step, once a sum speaks at all: from wet to perhaps, and from
- * perhaps to dry where the likely time has passed. Judgement: a hand reads the outer face, and whoever stands
- * before the shell may go on all the same.
+ * A hand that felt it dry makes it perhaps, and no more: it reads the outer film alone.
  */
 export function verdictOf(
-  { early, likely, late }: CoatTrack,
+  { early, late }: CoatTrack,
   { judgedAt, known, evidence }: { judgedAt: number; known: boolean; evidence: CoatDrying["evidence"] },
 ): CoatDrying["verdict"] {
   const isOver = ({ readyAt }: { readonly readyAt: number | null }): boolean =>
     readyAt !== null && readyAt <= judgedAt;
   if (isOver(late)) return "dry";
+  if (evidence?.says === "dry" && evidence.by === "felt") return "maybe";
   if (!known) return "unknown";
-  const isFelt = evidence?.says === "dry" && evidence.by === "felt";
-  if (isFelt) return isOver(likely) ? "dry" : "maybe";
   return isOver(early) ? "maybe" : "wet";
 }
 

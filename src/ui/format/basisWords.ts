@@ -48,6 +48,10 @@ export function plainWords(evidence: NonNullable<CoatDrying["evidence"]>, format
       return `It has stopped losing weight (${found}): dry at this humidity, whatever the sum says.`;
     case "target":
       return `It has come down to its dry mass (${found}): dry, whatever the sum says.`;
+    case "surface":
+      return `It is as warm as the dry shell beside it (${found}): dry where it was read.`;
+    case "resistance":
+      return "Its resistance is back at a dry coat's: dry where it was read.";
   }
 }
 

@@ -102,6 +102,10 @@ export function unsaidWords(why: Unsaid, format: Format): string {
       return why.isWarmer
         ? "warmer than the air: sun, a lamp, a hand, or a shell that came from a warmer place"
         : "colder than even a dripping face would be: it came from a colder place, or the room's reading no longer holds";
+    case "unsure":
+      return `it changed by ${balanceWords(Math.abs(why.lossG), format)}, too much to be the same and too little to be a loss`;
+    case "lighter-than-later":
+      return `a later weighing was ${balanceWords(why.gainG, format)} heavier: this weight doesn't fit the others`;
     case "no-air":
       return "the room's air was not read";
     case "no-reference":
