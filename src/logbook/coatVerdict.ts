@@ -23,7 +23,7 @@ export function verdictOf(
 
 /** The belief as it is shown: water in kg/m² at the time of judgement, and the chance that it is dry by then. */
 export function beliefShown(
-  { heard, unheard, conflicts, spread }: SpanBelief,
+  { heard, unheard, conflicts, spread: { sigmaLn } }: SpanBelief,
   {
     band,
     track,
@@ -39,7 +39,8 @@ export function beliefShown(
   return {
     ...band,
     dryChance: dryChanceAt(track, { at: judgedAt, from }),
-    factor: spread,
+    // As it dries by now: a coat found wet has proven slower than the belief of all its checks.
+    factor: { early: track.early.factor, likely: track.likely.factor, late: track.late.factor, sigmaLn },
     ...checksShown({ heard, unheard }),
     conflicts: conflicts.map(({ seenId, why, apart }) => ({ seenId, why, apart })),
   };

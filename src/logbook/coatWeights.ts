@@ -94,11 +94,14 @@ export function weightSays(
         : [];
     const { waterShare, sdShare, targetG, sdG, waterG, strays } = water;
     if (strays !== null) return unheard({ code: strays, waterShare });
+    const leastGainG = Math.max(3 * Math.SQRT2 * balanceG, mostGained * waterG);
     const gainG = gainedAfter(seen, { all, weights });
-    if (gainG > Math.max(3 * Math.SQRT2 * balanceG, mostGained * waterG))
-      return unheard({ code: "lighter-than-later", gainG });
+    if (gainG > leastGainG) return unheard({ code: "lighter-than-later", gainG });
     const earlier = chain.drying.findLast(
-      (one) => one.at < seen.at && waterByMass({ ...of, massG: one.massG })?.strays === null,
+      (one) =>
+        one.at < seen.at &&
+        gainedAfter(one, { all, weights }) <= leastGainG &&
+        waterByMass({ ...of, massG: one.massG })?.strays === null,
     );
     const before = earlier && { massG: earlier.massG, afterS: (earlier.at - from) / 1000 };
     return heard(
