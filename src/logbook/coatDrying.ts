@@ -114,8 +114,10 @@ export function dryCoat(
   const left = readyAt === null ? doseLeft(track) : 0;
   const { condensed } = track;
   track.lastStep = isOuter ? null : track.lastStep;
-  if (isOuter && judgedAt >= from) dryTo(track, stays, { to: judgedAt + forecastMs, stopWhenReady: true });
   const there = airAt(stays, judgedAt);
+  // As far ahead of the last reading, whatever the clock says: time alone must not bring a time forth.
+  const aheadFrom = Math.min(judgedAt, Math.max(from, there?.reading.at ?? from));
+  if (isOuter && judgedAt >= from) dryTo(track, stays, { to: aheadFrom + forecastMs, stopWhenReady: true });
   const known = track.knowsAir || evidence !== null || readyAt !== null;
   const readyKgM2 = readyWaterKgM2(wet);
   const startKgM2 = track.coat.waterKgM2;

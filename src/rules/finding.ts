@@ -1,3 +1,5 @@
+import type { WeighToTell } from "../logbook/weighToTell.ts";
+
 /** A finding's weight: do not go on; go on knowing this; for information. */
 export type Level = "hold" | "watch" | "note";
 
@@ -36,6 +38,8 @@ export type Finding = {
   readonly texts: Readonly<Record<string, string>>;
   readonly entries: readonly string[];
   readonly source: string;
+  /** How a weighing would settle it, as of `now` (epoch ms); left out where none would. */
+  readonly weigh?: { readonly toTell: WeighToTell; readonly now: number } | undefined;
 };
 
 export type RuleId =

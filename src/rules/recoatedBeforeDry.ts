@@ -31,7 +31,7 @@ export function recoatedBeforeDry(standing: Standing): readonly Found[] {
       under.verdict === "wet"
         ? ofWet({ driedSince, heated, accepted })
         : ofMaybe({ settled: driedSince || heated, accepted, leftShare: under.leftShare ?? 0 });
-    return said === null ? [] : [finding(under, over, said)];
+    return said === null ? [] : [finding(under, over, { ...said, standing })];
   });
   return [...found, ...ofUnknown(standing, unknown)];
 }
@@ -68,7 +68,15 @@ function ofMaybe({
   return { level: "watch", variant: accepted ? "maybe-accepted" : "maybe" };
 }
 
-function finding(under: CoatDrying, over: CoatDrying, { level, variant }: Said): Found {
+/** The shell as it hangs now is weighed, so it is its outer coat that says when. */
+const weighOf = ({ outer, now }: Standing): Pick<Found, "weigh"> =>
+  outer === null || outer.toTell === null ? {} : { weigh: { toTell: outer.toTell, now } };
+
+function finding(
+  under: CoatDrying,
+  over: CoatDrying,
+  { level, variant, standing }: Said & { readonly standing: Standing },
+): Found {
   const stoodH = hoursBetween(under.coat.dippedAt, over.coat.dippedAt);
   return {
     rule: "recoated-before-dry",
@@ -89,6 +97,7 @@ function finding(under: CoatDrying, over: CoatDrying, { level, variant }: Said):
       ...(under.evidence === null ? [] : [under.evidence.seen.id]),
     ],
     source,
+    ...weighOf(standing),
   };
 }
 
@@ -119,6 +128,7 @@ function ofUnknown(
       texts: {},
       entries: pairs.flatMap(([under]) => [under.coat.id]),
       source,
+      ...weighOf(standing),
     },
   ];
 }

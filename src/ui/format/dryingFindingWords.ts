@@ -1,8 +1,5 @@
 import type { Say, WordsOf } from "./findingSay.ts";
 
-const weighTwice =
-  "Weigh it twice, half an hour apart: it is dry when the weight stands still. Log what you find.";
-
 const stood = (say: Say): string =>
   say.isKnown("neededH")
     ? `after ${say.show("stoodH")} of about ${say.show("neededH")}`
@@ -14,24 +11,25 @@ const wetSays = (say: Say): string =>
     : `Coat ${say.show("over")} went on ${stood(say)}; coat ${say.show("coat")} was not dry.`;
 
 const wetTitle = (say: Say): string => `Coat ${say.show("over")} went over a damp coat`;
-const wetRemedy = `No more coats and no fire yet: let the shell dry right through. ${weighTwice}`;
+const wetRemedy = (say: Say): string =>
+  `No more coats and no fire yet: let the shell dry right through. ${say.weigh()}`;
 const maybeTitle = (say: Say): string => `Coat ${say.show("coat")} may have been damp`;
 const maybeSays = (say: Say): string =>
   `Coat ${say.show("over")} went on ${stood(say)}, when coat ${say.show("coat")} was perhaps not dry.`;
-const maybeRemedy = `Give the next drying more time. ${weighTwice}`;
+const maybeRemedy = (say: Say): string => `Give the next drying more time. ${say.weigh()}`;
 
 export const recoatedWords: WordsOf<"recoated-before-dry"> = {
-  wet: (say) => ({ title: wetTitle(say), says: wetSays(say), remedy: wetRemedy }),
+  wet: (say) => ({ title: wetTitle(say), says: wetSays(say), remedy: wetRemedy(say) }),
   "wet-accepted": (say) => ({
     title: wetTitle(say),
     says: `${wetSays(say)} It was said before the tap and accepted.`,
-    remedy: wetRemedy,
+    remedy: wetRemedy(say),
   }),
-  maybe: (say) => ({ title: maybeTitle(say), says: maybeSays(say), remedy: maybeRemedy }),
+  maybe: (say) => ({ title: maybeTitle(say), says: maybeSays(say), remedy: maybeRemedy(say) }),
   "maybe-accepted": (say) => ({
     title: maybeTitle(say),
     says: `${maybeSays(say)} It was said before the tap and accepted.`,
-    remedy: maybeRemedy,
+    remedy: maybeRemedy(say),
   }),
   "dried-since": (say) => ({
     title: wetTitle(say),
@@ -47,7 +45,7 @@ export const recoatedWords: WordsOf<"recoated-before-dry"> = {
   unknown: (say) => ({
     title: "Dryness between coats not known",
     says: `Of ${say.coats("coats")} the log can't tell whether it was dry when the next one went on: there are no room readings and nothing was felt or weighed.`,
-    remedy: `Log a room reading at each dip. For this piece: ${weighTwice.charAt(0).toLowerCase()}${weighTwice.slice(1)}`,
+    remedy: `Log a room reading at each dip. For this piece: ${say.weigh()}`,
   }),
 };
 
@@ -60,7 +58,8 @@ const likelyIn = (say: Say): string => {
 };
 const surelyIn = (say: Say): string =>
   say.isKnown("lateInH") && say.value("lateInH") > 0 ? ` Almost surely in ${say.show("lateInH")}.` : "";
-const waitAndWeigh = `Keep it out of the kiln: steam breaks a damp wall. ${weighTwice}`;
+const waitAndWeigh = (say: Say): string =>
+  `Keep it out of the kiln: steam breaks a damp wall. ${say.weigh()}`;
 
 export const lastCoatWords: WordsOf<"last-coat-damp"> = {
   wet: (say) => ({
@@ -68,27 +67,29 @@ export const lastCoatWords: WordsOf<"last-coat-damp"> = {
     says: say.isKnown("leftShare")
       ? `About ${say.show("leftShare")} of the water that has to leave coat ${say.show("coat")} is still in it.${likelyIn(say)}`
       : `Coat ${say.show("coat")} is still wet.${likelyIn(say)}`,
-    remedy: waitAndWeigh,
+    remedy: waitAndWeigh(say),
   }),
   maybe: (say) => ({
     title: "Last coat perhaps not dry through",
     says: `Within the spread of the sum coat ${say.show("coat")} may be dry by now, or not.${soon(say)}`,
-    remedy: `Wait for the late end, or find out now. ${weighTwice}`,
+    remedy: `Wait for the late end, or find out now. ${say.weigh()}`,
   }),
   unknown: (say) => ({
     title: "Dryness of the last coat not known",
     says: `The log can't tell whether coat ${say.show("coat")} is dry: no room reading goes with it and nothing was felt or weighed.`,
-    remedy: waitAndWeigh,
+    remedy: waitAndWeigh(say),
   }),
   "touch-only": (say) => ({
     title: "Last coat felt dry only at the skin",
-    says: `It felt dry, but by the room's air about ${say.show("leftShare")} of the water is still inside coat ${say.show("coat")}.`,
-    remedy: `Touch tells of the outer face alone. ${weighTwice}`,
+    says: say.isKnown("leftShare")
+      ? `It felt dry, but by the room's air about ${say.show("leftShare")} of the water is still inside coat ${say.show("coat")}.`
+      : `Coat ${say.show("coat")} felt dry. How much water is inside it is not known.`,
+    remedy: `Touch tells of the outer face alone. ${say.weigh()}`,
   }),
   "slow-place": (say) => ({
     title: "Its slowest place is not known dry",
     says: `The last coat counts as dry where the air reaches it. In the slower place of this piece, ${say.text("place")}, ${say.isKnown("leftShare") ? `about ${say.show("leftShare")} of the water that has to leave is still in it` : "it is not known"}.${likelyIn(say)}`,
-    remedy: `Lead air into that place or hang it with the opening down, and wait. ${weighTwice}`,
+    remedy: `Lead air into that place or hang it with the opening down, and wait. ${say.weigh()}`,
   }),
   "burnout-damp": (say) => ({
     title: "Burnout began on a damp shell",
@@ -118,7 +119,7 @@ export const dampAirWords: WordsOf<"air-too-damp"> = {
   "final-caution": (say) => ({
     title: "Damp air for the last drying",
     says: `The room stands at ${say.show("rh")}. Above ${say.show("limit")} a shell may keep some water in its pores.`,
-    remedy: `Finish in drier air if you can. ${weighTwice}`,
+    remedy: `Finish in drier air if you can. ${say.weigh()}`,
   }),
 };
 
