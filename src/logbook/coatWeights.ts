@@ -113,7 +113,10 @@ export function weightSays(
 }
 
 /** How much heavier than this one a later weighing of the coat was, g: water does not come back, so one of them is wrong. */
-function gainedAfter(seen: Weight, { all, weights }: Pick<CoatSpan, "weights"> & { all: CoatSpan["seen"] }): number {
+function gainedAfter(
+  seen: Weight,
+  { all, weights }: Pick<CoatSpan, "weights"> & { all: CoatSpan["seen"] },
+): number {
   const later = chainOf(all, weights).drying.filter(({ at }) => at > seen.at);
   return Math.max(0, ...later.map(({ massG }) => massG - seen.massG));
 }

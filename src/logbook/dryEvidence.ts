@@ -22,7 +22,12 @@ export type DryBy = "steady" | "target" | "surface" | "resistance" | "felt";
  */
 export type DryEvidence =
   | { readonly says: "dry"; readonly by: DryBy; readonly whole: boolean; readonly seen: DrynessSeen }
-  | { readonly says: "wet"; readonly seen: DrynessSeen; readonly leastShare: number; readonly isFelt: boolean }
+  | {
+      readonly says: "wet";
+      readonly seen: DrynessSeen;
+      readonly leastShare: number;
+      readonly isFelt: boolean;
+    }
   | { readonly says: "losing"; readonly seen: DrynessSeen; readonly sinceAt: number };
 
 /** What is left in a coat that feels damp, as a share of the critical water; judgement. */
@@ -104,6 +109,7 @@ function fromTarget(seen: Weight, { seen: all, weights, wet, places }: CoatSpan)
   const [low, high] = [water.waterShare - reach, water.waterShare + reach];
   if (low > readyShare) return { says: "wet", seen, leastShare: Math.min(1, low), isFelt: false };
   if (high > readyShare) return null;
-  const whole = isAsSlow("open", places.slowest) || times * reach <= areaShareOf(places.slowest) * criticalShare;
+  const whole =
+    isAsSlow("open", places.slowest) || times * reach <= areaShareOf(places.slowest) * criticalShare;
   return { says: "dry", by: "target", whole, seen };
 }

@@ -26,7 +26,13 @@ function judged({ geometry, dips, airs, seen, hours }: History): CoatDrying {
   for (const one of seen.toSorted((a, b) => a.hours - b.hours))
     log.tell("dryness-seen", { ...one.seen, coatId }, at(one.hours));
   const readings = airs
-    .map((one, i) => ({ id: `r${i}`, at: at(one.hours), airC: one.airC, rh: one.rh, air: "room-fan" as const }))
+    .map((one, i) => ({
+      id: `r${i}`,
+      at: at(one.hours),
+      airC: one.airC,
+      rh: one.rh,
+      air: "room-fan" as const,
+    }))
     .toSorted((a, b) => a.at - b.at);
   const { outer } = standingOf(log.piece(), testShop(readings), at(hours));
   if (outer === null) throw new Error("a coat was dipped");
@@ -39,7 +45,13 @@ const aVerdict = fc.constantFrom("dry" as const, "damp" as const, "wet" as const
 const aCheck: fc.Arbitrary<At> = fc.record({
   hours: hour(0.1, 12),
   seen: fc.oneof(
-    { weight: 3, arbitrary: fc.record({ method: fc.constantFrom("touch" as const, "colour" as const), verdict: aVerdict }) },
+    {
+      weight: 3,
+      arbitrary: fc.record({
+        method: fc.constantFrom("touch" as const, "colour" as const),
+        verdict: aVerdict,
+      }),
+    },
     {
       weight: 1,
       arbitrary: fc.record({
@@ -106,7 +118,8 @@ describe("one more touch", () => {
     fc.assert(
       fc.property(aHistory, hour(0.1, 12), fc.constantFrom("touch", "colour"), (history, hours, method) => {
         const one = { hours, seen: { method, verdict: "dry" } } as At;
-        for (const [before, after] of moved(history, one)) expect(after).toBeLessThanOrEqual(before + slackMs);
+        for (const [before, after] of moved(history, one))
+          expect(after).toBeLessThanOrEqual(before + slackMs);
       }),
       { numRuns: 200 },
     );

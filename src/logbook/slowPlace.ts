@@ -10,7 +10,7 @@ export type SlowPlaces = { readonly named: GeometryClass; readonly slowest: Geom
 const rank: Readonly<Record<GeometryClass, number>> = { open: 0, corner: 0, recess: 1, blind: 2 };
 
 /** Every place of a piece, the named one first, each once. */
-export const placesOfPlan = ({ geometry, pockets }: PiecePlan): readonly GeometryClass[] => [
+const placesOfPlan = ({ geometry, pockets }: PiecePlan): readonly GeometryClass[] => [
   ...new Set([geometry ?? "open", ...(pockets ?? [])]),
 ];
 
@@ -24,6 +24,12 @@ export function slowPlacesOf(plan: PiecePlan): SlowPlaces {
 
 /** Whether what is dry at `place` is dry at `other` too: it dries no sooner. */
 export const isAsSlow = (place: GeometryClass, other: GeometryClass): boolean => rank[place] >= rank[other];
+
+/** Where a reading of this piece can have been taken: the outer face, and each place that dries more slowly. */
+export const readingPlaces = (plan: PiecePlan): readonly GeometryClass[] => [
+  "open",
+  ...placesOfPlan(plan).filter((place) => rank[place] > rank.open),
+];
 
 /** What a reading taken at `place` says of `other`. */
 export function speaksOf(place: GeometryClass, other: GeometryClass): SpeaksOf {

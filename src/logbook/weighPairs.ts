@@ -11,7 +11,10 @@ import { areaShareOf } from "./slowPlace.ts";
 import { meanRh } from "./stayAir.ts";
 
 /** Two weighings of a coat that stood still, or plainly lost. */
-export type PairSaid = { readonly first: Weight; readonly said: SteadyMass & { readonly kind: "steady" | "losing" } };
+export type PairSaid = {
+  readonly first: Weight;
+  readonly said: SteadyMass & { readonly kind: "steady" | "losing" };
+};
 
 /** A place of a shell as a weighing hears it. */
 type Heavy = { readonly place: GeometryClass; readonly massG: number };

@@ -40,14 +40,14 @@ const coatsWords = (count: number): string => (count === 1 ? "1 coat" : `${count
 /** What was said plainly, and what that does to the sum. */
 export function plainWords(evidence: NonNullable<CoatDrying["evidence"]>, format: Format): string {
   const found = evidenceWords(evidence, format);
-  if (evidence.says === "wet") return `Your own check, “${found}”, outweighs the sum.`;
+  if (evidence.says === "wet") return `It is wet by your own check (${found}), whatever the estimate says.`;
   switch (evidence.by) {
     case "felt":
-      return "You felt it dry. A hand reads the outer face alone: that counts, and the sum goes on counting.";
+      return "You felt it dry. A hand reads the outer face alone, so the estimate stays.";
     case "steady":
-      return `It has stopped losing weight (${found}): dry at this humidity, whatever the sum says.`;
+      return `It has stopped losing weight (${found}): dry at this humidity.`;
     case "target":
-      return `It has come down to its dry mass (${found}): dry, whatever the sum says.`;
+      return `It has come down to its dry mass (${found}): dry.`;
     case "surface":
       return `It is as warm as the dry shell beside it (${found}): dry where it was read.`;
     case "resistance":

@@ -1,10 +1,16 @@
 import type { WeighToTell } from "../../logbook/weighToTell.ts";
 import { balanceWords } from "./saidWords.ts";
-import { soonTime } from "./time.ts";
+import { dayName, soonTime } from "./time.ts";
 import type { Format } from "./units.ts";
 
 /** "a 0.1 g scale". */
 const scaleWords = (scaleG: number, format: Format): string => `a ${balanceWords(scaleG, format)} scale`;
+
+/** "at 16:40", "tomorrow 06:10". */
+function whenWords(at: number, now: number, locale: string): string {
+  const time = soonTime(at, now, locale);
+  return dayName(at, now, locale) === "today" ? `at ${time}` : time;
+}
 
 const missingWords: Readonly<Record<NonNullable<WeighToTell["missing"]>, string>> = {
   air: "Log the room's temperature and humidity so a weighing can tell.",
@@ -18,14 +24,14 @@ export function weighWords(toTell: WeighToTell, now: number, format: Format): st
   if (toTell.missing !== null) return missingWords[toTell.missing];
   const { firstAt, nextAt, scaleG, finerScaleG, finerAt } = toTell;
   const on = `on ${scaleWords(scaleG, format)}`;
-  const at = soonTime(nextAt, now, format.locale);
+  const at = whenWords(nextAt, now, format.locale);
   const says =
     firstAt === null
-      ? `Weigh it now and again at ${at} ${on}: the same weight then means dry.`
+      ? `Weigh it now and again ${at} ${on}: the same weight then means dry.`
       : nextAt <= now
         ? `Weigh it again now ${on}: the same weight means dry.`
-        : `Weigh it again at ${at} ${on}: the same weight then means dry.`;
+        : `Weigh it again ${at} ${on}: the same weight then means dry.`;
   if (finerScaleG === null || finerAt === null || nextAt <= now) return says;
-  const finer = finerAt <= now ? "now" : `at ${soonTime(finerAt, now, format.locale)}`;
+  const finer = finerAt <= now ? "now" : whenWords(finerAt, now, format.locale);
   return `${says} ${scaleWords(finerScaleG, format).replace(/^a/, "A")} would tell ${finer}.`;
 }
