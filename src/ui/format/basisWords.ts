@@ -1,5 +1,6 @@
 import type { CoatDrying } from "../../logbook/standing.ts";
 import { airClasses } from "../../trade/airClasses.ts";
+import { balanceWords } from "./saidWords.ts";
 import { duration } from "./time.ts";
 import type { Format } from "./units.ts";
 
@@ -60,7 +61,7 @@ function evidenceWords({ seen }: NonNullable<CoatDrying["evidence"]>, format: Fo
     case "touch":
       return `felt ${seen.verdict}`;
     case "weight":
-      return `weighed ${format.show("g", seen.massG)}`;
+      return `weighed ${balanceWords(seen.massG, format)}`;
     case "surface":
       return `surface ${format.show("temp", seen.surfaceC)}`;
     case "colour":
