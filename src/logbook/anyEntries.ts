@@ -77,6 +77,7 @@ const pieceBodies: { readonly [T in keyof PieceBodies]: fc.Arbitrary<PieceBodies
       massG: aNumber,
       coatId: anId,
       moment: maybe(fc.constantFrom("drained" as const, "stuccoed" as const, "drying" as const)),
+      scaleG: maybe(fc.constantFrom(0.1, 1, 5)),
     }),
     fc.record({ method: fc.constant("resistance" as const), ohm: aNumber, coatId: anId }),
     fc.record({
@@ -86,7 +87,12 @@ const pieceBodies: { readonly [T in keyof PieceBodies]: fc.Arbitrary<PieceBodies
       minutes: aNumber,
       coatId: anId,
     }),
-    fc.record({ method: fc.constant("surface" as const), surfaceC: aNumber, coatId: anId }),
+    fc.record({
+      method: fc.constant("surface" as const),
+      surfaceC: aNumber,
+      coatId: anId,
+      place: maybe(fc.constantFrom("open" as const, "recess" as const, "blind" as const)),
+    }),
   ),
   "wall-measured": fc.record({ wallMm: aNumber }),
   "crack-found": fc.record({

@@ -71,7 +71,7 @@ function drynessFault(seen: EntryBodies["dryness-seen"]): Fault {
     case "colour":
       return null;
     case "weight":
-      return number("massG", seen.massG, ranges.massG);
+      return first(number("massG", seen.massG, ranges.massG), number("scaleG", seen.scaleG, ranges.scaleG));
     case "surface":
       return first(
         number("surfaceC", seen.surfaceC, ranges.surfaceC),

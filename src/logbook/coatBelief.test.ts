@@ -71,10 +71,16 @@ describe("weights", () => {
     expect(codes(1331)).not.toContain("balance-too-coarse");
   });
 
-  test("a weight at the dry mass says dry outright", () => {
-    const log = threeWeighings();
-    weigh(log, 31.5, 1286.2);
-    expect(outerOf(log, at(31.6))).toMatchObject({ verdict: "dry", evidence: { says: "dry", by: "target" } });
+  test("a weight says dry by the dry mass only where its whole error does, and wet where that does", () => {
+    // Dry 1286.03 g, water 15.47 g, known to 7.5 %: nine in ten of that are 1.9 g either way.
+    const saidAt = (massG: number): CoatDrying["evidence"] => {
+      const log = threeWeighings();
+      weigh(log, 31.5, massG);
+      return outerOf(log, at(31.6)).evidence;
+    };
+    expect(saidAt(1283.9)).toMatchObject({ says: "dry", by: "target", whole: true });
+    expect(saidAt(1286.2)).toBeNull();
+    expect(saidAt(1290)).toMatchObject({ says: "wet" });
   });
 
   test("a bucket whose makings were told gives its own water fraction", () => {
@@ -178,7 +184,11 @@ describe("belief", () => {
   test("where no air was read there is no sum to put it to", () => {
     const log = threeWeighings();
     weigh(log, 31, 1293.8);
-    expect(outerOf(log, at(31), [])).toMatchObject({ belief: null, verdict: "unknown" });
+    expect(outerOf(log, at(31), [])).toMatchObject({
+      belief: null,
+      verdict: "wet",
+      evidence: { says: "wet" },
+    });
   });
 });
 

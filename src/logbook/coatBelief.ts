@@ -34,7 +34,7 @@ export function spanBelief(
   if (span.seen.length === 0) return null;
   const lastAt = span.seen.reduce((last, { at }) => Math.max(last, at), span.from);
   const rest = {
-    text: JSON.stringify([prior, span.wet, span.from, span.seen, span.weights]),
+    text: JSON.stringify([prior, span.wet, span.from, span.seen, span.weights, span.places]),
     air: restOfAir(span.stays, { from: span.from, until: lastAt, isWhole: false }),
   };
   const kept = memory?.get(id);
@@ -59,9 +59,12 @@ function believe(span: CoatSpan, prior: ReadySpread, lastAt: number): SpanBelief
   ];
   const { readyShare } = indexedCoat(span.wet, 0);
   const curves = factorCurves({ coat: span.wet, steps, timesS, spread: prior });
-  const { spread, conflicts, pulls } = waterPosterior({ curves, evidence, nowS, readyShare });
+  const { spread, modelSpread, conflicts, pulls } = waterPosterior({ curves, evidence, nowS, readyShare });
+  // Moved by what the evidence moves on the grid: where it moves nothing the prior stays to its last digit.
+  const moved = (guess: "early" | "likely" | "late"): number =>
+    prior[guess] * (spread[guess] / modelSpread[guess]);
   return {
-    spread,
+    spread: { early: moved("early"), likely: moved("likely"), late: moved("late"), sigmaLn: spread.sigmaLn },
     heard,
     unheard,
     conflicts: conflicts.map((conflict) => {
@@ -75,7 +78,10 @@ function believe(span: CoatSpan, prior: ReadySpread, lastAt: number): SpanBelief
 }
 
 /** The stretches of air from the dip to a time without a hole: before the first reading nothing dries. Null without air. */
-export function stepsSince({ stays, from }: CoatSpan, to: number): readonly DryStep[] | null {
+export function stepsSince(
+  { stays, from }: Pick<CoatSpan, "stays" | "from">,
+  to: number,
+): readonly DryStep[] | null {
   const steps: DryStep[] = [];
   let reached = from;
   walkAir(stays, { from, to }, (step, startAt) => {

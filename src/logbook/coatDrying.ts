@@ -3,19 +3,22 @@ import { readyWaterKgM2 } from "../physics/coat.ts";
 import type { ReadySpread } from "../physics/spread.ts";
 import { readySpread } from "../physics/spread.ts";
 import type { BeliefMemory, SpanBelief } from "./coatBelief.ts";
-import { spanBelief } from "./coatBelief.ts";
+import { spanBelief, stepsSince } from "./coatBelief.ts";
 import type { CoatSpan, CoatWeights } from "./coatSpan.ts";
 import type { CoatTrack } from "./coatTrack.ts";
-import { copyTrack, doseLeft, dryTo, redip, seenDry, seenWet, startTrack, takeSpread } from "./coatTrack.ts";
+import { takeSaid } from "./coatSeen.ts";
+import { copyTrack, doseLeft, dryTo, redip, seenDry, startTrack, takeSpread } from "./coatTrack.ts";
 import { hear } from "./coatShares.ts";
 import { beliefShown, checksShown, verdictOf } from "./coatVerdict.ts";
 import type { DryEvidence } from "./dryEvidence.ts";
-import { dampShare, readEvidence } from "./dryEvidence.ts";
+import { readEvidence } from "./dryEvidence.ts";
 import type { CoatFactor } from "./dryingFactor.ts";
 import type { AirBasis, Stay } from "./hanging.ts";
 import { airAt, airBasis } from "./hanging.ts";
 import type { Coat, DrynessSeen } from "./piece.ts";
+import type { SlowPlaces } from "./slowPlace.ts";
 import type { CoatDrying, NoReadyReason } from "./standing.ts";
+import { weighToTell } from "./weighToTell.ts";
 
 const dayMs = 86_400_000;
 const forecastMs = 14 * dayMs;
@@ -37,6 +40,7 @@ export type CoatCase = {
   readonly isOuter: boolean;
   readonly factor: CoatFactor;
   readonly weights: CoatWeights;
+  readonly places: SlowPlaces;
   /** What was believed before, where it is kept. */
   readonly beliefs: { readonly memory: BeliefMemory; readonly id: string } | null;
 };
@@ -110,8 +114,10 @@ export function dryCoat(
   const left = readyAt === null ? doseLeft(track) : 0;
   const { condensed } = track;
   track.lastStep = isOuter ? null : track.lastStep;
-  if (isOuter && judgedAt >= from) dryTo(track, stays, { to: judgedAt + forecastMs, stopWhenReady: true });
   const there = airAt(stays, judgedAt);
+  // As far ahead of the last reading, whatever the clock says: time alone must not bring a time forth.
+  const aheadFrom = Math.min(judgedAt, Math.max(from, there?.reading.at ?? from));
+  if (isOuter && judgedAt >= from) dryTo(track, stays, { to: aheadFrom + forecastMs, stopWhenReady: true });
   const known = track.knowsAir || evidence !== null || readyAt !== null;
   const readyKgM2 = readyWaterKgM2(wet);
   const startKgM2 = track.coat.waterKgM2;
@@ -140,6 +146,7 @@ export function dryCoat(
     condensed,
     frozen: track.frozen,
     evidence,
+    toTell: isOuter && judgedAt >= from ? toTellOf(of, { track, evidence }) : null,
     belief: belief && beliefShown(belief, { band, track, judgedAt, from: startOf(of) }),
     saidAlone: belief === null ? saidAloneOf(of, track.coat) : null,
     verdict: verdictOf(track, { judgedAt, evidence, known: there !== null || evidence?.says === "wet" }),
@@ -147,6 +154,15 @@ export function dryCoat(
   };
   const isDry = readyAt !== null || waterKgM2 <= readyWaterKgM2(track.coat);
   return { drying, leftKgM2: isDry || !known ? 0 : waterKgM2 };
+}
+
+/** Nothing more is to be weighed once the whole shell was measured dry. */
+function toTellOf(
+  of: CoatCase,
+  { track, evidence }: { track: CoatTrack; evidence: CoatDrying["evidence"] },
+): CoatDrying["toTell"] {
+  if (evidence?.says === "dry" && evidence.whole) return null;
+  return weighToTell(spanOf(of, { span: spanStarts(of).length - 1, wet: track.coat }), of.judgedAt);
 }
 
 const shownDose = (dose: number): number => (dose * 1000) / 3600;
@@ -180,29 +196,15 @@ function live(
         seenDry(track, { at, leftKgM2: 0 });
         break;
       case "seen":
-        evidence = take(track, happening.said, evidence);
+        evidence = takeSaid(track, happening.said, {
+          before: evidence,
+          stepsTo: (to) => stepsSince({ stays: of.stays, from: startBefore(of, to) }, to),
+        });
         break;
     }
     watch?.(at, track);
   }
   return { evidence, belief };
-}
-
-/** What was said plainly moves the water at once; what a hand found dry moves it only where no sum speaks. */
-function take(track: CoatTrack, said: DryEvidence, before: CoatDrying["evidence"]): CoatDrying["evidence"] {
-  const { seen } = said;
-  switch (said.says) {
-    case "wet":
-      seenWet(track, said.wetShare);
-      return { says: "wet", seen };
-    case "dry":
-      if (said.by !== "felt" || !track.knowsAir) seenDry(track, { at: seen.at });
-      return { says: "dry", seen, by: said.by };
-    case "losing":
-      if (before?.says !== "dry" || before.by === "felt") return before;
-      seenWet(track, dampShare);
-      return null;
-  }
 }
 
 /** When each span of a coat began: its dip, and every further one. */
@@ -227,6 +229,10 @@ function isBeforeFire({ fires }: CoatCase, from: number): (seen: DrynessSeen) =>
   return ({ at }) => at < fireAt;
 }
 
+/** When the slurry that is on at a time went on. */
+const startBefore = (of: CoatCase, to: number): number =>
+  spanStarts(of).findLast((at) => at <= to) ?? of.coat.dippedAt;
+
 const startOf = (of: CoatCase): number => spanStarts(of).at(-1) ?? of.coat.dippedAt;
 
 /** A span of the coat with what was seen in it: weighings on both sides of a further dip don't compare. */
@@ -237,7 +243,8 @@ export function spanOf(of: CoatCase, { span, wet }: { span: number; wet: WetCoat
   const seen = of.seen.filter(({ at }) => at >= from && at < to && at <= of.judgedAt);
   // Three weighings hold for the first dip alone: before a further one it was not weighed dry.
   const weights = span === 0 ? of.weights : { ...of.weights, dryG: null };
-  return { wet, from, stays: of.stays, seen, weights };
+  const slowFactor = readySpread({ factor: of.factor.value, sigmaLn: of.factor.sigmaLn }).late;
+  return { wet, from, stays: of.stays, seen, weights, places: of.places, slowFactor };
 }
 
 function beliefIn(

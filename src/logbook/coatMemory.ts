@@ -48,7 +48,7 @@ function dryOpen({ open }: CoatMemory, id: string, of: CoatCase): Dried {
 
 /** `isWhole`: what lies about the end counts too; else only what lies before it. */
 function restOf(
-  { coat, wet, dipKgM2, carriedKgM2, weights, seen, fires, stays, judgedAt }: CoatCase,
+  { coat, wet, dipKgM2, carriedKgM2, weights, seen, fires, stays, judgedAt, places, factor }: CoatCase,
   until: number,
   { text, isWhole }: { readonly text: readonly unknown[]; readonly isWhole: boolean },
 ): Rest {
@@ -58,7 +58,7 @@ function restOf(
   const happened = [heard, fires.filter((at) => at <= until), coat.redips.filter(isIn)];
   const own = { ...coat, redips: [] };
   return {
-    text: JSON.stringify([text, own, wet, dipKgM2, carriedKgM2, weights, happened]),
+    text: JSON.stringify([text, own, wet, dipKgM2, carriedKgM2, weights, places, factor, happened]),
     air: restOfAir(stays, {
       from: coat.dippedAt,
       until: Math.max(until, ...heard.map(({ at }) => at)),

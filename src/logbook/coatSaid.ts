@@ -4,6 +4,7 @@ import type { ResistanceVerdict } from "../physics/resistanceEvidence.ts";
 import type { SteadyMass } from "../physics/steadyMass.ts";
 import type { SurfaceVerdict } from "../physics/surfaceEvidence.ts";
 import type { TargetMass } from "../physics/targetMass.ts";
+import type { GeometryClass } from "../trade/geometryClasses.ts";
 
 type Refused<T extends { readonly kind: string }> = Extract<T, { readonly kind: "refused" }>;
 
@@ -37,6 +38,10 @@ export type Said =
       readonly indexSd: number;
       readonly endIndex: number;
       readonly says: "dry" | "nearly" | "wet";
+      /** Its whole error lies past the end of the coat's depth. */
+      readonly isSure: boolean;
+      readonly place: GeometryClass;
+      /** Read where the piece dries sooner than at the place its times are for. */
       readonly outerFaceOnly: boolean;
     }
   | { readonly by: "bag"; readonly says: "wet" | "losing" | "between" | "dry" }
@@ -45,6 +50,7 @@ export type Said =
       readonly ratio: number;
       readonly waterShare: number;
       readonly says: "dry" | "wet";
+      readonly place: GeometryClass;
     };
 
 /** Why an observation says nothing, with the numbers of it. */
@@ -56,6 +62,8 @@ export type Unsaid =
   | Refused<BagVerdict>
   | Refused<ResistanceVerdict>
   | { readonly code: "lighter-than-dry" | "heavier-than-wet"; readonly waterShare: number }
+  /** A later weighing was heavier, and stands. */
+  | { readonly code: "lighter-than-later"; readonly gainG: number }
   /** Between two weighings more went than the coat had of water. */
   | { readonly code: "more-than-its-water"; readonly lossG: number; readonly waterG: number }
   /** A face warmer than the air, or colder than a dripping one. */

@@ -12,6 +12,7 @@ import type { Stay } from "./hanging.ts";
 import { airAt } from "./hanging.ts";
 import type { DrynessSeen } from "./piece.ts";
 import { ranges, within } from "./ranges.ts";
+import { speaksOf } from "./slowPlace.ts";
 
 /**
  * Standard deviations of a thermometer on the shell, K: on its own, as a usual infrared one (from memory of data
@@ -79,10 +80,10 @@ export function movingAirAt(stays: readonly Stay[], at: number): MovingAir | nul
 
 function surfaceSays(
   seen: DrynessSeen & { readonly method: "surface" },
-  { stays, from }: CoatSpan,
+  { stays, from, places }: CoatSpan,
   coat: IndexedCoat,
 ): Heard | Unheard {
-  const { surfaceC, dryShellC } = seen;
+  const { surfaceC, dryShellC, place = "open" } = seen;
   const air = movingAirAt(stays, seen.at);
   if (air === null) return { seen, why: { code: "no-air" } };
   if (!within(ranges.surfaceC, surfaceC)) return { seen, why: { code: "out-of-range" } };
@@ -93,14 +94,20 @@ function surfaceSays(
     ? ({ method: "difference", surfaceC, drySurfaceC: dryShellC, sensorK: differenceK } as const)
     : ({ method: "absolute", surfaceC, sensorK: absoluteK } as const);
   const verdict = judgeSurface(air, reading, coat);
-  const evidence = surfaceEvidence(verdict, { air, coat, afterS: (seen.at - from) / 1000 });
+  const speaks = speaksOf(place, places.named);
+  const evidence = surfaceEvidence(verdict, { air, coat, afterS: (seen.at - from) / 1000, speaks });
   if (verdict.kind === "refused" || evidence === null)
     return { seen, why: verdict.kind === "refused" ? verdict : { code: "no-air" } };
-  const { index, indexSd, endIndex, says, outerFaceOnly } = verdict;
+  const { index, indexSd, endIndex, says, isSure } = verdict;
   const strayed = strayedSd * Math.max(indexSd, leastIndexSd);
   if (index < -strayed || index > 1 + strayed)
     return { seen, why: { code: "beyond-air", isWarmer: index > 1 } };
-  return { seen, said: { by: "surface", index, indexSd, endIndex, says, outerFaceOnly }, evidence };
+  const outerFaceOnly = speaks === "wet";
+  return {
+    seen,
+    said: { by: "surface", index, indexSd, endIndex, says, isSure, place, outerFaceOnly },
+    evidence,
+  };
 }
 
 /** °C in which a film on sound contacts may be read. */
@@ -108,12 +115,18 @@ const filmC = { low: 0, high: 60 };
 
 function resistanceSays(
   seen: DrynessSeen & { readonly method: "resistance" },
-  { seen: all, stays }: CoatSpan,
+  { seen: all, stays, places }: CoatSpan,
   afterS: number,
 ): readonly (Heard | Unheard)[] {
   if (seen.reference === true) return [];
+  const { place = "open" } = seen;
+  // Only the same contacts make a ratio.
   const first = all.findLast(
-    (one) => one.method === "resistance" && one.reference === true && one.at <= seen.at,
+    (one) =>
+      one.method === "resistance" &&
+      one.reference === true &&
+      one.at <= seen.at &&
+      (one.place ?? "open") === place,
   );
   if (first?.method !== "resistance") return [{ seen, why: { code: "no-reference" } }];
   const warmth = (one: typeof seen): number => one.shellC ?? airAt(stays, one.at)?.reading.airC ?? 20;
@@ -121,8 +134,9 @@ function resistanceSays(
   if (![seen.ohm, first.ohm].every((ohm) => within(ranges.ohm, ohm)))
     return [{ seen, why: { code: "out-of-range" } }];
   if (!within(filmC, firstC) || !within(filmC, tempC)) return [{ seen, why: { code: "out-of-range" } }];
-  const verdict = resistanceEvidence({ firstOhm: first.ohm, firstC, ohm: seen.ohm, tempC, afterS });
+  const speaks = speaksOf(place, places.named);
+  const verdict = resistanceEvidence({ firstOhm: first.ohm, firstC, ohm: seen.ohm, tempC, afterS, speaks });
   if (verdict.kind === "refused") return [{ seen, why: verdict }];
   const { ratio, waterShare, says, evidence } = verdict;
-  return [{ seen, said: { by: "resistance", ratio, waterShare, says }, evidence }];
+  return [{ seen, said: { by: "resistance", ratio, waterShare, says, place }, evidence }];
 }

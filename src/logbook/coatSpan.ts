@@ -3,6 +3,7 @@ import type { ShareEvidence } from "../physics/shareEvidence.ts";
 import type { Said, Unsaid } from "./coatSaid.ts";
 import type { Stay } from "./hanging.ts";
 import type { DrynessSeen } from "./piece.ts";
+import type { SlowPlaces } from "./slowPlace.ts";
 
 /** What weighings of a coat are held against. */
 export type CoatWeights = {
@@ -11,6 +12,8 @@ export type CoatWeights = {
   readonly waterFraction: number;
   /** Water of the coat by area and recipe, g; null where the area is not known. */
   readonly byAreaG: number | null;
+  /** Surface of the piece; null where it is not known. */
+  readonly areaM2: number | null;
   /** A seal coat: what is drained is all there is. */
   readonly hasStucco: boolean;
 };
@@ -24,6 +27,9 @@ export type CoatSpan = {
   /** Oldest first, none before `from`. */
   readonly seen: readonly DrynessSeen[];
   readonly weights: CoatWeights;
+  readonly places: SlowPlaces;
+  /** Nine in ten coats of this kind dry faster than by this factor, before anything is seen of this one. */
+  readonly slowFactor: number;
 };
 
 /** An observation that speaks of the water left, with what it said. */

@@ -8,6 +8,7 @@ import type { Stay } from "./hanging.ts";
 import { walkAir } from "./hanging.ts";
 
 /** One of the three guesses of a coat's drying. */
+type Guess = "early" | "likely" | "late";
 type Lane = { factor: number; waterKgM2: number; readyAt: number | null; isFrozen: boolean };
 
 /**
@@ -154,15 +155,18 @@ export function redip(track: CoatTrack, newKgM2: number): void {
   const criticalShare = track.coat.criticalKgM2 / track.coat.waterKgM2;
   const leftKgM2 = Math.min(mostKgM2, track.likely.waterKgM2);
   track.coat = { ...track.coat, ...carryOver({ leftKgM2, newKgM2, criticalShare }) };
-  setWater(track, () => track.coat.waterKgM2);
+  for (const lane of lanesOf(track)) {
+    lane.waterKgM2 = track.coat.waterKgM2;
+    lane.readyAt = null;
+  }
+  track.points.push({ at: track.at, waterKgM2: track.likely.waterKgM2 });
 }
 
-/** Someone saw that it is still wet: what the sum thought of it gives way. */
-export function seenWet(track: CoatTrack, wetShare: number): void {
-  const ready = readyWaterKgM2(track.coat);
-  const { criticalKgM2 } = track.coat;
-  const least = Math.max(wetShare * criticalKgM2, (ready + criticalKgM2) / 2);
-  setWater(track, (waterKgM2) => Math.max(waterKgM2, least));
+/** Someone saw that it is still wet: what the sum thought of it gives way to what `to` makes of each guess. */
+export function seenWet(track: CoatTrack, to: (lane: Lane, guess: Guess) => Lane): void {
+  for (const guess of ["early", "likely", "late"] as const)
+    Object.assign(track[guess], to(track[guess], guess), { readyAt: null });
+  track.points.push({ at: track.at, waterKgM2: track.likely.waterKgM2 });
 }
 
 /** Seen dry, or dried by fire: ready from now, if it was not before. */
@@ -173,14 +177,6 @@ export function seenDry(track: CoatTrack, { at, leftKgM2 }: { at: number; leftKg
     lane.readyAt ??= at;
   }
   track.points.push({ at, waterKgM2: track.likely.waterKgM2 });
-}
-
-function setWater(track: CoatTrack, change: (waterKgM2: number) => number): void {
-  for (const lane of lanesOf(track)) {
-    lane.waterKgM2 = change(lane.waterKgM2);
-    lane.readyAt = null;
-  }
-  track.points.push({ at: track.at, waterKgM2: track.likely.waterKgM2 });
 }
 
 /** The dose still wanted from the likely guess's water, kg·s/m³, at the last air seen; null without air. */

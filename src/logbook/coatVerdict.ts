@@ -7,26 +7,23 @@ import type { CoatBelief, CoatDrying } from "./standing.ts";
 /**
  * The word on a coat: dry when nine in ten say so, wet when not one in ten does, perhaps in between.
  *
- * A hand that felt it dry shifts the word by one step, once a sum speaks at all: from wet to perhaps, and from
- * perhaps to dry where the likely time has passed. Judgement: a hand reads the outer face, and whoever stands
- * before the shell may go on all the same.
+ * A hand that felt it dry makes it perhaps, and no more: it reads the outer film alone.
  */
 export function verdictOf(
-  { early, likely, late }: CoatTrack,
+  { early, late }: CoatTrack,
   { judgedAt, known, evidence }: { judgedAt: number; known: boolean; evidence: CoatDrying["evidence"] },
 ): CoatDrying["verdict"] {
   const isOver = ({ readyAt }: { readonly readyAt: number | null }): boolean =>
     readyAt !== null && readyAt <= judgedAt;
   if (isOver(late)) return "dry";
+  if (evidence?.says === "dry" && evidence.by === "felt") return "maybe";
   if (!known) return "unknown";
-  const isFelt = evidence?.says === "dry" && evidence.by === "felt";
-  if (isFelt) return isOver(likely) ? "dry" : "maybe";
   return isOver(early) ? "maybe" : "wet";
 }
 
 /** The belief as it is shown: water in kg/m² at the time of judgement, and the chance that it is dry by then. */
 export function beliefShown(
-  { heard, unheard, conflicts, spread }: SpanBelief,
+  { heard, unheard, conflicts, spread: { sigmaLn } }: SpanBelief,
   {
     band,
     track,
@@ -42,7 +39,8 @@ export function beliefShown(
   return {
     ...band,
     dryChance: dryChanceAt(track, { at: judgedAt, from }),
-    factor: spread,
+    // As it dries by now: a coat found wet has proven slower than the belief of all its checks.
+    factor: { early: track.early.factor, likely: track.likely.factor, late: track.late.factor, sigmaLn },
     ...checksShown({ heard, unheard }),
     conflicts: conflicts.map(({ seenId, why, apart }) => ({ seenId, why, apart })),
   };

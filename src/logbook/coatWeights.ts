@@ -6,14 +6,14 @@ import type { CoatSpan, CoatWeights, Heard, Unheard } from "./coatSpan.ts";
 import type { DrynessSeen } from "./piece.ts";
 import { ranges, within } from "./ranges.ts";
 
-type Weight = DrynessSeen & { readonly method: "weight" };
+export type Weight = DrynessSeen & { readonly method: "weight" };
 
 /** The chain of weighings of one coat. */
 export type WeightChain = {
   readonly three: { readonly dryG: number; readonly drainedG: number; readonly stuccoedG: number } | null;
   readonly stuccoed: Weight | null;
   readonly drying: readonly Weight[];
-  /** Standard deviation of one reading, g, from the digits they were told with. */
+  /** Standard deviation of one reading, g: the scale's step where it was entered, else by the digits of the weights. */
   readonly balanceG: number;
 };
 
@@ -21,7 +21,7 @@ export type WeightChain = {
 const weighed = { low: ranges.massG.low, high: 1e6 };
 const watered = { low: 0.01, high: 1e5 };
 
-const isWeight = (seen: DrynessSeen): seen is Weight =>
+export const isWeight = (seen: DrynessSeen): seen is Weight =>
   seen.method === "weight" && within(weighed, seen.massG);
 
 /** Weighings of the span up to a time, each in its place; a coat weighed anew in a moment counts by the last. */
@@ -38,20 +38,27 @@ export function chainOf(seen: readonly DrynessSeen[], weights: CoatWeights, unti
   const drying = all.filter(
     ({ moment, at }) => (moment ?? "drying") === "drying" && at >= (stuccoed?.at ?? 0),
   );
-  return { three, stuccoed, drying, balanceG: balanceOf([...all.map(({ massG }) => massG), dryG ?? 0]) };
+  return { three, stuccoed, drying, balanceG: balanceOf(all, dryG) };
 }
 
 /** The finest balance that is believed, as a step and as a share of what it bears; estimates. */
 const finestG = 0.1;
-const finestShare = 2e-5;
+export const finestShare = 2e-5;
 
 /** The step a balance was read in: a standard deviation of one step covers rounding and its unrest. Estimate. */
-function balanceOf(massesG: readonly number[]): number {
+function balanceOf(weights: readonly Weight[], dryG: number | null): number {
+  const massesG = [...weights.map(({ massG }) => massG), dryG ?? 0];
+  // A trailing nought says more than the number does, so an entered step stands before the digits.
+  const steps = weights.flatMap(({ scaleG }) => (within(ranges.scaleG, scaleG) ? [scaleG] : []));
+  const stepG = steps.length > 0 ? Math.max(...steps) : stepOfDigits(massesG);
+  return Math.max(stepG, finestShare * Math.max(...massesG, 0));
+}
+
+function stepOfDigits(massesG: readonly number[]): number {
   const told = massesG.filter((massG) => massG > 0);
   // Fives can fall by chance: once in 125 over three weighings of a balance that tells single grams.
   const steps = told.length >= 3 ? [5, 1, finestG] : [1, finestG];
-  const step = steps.find((one) => told.every((massG) => isMultiple(massG, one))) ?? finestG;
-  return Math.max(step, finestShare * Math.max(...massesG, 0));
+  return steps.find((one) => told.every((massG) => isMultiple(massG, one))) ?? finestG;
 }
 
 const isMultiple = (value: number, step: number): boolean =>
@@ -87,8 +94,14 @@ export function weightSays(
         : [];
     const { waterShare, sdShare, targetG, sdG, waterG, strays } = water;
     if (strays !== null) return unheard({ code: strays, waterShare });
+    const leastGainG = Math.max(3 * Math.SQRT2 * balanceG, mostGained * waterG);
+    const gainG = gainedAfter(seen, { all, weights });
+    if (gainG > leastGainG) return unheard({ code: "lighter-than-later", gainG });
     const earlier = chain.drying.findLast(
-      (one) => one.at < seen.at && waterByMass({ ...of, massG: one.massG })?.strays === null,
+      (one) =>
+        one.at < seen.at &&
+        gainedAfter(one, { all, weights }) <= leastGainG &&
+        waterByMass({ ...of, massG: one.massG })?.strays === null,
     );
     const before = earlier && { massG: earlier.massG, afterS: (earlier.at - from) / 1000 };
     return heard(
@@ -97,6 +110,15 @@ export function weightSays(
     );
   }
   return lossSays(seen, chain, { all, weights, from });
+}
+
+/** How much heavier than this one a later weighing of the coat was, g: water does not come back, so one of them is wrong. */
+function gainedAfter(
+  seen: Weight,
+  { all, weights }: Pick<CoatSpan, "weights"> & { all: CoatSpan["seen"] },
+): number {
+  const later = chainOf(all, weights).drying.filter(({ at }) => at > seen.at);
+  return Math.max(0, ...later.map(({ massG }) => massG - seen.massG));
 }
 
 /** A loss beyond this many times the coat's water, and a gain beyond this share of it, is no drying; judgement. */

@@ -41,13 +41,13 @@ describe("what is seen counts", () => {
     expect(outerOf(log, steady(31), at(31)).carriedKgM2).toBeCloseTo(felt.waterKgM2 ?? NaN, 12);
   });
 
-  test("felt dry once the likely time has passed is dry", () => {
+  test("felt dry is perhaps and no more, also once the likely time has passed", () => {
     const log = fiveBackups();
     const { readyAt } = outerOf(log, steady(31), at(31));
     const hours = ((readyAt.likely ?? NaN) - at(0)) / hourMs + 0.1;
     expect(outerOf(log, steady(36), at(hours)).verdict).toBe("maybe");
     see(log, "dry", hours);
-    expect(outerOf(log, steady(36), at(hours)).verdict).toBe("dry");
+    expect(outerOf(log, steady(36), at(hours)).verdict).toBe("maybe");
   });
 
   test("felt wet puts ready off, however long it has hung", () => {
@@ -72,12 +72,12 @@ describe("what is seen counts", () => {
     expect(outerOf(log, steady(35), at(34.5)).verdict).toBe("wet");
   });
 
-  test("felt wet in a room nobody reads is wet, felt dry is dry", () => {
+  test("felt wet in a room nobody reads is wet, felt dry is perhaps", () => {
     const log = fiveBackups();
     see(log, "wet", 33);
     expect(outerOf(log, [], at(34)).verdict).toBe("wet");
     see(log, "dry", 35);
-    expect(outerOf(log, [], at(36)).verdict).toBe("dry");
+    expect(outerOf(log, [], at(36)).verdict).toBe("maybe");
   });
 
   test("what was felt before a second dip says nothing after it", () => {
@@ -117,8 +117,11 @@ describe("what is seen counts", () => {
   });
 
   test.each([
-    ["two hours apart without an area", {}, 2, 4000, 3997, "dry"],
-    ["two hours apart, five grams lighter: it was not dry then, and may be now", {}, 2, 4000, 3995, null],
+    // A ball of 4 kg has 0.066 m²; still wet it loses 1.3 g an hour there, so 3 g take 2.3 h.
+    ["two and a half hours apart without an area", {}, 2.5, 4000, 3999, "dry"],
+    ["two hours apart without an area", {}, 2, 4000, 3999, null],
+    ["two grams lighter: too much to be the same", {}, 2.5, 4000, 3998, null],
+    ["five grams lighter: it was not dry then, and may be now", {}, 2, 4000, 3995, null],
     ["forty minutes apart without an area", {}, 0.67, 4000, 3999, null],
     ["forty minutes apart, the area known", { areaM2: 0.4 }, 0.67, 4000, 3999, "dry"],
     ["the area known, two grams lighter", { areaM2: 0.4 }, 0.67, 4000, 3998, null],
@@ -129,7 +132,7 @@ describe("what is seen counts", () => {
     const coatId = log.piece().coats.at(-1)?.id ?? "";
     log.tell("dryness-seen", { method: "weight", massG: first, coatId }, at(31));
     log.tell("dryness-seen", { method: "weight", massG: second, coatId }, at(31 + apartH));
-    expect(outerOf(log, steady(33), at(33)).evidence?.says ?? null).toBe(says);
+    expect(outerOf(log, steady(34), at(34)).evidence?.says ?? null).toBe(says);
   });
 
   test("a weight that goes on falling takes back what a steady one said", () => {

@@ -1,13 +1,12 @@
 import { pairWeights } from "../physics/calibration.ts";
 import type { GroupedPair, ShopLearning } from "../physics/shopLearning.ts";
 import { learnShop } from "../physics/shopLearning.ts";
-import { steadyApartS, steadyMass } from "../physics/steadyMass.ts";
 import { indexedCoat } from "../physics/surfaceEvidence.ts";
 import type { Said } from "./coatSaid.ts";
 import { hear } from "./coatShares.ts";
 import type { CoatSpan } from "./coatSpan.ts";
 import { dryTo, startTrack } from "./coatTrack.ts";
-import { chainOf, waterOf } from "./coatWeights.ts";
+import { chainOf } from "./coatWeights.ts";
 import { spanOf } from "./coatDrying.ts";
 import { groupOf } from "./dryingFactor.ts";
 import type { DryingMemory } from "./dryingMemory.ts";
@@ -15,6 +14,7 @@ import { airAt } from "./hanging.ts";
 import type { Piece, Shop } from "./piece.ts";
 import { coatCaseOf } from "./shellDrying.ts";
 import type { Surroundings } from "./standing.ts";
+import { pairSays } from "./weighPairs.ts";
 
 /** By what a coat was found dry, or last found wet. */
 export type PairMethod = keyof typeof pairWeights;
@@ -115,20 +115,13 @@ function plainly(said: Said, readyShare: number): Omit<Bound, "at"> | null {
   }
 }
 
-/** Two weighings far enough apart: no loss is dry at the second, a loss was wet at the first. */
-function weightBounds({ seen, weights, stays }: CoatSpan): readonly Bound[] {
-  const chain = chainOf(seen, weights);
-  const { drying, balanceG } = chain;
-  const waterG = waterOf(chain, weights);
-  const apartMs = steadyApartS(waterG) * 1000;
-  return drying.flatMap((second): readonly Bound[] => {
-    const first = drying.findLast(({ at }) => at <= second.at - apartMs);
-    const rh = airAt(stays, second.at)?.reading.rh;
-    if (first === undefined || rh === undefined || !(rh >= 0 && rh <= 1)) return [];
-    const weighing = ({ at, massG }: typeof first) => ({ afterS: at / 1000, massG });
-    const said = steadyMass({ first: weighing(first), second: weighing(second), waterG, rh, balanceG });
-    if (said.kind === "steady") return [{ at: second.at, says: "dry", method: "weighing" }];
-    return said.kind === "losing" ? [{ at: first.at, says: "wet", method: "weighing" }] : [];
+/** Two weighings that can tell of the place the times are for: no loss is dry at the second, a loss was wet at the first. */
+function weightBounds(span: CoatSpan): readonly Bound[] {
+  return chainOf(span.seen, span.weights).drying.flatMap((second): readonly Bound[] => {
+    const pair = pairSays(second, span, span.places.named);
+    if (pair === null) return [];
+    const isDry = pair.said.kind === "steady";
+    return [{ at: isDry ? second.at : pair.first.at, says: isDry ? "dry" : "wet", method: "weighing" }];
   });
 }
 

@@ -38,7 +38,7 @@ export function guessMoment({ coats, dryness }: Piece, now: number): WeighMoment
 
 /**
  * What the balance will show, g, so that a weighing begins near its number: from the weighings before, the area and
- * what such a coat gains. Null where nothing is known to go by.
+ * what such a coat gains. Null where nothing is known to go by: a weighing from before other coats went on is no guide.
  */
 export function expectedMassG(
   moment: WeighMoment,
@@ -55,7 +55,8 @@ export function expectedMassG(
     readonly shop: Pick<Shop, "slurryKgM2" | "stuccoKgM2">;
   },
 ): number | null {
-  const lastG = lastMassG(piece);
+  const dippedAt = piece.coats.at(-1)?.dippedAt ?? -Infinity;
+  const lastG = lastMassG(piece, dippedAt);
   if (of === null || moment === "before-dip") return lastG;
   const span = spanOf(of, { span: of.coat.redips.length, wet: of.wet });
   const { three, stuccoed, drying: weighed } = chainOf(span.seen, span.weights);
@@ -65,7 +66,10 @@ export function expectedMassG(
   const pickup = pickups[of.coat.kind];
   switch (moment) {
     case "drained":
-      return plus(span.weights.dryG ?? lastG, gain(shop.slurryKgM2, pickup.slurryKgM2));
+      return plus(
+        span.weights.dryG ?? lastMassG(piece, piece.coats.at(-2)?.dippedAt ?? -Infinity),
+        gain(shop.slurryKgM2, pickup.slurryKgM2),
+      );
     case "stuccoed":
       return plus(lastG, gain(shop.stuccoKgM2, pickup.stuccoKgM2));
     case "drying": {
@@ -79,6 +83,13 @@ export function expectedMassG(
   }
 }
 
+/** Whether no weighing of the coat as it dries is in the log yet. */
+export function isFirstWeighing(of: CoatCase | null): boolean {
+  if (of === null) return true;
+  const span = spanOf(of, { span: of.coat.redips.length, wet: of.wet });
+  return chainOf(span.seen, span.weights).drying.length === 0;
+}
+
 /** Water the coat took on, g: by its three weighings, else by area; null where neither is known. */
 export function coatWaterG(of: CoatCase | null): number | null {
   if (of === null) return null;
@@ -89,10 +100,10 @@ export function coatWaterG(of: CoatCase | null): number | null {
 const plus = (massG: number | null, gainG: number | null): number | null =>
   massG === null ? null : massG + (gainG ?? 0);
 
-/** The last time the piece was on a balance. */
-function lastMassG({ weighings, dryness }: Piece): number | null {
-  const told = weighings.at(-1);
-  const seen = dryness.findLast(({ method }) => method === "weight");
+/** The last time the piece was on a balance since a time, epoch ms. */
+function lastMassG({ weighings, dryness }: Piece, since: number): number | null {
+  const told = weighings.findLast(({ at }) => at >= since);
+  const seen = dryness.findLast(({ method, at }) => method === "weight" && at >= since);
   if (seen?.method === "weight" && seen.at >= (told?.at ?? -Infinity)) return seen.massG;
   return told?.massG ?? null;
 }

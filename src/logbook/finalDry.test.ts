@@ -170,7 +170,8 @@ describe("the least wait before fire", () => {
     for (const hours of [4, 8]) ohms(hours);
     const { open, corner } = timesOf(whole(log, lastAt + 8));
     expect(open?.late).toBeGreaterThan(own?.late ?? NaN);
-    expect(corner).toEqual(open);
+    // Read on the face, it speaks for the corner as well, which dries more slowly from there.
+    expect(corner?.late).toBeGreaterThanOrEqual(open?.late ?? NaN);
   });
 
   test("there is none while a coat is to come, nor once the fire has begun", () => {

@@ -79,7 +79,7 @@ export function airBasis(stays: readonly Stay[], { from, to }: { from: number; t
     const end = Math.min(to, stay.to);
     if (end < begin || (end === begin && to > from)) continue;
     if (stay.air === null) {
-      longestGapMs = Math.max(longestGapMs, end - begin);
+      if (end < to) longestGapMs = Math.max(longestGapMs, end - begin);
       continue;
     }
     const all = stay.air.readings;
@@ -91,8 +91,9 @@ export function airBasis(stays: readonly Stay[], { from, to }: { from: number; t
       longestGapMs = Math.max(longestGapMs, at - lastAt);
       lastAt = at;
     }
-    // Between two readings the air is drawn straight, so a gap counts whole even where the stay ends in it.
-    longestGapMs = Math.max(longestGapMs, (all[after]?.at ?? end) - lastAt);
+    // Between two readings the air is drawn straight, so a gap counts whole even where the stay ends in it. Past the last
+    // reading the air is a forecast that does not change as the clock goes on: no gap grows there.
+    longestGapMs = Math.max(longestGapMs, (all[after]?.at ?? (end < to ? end : lastAt)) - lastAt);
   }
   return { readings, longestGapMs };
 }

@@ -102,6 +102,8 @@ export type PieceBodies = {
         readonly coatId: string;
         /** Just drained of slurry, just stuccoed, or while it dries; left out: while it dries. */
         readonly moment?: "drained" | "stuccoed" | "drying" | undefined;
+        /** The scale's step, g; left out: by the digits of the weights. */
+        readonly scaleG?: number | undefined;
       }
     | {
         readonly method: "surface";
@@ -109,6 +111,8 @@ export type PieceBodies = {
         readonly coatId: string;
         /** The same thermometer on a dry shell hanging beside it. */
         readonly dryShellC?: number | undefined;
+        /** Where it was read; left out: on the outer face. */
+        readonly place?: GeometryClass | undefined;
       }
     | {
         readonly method: "resistance";
@@ -117,6 +121,8 @@ export type PieceBodies = {
         /** True for the reading just after the coat set, against which later ones are taken. */
         readonly reference?: boolean | undefined;
         readonly shellC?: number | undefined;
+        /** Where the contacts sit; left out: on the outer face. */
+        readonly place?: GeometryClass | undefined;
       }
     | {
         readonly method: "bag";

@@ -14,9 +14,10 @@ const standIns = new WeakMap<Piece, Map<GeometryClass, StandIns>>();
 /**
  * The outer coat as it dries in a pocket; null before the first coat. `named` is the place whose times are the piece's.
  *
- * The cautious rule (judgement): what was seen was seen of the face or of the whole shell, in which a pocket is a small
- * part, so it may make the pocket later and never earlier. Each guess is the latest of three: the pocket's own sum with
- * nothing seen, the same with what speaks for pockets too, and the named place where that is no slower a kind.
+ * The cautious rule (judgement): what was seen of the face or of the whole shell, in which a pocket is a small part, may
+ * make the pocket later and never earlier. Each guess is the latest of three: the pocket's own sum with nothing seen,
+ * the same with what speaks for pockets too, and the named place where that is no slower a kind. Only what was measured
+ * dry in this pocket or a slower one, or by a weighing that can tell there, stands alone.
  */
 export function pocketDrying(
   piece: Piece,
@@ -33,6 +34,7 @@ export function pocketDrying(
   const own = shellDrying(plain, from).at(-1);
   if (own === undefined) return null;
   const heard = seen === null ? undefined : shellDrying(seen, from).at(-1);
+  if (heard?.evidence?.says === "dry" && heard.evidence.by !== "felt") return heard;
   const isSlower = geometryClasses[geometry].pocketSM >= geometryClasses[named.geometry].pocketSM;
   return [heard, isSlower ? named.drying : undefined].reduce<CoatDrying>(
     (slowest, other) => (other === undefined ? slowest : later(slowest, other)),
@@ -57,21 +59,19 @@ function standInsOf(piece: Piece, geometry: GeometryClass): StandIns {
 }
 
 /**
- * The weight of the whole shell, the air of a bag about it, and a face that is wet, for a pocket is as wet or wetter. A
- * face that is dry says nothing of a pocket.
+ * The weight of the whole shell, the air of a bag about it, what was read at a place (heard by where that is), and a face
+ * that is wet, for a pocket is as wet or wetter. A face that feels dry says nothing of a pocket.
  */
 function speaksOfPockets(seen: DrynessSeen): boolean {
   switch (seen.method) {
     case "weight":
     case "bag":
-    // Over a pocket it is heard from the wet side alone.
     case "surface":
+    case "resistance":
       return true;
     case "touch":
     case "colour":
       return seen.verdict !== "dry";
-    case "resistance":
-      return false;
   }
 }
 

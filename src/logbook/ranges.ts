@@ -10,6 +10,7 @@ export const ranges = {
   rh: { low: 0, high: 1 },
   surfaceC: { low: -30, high: 80 },
   massG: { low: 0.1, high: 2_000_000 },
+  scaleG: { low: 0.001, high: 10_000 },
   wallMm: { low: 0.1, high: 60 },
   headM: { low: 0.01, high: 10 },
   spanMm: { low: 1, high: 5000 },

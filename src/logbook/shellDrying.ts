@@ -11,6 +11,7 @@ import type { Stay } from "./hanging.ts";
 import { airAt, airSources, staysOf } from "./hanging.ts";
 import type { Coat, Piece, Recipe } from "./piece.ts";
 import { ranges, within } from "./ranges.ts";
+import { slowPlacesOf } from "./slowPlace.ts";
 import { bucketFraction, startingFraction } from "./slurryWater.ts";
 import type { CoatDrying, Surroundings } from "./standing.ts";
 
@@ -165,6 +166,7 @@ function caseOf(
     isOuter: index === piece.coats.length - 1,
     factor: coatFactor(surroundings, { kind: coat.kind, air }),
     weights: weightsOf(coat, { piece, surroundings, index, primeNumber, leftKgM2, newKgM2, beneath: under }),
+    places: slowPlacesOf(piece.plan),
     beliefs: memory && { memory: memory.coats.beliefs, id: `${piece.id} ${coat.id}` },
   };
 }
@@ -200,6 +202,7 @@ function weightsOf(
     waterFraction:
       bucketFraction(surroundings.buckets.get(coat.bucketId ?? ""), coat.dippedAt) ??
       startingFraction(coat.kind, primeNumber),
+    areaM2: within(ranges.areaM2, areaM2) ? areaM2 : null,
     byAreaG: within(ranges.areaM2, areaM2) ? (leftKgM2 + newKgM2) * areaM2 * 1000 : null,
     hasStucco: coat.stuccoId !== null,
   };

@@ -5,7 +5,9 @@ import type { RecipeCoat } from "../trade/coats.ts";
 import type { GeometryClass } from "../trade/geometryClasses.ts";
 import type { Said, Unsaid } from "./coatSaid.ts";
 import type { DippedFrom } from "./dippedFrom.ts";
+import type { DryBy } from "./dryEvidence.ts";
 import type { Run } from "./fireStates.ts";
+import type { WeighToTell } from "./weighToTell.ts";
 import type { AirReading, Bucket, Coat, DrynessSeen, Piece, Recipe, Room, Shop } from "./piece.ts";
 
 /** All that the sums need beside the piece itself. */
@@ -90,13 +92,16 @@ export type CoatDrying = {
    */
   readonly frozen: { readonly at: number; readonly surfaceC: number } | null;
   /**
-   * The newest plain word on this coat. "wet", "steady" and "target" override the sum; "felt" (a hand found it dry)
-   * shifts the verdict by one step. Null when only sum and belief speak.
+   * The newest plain word on this coat. "wet" and what was measured dry override the sum; "felt" (a hand found it dry)
+   * makes a wet coat a perhaps and no more. `whole`: it speaks for the slowest place of the shell, not only for the
+   * place the times are for. Null when only sum and belief speak.
    */
   readonly evidence:
     | { readonly says: "wet"; readonly seen: DrynessSeen }
-    | { readonly says: "dry"; readonly seen: DrynessSeen; readonly by: "steady" | "target" | "felt" }
+    | { readonly says: "dry"; readonly seen: DrynessSeen; readonly by: DryBy; readonly whole: boolean }
     | null;
+  /** When a weighing can tell of the whole shell; null for a covered coat, and once one has. */
+  readonly toTell: WeighToTell | null;
   /** Null while nothing that was seen speaks of its water: then the sum speaks alone. */
   readonly belief: CoatBelief | null;
   /** What the checks but a hand's said where they leave no belief: none could be read, or there is no sum for them. */

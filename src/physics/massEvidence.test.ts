@@ -196,39 +196,40 @@ describe("an approach judged", () => {
 
 describe("the same weight twice", () => {
   const at = (min: number, massG: number) => ({ afterS: min * 60, massG });
-  const pair = { first: at(0, 1287), second: at(40, 1286.8), waterG: 16.24, rh: 0.5, balanceG: 0.1 };
+  const pair = { first: at(0, 1287), second: at(40, 1286.9), wetLossG: 0.4, rh: 0.5, scaleG: 0.1 };
 
-  test("half an hour apart and under 2 % of the water is dry; over it was not", () => {
-    expect(steadyMass(pair)).toMatchObject({ kind: "steady", rule: "water", limitG: 16.24 * 0.02 });
-    expect(steadyMass({ ...pair, second: at(40, 1286) })).toMatchObject({ kind: "losing", lossG: 1 });
+  test("is dry where a wet shell would have lost three steps of the scale, and not where it would have lost less", () => {
+    expect(steadyMass(pair)).toMatchObject({ kind: "steady" });
+    expect(steadyMass({ ...pair, wetLossG: 0.3 })).toMatchObject({ kind: "steady" });
+    expect(steadyMass({ ...pair, wetLossG: 0.29 })).toMatchObject({ code: "balance-too-coarse" });
+    expect(steadyMass({ ...pair, scaleG: 1 })).toMatchObject({ code: "balance-too-coarse", balanceG: 1 });
   });
 
-  test("without the coat's water it takes an hour and a thousandth of the mass", () => {
-    expect(steadyMass({ ...pair, waterG: null })).toMatchObject({ code: "too-soon", leastS: 3600 });
-    expect(steadyMass({ ...pair, waterG: null, second: at(61, 1286) })).toMatchObject({
-      kind: "steady",
-      rule: "mass",
-    });
-  });
-
-  test("is nothing in damp air, too soon, on a coarse balance, or with a gain", () => {
-    expect(steadyMass({ ...pair, rh: 0.85 })).toEqual({
-      kind: "refused",
-      code: "air-too-damp",
-      rh: 0.85,
-      mostRh: 0.8,
-    });
-    expect(steadyMass({ ...pair, second: at(20, 1287) })).toMatchObject({
-      code: "too-soon",
-      apartS: 1200,
-      leastS: 1800,
-    });
-    expect(steadyMass({ ...pair, balanceG: 1 })).toMatchObject({ code: "balance-too-coarse" });
+  test("one step apart is the same, two steps are unsure, three are a loss", () => {
+    expect(steadyMass({ ...pair, second: at(40, 1287.1) })).toMatchObject({ kind: "steady" });
+    expect(steadyMass({ ...pair, second: at(40, 1286.8) })).toMatchObject({ code: "unsure" });
+    expect(steadyMass({ ...pair, second: at(40, 1286.7) })).toMatchObject({ kind: "losing" });
     expect(steadyMass({ ...pair, second: at(40, 1288) })).toMatchObject({ code: "gaining", lossG: -1 });
   });
 
-  test("a great loss speaks from a coarse balance too", () => {
-    expect(steadyMass({ ...pair, balanceG: 1, second: at(40, 1280) })).toMatchObject({ kind: "losing" });
+  test("is nothing in air over 70 %, or under half an hour", () => {
+    expect(steadyMass({ ...pair, rh: 0.7 })).toMatchObject({ kind: "steady" });
+    expect(steadyMass({ ...pair, rh: 0.71 })).toEqual({
+      kind: "refused",
+      code: "air-too-damp",
+      rh: 0.71,
+      mostRh: 0.7,
+    });
+    expect(steadyMass({ ...pair, second: at(30, 1287) })).toMatchObject({ kind: "steady" });
+    expect(steadyMass({ ...pair, second: at(29, 1287) })).toMatchObject({
+      code: "too-soon",
+      apartS: 29 * 60,
+      leastS: 1800,
+    });
+  });
+
+  test("a plain loss speaks from a coarse balance too", () => {
+    expect(steadyMass({ ...pair, scaleG: 1, second: at(40, 1280) })).toMatchObject({ kind: "losing" });
   });
 
   test("as evidence it asks for just that loss", () => {

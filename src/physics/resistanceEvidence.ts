@@ -1,6 +1,8 @@
 import { requireWithin } from "./range.ts";
 import type { ShareEvidence } from "./shareEvidence.ts";
 import { evidenceWeights } from "./shareEvidence.ts";
+import type { SpeaksOf } from "./surfaceEvidence.ts";
+import { missHeard } from "./surfaceEvidence.ts";
 
 export type ResistanceVerdict =
   | {
@@ -36,7 +38,7 @@ const repeatSd = 0.3;
  * S = (R0/R)^(1/2), R brought to the first reading's temperature by 2 % a kelvin.
  *
  * Only the ratio counts, as the binder's salts move R0 tenfold. Ohm in both; °C. Refuses a resistance under half
- * of the first, which no drying gives (a contact that slipped, or salt).
+ * of the first, which no drying gives (a contact that slipped, or salt). `speaks`: of the place it is held against.
  */
 export function resistanceEvidence({
   firstOhm,
@@ -44,12 +46,14 @@ export function resistanceEvidence({
   ohm,
   tempC,
   afterS,
+  speaks = "both",
 }: {
   readonly firstOhm: number;
   readonly firstC: number;
   readonly ohm: number;
   readonly tempC: number;
   readonly afterS: number;
+  readonly speaks?: SpeaksOf | undefined;
 }): ResistanceVerdict {
   for (const [name, value] of Object.entries({ firstOhm, ohm }))
     requireWithin(name, value, { low: 1e-3, high: 1e13, unit: "Ω" });
@@ -74,7 +78,9 @@ export function resistanceEvidence({
       weight: evidenceWeights.resistance,
       afterS,
       sinceS: null,
-      logLikelihood: (waterShare) => -0.5 * ((Math.log(Math.max(waterShare, floor)) - lnSeen) / sd) ** 2,
+      // Less water expected than was seen is a reading wetter than expected.
+      logLikelihood: (waterShare) =>
+        -0.5 * missHeard((Math.log(Math.max(waterShare, floor)) - lnSeen) / sd, speaks) ** 2,
     },
   };
 }

@@ -12,8 +12,11 @@ const feltDropK = 2;
 const feltSdK = 0.7;
 
 /**
- * Touch and colour read the outer film only: "dry" is the start of the front, not its end, and in a pocket says
- * still less. `saw` "damp" is a face in between.
+ * Touch and colour read the outer film only: "dry" is the start of the front, not its end, and of a pocket it says
+ * nothing. `saw` "damp" is a face in between, in which water is left.
+ *
+ * Each speaks to one side alone, so that "dry" can never make a coat later and "damp" or "wet" never earlier: the
+ * likelihood of "dry" only falls with the water left, that of the others only rises.
  */
 export function skinEvidence({
   source,
@@ -32,18 +35,19 @@ export function skinEvidence({
   const { criticalShare } = coat;
   const bands = {
     dry: { below: 0.8 * criticalShare },
-    damp: { above: 0.3 * criticalShare, below: 1.1 * criticalShare },
+    damp: { above: 0.3 * criticalShare },
     wet: { above: 0.8 * criticalShare },
   };
-  // A dry face bounds a pocket from below only, that is not at all; a wet face means a wet pocket.
-  const band =
-    coat.pocketSM > 0 && saw !== "wet" ? { above: saw === "damp" ? bands.damp.above : 0 } : bands[saw];
   return {
     source,
     weight: evidenceWeights[source],
     afterS,
     sinceS: null,
-    logLikelihood: shareWithin({ ...band, sd: 0.15 * criticalShare, mistaken: 0.1 }),
+    // A dry face says nothing of a pocket; a wet face means a wet pocket.
+    logLikelihood:
+      coat.pocketSM > 0 && saw === "dry"
+        ? () => 0
+        : shareWithin({ ...bands[saw], sd: 0.15 * criticalShare, mistaken: 0.1 }),
   };
 }
 

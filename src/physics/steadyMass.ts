@@ -1,5 +1,4 @@
 import type { Weighing } from "./approachFit.ts";
-import { tooDampRh } from "./dryStep.ts";
 import { requireFraction, requirePositive, requireWithin } from "./range.ts";
 import type { ShareEvidence } from "./shareEvidence.ts";
 import { aboutShare, evidenceWeights } from "./shareEvidence.ts";
@@ -9,9 +8,6 @@ export type SteadyMass =
       /** "steady": dry at this humidity. "losing": it was not dry at the first of the two. */
       readonly kind: "steady" | "losing";
       readonly lossG: number;
-      readonly limitG: number;
-      /** Against the coat's water after 30 min, or the whole mass after an hour. */
-      readonly rule: "water" | "mass";
       readonly apartS: number;
     }
   | { readonly kind: "refused"; readonly code: "too-soon"; readonly apartS: number; readonly leastS: number }
@@ -22,61 +18,63 @@ export type SteadyMass =
       readonly balanceG: number;
       readonly mostG: number;
     }
-  | { readonly kind: "refused"; readonly code: "gaining"; readonly lossG: number; readonly limitG: number };
+  | { readonly kind: "refused"; readonly code: "gaining"; readonly lossG: number; readonly limitG: number }
+  /** More than the scale's last step, less than what speaks by itself. */
+  | { readonly kind: "refused"; readonly code: "unsure"; readonly lossG: number; readonly limitG: number };
 
-const apartWaterS = 30 * 60;
-const apartMassS = 60 * 60;
+/** No two weighings nearer than this are a pair, s; common practice, no source. */
+export const steadyLeastS = 30 * 60;
 
-/** How far apart two weighings must be to say anything by themselves, s: less where the coat's water (g) is known. */
-export function steadyApartS(waterG: number | null): number {
-  if (waterG === null) return apartMassS;
-  requirePositive("waterG", waterG, { high: 1e5, unit: "g" });
-  return apartWaterS;
-}
+/** In damper air gel keeps its water and a steady weight is no sign of dryness; judgement, as for the final dry. */
+export const steadyMostRh = 0.7;
 
-/** Of the coat's water: judgement. Of the mass: the constant-mass rule for aggregates, EN 1097-5 (from memory). */
-const waterLimit = 0.02;
-const massLimit = 0.001;
+/** What a wet place would have lost must be this many times what the scale tells; judgement. */
+export const steadyTimes = 3;
+
+/** Two weighings that differ by more than this many steps of the scale differ: both can be off by one, √2 of it, twice. */
+const plainSteps = 2 * Math.SQRT2;
 
 /**
- * Whether two weighings are the same: the safest sign of a coat dry at the humidity of its air.
+ * Whether two weighings are the same, and whether that says anything: the safest sign of a coat dry at the humidity of
+ * its air.
  *
- * With the coat's water known (`waterG`, g): apart by 30 min or more and under 2 % of it. Without (null): an hour
- * or more and under 0.1 % of the mass. Refuses a pair too near in time, air above 80 % (where nothing dries and
- * a steady weight means nothing), a gain, and a balance that cannot tell the limit (√2 of its error above it).
+ * `wetLossG` is what the place asked about would have lost between the two if it were still wet. The pair can tell only
+ * where that is three times the scale's step `scaleG` or more, the two are half an hour apart or more, and the air
+ * between, `rh`, was at or under 70 %. "steady": equal within a step. "losing": further apart than two readings can err,
+ * which speaks whatever the pause. All in g.
  */
 export function steadyMass({
   first,
   second,
-  waterG,
+  wetLossG,
   rh,
-  balanceG,
+  scaleG,
 }: {
   readonly first: Weighing;
   readonly second: Weighing;
-  readonly waterG: number | null;
+  readonly wetLossG: number;
   readonly rh: number;
-  readonly balanceG: number;
+  readonly scaleG: number;
 }): SteadyMass {
   requirePositive("first.massG", first.massG, { high: 1e6, unit: "g" });
   requirePositive("second.massG", second.massG, { high: 1e6, unit: "g" });
-  if (waterG !== null) requirePositive("waterG", waterG, { high: 1e5, unit: "g" });
+  requireWithin("wetLossG", wetLossG, { low: 0, high: 1e9, unit: "g" });
   requireFraction("rh", rh);
-  requirePositive("balanceG", balanceG, { high: 1e4, unit: "g" });
+  requirePositive("scaleG", scaleG, { high: 1e4, unit: "g" });
   const apartS = second.afterS - first.afterS;
   requireWithin("second.afterS − first.afterS", apartS, { low: 0, high: 1e10, unit: "s" });
-  const leastS = steadyApartS(waterG);
-  if (apartS < leastS) return { kind: "refused", code: "too-soon", apartS, leastS };
-  if (rh > tooDampRh) return { kind: "refused", code: "air-too-damp", rh, mostRh: tooDampRh };
-  const limitG = waterG === null ? massLimit * first.massG : waterLimit * waterG;
   const lossG = first.massG - second.massG;
-  const mostG = limitG / Math.SQRT2;
-  // A loss far over the limit speaks even from a coarse balance.
-  if (balanceG > mostG && Math.abs(lossG) < limitG + 2 * Math.SQRT2 * balanceG)
-    return { kind: "refused", code: "balance-too-coarse", balanceG, mostG };
+  const limitG = plainSteps * scaleG;
+  if (apartS < steadyLeastS) return { kind: "refused", code: "too-soon", apartS, leastS: steadyLeastS };
+  if (lossG > limitG) return { kind: "losing", lossG, apartS };
   if (lossG < -limitG) return { kind: "refused", code: "gaining", lossG, limitG };
-  const rule = waterG === null ? "mass" : "water";
-  return { kind: lossG < limitG ? "steady" : "losing", lossG, limitG, rule, apartS };
+  if (rh > steadyMostRh) return { kind: "refused", code: "air-too-damp", rh, mostRh: steadyMostRh };
+  const mostG = wetLossG / steadyTimes;
+  if (steadyTimes * scaleG > wetLossG * (1 + 1e-9))
+    return { kind: "refused", code: "balance-too-coarse", balanceG: scaleG, mostG };
+  // Grams in tenths don't subtract to the last digit.
+  if (Math.abs(lossG) > scaleG * (1 + 1e-6)) return { kind: "refused", code: "unsure", lossG, limitG };
+  return { kind: "steady", lossG, apartS };
 }
 
 /**

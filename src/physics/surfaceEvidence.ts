@@ -61,6 +61,8 @@ export type SurfaceVerdict =
       /** The index when the front just reaches the bottom of this coat. */
       readonly endIndex: number;
       readonly says: "dry" | "nearly" | "wet";
+      /** Against a dry shell beside it, and so near to it that its whole error lies past the end of the coat's depth. */
+      readonly isSure: boolean;
       readonly dropK: number;
       /** A thermometer sees the outer face only: "dry" says nothing of the pocket. */
       readonly outerFaceOnly: boolean;
@@ -77,6 +79,9 @@ export type SurfaceVerdict =
 
 /** From here up a surface dries no more; judgement. A front as deep as 16 mm under a fan reads it. */
 const dryIndex = 0.95;
+
+/** An index this many of its own errors past the end of the front is past it, 19 of 20 times. */
+const sureSd = 1.645;
 
 /** Room sensors: °C and rh, standard deviations; usual data-sheet figures, from memory. */
 const roomTempK = 0.5;
@@ -121,6 +126,7 @@ export function judgeSurface(air: MovingAir, reading: SurfaceReading, coat: Inde
     indexSd: sd,
     endIndex: end,
     says: index >= dryIndex ? "dry" : index >= end ? "nearly" : "wet",
+    isSure: reading.method === "difference" && index >= dryIndex && index - sureSd * sd > end,
     dropK,
     outerFaceOnly: coat.pocketSM > 0,
   };
@@ -146,22 +152,36 @@ export function indexAtShare(air: MovingAir, waterShare: number, coat: IndexedCo
 }
 
 /**
- * A judged surface reading as evidence; null where it was refused.
- *
- * With a pocket the reading bounds from one side only: the pocket is as wet as the face or wetter.
+ * Which side a reading speaks to, of the place it is held against: "both" where it was read there; "wet" where it was
+ * read at a place that dries sooner (wet there is wet here); "dry" at one that dries later (dry there is dry here).
+ */
+export type SpeaksOf = "both" | "wet" | "dry";
+
+/** What is left of a miss on the side that speaks; `wetter` is below 0 where the reading is wetter than expected. */
+export const missHeard = (wetter: number, speaks: SpeaksOf): number =>
+  speaks === "both" ? wetter : speaks === "wet" ? Math.min(0, wetter) : Math.max(0, wetter);
+
+/**
+ * A judged surface reading as evidence; null where it was refused. `speaks` is "both" for an open piece and, where
+ * nothing else is said, "wet" for one with a pocket: the pocket is as wet as the face or wetter.
  */
 export function surfaceEvidence(
   verdict: SurfaceVerdict,
-  { air, coat, afterS }: { air: MovingAir; coat: IndexedCoat; afterS: number },
+  {
+    air,
+    coat,
+    afterS,
+    speaks = coat.pocketSM > 0 ? "wet" : "both",
+  }: { air: MovingAir; coat: IndexedCoat; afterS: number; speaks?: SpeaksOf | undefined },
 ): ShareEvidence | null {
   if (verdict.kind === "refused") return null;
   const { index, indexSd } = verdict;
   requireFigures({ index });
   requirePositive("indexSd", indexSd, { high: 100, unit: "" });
-  return indexEvidence({ source: "surface", air, coat, afterS }, (expected) => {
-    const misses = (index - expected) / indexSd;
-    return -0.5 * (coat.pocketSM > 0 ? Math.min(0, misses) : misses) ** 2;
-  });
+  return indexEvidence(
+    { source: "surface", air, coat, afterS },
+    (expected) => -0.5 * missHeard((index - expected) / indexSd, speaks) ** 2,
+  );
 }
 
 /** Evidence through the index: `logLikelihood` of what was seen, by the index the model expects. */

@@ -43,6 +43,8 @@ export type WaterPosterior = WaterBand & {
   readonly conflicts: readonly Conflict[];
   /** This coat's own factor on time, for drying it further: in place of the prior's spread. */
   readonly spread: ReadySpread;
+  /** The same by the model alone, on the same grid. */
+  readonly modelSpread: ReadySpread;
 };
 
 const apartLimit = 2;
@@ -88,16 +90,20 @@ export function waterPosterior({
     if (apart <= apartLimit && !widens) return [];
     return [{ source, afterS, why: apart > apartLimit ? "apart" : "widens", apart, widthWithout, widthWith }];
   });
-  const early = Math.exp(quantileOf(belief, 0.1));
-  const late = Math.exp(quantileOf(belief, 0.9));
-  const likely = Math.exp(quantileOf(belief, 0.5));
+  const alone = factorBelief(curves, []);
   return {
     ...whole,
-    model: band(factorBelief(curves, [])),
+    model: band(alone),
     pulls: parts,
     conflicts,
-    spread: { early, likely, late, sigmaLn: momentsOf(belief).sd },
+    spread: spreadOf(belief),
+    modelSpread: spreadOf(alone),
   };
+}
+
+function spreadOf(belief: GridBelief): ReadySpread {
+  const at = (share: number): number => Math.exp(quantileOf(belief, share));
+  return { early: at(0.1), likely: at(0.5), late: at(0.9), sigmaLn: momentsOf(belief).sd };
 }
 
 /** Belief over the factor's logarithm after some likelihoods. */

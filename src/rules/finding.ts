@@ -1,3 +1,5 @@
+import type { WeighToTell } from "../logbook/weighToTell.ts";
+
 /** A finding's weight: do not go on; go on knowing this; for information. */
 export type Level = "hold" | "watch" | "note";
 
@@ -38,6 +40,8 @@ export type Finding = {
   readonly source: string;
   /** True once nothing can be done about it: it is read at the review, with the whole shell, and nowhere else. */
   readonly past?: true;
+  /** How a weighing would settle it, as of `now` (epoch ms); left out where none would. */
+  readonly weigh?: { readonly toTell: WeighToTell; readonly now: number } | undefined;
 };
 
 export type RuleId =

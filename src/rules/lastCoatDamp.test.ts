@@ -33,10 +33,10 @@ test("with nothing logged of the air or the coat, its dryness is unknown and hol
   expect(told(lastCoatDamp(silent().standing(300)))).toEqual(["hold unknown"]);
 });
 
-test("felt dry a day later, a shell in an unread room may go on", () => {
+test("felt dry a day later, a shell in an unread room is one to watch", () => {
   const piece = silent();
   piece.feel(110, "dry");
-  expect(lastCoatDamp(piece.standing(111))).toEqual([]);
+  expect(told(lastCoatDamp(piece.standing(111)))).toEqual(["watch touch-only"]);
 });
 
 test("felt damp, it holds whatever the sum says", () => {

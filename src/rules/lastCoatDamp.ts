@@ -88,5 +88,6 @@ function finding(drying: CoatDrying, now: number, { level, variant }: Said): Fou
       ...(drying.evidence === null ? [] : [drying.evidence.seen.id]),
     ],
     source,
+    ...(drying.toTell !== null && { weigh: { toTell: drying.toTell, now } }),
   };
 }

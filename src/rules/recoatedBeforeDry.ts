@@ -65,6 +65,10 @@ function sayOf(
   return wasAccepted ? { variant: "dried-since", isPast: true } : null;
 }
 
+/** The shell as it hangs now is weighed, so it is its outer coat that says when. */
+const weighOf = ({ outer, now }: Standing): Pick<Found, "weigh"> =>
+  outer === null || outer.toTell === null ? {} : { weigh: { toTell: outer.toTell, now } };
+
 /** Figures are those of the coat that was the dampest; `texts.which` lists all that were, `texts.accepted` those dipped knowingly. */
 function finding(
   pairs: readonly Pair[],
@@ -105,6 +109,7 @@ function finding(
     ],
     source: halved === null ? source : `${source}; half strength: ${practice.weakShare.source}`,
     ...(isPast ? { past: true } : {}),
+    ...weighOf(standing),
   };
 }
 

@@ -114,12 +114,14 @@ export const pieceSchemas = {
       massG: upTo(1e8),
       coatId: id,
       moment: z.enum(["drained", "stuccoed", "drying"]).optional(),
+      scaleG: upTo(1e5).optional(),
     }),
     z.strictObject({
       method: z.literal("surface"),
       surfaceC: tempC,
       coatId: id,
       dryShellC: tempC.optional(),
+      place: geometry.optional(),
     }),
     z.strictObject({
       method: z.literal("resistance"),
@@ -127,6 +129,7 @@ export const pieceSchemas = {
       coatId: id,
       reference: flag,
       shellC: tempC.optional(),
+      place: geometry.optional(),
     }),
     z.strictObject({ method: z.literal("bag"), rh: share, roomRh: share, minutes, coatId: id }),
   ]),

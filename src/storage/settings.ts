@@ -21,6 +21,9 @@ export type Settings = {
   readonly bucketHours: readonly { readonly fromMin: number; readonly toMin: number }[];
   /** Due times up to here have been shown; later ones came due while the app was closed. */
   readonly lastSeenDueAt: number;
+  /** The step of the shop's scale, g; null until someone has said. */
+  readonly scaleG: number | null;
+  readonly weighUnit: "g" | "kg";
 };
 
 /** Every field falls back on its own, so that one damaged value does not cost the rest. */
@@ -44,6 +47,8 @@ const schema = z.object({
       { fromMin: 1020, toMin: 1260 },
     ]),
   lastSeenDueAt: z.number().min(0).catch(0),
+  scaleG: z.number().min(0.001).max(10_000).nullable().catch(null),
+  weighUnit: z.enum(["g", "kg"]).catch("g"),
 }) satisfies z.ZodType<Settings>;
 
 const key = "own";

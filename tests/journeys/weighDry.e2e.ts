@@ -57,10 +57,15 @@ test("a coat is weighed dry: three taps a weighing, and the screen says which me
     await maker.onScreen("Heron");
   });
 
-  await test.step("at its dry mass it is dry, whatever the sum says", async () => {
+  await test.step("at its dry mass, and the same again later, it is dry; the page says when to weigh again", async () => {
     await maker.waitHours(0.2);
     await weigh("1288.9", /^Log 1288\.9 g, while it dries/);
+    await expect(drying).toContainText(
+      /Weigh it again at .* on a 0\.1.g scale: the same weight then means dry/,
+    );
+    await maker.waitHours(0.7);
+    await weigh("1288.9", /^Log 1288\.9 g, while it dries/);
     await expect(page.getByRole("region", { name: "Coat 1: dry" })).toBeVisible();
-    await expect(drying).toContainText("It has come down to its dry mass (weighed 1,289");
+    await expect(drying).toContainText("It has stopped losing weight (weighed 1,288.9");
   });
 });

@@ -163,9 +163,8 @@ export const dryingRows: Rows = {
     readySpread: row(spread.readySpread, [{ factor: 1.2, sigmaLn: 0.4, gapS: 9000 }]),
   },
   steadyMass: {
-    steadyApartS: row(steadyMass.steadyApartS, [40]),
     steadyMass: row(steadyMass.steadyMass, [
-      { first: early, second: later, waterG: 60, rh: 0.5, balanceG: 0.1 },
+      { first: early, second: later, wetLossG: 6, rh: 0.5, scaleG: 0.1 },
     ]),
     lossEvidence: row(steadyMass.lossEvidence, [
       { first: early, second: later, waterG: 60, balanceG: 0.1, waterSd: 0.15 },

@@ -8,6 +8,7 @@ import { useFormat } from "../app/useFormat.ts";
 import { coatWords } from "../format/coatWords.ts";
 import { readyWords, verdictWords } from "../format/readyWords.ts";
 import { dayTime } from "../format/time.ts";
+import { weighWords } from "../format/weighWords.ts";
 import { Card } from "../parts/Card.tsx";
 import { Empty } from "../parts/Empty.tsx";
 import { LinkButton } from "../parts/LinkButton.tsx";
@@ -75,6 +76,7 @@ function OneCoat({
         {piece.plan.name} · {coatWords(coat)}, dipped {dayTime(coat.dippedAt, now, format.locale)}.
         {after === undefined ? ` Ready ${readyWords(drying, now, format.locale)}.` : " Covered since."}
       </p>
+      {drying.toTell !== null && <p>{weighWords(drying.toTell, now, format)}</p>}
       {picture !== null && picture.points.length > 1 ? (
         <Scrubbed picture={picture} drying={drying} standing={standing} />
       ) : (
@@ -124,7 +126,8 @@ function Scrubbed(props: {
         ? "air forecast"
         : "air not read"
       : `${format.show("temp", moment.airC)}, ${format.show("percent", moment.rh)} humidity`;
-  const water = `${share(moment.median)} of its water left, between ${share(moment.low)} and ${share(moment.high)}`;
+  const [low, high] = [share(moment.low), share(moment.high)];
+  const water = `${share(moment.median)} of its water left${low === high ? "" : `, between ${low} and ${high}`}`;
   return (
     <Card>
       <p className={styles["told"]}>

@@ -1,5 +1,6 @@
 import type { CoatDrying } from "../../logbook/standing.ts";
 import { airClasses } from "../../trade/airClasses.ts";
+import { balanceWords } from "./saidWords.ts";
 import { duration } from "./time.ts";
 import type { Format } from "./units.ts";
 
@@ -40,14 +41,18 @@ const coatsWords = (count: number): string => (count === 1 ? "1 coat" : `${count
 /** What was said plainly, and what that does to the sum. */
 export function plainWords(evidence: NonNullable<CoatDrying["evidence"]>, format: Format): string {
   const found = evidenceWords(evidence, format);
-  if (evidence.says === "wet") return `Your own check, “${found}”, outweighs the sum.`;
+  if (evidence.says === "wet") return `It is wet by your own check (${found}), whatever the estimate says.`;
   switch (evidence.by) {
     case "felt":
-      return "You felt it dry. A hand reads the outer face alone: that counts, and the sum goes on counting.";
+      return "You felt it dry. A hand reads the outer face alone, so the estimate stays.";
     case "steady":
-      return `It has stopped losing weight (${found}): dry at this humidity, whatever the sum says.`;
+      return `It has stopped losing weight (${found}): dry at this humidity.`;
     case "target":
-      return `It has come down to its dry mass (${found}): dry, whatever the sum says.`;
+      return `It has come down to its dry mass (${found}): dry.`;
+    case "surface":
+      return `It is as warm as the dry shell beside it (${found}): dry where it was read.`;
+    case "resistance":
+      return "Its resistance is back at a dry coat's: dry where it was read.";
   }
 }
 
@@ -56,7 +61,7 @@ function evidenceWords({ seen }: NonNullable<CoatDrying["evidence"]>, format: Fo
     case "touch":
       return `felt ${seen.verdict}`;
     case "weight":
-      return `weighed ${format.show("g", seen.massG)}`;
+      return `weighed ${balanceWords(seen.massG, format)}`;
     case "surface":
       return `surface ${format.show("temp", seen.surfaceC)}`;
     case "colour":

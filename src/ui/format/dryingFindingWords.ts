@@ -1,7 +1,5 @@
 import type { Say, WordsOf } from "./findingSay.ts";
 
-const weighTwice =
-  "Weigh it twice, half an hour apart: it is dry when the weight stands still. Log what you find.";
 
 const lastTitle = "Last coat not dry through";
 const soon = (say: Say): string =>
@@ -12,7 +10,8 @@ const likelyIn = (say: Say): string => {
 };
 const surelyIn = (say: Say): string =>
   say.isKnown("lateInH") && say.value("lateInH") > 0 ? ` Almost surely in ${say.show("lateInH")}.` : "";
-const waitAndWeigh = `Keep it out of the kiln: steam breaks a damp wall. ${weighTwice}`;
+const waitAndWeigh = (say: Say): string =>
+  `Keep it out of the kiln: steam breaks a damp wall. ${say.weigh()}`;
 
 export const lastCoatWords: WordsOf<"last-coat-damp"> = {
   wet: (say) => ({
@@ -20,27 +19,29 @@ export const lastCoatWords: WordsOf<"last-coat-damp"> = {
     says: say.isKnown("leftShare")
       ? `About ${say.show("leftShare")} of the water that has to leave coat ${say.show("coat")} is still in it.${likelyIn(say)}`
       : `Coat ${say.show("coat")} is still wet.${likelyIn(say)}`,
-    remedy: waitAndWeigh,
+    remedy: waitAndWeigh(say),
   }),
   maybe: (say) => ({
     title: "Last coat perhaps not dry through",
     says: `Within the spread of the sum coat ${say.show("coat")} may be dry by now, or not.${soon(say)}`,
-    remedy: `Wait for the late end, or find out now. ${weighTwice}`,
+    remedy: `Wait for the late end, or find out now. ${say.weigh()}`,
   }),
   unknown: (say) => ({
     title: "Dryness of the last coat not known",
     says: `The log can't tell whether coat ${say.show("coat")} is dry: no room reading goes with it and nothing was felt or weighed.`,
-    remedy: waitAndWeigh,
+    remedy: waitAndWeigh(say),
   }),
   "touch-only": (say) => ({
     title: "Last coat felt dry only at the skin",
-    says: `It felt dry, but by the room's air about ${say.show("leftShare")} of the water is still inside coat ${say.show("coat")}.`,
-    remedy: `Touch tells of the outer face alone. ${weighTwice}`,
+    says: say.isKnown("leftShare")
+      ? `It felt dry, but by the room's air about ${say.show("leftShare")} of the water is still inside coat ${say.show("coat")}.`
+      : `Coat ${say.show("coat")} felt dry. How much water is inside it is not known.`,
+    remedy: `Touch tells of the outer face alone. ${say.weigh()}`,
   }),
   "slow-place": (say) => ({
     title: "Its slowest place is not known dry",
     says: `The last coat counts as dry where the air reaches it. In the slower place of this piece, ${say.text("place")}, ${say.isKnown("leftShare") ? `about ${say.show("leftShare")} of the water that has to leave is still in it` : "it is not known"}.${likelyIn(say)}`,
-    remedy: `Lead air into that place or hang it with the opening down, and wait. ${weighTwice}`,
+    remedy: `Lead air into that place or hang it with the opening down, and wait. ${say.weigh()}`,
   }),
   "burnout-damp": (say) => ({
     title: "Burnout began on a damp shell",
@@ -69,7 +70,7 @@ export const dampAirWords: WordsOf<"air-too-damp"> = {
   "final-caution": (say) => ({
     title: "Damp air for the final drying",
     says: `The room is at ${say.show("rh")} humidity. Above ${say.show("limit")} a shell may keep some water.`,
-    remedy: `Finish in drier air if you can. ${weighTwice}`,
+    remedy: `Finish in drier air if you can. ${say.weigh()}`,
   }),
 };
 

@@ -1,5 +1,7 @@
 import type { EntryBodies } from "../../logbook/entry.ts";
+import { geometryClasses, type GeometryClass } from "../../trade/geometryClasses.ts";
 import { figure, told, type EntryText } from "./entryText.ts";
+import { balanceWords } from "./saidWords.ts";
 import type { Format } from "./units.ts";
 
 /** What was found of a coat's dryness, and by what. */
@@ -11,17 +13,19 @@ export function drynessWords(body: EntryBodies["dryness-seen"], format: Format):
       return told(`Looked ${body.verdict} by its colour`);
     case "weight":
       return told(
-        `Weighed: ${format.show("g", body.massG)}`,
+        `Weighed: ${balanceWords(body.massG, format)}`,
         body.moment === "drained" ? "just drained" : body.moment === "stuccoed" ? "just stuccoed" : null,
       );
     case "surface":
       return told(
         `Surface measured: ${format.show("temp", body.surfaceC)}`,
+        placeWords(body.place),
         figure("a dry shell beside it", body.dryShellC, (c) => format.show("temp", c)),
       );
     case "resistance":
       return told(
         `Resistance measured: ${ohmWords(body.ohm, format)}`,
+        placeWords(body.place),
         body.reference === true ? "just after it set, to compare with" : null,
         figure("shell", body.shellC, (c) => format.show("temp", c)),
       );
@@ -32,6 +36,9 @@ export function drynessWords(body: EntryBodies["dryness-seen"], format: Format):
       );
   }
 }
+
+const placeWords = (place: GeometryClass | undefined): string | null =>
+  place === undefined ? null : `read at: ${geometryClasses[place].label.toLowerCase()}`;
 
 /** "4.7 kΩ", "2.2 MΩ". */
 function ohmWords(ohm: number, format: Format): string {

@@ -9,6 +9,7 @@ const fields: Readonly<Record<string, FieldWords | undefined>> = {
   rh: { name: "humidity", quantity: "percent" },
   surfaceC: { name: "surface temperature", quantity: "temp" },
   massG: { name: "weight", quantity: "g" },
+  scaleG: { name: "scale's step", quantity: "g" },
   wallMm: { name: "wall", quantity: "mm" },
   headM: { name: "head", quantity: "m" },
   spanMm: { name: "size of the wall part", quantity: "mm" },

@@ -2,6 +2,7 @@ import type { FigureUnit, Finding } from "../../rules/finding.ts";
 import type { RuleId } from "../../rules/finding.ts";
 import type { VariantOf } from "../../rules/variants.ts";
 import type { Format, Quantity } from "./units.ts";
+import { weighWords } from "./weighWords.ts";
 
 export type FindingText = { readonly title: string; readonly says: string; readonly remedy: string };
 
@@ -13,6 +14,8 @@ export type Say = {
   readonly has: (name: string) => boolean;
   readonly value: (name: string) => number;
   readonly text: (name: string) => string;
+  /** When to weigh so that it can tell, and on what scale. */
+  readonly weigh: () => string;
   /** "1 coat", "3 coats". */
   readonly coats: (name: string) => string;
   /** A text that lists things with commas, taken apart. */
@@ -40,7 +43,9 @@ const quantityOf: Readonly<Record<FigureUnit, Quantity>> = {
   "epoch-ms": "plain",
 };
 
-export function sayOf({ figures, texts }: Finding, format: Pick<Format, "show">): Say {
+const weighAnyhow = "Weigh it twice, as far apart as its weigh page says: the same weight then means dry.";
+
+export function sayOf({ figures, texts, weigh }: Finding, format: Format): Say {
   const valueOf = (name: string): number | null => figures[name]?.value ?? null;
   const show = (name: string): string => {
     const found = figures[name];
@@ -56,6 +61,7 @@ export function sayOf({ figures, texts }: Finding, format: Pick<Format, "show">)
     has: (name) => name in figures,
     value: (name) => valueOf(name) ?? 0,
     text: (name) => texts[name] ?? "",
+    weigh: () => (weigh === undefined ? weighAnyhow : weighWords(weigh.toTell, weigh.now, format)),
     coats: (name) => `${show(name)} ${valueOf(name) === 1 ? "coat" : "coats"}`,
     list,
     coatsIn: (name) => `${list(name).length === 1 ? "Coat" : "Coats"} ${joined(list(name))}`,

@@ -1,7 +1,6 @@
 import type { Say, WordsOf } from "./findingSay.ts";
 
 /** How a maker finds out for himself whether a shell is dry. */
-const weighTwice = "Weigh it twice, half an hour apart: it is dry when the weight does not change.";
 
 const isOne = (say: Say): boolean => say.list("which").length < 2;
 
@@ -45,12 +44,12 @@ export const recoatedWords: WordsOf<"recoated-before-dry"> = {
   wet: (say) => ({
     title: damp(say),
     says: `${hung(say)}${accepted(say)}${halved(say)}`,
-    remedy: `No more coats and no fire yet. Let the shell dry through. ${weighTwice}`,
+    remedy: `No more coats and no fire yet. Let the shell dry through. ${say.weigh()}`,
   }),
   maybe: (say) => ({
     title: title(say, "may have been damp"),
     says: `${perhaps(say)}${accepted(say)}`,
-    remedy: `Give the next coat more time. ${weighTwice}`,
+    remedy: `Give the next coat more time. ${say.weigh()}`,
   }),
   weak: (say) => ({
     title: isOne(say)

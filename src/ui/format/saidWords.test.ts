@@ -20,7 +20,15 @@ test("a weighing tells the water left with its error, and the dry mass", () => {
 });
 
 test("a surface reading over a pocket says that it reads only the outer face", () => {
-  const said = { by: "surface", index: 0.97, indexSd: 0.05, endIndex: 0.8, says: "dry" } as const;
+  const said = {
+    by: "surface",
+    index: 0.97,
+    indexSd: 0.05,
+    endIndex: 0.8,
+    says: "dry",
+    isSure: true,
+    place: "open",
+  } as const;
   expect(saidWords({ ...said, outerFaceOnly: true }, metric)).toContain("only the outer face");
   expect(saidWords({ ...said, outerFaceOnly: false }, metric)).not.toContain("outer face");
 });

@@ -25,11 +25,11 @@ const share = (value: number, format: Format): string =>
 export function saidWords(said: Said, format: Format): string {
   switch (said.by) {
     case "touch":
-      if (said.saw !== "dry") return `felt ${said.saw}: not dry yet, whatever the sum says`;
-      return `felt dry; a hand reads the outer face alone, so it counts for three tenths`;
+      if (said.saw !== "dry") return `felt ${said.saw}: not dry yet`;
+      return "felt dry; a hand reads the outer face alone";
     case "colour":
-      if (said.saw !== "dry") return `looked ${said.saw}: not dry yet, whatever the sum says`;
-      return `looked dry; colour tells of the outer film alone, so it counts for three tenths`;
+      if (said.saw !== "dry") return `looked ${said.saw}: not dry yet`;
+      return "looked dry; colour tells of the outer film alone";
     case "target-mass":
       return `${share(said.waterShare, format)} of the water left, ± ${share(said.sdShare, format)}: dry it would weigh ${balanceWords(said.targetG, format)}, ± ${balanceWords(said.sdG, format)}`;
     case "weight-loss":
@@ -51,7 +51,9 @@ function surfaceSays({ says, outerFaceOnly }: Extract<Said, { by: "surface" }>):
     nearly: "the front has come to the bottom of the coat, but it still cools",
     wet: "water still leaves inside the coat",
   }[says];
-  return outerFaceOnly ? `${found}. It reads only the outer face: of the pocket it says nothing` : found;
+  return outerFaceOnly
+    ? `${found}. It reads only the outer face: of the slower places it says nothing`
+    : found;
 }
 
 const bagSays = {
@@ -102,6 +104,10 @@ export function unsaidWords(why: Unsaid, format: Format): string {
       return why.isWarmer
         ? "warmer than the air: sun, a lamp, a hand, or a shell that came from a warmer place"
         : "colder than even a dripping face would be: it came from a colder place, or the room's reading no longer holds";
+    case "unsure":
+      return `it changed by ${balanceWords(Math.abs(why.lossG), format)}, too much to be the same and too little to be a loss`;
+    case "lighter-than-later":
+      return `a later weighing was ${balanceWords(why.gainG, format)} heavier: this weight doesn't fit the others`;
     case "no-air":
       return "the room's air was not read";
     case "no-reference":
@@ -109,8 +115,8 @@ export function unsaidWords(why: Unsaid, format: Format): string {
     case "out-of-range":
       return "the number is out of range";
     case "no-water":
-      return "neither three weighings (before the dip, drained, stuccoed) nor the piece's area are known";
+      return "it needs the piece's surface area, or weights before the dip, drained and stuccoed";
     case "nothing-before":
-      return "nothing to hold it against: weigh again in half an hour";
+      return "it is the first weighing: there is nothing to compare it with";
   }
 }

@@ -1,6 +1,9 @@
 import { waitAfterChangeS } from "../../physics/surfaceEvidence.ts";
 import type { Standing } from "../../logbook/standing.ts";
+import type { PiecePlan } from "../../logbook/pieceBodies.ts";
+import { readingPlaces } from "../../logbook/slowPlace.ts";
 import { airClasses } from "../../trade/airClasses.ts";
+import { geometryClasses } from "../../trade/geometryClasses.ts";
 import { useFormat } from "../app/useFormat.ts";
 import { duration } from "../format/time.ts";
 import { NumberField } from "../parts/NumberField.tsx";
@@ -34,6 +37,30 @@ export function WeightFields({ form: { draft, set, errors } }: Fields) {
   );
 }
 
+/** Where it was read, asked only of a piece with more than one place. */
+function PlaceField({
+  form: { draft, set },
+  plan,
+}: {
+  readonly form: Fields["form"];
+  readonly plan: PiecePlan;
+}) {
+  const places = readingPlaces(plan);
+  if (places.length < 2) return null;
+  return (
+    <PickField
+      label="Where was it read?"
+      options={places.map((value) => ({
+        value,
+        label: value === "open" ? "Outer face" : geometryClasses[value].label,
+      }))}
+      value={draft.place ?? "open"}
+      onChange={(place) => set({ place })}
+      hint="It speaks for that place. Only the slowest place can show the whole shell dry."
+    />
+  );
+}
+
 /** Above this a wet face is hardly colder than the room. */
 const uselessRh = 0.8;
 /** Half the thickness of a pattern of which neither volume nor area is known, m. */
@@ -49,12 +76,13 @@ export function SurfaceFields({ form, standing }: Fields & { readonly standing: 
   const filmWM2K = airClasses[reading?.air ?? "still"].filmWM2K;
   return (
     <>
+      <PlaceField form={form} plan={standing.piece.plan} />
       <NumberField
         label="Surface temperature"
         quantity="temp"
         value={draft.surfaceC}
         onChange={(surfaceC) => set({ surfaceC })}
-        hint="Where it dries last that you can see. Not in the sun, not by a lamp, no hand or metal frame in the spot."
+        hint="The place that dries last, if you can reach it. Not in the sun, not by a lamp, no hand or metal frame in the spot."
         error={errors["surfaceC"]}
       />
       <NumberField
@@ -75,8 +103,8 @@ export function SurfaceFields({ form, standing }: Fields & { readonly standing: 
         <summary>How to read it well</summary>
         <ul>
           <li>
-            It reads only the outer face. A pocket behind it may still be wet: use the bag or a weighing
-            there.
+            An infrared thermometer reads only the face it sees. Probe a recess with a thermocouple, or use
+            the bag or a weighing there.
           </li>
           <li>Above 80% humidity it says nothing: there is no drop left to read.</li>
           <li>
@@ -131,10 +159,15 @@ const references = [
   { value: "later", label: "Later", hint: "Same place, same force" },
 ] as const;
 
-export function ResistanceFields({ form, hasFirst }: Fields & { readonly hasFirst: boolean }) {
+export function ResistanceFields({
+  form,
+  hasFirst,
+  plan,
+}: Fields & { readonly hasFirst: boolean; readonly plan: PiecePlan }) {
   const { draft, set, errors } = form;
   return (
     <>
+      <PlaceField form={form} plan={plan} />
       <PickField
         label="Which reading"
         options={references}

@@ -1,4 +1,5 @@
 import { Link } from "wouter";
+import type { GeometryClass } from "../../trade/geometryClasses.ts";
 import { paths } from "../app/paths.ts";
 import { useFormat } from "../app/useFormat.ts";
 import { BagFields, ResistanceFields, SurfaceFields, WeightFields } from "./DrynessFields.tsx";
@@ -73,7 +74,11 @@ export function DrynessForm({ item }: LogFormProps) {
             {draft.method === "surface" && <SurfaceFields form={form} standing={item.standing} />}
             {draft.method === "bag" && <BagFields form={form} />}
             {draft.method === "resistance" && (
-              <ResistanceFields form={form} hasFirst={hasFirst(piece.dryness, outer?.coat.id)} />
+              <ResistanceFields
+                form={form}
+                hasFirst={hasFirst(piece.dryness, { coatId: outer?.coat.id, place: draft.place ?? "open" })}
+                plan={piece.plan}
+              />
             )}
           </>
         );
@@ -84,6 +89,12 @@ export function DrynessForm({ item }: LogFormProps) {
 
 const hasFirst = (
   dryness: LogFormProps["item"]["standing"]["piece"]["dryness"],
-  coatId: string | undefined,
+  { coatId, place }: { readonly coatId: string | undefined; readonly place: GeometryClass },
 ): boolean =>
-  dryness.some((seen) => seen.method === "resistance" && seen.coatId === coatId && seen.reference === true);
+  dryness.some(
+    (seen) =>
+      seen.method === "resistance" &&
+      seen.coatId === coatId &&
+      seen.reference === true &&
+      (seen.place ?? "open") === place,
+  );

@@ -1,6 +1,7 @@
 import { z } from "zod";
 import type { EntryBodies } from "../../logbook/entry.ts";
 import { ranges } from "../../logbook/ranges.ts";
+import type { GeometryClass } from "../../trade/geometryClasses.ts";
 import type { Format } from "../format/units.ts";
 import { figure, figureOrNone, oneOf } from "./gate.ts";
 
@@ -19,6 +20,8 @@ export type DrynessDraft = {
   readonly rh: number | null;
   readonly roomRh: number | null;
   readonly minutes: number | null;
+  /** Where it was read; null: on the outer face. */
+  readonly place: GeometryClass | null;
 };
 
 export const emptyDryness: DrynessDraft = {
@@ -34,7 +37,16 @@ export const emptyDryness: DrynessDraft = {
   rh: null,
   roomRh: null,
   minutes: null,
+  place: null,
 };
+
+/** The outer face goes without saying; a draft kept from before has no place at all. */
+const place = z
+  .enum(["open", "corner", "recess", "blind"])
+  .nullish()
+  .transform((value) => (value === "open" ? undefined : (value ?? undefined)));
+const isGiven = <T extends { readonly place?: GeometryClass | undefined }>({ place: found, ...body }: T) =>
+  found === undefined ? body : { ...body, place: found };
 
 const undefinedIfNull = (value: number | null): number | undefined => value ?? undefined;
 
@@ -66,15 +78,18 @@ export function drynessSchema(format: Format, coatId: string): z.ZodType<EntryBo
         ...ofCoat,
       })
       .transform(({ moment, ...body }) => (moment === "drying" ? body : { ...body, moment })),
-    z.object({
-      method: z.literal("surface"),
-      surfaceC: figure(format, temperature("surface temperature", "Aim at the deepest spot you can see.")),
-      dryShellC: figureOrNone(
-        format,
-        temperature("dry shell's temperature", "Aim at a shell known to be dry, hanging beside it."),
-      ).transform(undefinedIfNull),
-      ...ofCoat,
-    }),
+    z
+      .object({
+        method: z.literal("surface"),
+        surfaceC: figure(format, temperature("surface temperature", "Aim at the deepest spot you can see.")),
+        dryShellC: figureOrNone(
+          format,
+          temperature("dry shell's temperature", "Aim at a shell known to be dry, hanging beside it."),
+        ).transform(undefinedIfNull),
+        place,
+        ...ofCoat,
+      })
+      .transform(isGiven),
     z
       .object({
         method: z.literal("resistance"),
@@ -89,10 +104,11 @@ export function drynessSchema(format: Format, coatId: string): z.ZodType<EntryBo
           format,
           temperature("shell's temperature", "Leave it empty: the room's air stands in."),
         ).transform(undefinedIfNull),
+        place,
         ...ofCoat,
       })
       .transform(({ kOhm, reference, ...body }) => ({
-        ...body,
+        ...isGiven(body),
         ohm: kOhm * 1000,
         ...(reference === "first" ? { reference: true } : {}),
       })),

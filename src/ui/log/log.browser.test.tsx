@@ -115,6 +115,35 @@ describe("cautions stand where the step is logged", () => {
   });
 });
 
+test("a surface reading asks where it was taken only of a piece with more than one place", async () => {
+  const { shop, logged } = await demoDesk();
+  const open = () =>
+    showAt(shop, "/piece/demo-handle/log/dryness-seen", { route: "/piece/:id/log/:type", screen: LogPage });
+  const stream = "piece/demo-handle";
+  const change = (pockets: readonly ("recess" | "blind")[]) =>
+    shop.log({
+      do: "log",
+      stream,
+      type: "piece-changed",
+      body: { changes: { geometry: "open", pockets } },
+    });
+  await change([]);
+  open();
+  await page.getByRole("radio", { name: /^Surface temperature/ }).click();
+  await expect.element(field("Surface temperature")).toBeVisible();
+  await expect.element(page.getByText("Where was it read?")).not.toBeInTheDocument();
+  cleanup();
+  await change(["recess"]);
+  open();
+  await page.getByRole("radio", { name: "Hollow or deep recess" }).click();
+  await field("Surface temperature").fill("21.8");
+  await field("A dry shell beside it").fill("22");
+  await press("Log it");
+  await expect
+    .poll(async () => (await logged("dryness-seen")).map(({ body }) => body))
+    .toMatchObject([{ method: "surface", surfaceC: 21.8, dryShellC: 22, place: "recess" }]);
+});
+
 test("every kind of entry has its form", async () => {
   const { shop } = await demoDesk();
   const types = [

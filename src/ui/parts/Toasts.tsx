@@ -5,6 +5,8 @@ import styles from "./Toasts.module.css";
 import { usePress } from "./usePress.ts";
 
 const staysMs = { done: 4_000, refused: 12_000 };
+/** Time to see the slip and reach the key. */
+const undoMs = 10_000;
 
 export function Toasts() {
   const toasts = useFleeting((fleeting) => fleeting.toasts);
@@ -20,13 +22,23 @@ export function Toasts() {
 function OneToast({ toast }: { readonly toast: Toast }) {
   const dismiss = useFleeting((fleeting) => fleeting.dismiss);
   const press = usePress(() => dismiss(toast.id));
+  const takeBack = usePress(() => {
+    dismiss(toast.id);
+    toast.undo?.();
+  });
   useEffect(() => {
-    const timer = setTimeout(() => dismiss(toast.id), staysMs[toast.tone]);
+    const ms = toast.undo === undefined ? staysMs[toast.tone] : undoMs;
+    const timer = setTimeout(() => dismiss(toast.id), ms);
     return () => clearTimeout(timer);
   }, [dismiss, toast]);
   return (
     <div className={`${styles["toast"]} ${styles[toast.tone]}`}>
       <span>{toast.text}</span>
+      {toast.undo !== undefined && (
+        <button type="button" className={styles["undo"]} {...takeBack}>
+          Undo
+        </button>
+      )}
       <button type="button" aria-label="Put this message away" {...press}>
         <X aria-hidden="true" />
       </button>

@@ -4,6 +4,9 @@ import { methodWords, saidWords, unsaidWords } from "../format/saidWords.ts";
 import { Ago } from "../parts/Ago.tsx";
 import styles from "./BeliefLines.module.css";
 
+const weights: readonly string[] = ["target-mass", "weight-loss", "approach"];
+const isWeight = (by: string): boolean => weights.includes(by);
+
 /** Each check of a coat: by what, what it said with its error, and whether it goes with the rest. */
 export function BeliefLines(props: Pick<CoatBelief, "heard" | "unheard" | "conflicts">) {
   const format = useFormat();
@@ -17,9 +20,9 @@ export function BeliefLines(props: Pick<CoatBelief, "heard" | "unheard" | "confl
             <strong>{methodWords[said.by]}</strong> <Ago at={at} />: {saidWords(said, format)}.
             {conflict !== undefined && (
               <span className={styles["conflict"]}>
-                {conflict.why === "apart"
-                  ? ` It does not go with the rest (${format.number(conflict.apart, 1)} standard deviations off): check it, or strike it.`
-                  : " With it less is known than without: check it, or strike it."}
+                {isWeight(said.by)
+                  ? " This weight doesn't fit the others. Check it or delete it."
+                  : " This check doesn't fit the others. Check it or delete it."}
               </span>
             )}
           </li>
@@ -27,7 +30,15 @@ export function BeliefLines(props: Pick<CoatBelief, "heard" | "unheard" | "confl
       })}
       {unheard.toReversed().map(({ seenId, at, why }) => (
         <li key={`${seenId} ${why.code}`} className={styles["unheard"]}>
-          A check <Ago at={at} /> says nothing: {unsaidWords(why, format)}.
+          {why.code === "nothing-before" ? (
+            <>
+              First weighing saved <Ago at={at} />. Weigh again later to compare.
+            </>
+          ) : (
+            <>
+              The check <Ago at={at} /> can't be used: {unsaidWords(why, format)}.
+            </>
+          )}
         </li>
       ))}
     </ul>

@@ -9,6 +9,7 @@ import { basisWords, plainWords } from "../format/basisWords.ts";
 import { coatWords } from "../format/coatWords.ts";
 import { readyWords, verdictWords } from "../format/readyWords.ts";
 import { soonTime } from "../format/time.ts";
+import { weighWords } from "../format/weighWords.ts";
 import { Ago } from "../parts/Ago.tsx";
 import { Card } from "../parts/Card.tsx";
 import { LinkButton } from "../parts/LinkButton.tsx";
@@ -46,6 +47,7 @@ export function DryingCard(props: {
         <LinkButton href={paths.coat(piece.id, coat.id)}>Picture</LinkButton>
         {verdict !== "dry" && <LinkButton href={paths.advice(piece.id)}>What would help</LinkButton>}
       </div>
+      {drying.toTell !== null && <p>{weighWords(drying.toTell, now, format)}</p>}
       {verdict !== "dry" && <NextWeighing piece={piece} coatId={coat.id} around={around} now={now} />}
       {verdict !== "dry" && <DryingCurve drying={drying} now={now} />}
       <details>
@@ -75,10 +77,12 @@ function WaterLeft({ drying: { belief, leftShare, startKgM2 } }: { readonly dryi
       </>
     );
   const share = (kgM2: number): string => format.show("percent", startKgM2 > 0 ? kgM2 / startKgM2 : 0);
+  const [low, high] = [share(belief.low), share(belief.high)];
   return (
     <>
-      Sum and checks together: {share(belief.median)} of its water left, between {share(belief.low)} and{" "}
-      {share(belief.high)}; {format.show("percent", belief.dryChance)} that it is dry.
+      Estimate and checks together: {share(belief.median)} of its water left
+      {low === high ? "" : `, between ${low} and ${high}`}; {format.show("percent", belief.dryChance)} that it
+      is dry.
     </>
   );
 }

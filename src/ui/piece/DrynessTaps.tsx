@@ -1,6 +1,4 @@
-import { streamOf } from "../../logbook/entry.ts";
-import { useFleeting } from "../app/fleeting.ts";
-import { useShop } from "../app/shop.tsx";
+import { type Felt, useTouchLog } from "../log/useTouchLog.ts";
 import { Button } from "../parts/Button.tsx";
 import styles from "./DryingCard.module.css";
 
@@ -10,19 +8,11 @@ const verdicts = [
   { verdict: "wet", name: "Still wet" },
 ] as const;
 
-/** What a hand feels, in one tap: wet outweighs any sum, dry shifts it. */
+/** What a hand feels, in one tap: wet outweighs any estimate, dry is of the outer face alone. */
 export function DrynessTaps({ pieceId, coatId }: { readonly pieceId: string; readonly coatId: string }) {
-  const { log } = useShop();
-  const say = useFleeting((fleeting) => fleeting.say);
-  const tell = async (verdict: (typeof verdicts)[number]["verdict"], name: string): Promise<void> => {
-    const result = await log({
-      do: "log",
-      stream: streamOf("piece", pieceId),
-      type: "dryness-seen",
-      body: { method: "touch", verdict, coatId },
-    });
-    if (result.ok) say(`Logged: felt ${name.toLowerCase()}.`);
-  };
+  const touch = useTouchLog();
+  const tell = (verdict: Felt, name: string): Promise<void> =>
+    touch({ pieceId, coatId, verdict, text: `Logged: felt ${name.toLowerCase()}.` });
   return (
     <fieldset className={styles["taps"]}>
       <legend>It feels</legend>

@@ -1,7 +1,5 @@
 import type { Standing } from "../../logbook/standing.ts";
-import { streamOf } from "../../logbook/entry.ts";
-import { useFleeting } from "../app/fleeting.ts";
-import { useShop } from "../app/shop.tsx";
+import { useTouchLog } from "../log/useTouchLog.ts";
 import { Button } from "../parts/Button.tsx";
 import styles from "./RackCard.module.css";
 
@@ -10,17 +8,18 @@ const verdicts = [
   { verdict: "dry", name: "Dry" },
 ] as const;
 
-/** How the outer coat feels, in one tap from the rack: "still wet" tells as much as "dry". */
+/** How the outer coat feels, in one tap from the rack, with a way back: the two keys lie near each other. */
 export function RackDryness({ standing: { piece, outer } }: { readonly standing: Standing }) {
-  const { log } = useShop();
-  const say = useFleeting((fleeting) => fleeting.say);
+  const touch = useTouchLog();
   if (outer === null || piece.phase !== "coating") return null;
   const { name: pieceName } = piece.plan;
-  const tell = async (verdict: "wet" | "dry", name: string): Promise<void> => {
-    const body = { method: "touch", verdict, coatId: outer.coat.id } as const;
-    const result = await log({ do: "log", stream: streamOf("piece", piece.id), type: "dryness-seen", body });
-    if (result.ok) say(`${pieceName}: felt ${name.toLowerCase()}. Logged.`);
-  };
+  const tell = (verdict: "wet" | "dry", name: string): Promise<void> =>
+    touch({
+      pieceId: piece.id,
+      coatId: outer.coat.id,
+      verdict,
+      text: `${pieceName}: felt ${name.toLowerCase()}. Logged.`,
+    });
   return (
     <div
       className={styles["feel"]}

@@ -2,6 +2,7 @@ import { act } from "@testing-library/react";
 import { afterEach, expect, test } from "vitest";
 import { page } from "vitest/browser";
 import { clearDesks, demoDesk, deskNow, showAt } from "../../../tests/demoDesk.tsx";
+import { Toasts } from "../parts/Toasts.tsx";
 import { RackPage } from "./RackPage.tsx";
 
 const hourMs = 3_600_000;
@@ -65,4 +66,32 @@ test("rows stay under the finger for two seconds after a touch, then come into t
     .toHaveTextContent(/Drying, then coat 6/);
   expect(names()[0]).toBe("Demo: bust of a sailor");
   await expect.poll(() => names()[0], { timeout: 4000 }).not.toBe("Demo: bust of a sailor");
+});
+
+test("a slip on a card's keys is taken back from the message, and the keys stand apart", async () => {
+  const desk = await demoDesk({ lastSeenDueAt: deskNow });
+  showAt(desk.shop, "/", {
+    route: "/",
+    screen: () => (
+      <>
+        <RackPage />
+        <Toasts />
+      </>
+    ),
+  });
+  const wet = page.getByRole("button", { name: /^Still wet: coat/ }).first();
+  const dry = page.getByRole("button", { name: /^Dry: coat/ }).first();
+  await expect.element(dry).toBeVisible();
+  const [left, right] = [wet.element().getBoundingClientRect(), dry.element().getBoundingClientRect()];
+  for (const { width, height } of [left, right]) {
+    expect(width).toBeGreaterThanOrEqual(48);
+    expect(height).toBeGreaterThanOrEqual(48);
+  }
+  expect(right.left - left.right).toBeGreaterThanOrEqual(16);
+  const before = (await desk.logged("dryness-seen")).length;
+  await dry.click();
+  await expect.poll(async () => (await desk.logged("dryness-seen")).length).toBe(before + 1);
+  await page.getByRole("button", { name: "Undo" }).click();
+  await expect.poll(async () => (await desk.logged("entry-struck")).length).toBe(1);
+  await expect.element(page.getByText("Taken back.")).toBeVisible();
 });

@@ -1,21 +1,29 @@
 import { useState } from "react";
 import { useLocation } from "wouter";
-import { coatWaterG, expectedMassG, guessMoment, type WeighMoment } from "../../logbook/expectedMass.ts";
+import {
+  coatWaterG,
+  expectedMassG,
+  guessMoment,
+  isFirstWeighing,
+  type WeighMoment,
+} from "../../logbook/expectedMass.ts";
 import { coatCaseOf } from "../../logbook/shellDrying.ts";
 import type { Surroundings } from "../../logbook/standing.ts";
 import { useFleeting } from "../app/fleeting.ts";
-import type { RackItem } from "../app/live.ts";
+import { useSettings, type RackItem } from "../app/live.ts";
 import { paths } from "../app/paths.ts";
 import { useShop } from "../app/shop.tsx";
 import { useFormat } from "../app/useFormat.ts";
 import { balanceWords } from "../format/saidWords.ts";
+import { weighWords } from "../format/weighWords.ts";
 import { useForm } from "../log/useForm.ts";
 import { Button } from "../parts/Button.tsx";
 import { Choice } from "../parts/Choice.tsx";
 import { Keypad } from "../parts/Keypad.tsx";
-import { padNumber } from "../parts/keypadText.ts";
 import { Page } from "../parts/Page.tsx";
+import { ScaleStep } from "./ScaleStep.tsx";
 import { ScaleTake } from "./ScaleTake.tsx";
+import { massOf, scaleOf } from "./weighDraft.ts";
 import { momentsFor, momentWords, weighCommand, weighStep } from "./weighMoments.ts";
 import styles from "./WeighForm.module.css";
 
@@ -37,24 +45,24 @@ export function WeighForm({ item, around }: { readonly item: RackItem; readonly 
   const moment = form.draft.moment ?? guessMoment(piece, now);
   const of = coatCaseOf(piece, coatId, { surroundings: around, recipe, now });
   const expectedG = expectedMassG(moment, { piece, of, drying: outer, shop: around.shop });
-  const stepping = weighStep(expectedG, format);
-  const { text, isWhole } = form.draft;
-  const shown =
-    text !== null
-      ? { text, isWhole }
-      : {
-          text: expectedG === null ? "" : format.toShown("g", expectedG).toFixed(stepping.digits),
-          isWhole: true,
-        };
-  const number = padNumber(shown.text);
+  const [{ scaleG: setG, weighUnit: unit }, change] = useSettings();
+  const stepping = weighStep(expectedG, format, unit);
+  // Empty until touched: what nobody read off a scale is not logged.
+  const shown = { text: form.draft.text ?? "", isWhole: form.draft.isWhole };
+  const massG = massOf(shown, unit, format);
+  const toTell = moment === "drying" ? (outer?.toTell ?? null) : null;
 
   const log = async (): Promise<void> => {
-    if (number === null) return;
-    const massG = Math.round(format.fromShown("g", number) * 1000) / 1000;
-    const done = await shop.log(weighCommand(piece, { moment, massG }), { quiet: true });
+    if (massG === null) return;
+    const scaleG = scaleOf(shown, { unit, setG, format });
+    const done = await shop.log(weighCommand(piece, { moment, massG, scaleG }), { quiet: true });
     if (!done.ok) return setRefused(done.text);
     await form.drop();
-    say(`Weighed: ${balanceWords(massG, format)}, ${momentWords[moment].label.toLowerCase()}.`);
+    say(
+      moment === "drying" && isFirstWeighing(of)
+        ? "First weighing saved. The piece's page says when to weigh again to compare."
+        : `Weighed: ${balanceWords(massG, format)}, ${momentWords[moment].label.toLowerCase()}.`,
+    );
     goTo(paths.piece(piece.id));
   };
 
@@ -64,14 +72,20 @@ export function WeighForm({ item, around }: { readonly item: RackItem; readonly 
         <p className={styles["piece"]}>
           {piece.plan.name}
           <small>
-            {expectedG === null
-              ? "Nothing is known yet of what it weighs."
-              : `About ${balanceWords(expectedG, format)} is expected. Hook and tag on, the same each time.`}
+            {expectedG === null ? "" : `About ${balanceWords(expectedG, format)} is expected. `}
+            Hook and tag on, the same each time.
           </small>
         </p>
+        {toTell !== null && <p>{weighWords(toTell, now, format)}</p>}
+        <Choice
+          label="When in the coat's life"
+          options={momentsFor(piece).map((value) => ({ value, ...momentWords[value] }))}
+          value={moment}
+          onChange={(next) => form.set({ moment: next })}
+        />
         <Keypad
           label="Weight"
-          unit={format.unit("g")}
+          unit={format.unit(unit)}
           value={shown}
           onChange={(next) => {
             setRefused(null);
@@ -88,32 +102,36 @@ export function WeighForm({ item, around }: { readonly item: RackItem; readonly 
         <Button
           kind="primary"
           size="big"
-          disabledReason={number === null ? "Type what the balance shows." : null}
+          disabledReason={massG === null ? "Type what the balance shows." : null}
           onPress={log}
         >
-          Log {shown.text === "" ? "" : `${shown.text} ${format.unit("g")}, `}
+          Log {shown.text === "" ? "" : `${shown.text} ${format.unit(unit)}, `}
           {momentWords[moment].label.toLowerCase()}
         </Button>
         <ScaleTake
           waterG={coatWaterG(of)}
-          onTake={(massG) => {
+          onTake={(takenG) => {
             setRefused(null);
-            form.set({ text: format.toShown("g", massG).toFixed(stepping.digits), isWhole: true });
+            const taken = unit === "g" ? format.toShown("g", takenG) : format.toShown("kg", takenG / 1000);
+            form.set({ text: taken.toFixed(unit === "g" ? stepping.digits : 3), isWhole: true });
           }}
         />
-        <Choice
-          label="When in the coat's life"
-          options={momentsFor(piece).map((value) => ({ value, ...momentWords[value] }))}
-          value={moment}
-          onChange={(next) => form.set({ moment: next })}
+        <ScaleStep
+          setG={setG}
+          unit={unit}
+          onStep={(scaleG) => void change({ scaleG })}
+          onUnit={(weighUnit) => {
+            form.set({ text: null });
+            void change({ weighUnit });
+          }}
         />
         <details>
           <summary>What weighing tells</summary>
           <p>
             Weighed dry before a dip, drained and stuccoed, a piece has a dry mass it must come down to: dry
             piece, slurry without its water, and stucco. Every weighing after that gives the water left, with
-            no drying curve in it. Without those three, two weighings half an hour apart that agree say dry;
-            the balance must tell a twentieth of the coat's water.
+            no drying curve in it. Without those three, two weighings that agree say dry, once they are so far
+            apart that a wet place would have lost three steps of the scale, and never under half an hour.
           </p>
         </details>
       </div>

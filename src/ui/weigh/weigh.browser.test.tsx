@@ -3,6 +3,7 @@ import { afterEach, beforeEach, expect, test } from "vitest";
 import { page } from "vitest/browser";
 import { bluetoothStandIn } from "../../../tests/bluetoothStandIn.ts";
 import { clearDesks, demoDesk, showAt, type Desk } from "../../../tests/demoDesk.tsx";
+import { readSettings } from "../../storage/settings.ts";
 import { WeighPage } from "./WeighPage.tsx";
 
 let desk: Desk;
@@ -32,7 +33,34 @@ test("a weighing is a number and one key; the moment is guessed and told on the 
   await page.getByRole("button", { name: /^Log 1240\.5 g, while it dries/ }).click();
   await expect.poll(() => places.at(-1)).toBe(`/piece/${id}`);
   const [seen] = await desk.logged("dryness-seen");
-  expect(seen?.body).toMatchObject({ method: "weight", massG: 1240.5 });
+  expect(seen?.body).toMatchObject({ method: "weight", massG: 1240.5, scaleG: 0.1 });
+});
+
+test("a form nobody touched logs nothing, and a weight of coats ago is no guide", async () => {
+  const id = await pieceNamed(/heron/);
+  const { places } = show(id);
+  await expect.element(page.getByText("Hook and tag on, the same each time.")).toBeVisible();
+  await expect.element(page.getByText(/is expected/)).not.toBeInTheDocument();
+  await page.getByRole("button", { name: /^Log while it dries/ }).click({ force: true });
+  expect(await desk.logged("dryness-seen")).toEqual([]);
+  expect(places).toHaveLength(1);
+});
+
+test("kilograms and the scale's step are asked once and kept", async () => {
+  const id = await pieceNamed(/heron/);
+  show(id);
+  await page.getByRole("radio", { name: "kg", exact: true }).click();
+  await page.getByRole("radio", { name: /^1.g$/ }).click();
+  for (const key of ["2", "Decimal mark", "4", "1"])
+    await page.getByRole("button", { name: key, exact: true }).click();
+  await page.getByRole("button", { name: /^Log 2\.41 kg, while it dries/ }).click();
+  await expect
+    .poll(async () => (await desk.logged("dryness-seen"))[0]?.body)
+    .toMatchObject({
+      massG: 2410,
+      scaleG: 1,
+    });
+  expect(await readSettings(desk.db)).toMatchObject({ scaleG: 1, weighUnit: "kg" });
 });
 
 test("the next weighing begins where the last one stood", async () => {
@@ -43,8 +71,9 @@ test("the next weighing begins where the last one stood", async () => {
   await desk.shop.log({ do: "log", stream: `piece/${id}`, type: "dryness-seen", body });
   show(id);
   await expect.element(page.getByText(/About 1,240\.5.g is expected/)).toBeVisible();
+  await expect.element(page.getByText(/^Weigh it again/)).toBeVisible();
   await page.getByRole("button", { name: "Weight: 1 less" }).click();
-  await expect.element(page.getByRole("button", { name: /^Log 12(39|40) g/ })).toBeVisible();
+  await expect.element(page.getByRole("button", { name: /^Log 124\d g/ })).toBeVisible();
 });
 
 function putScaleNear() {

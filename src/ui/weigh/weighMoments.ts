@@ -4,6 +4,7 @@ import { streamOf } from "../../logbook/entry.ts";
 import type { Piece } from "../../logbook/piece.ts";
 import type { PadStep } from "../parts/Keypad.tsx";
 import type { Format } from "../format/units.ts";
+import type { WeighUnit } from "./weighDraft.ts";
 
 export const momentWords: Readonly<Record<WeighMoment, { readonly label: string; readonly hint: string }>> = {
   "before-dip": { label: "Before a dip", hint: "Bare pattern or dry shell" },
@@ -24,18 +25,39 @@ export function momentsFor({ coats }: Piece): readonly WeighMoment[] {
 /** What a weighing is in the log. */
 export function weighCommand(
   { id, coats }: Piece,
-  { moment, massG }: { readonly moment: WeighMoment; readonly massG: number },
+  {
+    moment,
+    massG,
+    scaleG,
+  }: {
+    readonly moment: WeighMoment;
+    readonly massG: number;
+    /** The scale's step, g, where it is known. */
+    readonly scaleG?: number | undefined;
+  },
 ): Command {
   const stream = streamOf("piece", id);
   const coatId = coats.at(-1)?.id;
   if (moment === "before-dip" || coatId === undefined)
     return { do: "log", stream, type: "piece-weighed", body: { massG } };
-  const body = { method: "weight", massG, coatId, ...(moment === "drying" ? {} : { moment }) } as const;
+  const body = {
+    method: "weight",
+    massG,
+    coatId,
+    ...(moment === "drying" ? {} : { moment }),
+    ...(scaleG === undefined ? {} : { scaleG }),
+  } as const;
   return { do: "log", stream, type: "dryness-seen", body };
 }
 
+function kiloStep(expectedG: number | null, format: Format): PadStep {
+  const shown = (massG: number): number => format.toShown("kg", massG / 1000);
+  return { step: 0.01, from: shown(expectedG ?? 1000), digits: 2, low: 0.01, high: shown(1_000_000) };
+}
+
 /** Steps of the keypad: about a thousandth of what is weighed, as round as a balance shows it. */
-export function weighStep(expectedG: number | null, format: Format): PadStep {
+export function weighStep(expectedG: number | null, format: Format, unit: WeighUnit = "g"): PadStep {
+  if (unit === "kg") return kiloStep(expectedG, format);
   const shown = format.toShown("g", expectedG ?? 1000);
   const step = [0.1, 1, 5].find((one) => shown / one <= 3000) ?? 10;
   return {
