@@ -1,7 +1,9 @@
 import type { Coat as WetCoat } from "../physics/coat.ts";
 import { readyWaterKgM2 } from "../physics/coat.ts";
 import type { ReadySpread } from "../physics/spread.ts";
+import { tenthQuantile } from "../physics/normal.ts";
 import { readySpread } from "../physics/spread.ts";
+import { ordinaryRoomTimes } from "../trade/ordinaryRoom.ts";
 import type { BeliefMemory, SpanBelief } from "./coatBelief.ts";
 import { spanBelief } from "./coatBelief.ts";
 import type { CoatSpan, CoatWeights } from "./coatSpan.ts";
@@ -57,10 +59,17 @@ export type CoatSoFar = {
 /** The air and the guesses a coat is judged by. */
 export type CoatGrounds = { readonly basis: AirBasis; readonly spread: ReadySpread };
 
+/** Spread of ln t in a room that was never read. */
+const ordinarySigma = Math.log(ordinaryRoomTimes.value) / tenthQuantile;
+
 export function groundsOf({ coat, stays, judgedAt, factor }: CoatCase): CoatGrounds {
   const basis = airBasis(stays, { from: coat.dippedAt, to: judgedAt });
   const { value, sigmaLn } = factor;
-  return { basis, spread: readySpread({ factor: value, sigmaLn, gapS: basis.longestGapMs / 1000 }) };
+  const read = readySpread({ factor: value, sigmaLn, gapS: basis.longestGapMs / 1000 });
+  // A room read long ago is no less known than one never read; one never read is no better known than this.
+  const most = Math.max(sigmaLn, ordinarySigma);
+  const isOrdinary = basis.assumed || read.sigmaLn > most;
+  return { basis, spread: isOrdinary ? readySpread({ factor: value, sigmaLn: most }) : read };
 }
 
 /** Takes a coat from its dip, or from `soFar`, to a time not after its judgement. */
@@ -79,7 +88,6 @@ export function coatUpTo(
   const track = soFar
     ? copyTrack(soFar.track)
     : startTrack(of.wet, { at: from, spread: belief?.spread ?? spread });
-  if (soFar === null) track.knowsAir = airAt(of.stays, from) !== null;
   const happenings = happeningsOf(of).filter(
     (happening) => happening.at <= at && (soFar === null || happening.at > soFar.at),
   );
@@ -141,7 +149,7 @@ export function dryCoat(
     evidence,
     belief: belief && beliefShown(belief, { band, track, judgedAt, from: startOf(of) }),
     saidAlone: belief === null ? saidAloneOf(of, track.coat) : null,
-    verdict: verdictOf(track, { judgedAt, evidence, known: there !== null || evidence?.says === "wet" }),
+    verdict: verdictOf(track, { judgedAt, evidence, known }),
     curve: track.points.filter(({ at }) => at <= judgedAt + drawnMs),
   };
   const isDry = readyAt !== null || waterKgM2 <= readyWaterKgM2(track.coat);

@@ -1,7 +1,8 @@
 import { describe, expect, test } from "vitest";
 import { standingOf } from "./buildStanding.ts";
 import { builtInShop } from "./builtIns.ts";
-import { learnFrom, pairsOf, type ShopPair } from "./dryingPairs.ts";
+import { pairsOf, type ShopPair } from "./dryingPairs.ts";
+import { learnFrom } from "./learnedDrying.ts";
 import { learnGains, wallReads, weighedCoats } from "./learnedGains.ts";
 import type { AirReading } from "./piece.ts";
 import type { TestLog } from "./testLog.ts";

@@ -18,7 +18,10 @@ export function dampRecoatWeakens({
   const accepted = new Set(piece.coats.map(({ acceptedDamp }) => acceptedDamp?.coatId));
   const damp = drying
     .slice(0, -1)
-    .filter(({ coat, verdict }) => verdict === "wet" || (verdict !== "dry" && accepted.has(coat.id)));
+    .filter(
+      ({ coat, verdict, basis }) =>
+        verdict === "wet" || (verdict !== "dry" && !basis.assumed && accepted.has(coat.id)),
+    );
   const heat = bestHeat(piece);
   // Strength is also halved for a poor firing, of which `fired-too-little` speaks.
   if (damp.length === 0 && heat !== null && !isEnough(heat)) return [];

@@ -4,10 +4,10 @@ import type { Run } from "../logbook/fireStates.ts";
 import { foldPiece, foldRecipe, foldRoom } from "../logbook/fold.ts";
 import { foldBucket } from "../logbook/foldBucket.ts";
 import { foldShop } from "../logbook/foldShop.ts";
+import type { LearnedDrying } from "../logbook/learnedDrying.ts";
 import type { AirReading, Bucket, Piece, Recipe, Room, Shop } from "../logbook/piece.ts";
 import type { Surroundings } from "../logbook/standing.ts";
 import { startingRecipes } from "../trade/startingRecipes.ts";
-import type { ShopLearning } from "../physics/shopLearning.ts";
 import { learnedFromRow, learningKey } from "./learningRow.ts";
 import { statesOf } from "./listed.ts";
 import type { Shelf } from "./projection.ts";
@@ -134,7 +134,7 @@ async function runsOf(db: ShopDb, pieces: readonly Piece[]): Promise<ReadonlyMap
   return byId(rows.flatMap((row) => (row?.kind === "run" ? [row.state] : [])));
 }
 
-const readLearning = async (db: ShopDb): Promise<ShopLearning | null> =>
+const readLearning = async (db: ShopDb): Promise<LearnedDrying | null> =>
   learnedFromRow((await db.settings.get(learningKey))?.value);
 
 /** When the first coat of any piece whose wall has not met metal yet went on; now when there is none. */
