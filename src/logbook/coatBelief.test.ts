@@ -175,10 +175,14 @@ describe("belief", () => {
     expect(outerOf(log, at(31.2)).belief).toBeNull();
   });
 
-  test("where no air was read there is no sum to put it to", () => {
+  test("where no air was read it is put to the sum of an ordinary room", () => {
     const log = threeWeighings();
     weigh(log, 31, 1293.8);
-    expect(outerOf(log, at(31), [])).toMatchObject({ belief: null, verdict: "unknown" });
+    expect(outerOf(log, at(31), [])).toMatchObject({
+      verdict: "wet",
+      basis: { readings: 0, assumed: true },
+      belief: { heard: [{ said: { by: "target-mass" } }] },
+    });
   });
 });
 

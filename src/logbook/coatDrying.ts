@@ -120,7 +120,6 @@ export function dryCoat(
   track.lastStep = isOuter ? null : track.lastStep;
   if (isOuter && judgedAt >= from) dryTo(track, stays, { to: judgedAt + forecastMs, stopWhenReady: true });
   const there = airAt(stays, judgedAt);
-  const known = track.knowsAir || evidence !== null || readyAt !== null;
   const readyKgM2 = readyWaterKgM2(wet);
   const startKgM2 = track.coat.waterKgM2;
   const toGo = startKgM2 > readyKgM2 ? (waterKgM2 - readyKgM2) / (startKgM2 - readyKgM2) : 0;
@@ -128,8 +127,8 @@ export function dryCoat(
   const drying: CoatDrying = {
     coat,
     targetDryness: wet.dryFraction,
-    leftShare: known ? Math.min(1, Math.max(0, toGo)) : null,
-    waterKgM2: known ? waterKgM2 : null,
+    leftShare: Math.min(1, Math.max(0, toGo)),
+    waterKgM2,
     startKgM2,
     carriedKgM2: of.carriedKgM2,
     depthM: wet.depthM,
@@ -149,11 +148,11 @@ export function dryCoat(
     evidence,
     belief: belief && beliefShown(belief, { band, track, judgedAt, from: startOf(of) }),
     saidAlone: belief === null ? saidAloneOf(of, track.coat) : null,
-    verdict: verdictOf(track, { judgedAt, evidence, known }),
+    verdict: verdictOf(track, { judgedAt, evidence }),
     curve: track.points.filter(({ at }) => at <= judgedAt + drawnMs),
   };
   const isDry = readyAt !== null || waterKgM2 <= readyWaterKgM2(track.coat);
-  return { drying, leftKgM2: isDry || !known ? 0 : waterKgM2 };
+  return { drying, leftKgM2: isDry ? 0 : waterKgM2 };
 }
 
 const shownDose = (dose: number): number => (dose * 1000) / 3600;
@@ -195,7 +194,7 @@ function live(
   return { evidence, belief };
 }
 
-/** What was said plainly moves the water at once; what a hand found dry moves it only where no sum speaks. */
+/** What was said plainly moves the water at once; what a hand found dry does not. */
 function take(track: CoatTrack, said: DryEvidence, before: CoatDrying["evidence"]): CoatDrying["evidence"] {
   const { seen } = said;
   switch (said.says) {
@@ -203,7 +202,7 @@ function take(track: CoatTrack, said: DryEvidence, before: CoatDrying["evidence"
       seenWet(track, said.wetShare);
       return { says: "wet", seen };
     case "dry":
-      if (said.by !== "felt" || !track.knowsAir) seenDry(track, { at: seen.at });
+      if (said.by !== "felt") seenDry(track, { at: seen.at });
       return { says: "dry", seen, by: said.by };
     case "losing":
       if (before?.says !== "dry" || before.by === "felt") return before;
@@ -270,9 +269,8 @@ function happeningsOf(of: CoatCase): readonly Happening[] {
   return all.toSorted((a, b) => a.at - b.at);
 }
 
-function reasonOf({ likely, knowsAir, lastStep }: CoatTrack, { isOuter }: CoatCase): NoReadyReason | null {
+function reasonOf({ likely, lastStep }: CoatTrack, { isOuter }: CoatCase): NoReadyReason | null {
   if (likely.readyAt !== null) return null;
-  if (!knowsAir || (isOuter && lastStep === null)) return "no-readings";
   if (lastStep !== null && lastStep.says !== "drying") return lastStep.says;
   return isOuter ? "beyond-forecast" : null;
 }

@@ -7,18 +7,17 @@ import type { CoatBelief, CoatDrying } from "./standing.ts";
 /**
  * The word on a coat: dry when nine in ten say so, wet when not one in ten does, perhaps in between.
  *
- * A hand that felt it dry shifts the word by one step, once a sum speaks at all: from wet to perhaps, and from
+ * A hand that felt it dry shifts the word by one step: from wet to perhaps, and from
  * perhaps to dry where the likely time has passed. Judgement: a hand reads the outer face, and whoever stands
  * before the shell may go on all the same.
  */
 export function verdictOf(
   { early, likely, late }: CoatTrack,
-  { judgedAt, known, evidence }: { judgedAt: number; known: boolean; evidence: CoatDrying["evidence"] },
+  { judgedAt, evidence }: { judgedAt: number; evidence: CoatDrying["evidence"] },
 ): CoatDrying["verdict"] {
   const isOver = ({ readyAt }: { readonly readyAt: number | null }): boolean =>
     readyAt !== null && readyAt <= judgedAt;
   if (isOver(late)) return "dry";
-  if (!known) return "unknown";
   const isFelt = evidence?.says === "dry" && evidence.by === "felt";
   if (isFelt) return isOver(likely) ? "dry" : "maybe";
   return isOver(early) ? "maybe" : "wet";
