@@ -174,7 +174,8 @@ describe("what was learned", () => {
     expect(likely({ learned: elsewhere }) / plain).toBeCloseTo(factor, 2);
     const own = { learned: elsewhere, shop: { ...builtInShop, dryingFactor: 1.1 } };
     expect(likely(own) / plain).toBeCloseTo(1.1, 2);
-    const { basis } = standingOf(log.piece(), { ...testShop(readings), learned: elsewhere }, at(0.1)).outer ?? {};
+    const { basis } =
+      standingOf(log.piece(), { ...testShop(readings), learned: elsewhere }, at(0.1)).outer ?? {};
     expect(basis).toMatchObject({ ownFactor: null, learned: { pairs: 12, shopPairs: 12 } });
   });
 

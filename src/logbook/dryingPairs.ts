@@ -36,9 +36,14 @@ const forecastMs = 14 * 86_400_000;
  * feeds on itself.
  */
 export function pairsOf(
-  piece: Piece,
+  whole: Piece,
   from: { readonly surroundings: Surroundings; readonly now: number; readonly memory?: DryingMemory | null },
 ): readonly ShopPair[] {
+  // What a hand says is left out altogether, for by way of the water carried up it would reach the next coat's time.
+  const piece = {
+    ...whole,
+    dryness: whole.dryness.filter(({ method }) => method !== "touch" && method !== "colour"),
+  };
   if (piece.dryness.length === 0) return [];
   const { surroundings, now, memory = null } = from;
   const plain = { ...surroundings, learned: null, shop: { ...surroundings.shop, dryingFactor: null } };

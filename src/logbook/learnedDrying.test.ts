@@ -35,7 +35,11 @@ describe("a hand", () => {
     const log = testLog();
     for (let i = 0; i < count; i += 1) {
       log.coat(at(4 * i), { kind: "prime", step: null });
-      log.tell("dryness-seen", { method: "touch", verdict: "dry", coatId: outerId(log) }, at(4 * i + 44 / 60));
+      log.tell(
+        "dryness-seen",
+        { method: "touch", verdict: "dry", coatId: outerId(log) },
+        at(4 * i + 44 / 60),
+      );
     }
     log.coat(at(4 * count));
     expect(log.piece().dryness).toHaveLength(count);
@@ -143,7 +147,11 @@ describe("a coat's own evidence", () => {
 });
 
 describe("a room nobody read", () => {
-  const drying = (readings: Parameters<typeof testShop>[0], now: number, geometry: "open" | "deep"): CoatDrying => {
+  const drying = (
+    readings: Parameters<typeof testShop>[0],
+    now: number,
+    geometry: "open" | "deep",
+  ): CoatDrying => {
     const log = testLog({ geometry: geometry === "deep" ? "recess" : "open" });
     log.coat(at(0), { step: null });
     const { outer } = standingOf(log.piece(), testShop(readings), at(now));

@@ -152,7 +152,11 @@ describe("a coat in changing air", () => {
 describe("air that nobody read", () => {
   test("is taken as an ordinary room's: 20 °C, 55 %, still, and the times are the likely one ÷ and × 2.5", () => {
     const outer = outerOf(fiveBackups(), [], at(31));
-    expect(outer).toMatchObject({ verdict: "wet", reason: null, basis: { readings: 0, assumed: true, air: null } });
+    expect(outer).toMatchObject({
+      verdict: "wet",
+      reason: null,
+      basis: { readings: 0, assumed: true, air: null },
+    });
     const ordinary = outerOf(fiveBackups(), steady(31, { airC: 20, rh: 0.55, air: "still" }), at(31));
     expect(outer.readyAt.likely).toBeCloseTo(ordinary.readyAt.likely ?? NaN, -3);
     const hours = (when: number | null): number => ((when ?? NaN) - at(30)) / hourMs;
@@ -172,7 +176,6 @@ describe("air that nobody read", () => {
 });
 
 describe("when nothing can be said", () => {
-
   test("air above 80 % never dries, with the reason", () => {
     const outer = outerOf(fiveBackups(), steady(31, { rh: 0.85 }), at(31));
     expect(outer).toMatchObject({ verdict: "wet", reason: "air-too-damp" });

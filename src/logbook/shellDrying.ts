@@ -97,7 +97,12 @@ const figuresText = ({ coats }: Piece, { shop, learned = null }: Surroundings): 
     shop.dryingFactor,
     shop.slurryKgM2,
     shop.buildMm,
-    learned && [learned.shop, learned.scatter, [...learned.groups], coats.map(({ id }) => learned.without.get(id))],
+    learned && [
+      learned.shop,
+      learned.scatter,
+      [...learned.groups],
+      coats.map(({ id }) => learned.without.get(id)),
+    ],
   ]);
 
 type Shell = {

@@ -43,7 +43,8 @@ function slowPlace({ finalDry, now }: Standing): readonly Found[] {
 
 /** A last coat that nobody looked at, in air that nobody read: an ordinary room taken for granted lets no shell into fire. */
 function dryUnseen({ outer, piece }: Standing): CoatDrying | null {
-  if (outer === null || outer.verdict !== "dry" || wasHot(piece, { since: wettedAt(outer.coat) })) return null;
+  if (outer === null || outer.verdict !== "dry" || wasHot(piece, { since: wettedAt(outer.coat) }))
+    return null;
   const { basis, evidence, belief } = outer;
   return basis.readings === 0 && evidence === null && belief === null ? outer : null;
 }

@@ -107,7 +107,14 @@ async function learnSlowly(pairs: readonly ShopPair[], { pairsLeftOut }: Shop): 
 
 function pairsMark(pairs: readonly ShopPair[], { pairsLeftOut }: Shop): string {
   const teaching = teachingPairs(pairs, pairsLeftOut).map(
-    ({ coatId, group, predictedS, wetAtS, dryAtS, weight }) => [coatId, group, predictedS, wetAtS, dryAtS, weight],
+    ({ coatId, group, predictedS, wetAtS, dryAtS, weight }) => [
+      coatId,
+      group,
+      predictedS,
+      wetAtS,
+      dryAtS,
+      weight,
+    ],
   );
   return textMark(JSON.stringify(teaching));
 }
