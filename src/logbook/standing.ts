@@ -11,7 +11,7 @@ import type { AirReading, Bucket, Coat, DrynessSeen, Piece, Recipe, Room, Shop }
 /** All that the sums need beside the piece itself. */
 export type Surroundings = {
   readonly rooms: ReadonlyMap<string, Room>;
-  /** Readings of each room, oldest first, reaching back a day before the first coat of any piece asked about. */
+  /** Readings of each room, oldest first: those of the time any piece asked about hung, from two days before its first coat, and the last one. */
   readonly readings: ReadonlyMap<string, readonly AirReading[]>;
   readonly recipes: ReadonlyMap<string, Recipe>;
   readonly buckets: ReadonlyMap<string, Bucket>;

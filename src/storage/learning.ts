@@ -57,7 +57,7 @@ export async function relearn(
     async () => {
       const all = (await statesOf(db, "piece")).filter(teaches);
       const before = anew ? null : lessonsOf((await db.settings.get(lessonsKey))?.value);
-      const bare = await readSurroundings(db, Infinity);
+      const bare = await readSurroundings(db, []);
       const fresh = all.filter((piece) => !isKept(before?.byPiece[piece.id], piece, bare, now));
       const since = fresh.reduce(
         (first, { coats }) => Math.min(first, coats[0]?.dippedAt ?? first),
@@ -66,7 +66,7 @@ export async function relearn(
       return {
         pieces: all,
         kept: before?.byPiece ?? {},
-        around: fresh.length === 0 ? bare : await readSurroundings(db, since - beforeCoatMs),
+        around: fresh.length === 0 ? bare : await readSurroundings(db, [{ from: since - beforeCoatMs, to: Infinity }]),
       };
     },
   );

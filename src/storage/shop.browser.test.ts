@@ -5,7 +5,7 @@ import { coatBody, dayOne, hour, line, momentAt } from "../../tests/fixtures/log
 import { hasDemo, loadDemo, removeDemo } from "./demo.ts";
 import { dropDraft, hasDrafts, readDraft, writeDraft } from "./drafts.ts";
 import { getPhoto, putPhoto } from "./photos.ts";
-import { readPiece, readRack, readRecipes, readRoom, readRooms } from "./reads.ts";
+import { readArchive, readPiece, readRack, readRecipes, readRoom, readRooms } from "./reads.ts";
 import { runCommand } from "./run.ts";
 import { changeSettings, ensureDevice, readSettings, startingSettings } from "./settings.ts";
 import { openShopDb, type ShopDb } from "./shopDb.ts";
@@ -20,7 +20,7 @@ const start = (id: string) =>
     body: { plan: { name: id }, roomId: "first" },
   }) as const;
 const names = async (db: ShopDb, archived = false) =>
-  (await readRack(db, dayOne, { archived })).pieces.map(({ plan }) => plan.name).sort();
+  (archived ? await readArchive(db) : (await readRack(db, dayOne)).pieces).map(({ plan }) => plan.name).sort();
 
 describe("a new shop", () => {
   test("has a room and starting recipes before anything is logged", async () => {
