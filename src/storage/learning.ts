@@ -66,7 +66,10 @@ export async function relearn(
       return {
         pieces: all,
         kept: before?.byPiece ?? {},
-        around: fresh.length === 0 ? bare : await readSurroundings(db, [{ from: since - beforeCoatMs, to: Infinity }]),
+        around:
+          fresh.length === 0
+            ? bare
+            : await readSurroundings(db, [{ from: since - beforeCoatMs, to: Infinity }]),
       };
     },
   );

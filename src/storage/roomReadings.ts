@@ -13,11 +13,8 @@ const lookAround = 8;
 export type AirSpan = { readonly from: number; readonly to: number };
 
 /** Standing readings of a room from `since` (epoch ms) on, oldest first, led by the one that held before `since`. */
-export const readingsSince = (
-  db: ShopDb,
-  roomId: string,
-  since: number,
-): Promise<readonly AirReading[]> => readingsIn(db, roomId, [{ from: since, to: Infinity }]);
+export const readingsSince = (db: ShopDb, roomId: string, since: number): Promise<readonly AirReading[]> =>
+  readingsIn(db, roomId, [{ from: since, to: Infinity }]);
 
 /**
  * Standing readings of a room in any of these spans, oldest first, each span led by the reading that held when it opens
@@ -47,7 +44,10 @@ export async function readingsIn(
   const entries = readAirRows(db, rowsAbout(rows, spans));
   const moves = row?.kind === "room" ? row.airMoves : undefined;
   const readings = readingsOf(entries, { moves, unpack: keepingUnpacked(db) });
-  return within(readings, spans.map((span) => around(readings, span)));
+  return within(
+    readings,
+    spans.map((span) => around(readings, span)),
+  );
 }
 
 type Places = { readonly first: number; readonly last: number };
@@ -55,7 +55,10 @@ type Places = { readonly first: number; readonly last: number };
 /** Places in a list in order of time from the one that held when a span opens to the next after it. */
 function around(ordered: readonly { readonly at: number }[], { from, to }: AirSpan, more = 1): Places {
   const first = countBefore(ordered, from) - more;
-  return { first: Math.max(0, first), last: to === Infinity ? Infinity : countBefore(ordered, to) + more - 1 };
+  return {
+    first: Math.max(0, first),
+    last: to === Infinity ? Infinity : countBefore(ordered, to) + more - 1,
+  };
 }
 
 function countBefore(ordered: readonly { readonly at: number }[], at: number): number {
