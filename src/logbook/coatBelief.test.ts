@@ -181,13 +181,13 @@ describe("belief", () => {
     expect(outerOf(log, at(31.2)).belief).toBeNull();
   });
 
-  test("where no air was read there is no sum to put it to", () => {
+  test("where no air was read it is put to the sum of an ordinary room", () => {
     const log = threeWeighings();
     weigh(log, 31, 1293.8);
     expect(outerOf(log, at(31), [])).toMatchObject({
-      belief: null,
       verdict: "wet",
-      evidence: { says: "wet" },
+      basis: { readings: 0, assumed: true },
+      belief: { heard: [{ said: { by: "target-mass" } }] },
     });
   });
 });

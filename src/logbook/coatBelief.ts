@@ -24,8 +24,7 @@ export type SpanBelief = {
 export type BeliefMemory = Map<string, Kept<{ readonly belief: SpanBelief }>>;
 
 /**
- * The belief that the observations of a span leave of the coat's factor on time; null where none speaks, or the
- * room was never read, so that there is no sum to put them to.
+ * The belief that the observations of a span leave of the coat's factor on time; null where none speaks.
  */
 export function spanBelief(
   span: CoatSpan,
@@ -77,26 +76,15 @@ function believe(span: CoatSpan, prior: ReadySpread, lastAt: number): SpanBelief
   };
 }
 
-/** The stretches of air from the dip to a time without a hole: before the first reading nothing dries. Null without air. */
+/** The stretches of air from the dip to a time. Null where the time has not moved on to any. */
 export function stepsSince(
   { stays, from }: Pick<CoatSpan, "stays" | "from">,
   to: number,
 ): readonly DryStep[] | null {
   const steps: DryStep[] = [];
-  let reached = from;
-  walkAir(stays, { from, to }, (step, startAt) => {
-    if (startAt > reached) steps.push(stillAir(step, (startAt - reached) / 1000));
+  walkAir(stays, { from, to }, (step) => {
     steps.push(step);
-    reached = startAt + step.durationS * 1000;
     return true;
   });
   return steps.length === 0 && to > from ? null : steps;
 }
-
-const stillAir = (step: DryStep, durationS: number): DryStep => ({
-  ...step,
-  durationS,
-  deficitKgM3: 0,
-  settlingKgM2S: 0,
-  says: "drying",
-});

@@ -1,7 +1,9 @@
 import type { Coat as WetCoat } from "../physics/coat.ts";
 import { readyWaterKgM2 } from "../physics/coat.ts";
 import type { ReadySpread } from "../physics/spread.ts";
+import { tenthQuantile } from "../physics/normal.ts";
 import { readySpread } from "../physics/spread.ts";
+import { ordinaryRoomTimes } from "../trade/ordinaryRoom.ts";
 import type { BeliefMemory, SpanBelief } from "./coatBelief.ts";
 import { spanBelief, stepsSince } from "./coatBelief.ts";
 import type { CoatSpan, CoatWeights } from "./coatSpan.ts";
@@ -61,10 +63,17 @@ export type CoatSoFar = {
 /** The air and the guesses a coat is judged by. */
 export type CoatGrounds = { readonly basis: AirBasis; readonly spread: ReadySpread };
 
+/** Spread of ln t in a room that was never read. */
+const ordinarySigma = Math.log(ordinaryRoomTimes.value) / tenthQuantile;
+
 export function groundsOf({ coat, stays, judgedAt, factor }: CoatCase): CoatGrounds {
   const basis = airBasis(stays, { from: coat.dippedAt, to: judgedAt });
   const { value, sigmaLn } = factor;
-  return { basis, spread: readySpread({ factor: value, sigmaLn, gapS: basis.longestGapMs / 1000 }) };
+  const read = readySpread({ factor: value, sigmaLn, gapS: basis.longestGapMs / 1000 });
+  // A room read long ago is no less known than one never read; one never read is no better known than this.
+  const most = Math.max(sigmaLn, ordinarySigma);
+  const isOrdinary = basis.assumed || read.sigmaLn > most;
+  return { basis, spread: isOrdinary ? readySpread({ factor: value, sigmaLn: most }) : read };
 }
 
 /** Takes a coat from its dip, or from `soFar`, to a time not after its judgement. */
@@ -83,7 +92,6 @@ export function coatUpTo(
   const track = soFar
     ? copyTrack(soFar.track)
     : startTrack(of.wet, { at: from, spread: belief?.spread ?? spread });
-  if (soFar === null) track.knowsAir = airAt(of.stays, from) !== null;
   const happenings = happeningsOf(of).filter(
     (happening) => happening.at <= at && (soFar === null || happening.at > soFar.at),
   );
@@ -118,7 +126,6 @@ export function dryCoat(
   // As far ahead of the last reading, whatever the clock says: time alone must not bring a time forth.
   const aheadFrom = Math.min(judgedAt, Math.max(from, there?.reading.at ?? from));
   if (isOuter && judgedAt >= from) dryTo(track, stays, { to: aheadFrom + forecastMs, stopWhenReady: true });
-  const known = track.knowsAir || evidence !== null || readyAt !== null;
   const readyKgM2 = readyWaterKgM2(wet);
   const startKgM2 = track.coat.waterKgM2;
   const toGo = startKgM2 > readyKgM2 ? (waterKgM2 - readyKgM2) / (startKgM2 - readyKgM2) : 0;
@@ -126,8 +133,8 @@ export function dryCoat(
   const drying: CoatDrying = {
     coat,
     targetDryness: wet.dryFraction,
-    leftShare: known ? Math.min(1, Math.max(0, toGo)) : null,
-    waterKgM2: known ? waterKgM2 : null,
+    leftShare: Math.min(1, Math.max(0, toGo)),
+    waterKgM2,
     startKgM2,
     carriedKgM2: of.carriedKgM2,
     depthM: wet.depthM,
@@ -149,11 +156,11 @@ export function dryCoat(
     toTell: isOuter && judgedAt >= from ? toTellOf(of, { track, evidence }) : null,
     belief: belief && beliefShown(belief, { band, track, judgedAt, from: startOf(of) }),
     saidAlone: belief === null ? saidAloneOf(of, track.coat) : null,
-    verdict: verdictOf(track, { judgedAt, evidence, known: there !== null || evidence?.says === "wet" }),
+    verdict: verdictOf(track, { judgedAt, evidence }),
     curve: track.points.filter(({ at }) => at <= judgedAt + drawnMs),
   };
   const isDry = readyAt !== null || waterKgM2 <= readyWaterKgM2(track.coat);
-  return { drying, leftKgM2: isDry || !known ? 0 : waterKgM2 };
+  return { drying, leftKgM2: isDry ? 0 : waterKgM2 };
 }
 
 /** Nothing more is to be weighed once the whole shell was measured dry. */
@@ -270,9 +277,8 @@ function happeningsOf(of: CoatCase): readonly Happening[] {
   return all.toSorted((a, b) => a.at - b.at);
 }
 
-function reasonOf({ likely, knowsAir, lastStep }: CoatTrack, { isOuter }: CoatCase): NoReadyReason | null {
+function reasonOf({ likely, lastStep }: CoatTrack, { isOuter }: CoatCase): NoReadyReason | null {
   if (likely.readyAt !== null) return null;
-  if (!knowsAir || (isOuter && lastStep === null)) return "no-readings";
   if (likely.isFrozen) return "frost";
   if (lastStep !== null && lastStep.says !== "drying") return lastStep.says;
   return isOuter ? "beyond-forecast" : null;

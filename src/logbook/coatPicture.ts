@@ -68,7 +68,7 @@ export function coatPicture(piece: Piece, coatId: string, from: DryingFrom): Coa
   const { track, belief } = coatUpTo(judgedAt, of, { spread, watch: points.watch });
   points.watch(judgedAt, track);
   const span = spanOf(of, { span: coat.redips.length, wet: track.coat });
-  const known = track.knowsAir ? reckon(span, { of, belief, isReady: isReady(track, judgedAt) }) : null;
+  const known = reckon(span, { of, belief, isReady: isReady(track, judgedAt) });
   const startKgM2 = track.coat.waterKgM2;
   if (isOuter) dryTo(track, of.stays, { to: judgedAt + aheadMs, stopWhenReady: true, watch: points.watch });
   const shown = thinned(points.all);

@@ -21,7 +21,6 @@ export type CoatTrack = {
   readonly likely: Lane;
   readonly late: Lane;
   at: number;
-  knowsAir: boolean;
   /** kg·s/m³ of the room's air up to ready. */
   dose: number;
   condensed: boolean;
@@ -47,7 +46,6 @@ export function startTrack(coat: WetCoat, { at, spread }: { at: number; spread: 
     likely: lane(spread.likely),
     late: lane(spread.late),
     at,
-    knowsAir: false,
     dose: 0,
     condensed: false,
     lastStep: null,
@@ -89,7 +87,6 @@ export function dryTo(
   const lanes = lanesOf(track);
   const readyKgM2 = readyWaterKgM2(track.coat);
   const dry = (step: DryStep, startAt: number): boolean => {
-    track.knowsAir = true;
     track.lastStep = step;
     const wasReady = track.likely.readyAt;
     const surfaceC = step.parts.wetSurfaceC;

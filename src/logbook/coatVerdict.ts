@@ -11,13 +11,12 @@ import type { CoatBelief, CoatDrying } from "./standing.ts";
  */
 export function verdictOf(
   { early, late }: CoatTrack,
-  { judgedAt, known, evidence }: { judgedAt: number; known: boolean; evidence: CoatDrying["evidence"] },
+  { judgedAt, evidence }: { judgedAt: number; evidence: CoatDrying["evidence"] },
 ): CoatDrying["verdict"] {
   const isOver = ({ readyAt }: { readonly readyAt: number | null }): boolean =>
     readyAt !== null && readyAt <= judgedAt;
   if (isOver(late)) return "dry";
   if (evidence?.says === "dry" && evidence.by === "felt") return "maybe";
-  if (!known) return "unknown";
   return isOver(early) ? "maybe" : "wet";
 }
 

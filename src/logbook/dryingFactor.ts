@@ -1,5 +1,3 @@
-import type { LearnedFactor } from "../physics/calibration.ts";
-import type { ShopLearning } from "../physics/shopLearning.ts";
 import { factorOf } from "../physics/shopLearning.ts";
 import { coatVariance, priorVariance } from "../physics/spread.ts";
 import type { AirClass } from "../trade/airClasses.ts";
@@ -27,27 +25,29 @@ export const groupOf = (kind: CoatKind, air: AirClass): string => `${familyOf(ki
 
 const startingSigma = Math.sqrt(priorVariance + coatVariance);
 
-/** The factor for a coat: the shop's own figure where a person set one, else what it has learned, else the start. */
+/**
+ * The factor for a coat: the shop's own figure where a person set one, else what it has learned from other coats, else
+ * the start.
+ */
 export function coatFactor(
   { shop, learned = null }: Pick<Surroundings, "shop" | "learned">,
-  { kind, air }: { readonly kind: CoatKind; readonly air: AirClass | null },
+  { coatId, kind, air }: { readonly coatId: string; readonly kind: CoatKind; readonly air: AirClass | null },
 ): CoatFactor {
   if (within(ranges.dryingFactor, shop.dryingFactor))
     return { from: "own", value: shop.dryingFactor, sigmaLn: startingSigma };
-  if (learned === null || learned.shop.pairs === 0)
-    return { from: "start", value: 1, sigmaLn: startingSigma };
-  const said = air === null ? learned.shop : factorOf(learned, groupOf(kind, air));
-  return learnedFactor(said, learned);
-}
-
-function learnedFactor(
-  { factor, low, high, lnSd, scatter, pairs }: LearnedFactor,
-  { shop }: ShopLearning,
-): CoatFactor {
+  if (learned === null) return start;
+  const { factor: said, shopPairs } = learned.without.get(coatId) ?? {
+    factor: air === null ? learned.shop : factorOf(learned, groupOf(kind, air)),
+    shopPairs: learned.shop.pairs,
+  };
+  if (shopPairs === 0) return start;
+  const { factor, low, high, lnSd, scatter, pairs } = said;
   return {
     from: "learned",
     value: factor,
     sigmaLn: Math.min(2, Math.hypot(lnSd, scatter)),
-    learned: { factor, low, high, pairs, shopPairs: shop.pairs },
+    learned: { factor, low, high, pairs, shopPairs },
   };
 }
+
+const start: CoatFactor = { from: "start", value: 1, sigmaLn: startingSigma };

@@ -1,6 +1,5 @@
 import { pairWeights } from "../physics/calibration.ts";
-import type { GroupedPair, ShopLearning } from "../physics/shopLearning.ts";
-import { learnShop } from "../physics/shopLearning.ts";
+import type { GroupedPair } from "../physics/shopLearning.ts";
 import { indexedCoat } from "../physics/surfaceEvidence.ts";
 import type { Said } from "./coatSaid.ts";
 import { hear } from "./coatShares.ts";
@@ -11,7 +10,7 @@ import { spanOf } from "./coatDrying.ts";
 import { groupOf } from "./dryingFactor.ts";
 import type { DryingMemory } from "./dryingMemory.ts";
 import { airAt } from "./hanging.ts";
-import type { Piece, Shop } from "./piece.ts";
+import type { Piece } from "./piece.ts";
 import { coatCaseOf } from "./shellDrying.ts";
 import type { Surroundings } from "./standing.ts";
 import { pairSays } from "./weighPairs.ts";
@@ -19,7 +18,7 @@ import { pairSays } from "./weighPairs.ts";
 /** By what a coat was found dry, or last found wet. */
 export type PairMethod = keyof typeof pairWeights;
 
-/** One coat the shop has seen dry or still wet, against what the sum said of it without any factor. */
+/** One covered or fired coat that was found dry or still wet by a scale or an instrument, against what the sum said of it without any factor. */
 export type ShopPair = GroupedPair & {
   readonly pieceId: string;
   readonly coatId: string;
@@ -31,13 +30,20 @@ export type ShopPair = GroupedPair & {
 const forecastMs = 14 * 86_400_000;
 
 /**
- * The pairs of one piece: each coat dipped once, in air that was read, of which someone saw that it was dry or still
- * wet. The sum walks it at factor 1 whatever the shop has learned, so that learning never feeds on itself.
+ * The pairs of one piece: each coat dipped once, in air that was read, and found dry or still wet by a scale or an
+ * instrument. A hand or a colour tells of the outer film and teaches nothing; nor does a coat that is still open, of
+ * which more may yet be seen. The sum walks it at factor 1 whatever the shop has learned, so that learning never
+ * feeds on itself.
  */
 export function pairsOf(
-  piece: Piece,
+  whole: Piece,
   from: { readonly surroundings: Surroundings; readonly now: number; readonly memory?: DryingMemory | null },
 ): readonly ShopPair[] {
+  // What a hand says is left out altogether, for by way of the water carried up it would reach the next coat's time.
+  const piece = {
+    ...whole,
+    dryness: whole.dryness.filter(({ method }) => method !== "touch" && method !== "colour"),
+  };
   if (piece.dryness.length === 0) return [];
   const { surroundings, now, memory = null } = from;
   const plain = { ...surroundings, learned: null, shop: { ...surroundings.shop, dryingFactor: null } };
@@ -50,6 +56,7 @@ export function pairsOf(
     const there = of && airAt(of.stays, dippedAt);
     if (of === null || there === null) return [];
     const fireAt = Math.min(...of.fires.filter((at) => at >= dippedAt));
+    if (of.isOuter && fireAt === Infinity) return [];
     const span = spanOf(of, { span: 0, wet: of.wet });
     const bounds = boundsOf({ ...span, seen: span.seen.filter(({ at }) => at < fireAt) });
     const predictedS = bounds && predictedOf(span);
@@ -98,12 +105,14 @@ function plainly(said: Said, readyShare: number): Omit<Bound, "at"> | null {
   switch (said.by) {
     case "touch":
     case "colour":
-      return { says: said.saw === "dry" ? "dry" : "wet", method: said.by };
+      return null;
     case "target-mass":
       if (said.waterShare <= readyShare) return { says: "dry", method: "weighing" };
       return said.waterShare - said.sdShare > readyShare ? { says: "wet", method: "weighing" } : null;
     case "surface":
-      return said.says === "nearly" ? null : { says: said.says, method: "surface" };
+      // A dry face says nothing of the pocket whose time is predicted.
+      if (said.says === "nearly" || (said.says === "dry" && said.outerFaceOnly)) return null;
+      return { says: said.says, method: "surface" };
     case "bag":
       if (said.says === "between") return null;
       return { says: said.says === "dry" ? "dry" : "wet", method: "bag" };
@@ -123,13 +132,4 @@ function weightBounds(span: CoatSpan): readonly Bound[] {
     const isDry = pair.said.kind === "steady";
     return [{ at: isDry ? second.at : pair.first.at, says: isDry ? "dry" : "wet", method: "weighing" }];
   });
-}
-
-/** What a shop learns from its pairs, but for those a person left out. */
-export function learnFrom(
-  pairs: readonly ShopPair[],
-  { pairsLeftOut }: Pick<Shop, "pairsLeftOut">,
-): ShopLearning {
-  const out = new Set(pairsLeftOut.map(({ coatId }) => coatId));
-  return learnShop(pairs.filter(({ coatId }) => !out.has(coatId)));
 }

@@ -18,20 +18,20 @@ export function restOfAir(
 }
 
 function airOf(
-  { from: begin, to: end, air }: Stay,
+  { from: begin, to: end, air, ordinary }: Stay,
   { from, until, isWhole }: { from: number; until: number; isWhole: boolean },
 ): readonly unknown[] {
   if (begin > until || end < from) return [];
   const first = Math.max(begin, from);
   const last = Math.min(end, until);
-  if (air === null) return [first, last, null];
+  if (air === null) return [first, last, ordinary];
   const lastIndex = air.indexAt(last);
   const isAhead = !isWhole && air.cutAt(lastIndex)?.at === last;
   return [
     first,
     last,
     air.pocketSM,
-    first < air.startsAt ? air.startsAt : null,
+    ...(first < air.startsAt ? [air.startsAt, ordinary] : []),
     air.cutAt(air.indexAt(first)),
     air.cutAt(isAhead ? Math.max(0, lastIndex - 1) : lastIndex),
   ];

@@ -175,11 +175,11 @@ describe("the rack", () => {
     expect(order).toEqual([
       "hot",
       "ready since Wednesday",
+      "nobody reads its room",
       "ready since Thursday",
       "cracked",
       "in the kiln",
       "drying",
-      "nobody reads its room",
       "scrapped",
     ]);
     expect(

@@ -150,17 +150,33 @@ describe("a coat in changing air", () => {
   });
 });
 
-describe("when nothing can be said", () => {
-  test("no reading at all is unknown, with the reason", () => {
-    expect(outerOf(fiveBackups(), [], at(50))).toMatchObject({
-      verdict: "unknown",
-      reason: "no-readings",
-      leftShare: null,
-      readyAt: { early: null, likely: null, late: null },
-      doseNeededGHM3: null,
+describe("air that nobody read", () => {
+  test("is taken as an ordinary room's: 20 °C, 55 %, still, and the times are the likely one ÷ and × 2.5", () => {
+    const outer = outerOf(fiveBackups(), [], at(31));
+    expect(outer).toMatchObject({
+      verdict: "wet",
+      reason: null,
+      basis: { readings: 0, assumed: true, air: null },
     });
+    const ordinary = outerOf(fiveBackups(), steady(31, { airC: 20, rh: 0.55, air: "still" }), at(31));
+    expect(outer.readyAt.likely).toBeCloseTo(ordinary.readyAt.likely ?? NaN, -3);
+    const hours = (when: number | null): number => ((when ?? NaN) - at(30)) / hourMs;
+    const { early, likely, late } = outer.readyAt;
+    expect(hours(likely) / hours(early)).toBeCloseTo(2.5, 3);
+    expect(hours(late) / hours(likely)).toBeCloseTo(2.5, 3);
   });
 
+  test("says wet before the early time, perhaps between the two, and dry after the late one", () => {
+    const { early, late } = outerOf(fiveBackups(), [], at(31)).readyAt;
+    const verdictAt = (when: number): string => outerOf(fiveBackups(), [], when).verdict;
+    expect(verdictAt((early ?? NaN) - 60_000)).toBe("wet");
+    expect(verdictAt((early ?? NaN) + 60_000)).toBe("maybe");
+    expect(verdictAt((late ?? NaN) - 60_000)).toBe("maybe");
+    expect(verdictAt((late ?? NaN) + 60_000)).toBe("dry");
+  });
+});
+
+describe("when nothing can be said", () => {
   test("air above 80 % never dries, with the reason", () => {
     const outer = outerOf(fiveBackups(), steady(31, { rh: 0.85 }), at(31));
     expect(outer).toMatchObject({ verdict: "wet", reason: "air-too-damp" });
@@ -182,8 +198,8 @@ describe("when nothing can be said", () => {
     log.coat(at(7));
     log.coat(at(40));
     const { drying } = standingOf(log.piece(), testShop(steadyAir({ from: at(47), hours: 2 })), at(50));
-    // The air of hour 47 is held back twelve hours: it says nothing of the first coat, a little of the second.
-    expect(drying.map(({ verdict }) => verdict).slice(0, 2)).toEqual(["unknown", "maybe"]);
+    // The air of hour 47 is held back twelve hours: the first coat hung in an ordinary room for all that is known.
+    expect(drying.map(({ basis }) => basis.assumed)).toEqual([true, true, false]);
   });
 
   test("a reading no room can have is left out", () => {
@@ -207,7 +223,8 @@ describe("rooms", () => {
     expect(room?.name).toBe("Attic");
     expect((outer?.readyAt.likely ?? 0) - at(33)).toBeGreaterThan(hourMs);
     expect((outer?.readyAt.likely ?? 0) - at(33)).toBeLessThan(4 * hourMs);
-    expect(standingOf(log.piece(), shop, at(34)).outer?.verdict).toBe("unknown");
+    expect(standingOf(log.piece(), shop, at(34)).outer?.basis.assumed).toBe(true);
+    expect(outer?.basis.assumed).toBe(false);
   });
 });
 

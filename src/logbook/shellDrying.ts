@@ -70,7 +70,7 @@ function shellOf(piece: Piece, { surroundings, recipe, memory = null }: DryingFr
 
 function coveredOf(shell: Shell, { surroundings }: DryingFrom): Covered {
   const { piece, recipe } = shell;
-  const sources = [recipe, figuresText(surroundings), ...airSources(piece, surroundings)];
+  const sources = [recipe, figuresText(piece, surroundings), ...airSources(piece, surroundings)];
   const kept = covered.get(piece);
   const beneath = kept && isSame(kept.sources, sources) ? kept : { sources, ...dryCovered(shell) };
   covered.set(piece, beneath);
@@ -93,12 +93,17 @@ function outerPlace(
 }
 
 /** The shop's figures that drying rests on, as text: they are read anew with every look. */
-const figuresText = ({ shop, learned = null }: Surroundings): string =>
+const figuresText = ({ coats }: Piece, { shop, learned = null }: Surroundings): string =>
   JSON.stringify([
     shop.dryingFactor,
     shop.slurryKgM2,
     shop.buildMm,
-    learned && [learned.shop, learned.scatter, [...learned.groups]],
+    learned && [
+      learned.shop,
+      learned.scatter,
+      [...learned.groups],
+      coats.map(({ id }) => learned.without.get(id)),
+    ],
   ]);
 
 type Shell = {
@@ -164,7 +169,7 @@ function caseOf(
     fires: firesOf(piece),
     judgedAt,
     isOuter: index === piece.coats.length - 1,
-    factor: coatFactor(surroundings, { kind: coat.kind, air }),
+    factor: coatFactor(surroundings, { coatId: coat.id, kind: coat.kind, air }),
     weights: weightsOf(coat, { piece, surroundings, index, primeNumber, leftKgM2, newKgM2, beneath: under }),
     places: slowPlacesOf(piece.plan),
     beliefs: memory && { memory: memory.coats.beliefs, id: `${piece.id} ${coat.id}` },

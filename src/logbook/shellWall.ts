@@ -133,8 +133,10 @@ function fullMorMPa(recipe: Recipe | null, shop: Shop): number {
 /** A coat put on over a damp one, or a fire too cool or too short for the wall that stands now. */
 function isWeakened({ coats, firings }: Piece, drying: readonly CoatDrying[]): boolean {
   const accepted = new Map(coats.flatMap(({ acceptedDamp: damp }) => (damp ? [[damp.coatId, damp]] : [])));
-  const recoatedDamp = drying.slice(0, -1).some(({ coat, verdict, evidence, readyAt }) => {
+  const recoatedDamp = drying.slice(0, -1).some(({ coat, verdict, evidence, readyAt, basis }) => {
     if (verdict === "wet") return true;
+    // In air nobody read only what is wet at the dry end of the guess counts.
+    if (basis.assumed) return false;
     // What was accepted as damp stays so, unless someone saw it dry or the air read since makes it likely.
     const wasDamp = (accepted.get(coat.id)?.leftShare ?? 0) > 0;
     return wasDamp && evidence?.says !== "dry" && readyAt.likely === null;

@@ -1,4 +1,3 @@
-import type { ShopLearning } from "../physics/shopLearning.ts";
 import type { ReadySpread } from "../physics/spread.ts";
 import type { AirClass } from "../trade/airClasses.ts";
 import type { RecipeCoat } from "../trade/coats.ts";
@@ -8,12 +7,13 @@ import type { DippedFrom } from "./dippedFrom.ts";
 import type { DryBy } from "./dryEvidence.ts";
 import type { Run } from "./fireStates.ts";
 import type { WeighToTell } from "./weighToTell.ts";
+import type { LearnedDrying } from "./learnedDrying.ts";
 import type { AirReading, Bucket, Coat, DrynessSeen, Piece, Recipe, Room, Shop } from "./piece.ts";
 
 /** All that the sums need beside the piece itself. */
 export type Surroundings = {
   readonly rooms: ReadonlyMap<string, Room>;
-  /** Readings of each room, oldest first, reaching back a day before the first coat of any piece asked about. */
+  /** Readings of each room, oldest first: those of the time any piece asked about hung, from two days before its first coat, and the last one. */
   readonly readings: ReadonlyMap<string, readonly AirReading[]>;
   readonly recipes: ReadonlyMap<string, Recipe>;
   readonly buckets: ReadonlyMap<string, Bucket>;
@@ -21,7 +21,7 @@ export type Surroundings = {
   readonly runs?: ReadonlyMap<string, Run> | undefined;
   readonly shop: Shop;
   /** What the shop has learned of its drying from coats it saw dry; left out or null while it has learned nothing. */
-  readonly learned?: ShopLearning | null | undefined;
+  readonly learned?: LearnedDrying | null | undefined;
 };
 
 /** The learned factor a ready time rests on: 90 % interval, the pairs of its own group, and those of the shop. */
@@ -77,6 +77,8 @@ export type CoatDrying = {
     /** Age of the newest reading used, ms before now (a covered coat: before the next dip); null when there is none. */
     readonly lastReadingAgeMs: number | null;
     readonly longestGapMs: number;
+    /** Some of its air was never read: there the sum takes an ordinary room, and the times are wide. */
+    readonly assumed: boolean;
     readonly forecast: "repeat-yesterday" | "hold-last" | null;
     /** The factor a person set; it stands before what was learned. */
     readonly ownFactor: number | null;

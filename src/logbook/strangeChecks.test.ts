@@ -1,5 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { standingOf } from "./buildStanding.ts";
+import { builtInShop } from "./builtIns.ts";
 import { coatAdvice, placesOfPiece } from "./coatAdvice.ts";
 import { pairsOf } from "./dryingPairs.ts";
 import { makeDryingMemory } from "./dryingMemory.ts";
@@ -86,7 +87,8 @@ test("advice is given even for a coat whose checks are at odds with everything e
   for (const hours of [45, 46, 47, 48, 49, 50])
     see(log, hours, { method: "bag", rh: 1, roomRh: 0.5, minutes: 30 });
   const holed = readings.filter((one) => one.at < at(1) || one.at > at(39));
-  const later = standingOf(log.piece(), testShop(holed), at(50));
+  const slow = { ...builtInShop, dryingFactor: 3 };
+  const later = standingOf(log.piece(), testShop(holed, { shop: slow }), at(50));
   expect(later.outer?.belief?.factor.likely).toBeGreaterThan(20);
   for (const place of placesOfPiece(later)) expect(coatAdvice(later, place).kind).toBe("advice");
 });
@@ -101,7 +103,7 @@ describe("checks that leave no belief", () => {
     expect(outer?.saidAlone).toMatchObject({ heard: [], unheard: [{ why: { code: "nothing-before" } }] });
   });
 
-  test("still say what they say where no air was read, but what a hand felt is told plainly", () => {
+  test("are put to an ordinary room's sum where no air was read, and what a hand felt is told plainly", () => {
     const log = testLog({});
     log.tell("piece-weighed", { massG: 1180.2 }, at(0));
     log.coat(at(0.1), { step: null });
@@ -110,8 +112,8 @@ describe("checks that leave no belief", () => {
     weigh(log, 1, 1294);
     see(log, 1, { method: "touch", verdict: "damp" });
     const { outer } = standingOf(log.piece(), testShop([]), at(1.1));
-    expect(outer?.belief).toBeNull();
-    expect(outer?.saidAlone?.heard).toMatchObject([{ said: { by: "target-mass" } }]);
+    expect(outer?.saidAlone).toBeNull();
+    expect(outer?.belief?.heard).toMatchObject([{ said: { by: "target-mass" } }, { said: { by: "touch" } }]);
     expect(outer?.evidence).toMatchObject({ says: "wet" });
   });
 
@@ -164,6 +166,7 @@ test("a coat weighed every ten minutes teaches when it stood still, as one weigh
     const hours = i / 6;
     weigh(log, hours, Math.round(5000 - 200 * (1 - Math.exp(-hours / 0.6))));
   }
+  log.coat(at(4.5), { step: null });
   const [pair] = pairsOf(log.piece(), { surroundings: shop, now: at(5) });
   expect(pair?.method).toBe("weighing");
   expect((pair?.dryAtS ?? NaN) / 3600).toBeGreaterThan(1);

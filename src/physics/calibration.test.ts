@@ -38,7 +38,7 @@ describe("one factor", () => {
   test("is the same as on a naive grid of −2…2 by 0.01", () => {
     const weights = censored.map((one, i) => ({
       ...one,
-      weight: [pairWeights.weighing, pairWeights.bag, pairWeights.touch][i] ?? 1,
+      weight: [pairWeights.weighing, pairWeights.bag, pairWeights.resistance][i] ?? 1,
     }));
     const learned = fitFactor(weights);
     const bell = (z: number): number => {

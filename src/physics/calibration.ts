@@ -17,15 +17,11 @@ export type DryingPair = {
   readonly weight: number;
 };
 
-/** Weight of a pair by the evidence that closed it; judgement, no source. */
-export const pairWeights = {
-  weighing: 1,
-  surface: 1,
-  bag: 0.7,
-  resistance: 0.5,
-  touch: 0.3,
-  colour: 0.3,
-} as const;
+/**
+ * Weight of a pair by the evidence that closed it; judgement, no source. Touch and colour are not among them: they tell
+ * when the outer film broke, not when a coat was dry through.
+ */
+export const pairWeights = { weighing: 1, surface: 1, bag: 0.7, resistance: 0.5 } as const;
 
 /** A factor on drying time as learned: time = factor × the model's. */
 export type LearnedFactor = {
@@ -132,6 +128,33 @@ export function learnedFrom(
     limited: Math.exp(mean) !== factor,
   };
 }
+
+/**
+ * A learned factor kept between two bounds of its logarithm. What was cut off counts as spread, up to `mostSd` or what
+ * the fit had, and the interval reaches from where the fit had it to where it is held.
+ */
+export function heldWithin(
+  one: LearnedFactor,
+  { low, high, mostSd }: { readonly low: number; readonly high: number; readonly mostSd: number },
+): LearnedFactor {
+  const lnMean = Math.min(high, Math.max(low, one.lnMean));
+  if (lnMean === one.lnMean) return one;
+  const lnSd = Math.max(one.lnSd, Math.min(mostSd, Math.hypot(one.lnSd, one.lnMean - lnMean)));
+  const factor = Math.min(mostFactor, Math.max(leastFactor, Math.exp(lnMean)));
+  const reach = Math.exp(twentiethQuantile * lnSd);
+  return {
+    ...one,
+    factor,
+    low: Math.min(one.low, factor / reach),
+    high: Math.max(one.high, factor * reach),
+    lnMean,
+    lnSd,
+    safeMultiplier: factor * Math.exp(tenthQuantile * Math.hypot(lnSd, one.scatter)),
+  };
+}
+
+/** Nineteen in twenty of a bell curve lie below so many standard deviations. */
+const twentiethQuantile = 1.6449;
 
 const focusPoints = 49;
 

@@ -22,6 +22,8 @@ export function lastCoatDamp(standing: Standing): readonly Found[] {
 function beforeFire(standing: Standing): readonly Found[] {
   const { now } = standing;
   const still = coatStillDrying(standing);
+  const unseen = dryUnseen(standing);
+  if (unseen !== null) return [finding(unseen, now, { level: "hold", variant: "unknown" })];
   if (still === null || still.verdict === "dry") return slowPlace(standing);
   if (!isFelt(still)) return [finding(still, now, { level: "hold", variant: still.verdict })];
   // A hand that found it dry lets the maker go on; it is told what the sum says of the inside.
@@ -37,6 +39,14 @@ function slowPlace({ finalDry, now }: Standing): readonly Found[] {
   const level = drying.verdict === "wet" ? "hold" : "watch";
   const found = finding(drying, now, { level, variant: "slow-place" });
   return [{ ...found, texts: { place: geometryClasses[geometry].label.toLowerCase() } }];
+}
+
+/** A last coat that nobody looked at, in air that nobody read: an ordinary room taken for granted lets no shell into fire. */
+function dryUnseen({ outer, piece }: Standing): CoatDrying | null {
+  if (outer === null || outer.verdict !== "dry" || wasHot(piece, { since: wettedAt(outer.coat) }))
+    return null;
+  const { basis, evidence, belief } = outer;
+  return basis.readings === 0 && evidence === null && belief === null ? outer : null;
 }
 
 /** Only a hand says that it is dry: the outer face is, of the inside nothing is known but the sum. */

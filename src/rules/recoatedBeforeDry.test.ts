@@ -80,13 +80,29 @@ test("a coat over one that the fire had dried is no damp recoat", () => {
   expect(recoatedBeforeDry(piece.standing(1.4))).toEqual([]);
 });
 
-test("with no room reading and nothing felt, the dryness between coats is unknown, not fine", () => {
-  const piece = givenPiece(knownPlan);
-  piece.coats([1, 20, 40]);
-  const found = recoatedBeforeDry(piece.standing(60));
-  expect(told(found)).toEqual(["note unknown"]);
-  expect(found[0]?.texts["which"]).toBe("1, 2");
-  expect(found[0]?.past).toBeUndefined();
+test("with no room reading only what is wet at the dry end of an ordinary room holds", () => {
+  for (const [hours, says] of [
+    [0.5, ["hold wet"]],
+    [2, ["watch maybe"]],
+    [24, []],
+  ] as const) {
+    const piece = givenPiece(knownPlan);
+    piece.coats([1, 1 + hours]);
+    expect(told(recoatedBeforeDry(piece.standing(1.2 + hours)))).toEqual(says);
+  }
+});
+
+test("felt wet two hours after the dip, in a room nobody reads, and covered a day or a week later, it is no hold", () => {
+  for (const hours of [24, 44, 168]) {
+    const piece = givenPiece(knownPlan);
+    piece.coat(1);
+    piece.feel(3, "wet");
+    piece.coat(1 + hours);
+    const standing = piece.standing(2 + hours);
+    expect(told(recoatedBeforeDry(standing)).filter((one) => one.startsWith("hold"))).toEqual([]);
+    expect(standing.drying[0]?.leftShare ?? NaN).toBeLessThan(0.2);
+    expect(standing.wall.judged?.morHalved).toBe(false);
+  }
 });
 
 test("without readings, a coat that was felt dry before the next one is perhaps dry", () => {

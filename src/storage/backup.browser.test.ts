@@ -6,7 +6,7 @@ import { exportShop, importShop } from "./backup.ts";
 import { backupMaxBytes, checkBackup } from "./backupFile.ts";
 import { readDraft, writeDraft } from "./drafts.ts";
 import { getPhoto, putPhoto } from "./photos.ts";
-import { readBuckets, readPiece, readRack, readRecipes, readRooms, readShop } from "./reads.ts";
+import { readArchive, readBuckets, readPiece, readRack, readRecipes, readRooms, readShop } from "./reads.ts";
 import { rebuildProjections } from "./rebuild.ts";
 import { runCommand } from "./run.ts";
 import { changeSettings, readSettings } from "./settings.ts";
@@ -57,7 +57,7 @@ describe("an old log opens for ever", () => {
     ]);
     expect((await readRecipes(db)).find(({ id }) => id === "start-general")?.coats).toHaveLength(3);
     expect(await readShop(db)).toMatchObject({ dryingFactor: 1.15, morMPa: null });
-    const { pieces } = await readRack(db, now.now, { archived: true });
+    const pieces = await readArchive(db);
     expect(pieces.map(({ plan }) => plan.name).sort()).toEqual(["Heron, wing", "Test bar"]);
     expect((await readRack(db, now.now)).pieces).toEqual([]);
     expect((await getPhoto(db, "photo-1"))?.size).toBe(70);

@@ -3,12 +3,13 @@ import { freshShop, removeShops } from "../../tests/fixtures/freshShop.ts";
 import { coatBody, dayOne, hour, line, momentAt } from "../../tests/fixtures/logLines.ts";
 import type { EntryBodies, EntryType } from "../logbook/entry.ts";
 import { relearn } from "./learning.ts";
+import { readRack } from "./reads.ts";
 import { runCommand } from "./run.ts";
 import type { ShopDb } from "./shopDb.ts";
 
 afterEach(removeShops);
 
-/** A piece with one coat that was felt wet an hour before it was felt dry, `dryH` after its dip, its wall measured. */
+/** A piece with a coat that a bag found wet an hour before it found it dry, `dryH` after its dip, covered, its wall measured. */
 async function seenDry(db: ShopDb, id: string, dryH: number): Promise<void> {
   const log = async <T extends EntryType>(type: T, body: EntryBodies[T], hours: number): Promise<string> => {
     const at = dayOne + hours * hour;
@@ -21,8 +22,10 @@ async function seenDry(db: ShopDb, id: string, dryH: number): Promise<void> {
   };
   await log("piece-started", { plan: { name: id }, roomId: "first" }, 0);
   const coatId = await log("coat-dipped", coatBody(1), 1);
-  await log("dryness-seen", { method: "touch", verdict: "wet", coatId }, dryH);
-  await log("dryness-seen", { method: "touch", verdict: "dry", coatId }, 1 + dryH);
+  const bag = (rh: number) => ({ method: "bag", rh, roomRh: 0.5, minutes: 30, coatId }) as const;
+  await log("dryness-seen", bag(0.98), dryH);
+  await log("dryness-seen", bag(0.5), 1 + dryH);
+  await log("coat-dipped", coatBody(2), 1.5 + dryH);
   await log("wall-measured", { wallMm: dryH / 4 }, 2 + dryH);
 }
 
@@ -45,7 +48,7 @@ test("invented coats teach the factor until the first coat of the shop's own is 
   expect(demo.by).toEqual(["demo-heron"]);
   expect(demo.reads).toBe(1);
 
-  await seenDry(db, "badger", 4);
+  await seenDry(db, "badger", 1.5);
   const both = await taughtBy(db);
   expect(both.by).toEqual(["badger"]);
   expect(both.reads).toBe(1);
@@ -53,6 +56,44 @@ test("invented coats teach the factor until the first coat of the shop's own is 
 
   const { db: alone } = freshShop();
   await readShopAir(alone);
-  await seenDry(alone, "badger", 4);
+  await seenDry(alone, "badger", 1.5);
   expect(both).toEqual(await taughtBy(alone));
+});
+
+test("what was learned from touches before is not trusted: it is made again from the log", async () => {
+  const { db } = freshShop();
+  await readShopAir(db);
+  await seenDry(db, "badger", 4);
+  const factor = {
+    ...{ factor: 0.71, low: 0.5, high: 1, lnMean: -0.34, lnSd: 0.2, scatter: 0.25, safeMultiplier: 1.1 },
+    ...{ pairs: 1, limited: false },
+  };
+  // As version one of the sums kept it.
+  await db.settings.put({
+    key: "learning",
+    value: { shop: factor, groups: [["prime/still", factor]], scatter: 0.25 },
+  });
+  const pair = { pieceId: "badger", coatId: "x", coatNumber: 1, dippedAt: dayOne, group: "prime/still" };
+  const touched = { ...pair, predictedS: 3600, wetAtS: null, dryAtS: 1800, weight: 0.3, method: "touch" };
+  await db.settings.put({
+    key: "lessons",
+    value: { sums: 1, byPiece: { badger: { mark: "", pairs: [touched], weighings: [], reads: [] } } },
+  });
+  expect((await readRack(db, dayOne)).learned).toBeNull();
+  const { pairs, learning } = await relearn(db, dayOne + 2000 * hour);
+  expect(pairs.map(({ method }) => method)).toEqual(["bag"]);
+  expect((await readRack(db, dayOne)).learned?.shop).toEqual(learning.shop);
+  expect((await readRack(db, dayOne)).learned?.without.get(pairs[0]?.coatId ?? "")?.shopPairs).toBe(0);
+});
+
+test("the same pairs are not learned from twice", async () => {
+  const { db } = freshShop();
+  await readShopAir(db);
+  await seenDry(db, "badger", 4);
+  const first = await relearn(db, dayOne + 2000 * hour);
+  const row = await db.settings.get("learning");
+  const again = await relearn(db, dayOne + 2001 * hour);
+  expect(again.learning.shop).toEqual(first.learning.shop);
+  expect([...again.learning.without]).toEqual([...first.learning.without]);
+  expect(await db.settings.get("learning")).toEqual(row);
 });

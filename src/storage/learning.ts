@@ -1,15 +1,17 @@
 import type { CoatWeighing } from "../physics/learnedBuild.ts";
-import type { ShopLearning } from "../physics/shopLearning.ts";
+import { trustedLearning } from "../physics/trustedLearning.ts";
 import type { ShopPair } from "../logbook/dryingPairs.ts";
-import { learnFrom, pairsOf } from "../logbook/dryingPairs.ts";
+import { pairsOf } from "../logbook/dryingPairs.ts";
+import type { LearnedDrying, WithoutOwn } from "../logbook/learnedDrying.ts";
+import { teachingPairs, withoutOwn } from "../logbook/learnedDrying.ts";
 import type { WallRead } from "../logbook/learnedGains.ts";
 import { wallReads, weighedCoats } from "../logbook/learnedGains.ts";
-import type { Piece } from "../logbook/piece.ts";
+import type { Piece, Shop } from "../logbook/piece.ts";
 import type { Surroundings } from "../logbook/standing.ts";
 import { isDemoId } from "./demoShopLines.ts";
 import { statesOf } from "./listed.ts";
 import { readSurroundings } from "./reads.ts";
-import { learningKey, type LearningRow } from "./learningRow.ts";
+import { learnedFromRow, learningKey, learningSums, rowOfLearned } from "./learningRow.ts";
 import type { ShopDb } from "./shopDb.ts";
 
 const dayMs = 86_400_000;
@@ -26,13 +28,11 @@ type Taught = {
 };
 type Lessons = { readonly sums: number; readonly byPiece: Readonly<Record<string, Taught>> };
 
-/** Counts up whenever the sums behind the pairs change, so that kept ones are worked out anew. */
-const sums = 1;
 const lessonsKey = "lessons";
 
 /** Everything the shop has been taught: what it learned, and from what. */
 export type Learned = {
-  readonly learning: ShopLearning;
+  readonly learning: LearnedDrying;
   readonly pairs: readonly ShopPair[];
   readonly weighings: readonly CoatWeighing[];
   readonly reads: readonly WallRead[];
@@ -57,7 +57,7 @@ export async function relearn(
     async () => {
       const all = (await statesOf(db, "piece")).filter(teaches);
       const before = anew ? null : lessonsOf((await db.settings.get(lessonsKey))?.value);
-      const bare = await readSurroundings(db, Infinity);
+      const bare = await readSurroundings(db, []);
       const fresh = all.filter((piece) => !isKept(before?.byPiece[piece.id], piece, bare, now));
       const since = fresh.reduce(
         (first, { coats }) => Math.min(first, coats[0]?.dippedAt ?? first),
@@ -66,7 +66,10 @@ export async function relearn(
       return {
         pieces: all,
         kept: before?.byPiece ?? {},
-        around: fresh.length === 0 ? bare : await readSurroundings(db, since - beforeCoatMs),
+        around:
+          fresh.length === 0
+            ? bare
+            : await readSurroundings(db, [{ from: since - beforeCoatMs, to: Infinity }]),
       };
     },
   );
@@ -75,10 +78,12 @@ export async function relearn(
     const known = kept[piece.id];
     byPiece[piece.id] = known && isKept(known, piece, around, now) ? known : teach(piece, around, now);
   }
-  const lessons: Lessons = { sums, byPiece };
+  const lessons: Lessons = { sums: learningSums, byPiece };
   const pairs = ownFirst(byPiece, (one) => one.pairs);
-  const learning = learnFrom(pairs, around.shop);
-  const row: LearningRow = { ...learning, groups: [...learning.groups] };
+  const mark = pairsMark(pairs, around.shop);
+  const before = learnedFromRow((await db.settings.get(learningKey))?.value);
+  const learning = before?.mark === mark ? before : await learnSlowly(pairs, around.shop);
+  const row = rowOfLearned(learning, mark);
   await db.transaction("rw", db.settings, async () => {
     await putIfNew(db, learningKey, row);
     await putIfNew(db, lessonsKey, lessons);
@@ -90,6 +95,31 @@ export async function relearn(
     reads: ownFirst(byPiece, (one) => one.reads),
     pieces: new Map(pieces.map(({ id, plan }) => [id, plan.name])),
   };
+}
+
+/** As `learnFrom`, with a breath after each coat left out, so that a hundred of them hold up no tap. */
+async function learnSlowly(pairs: readonly ShopPair[], { pairsLeftOut }: Shop): Promise<LearnedDrying> {
+  const teaching = teachingPairs(pairs, pairsLeftOut);
+  const without = new Map<string, WithoutOwn>();
+  for (const pair of teaching) {
+    without.set(pair.coatId, withoutOwn(teaching, pair));
+    await new Promise((go) => setTimeout(go, 0));
+  }
+  return { ...trustedLearning(teaching), without };
+}
+
+function pairsMark(pairs: readonly ShopPair[], { pairsLeftOut }: Shop): string {
+  const teaching = teachingPairs(pairs, pairsLeftOut).map(
+    ({ coatId, group, predictedS, wetAtS, dryAtS, weight }) => [
+      coatId,
+      group,
+      predictedS,
+      wetAtS,
+      dryAtS,
+      weight,
+    ],
+  );
+  return textMark(JSON.stringify(teaching));
 }
 
 /** Lessons of one sort: the shop's own, and the demo's invented ones only while there are none of its own. */
@@ -121,8 +151,11 @@ function markOf(piece: Piece, { shop }: Surroundings): string {
   const { coats, dryness, wall, weighings, rooms, burnouts, firings, preheats, plan } = piece;
   const own = [plan.areaM2, plan.geometry, plan.recipeId, shop.slurryKgM2, shop.buildMm];
   const text = JSON.stringify([coats, dryness, wall, weighings, rooms, burnouts, firings, preheats, own]);
-  return `${text.length} ${hashOf(text, 0x811c9dc5)} ${hashOf(text, 0x1234567)}`;
+  return textMark(text);
 }
+
+const textMark = (text: string): string =>
+  `${text.length} ${hashOf(text, 0x811c9dc5)} ${hashOf(text, 0x1234567)}`;
 
 /** FNV-1a, 32 bits. */
 function hashOf(text: string, seed: number): number {
@@ -133,7 +166,7 @@ function hashOf(text: string, seed: number): number {
 
 function lessonsOf(value: unknown): Lessons | null {
   // Written by this file alone: its number says whether it is of today's shape.
-  return typeof value === "object" && value !== null && "sums" in value && value.sums === sums
+  return typeof value === "object" && value !== null && "sums" in value && value.sums === learningSums
     ? (value as Lessons)
     : null;
 }

@@ -4,22 +4,22 @@ import type { Run } from "../logbook/fireStates.ts";
 import { foldPiece, foldRecipe, foldRoom } from "../logbook/fold.ts";
 import { foldBucket } from "../logbook/foldBucket.ts";
 import { foldShop } from "../logbook/foldShop.ts";
+import type { LearnedDrying } from "../logbook/learnedDrying.ts";
 import type { AirReading, Bucket, Piece, Recipe, Room, Shop } from "../logbook/piece.ts";
 import type { Surroundings } from "../logbook/standing.ts";
 import { startingRecipes } from "../trade/startingRecipes.ts";
-import type { ShopLearning } from "../physics/shopLearning.ts";
 import { learnedFromRow, learningKey } from "./learningRow.ts";
 import { statesOf } from "./listed.ts";
 import type { Shelf } from "./projection.ts";
-import { readingsSince } from "./roomReadings.ts";
+import { readingsIn, readingsSince, type AirSpan } from "./roomReadings.ts";
 import type { ShopDb } from "./shopDb.ts";
 import { readStream, type SetAside } from "./streams.ts";
 
 const hourMs = 3_600_000;
 /** Air this long before a coat still tells what the room was like when it went on. */
 const beforeCoatMs = 48 * hourMs;
-/** Shells hang for weeks between coats; past two months the rack looks no further back. */
-const rackReachMs = 60 * 24 * hourMs;
+/** So long after its last dip nothing that is read of the air changes what is said of a coat. */
+const settledMs = 60 * 24 * hourMs;
 
 export type RackData = Surroundings & { readonly pieces: readonly Piece[] };
 export type PieceData = Surroundings & {
@@ -29,19 +29,28 @@ export type PieceData = Surroundings & {
   readonly setAside: readonly SetAside[];
 };
 
-/** Pieces in work, or with `archived` those that are through or put away, with all the sums need beside them. */
+/**
+ * Pieces in work, or with `archivedIds` those of them that are through or put away, with all the sums need beside them.
+ */
 export function readRack(
   db: ShopDb,
   now: number,
-  { archived = false }: { readonly archived?: boolean | undefined } = {},
+  { archivedIds = null }: { readonly archivedIds?: readonly string[] | null | undefined } = {},
 ): Promise<RackData> {
   return db.transaction("r", db.projections, db.entries, db.settings, async () => {
-    const shelves: readonly Shelf[] = archived ? ["done", "archived"] : ["work"];
-    const pieces = await statesOf(db, "piece", shelves);
-    const since = Math.max(firstCoatAt(pieces, now) - beforeCoatMs, now - rackReachMs);
-    return { pieces, ...(await readSurroundings(db, since)), runs: await runsOf(db, pieces) };
+    const pieces =
+      archivedIds === null
+        ? await statesOf(db, "piece", ["work"])
+        : (await statesOf(db, "piece", putAway)).filter(({ id }) => archivedIds.includes(id));
+    const spans = hangingSpans(pieces, now);
+    return { pieces, ...(await readSurroundings(db, spans)), runs: await runsOf(db, pieces) };
   });
 }
+
+const putAway: readonly Shelf[] = ["done", "archived"];
+
+/** Pieces that are through or put away, for a list of their names: nothing of their drying is read. */
+export const readArchive = (db: ShopDb): Promise<readonly Piece[]> => statesOf(db, "piece", putAway);
 
 /** One piece with its whole log; null when there is no such piece. */
 export function readPiece(db: ShopDb, id: string, now: number): Promise<PieceData | null> {
@@ -53,7 +62,7 @@ export function readPiece(db: ShopDb, id: string, now: number): Promise<PieceDat
       piece,
       entries,
       setAside,
-      ...(await readSurroundings(db, (piece.coats[0]?.dippedAt ?? now) - beforeCoatMs, airUntil(piece))),
+      ...(await readSurroundings(db, hangingSpans([piece], now))),
       runs: await runsOf(db, [piece]),
     };
   });
@@ -105,12 +114,8 @@ export async function readShop(db: ShopDb): Promise<Shop> {
   return row?.kind === "shop" ? row.state : foldShop([]);
 }
 
-/** All that the sums need beside a piece, with each room's readings from `since` on; with Infinity the last one alone. */
-export async function readSurroundings(
-  db: ShopDb,
-  since: number,
-  until: number = Infinity,
-): Promise<Surroundings> {
+/** All that the sums need beside a piece, with each room's readings in these spans and the last one. */
+export async function readSurroundings(db: ShopDb, spans: readonly AirSpan[]): Promise<Surroundings> {
   const [rooms, recipes, buckets, shop, learned] = await Promise.all([
     readRooms(db),
     readRecipes(db),
@@ -119,7 +124,7 @@ export async function readSurroundings(
     readLearning(db),
   ]);
   const readings = await Promise.all(
-    rooms.map(async ({ id }) => [id, await readingsSince(db, id, since, until)] as const),
+    rooms.map(async ({ id }) => [id, await readingsIn(db, id, [...spans, last])] as const),
   );
   return {
     rooms: byId(rooms),
@@ -138,21 +143,42 @@ async function runsOf(db: ShopDb, pieces: readonly Piece[]): Promise<ReadonlyMap
   return byId(rows.flatMap((row) => (row?.kind === "run" ? [row.state] : [])));
 }
 
-/**
- * The metal ends what the air can do. Up to then it is read for a poured piece as well, so that each coat is told as it
- * was at the dip.
- */
-const airUntil = ({ pours }: Piece): number => pours.at(-1)?.at ?? Infinity;
-
-const readLearning = async (db: ShopDb): Promise<ShopLearning | null> =>
+const readLearning = async (db: ShopDb): Promise<LearnedDrying | null> =>
   learnedFromRow((await db.settings.get(learningKey))?.value);
 
-/** When the first coat of any piece whose wall has not met metal yet went on; now when there is none. */
-const firstCoatAt = (pieces: readonly Piece[], now: number): number =>
-  pieces.reduce((first, { coats, pours }) => {
-    const [coat] = coats;
-    return coat === undefined || pours.length > 0 ? first : Math.min(first, coat.dippedAt);
-  }, now);
+/** The last reading alone, as the one that holds when this opens. */
+const last: AirSpan = { from: Infinity, to: Infinity };
+
+/**
+ * When pieces hung: from two days before the first coat to the pour, or to now; a shell that was left hanging unpoured
+ * is settled after two months. What was true of a coat when it was covered stays true, so its air is read for good.
+ */
+function hangingSpans(pieces: readonly Piece[], now: number): readonly AirSpan[] {
+  const spans = pieces.flatMap(({ coats, pours }): readonly AirSpan[] => {
+    const [first] = coats;
+    if (first === undefined) return [];
+    const wettedAt = coats.reduce(
+      (latest, { dippedAt, redips }) => Math.max(latest, dippedAt, ...redips.map(({ at }) => at)),
+      -Infinity,
+    );
+    const settledAt = wettedAt + settledMs;
+    const to = pours[0]?.at ?? (settledAt < now ? settledAt : Infinity);
+    return [{ from: first.dippedAt - beforeCoatMs, to }];
+  });
+  return joined(spans);
+}
+
+/** Spans that overlap as one. */
+function joined(spans: readonly AirSpan[]): readonly AirSpan[] {
+  const all: AirSpan[] = [];
+  for (const span of spans.toSorted((a, b) => a.from - b.from)) {
+    const before = all.at(-1);
+    if (before !== undefined && span.from <= before.to)
+      all[all.length - 1] = { from: before.from, to: Math.max(before.to, span.to) };
+    else all.push(span);
+  }
+  return all;
+}
 
 /** The states of a kind, retired ones too, after the built-in ones; a built-in one that was changed stands in its place. */
 function withBuiltIn<T extends { readonly id: string }>(

@@ -20,7 +20,7 @@ export type TakenData = {
 export async function readTaken(db: ShopDb, now: number): Promise<TakenData> {
   const { pieces, around } = await db.transaction("r", db.projections, db.entries, db.settings, async () => ({
     pieces: await statesOf(db, "piece"),
-    around: await readSurroundings(db, Infinity),
+    around: await readSurroundings(db, []),
   }));
   const gains = learnCoatGains(pieces.flatMap((piece) => weighedCoats(piece, { surroundings: around, now })));
   const { recipes, buckets, shop } = around;

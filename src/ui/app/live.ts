@@ -2,11 +2,12 @@ import { useLiveQuery } from "dexie-react-hooks";
 import { useCallback, useEffect, useMemo, useRef, useState } from "react";
 import { makeDryingMemory, type DryingMemory } from "../../logbook/dryingMemory.ts";
 import type { Entry } from "../../logbook/entry.ts";
-import type { AirReading, Bucket, Recipe, Room } from "../../logbook/piece.ts";
+import type { AirReading, Bucket, Piece, Recipe, Room } from "../../logbook/piece.ts";
 import type { Surroundings } from "../../logbook/standing.ts";
 import { dropDraft, readDraft, writeDraft } from "../../storage/drafts.ts";
 import { getPattern, listPatterns } from "../../storage/patterns.ts";
 import {
+  readArchive,
   readBucket,
   readBuckets,
   readPiece,
@@ -42,10 +43,14 @@ function cacheOf(db: ShopDb) {
   return cache;
 }
 
-function useRackOf(archived: boolean): readonly RackItem[] | undefined {
+function useRackOf(archivedIds: readonly string[] | null): readonly RackItem[] | undefined {
   const { db, clock } = useShop();
   const tick = useNow();
-  const rack = useLiveQuery(() => readRack(db, clock(), { archived }), [db, clock, archived]);
+  const ids = archivedIds === null ? null : JSON.stringify(archivedIds);
+  const rack = useLiveQuery(() => {
+    const asked = ids === null ? null : (JSON.parse(ids) as readonly string[]);
+    return readRack(db, clock(), { archivedIds: asked });
+  }, [db, clock, ids]);
   return useMemo(() => {
     if (rack === undefined) return undefined;
     const { items, drying } = cacheOf(db);
@@ -55,8 +60,16 @@ function useRackOf(archived: boolean): readonly RackItem[] | undefined {
 }
 
 /** Every piece in work, what needs hands first; undefined while it loads, as with every hook here. */
-export const useRack = (): readonly RackItem[] | undefined => useRackOf(false);
-export const useArchive = (): readonly RackItem[] | undefined => useRackOf(true);
+export const useRack = (): readonly RackItem[] | undefined => useRackOf(null);
+
+/** Those of these pieces that are through or put away. */
+export const useArchived = (ids: readonly string[]): readonly RackItem[] | undefined => useRackOf(ids);
+
+/** Every piece that is through or put away, as it was logged. */
+export function useArchive(): readonly Piece[] | undefined {
+  const { db } = useShop();
+  return useLiveQuery(() => readArchive(db), [db]);
+}
 
 export type OnePiece = {
   readonly item: RackItem;

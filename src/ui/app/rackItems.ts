@@ -39,7 +39,7 @@ export function rackItems(
   memory: DryingMemory | null = null,
 ): readonly RackItem[] {
   const { readings, rooms, recipes, shop, learned = null } = rack;
-  const taught = learned && [learned.shop, [...learned.groups]];
+  const taught = learned && [learned.shop, [...learned.groups], [...learned.without]];
   const around = JSON.stringify([[...readings], [...rooms], [...recipes], shop, taught]);
   const items = rack.pieces.map((piece) => {
     // Of the buckets only what was known at the dips counts: a reading of today changes no coat of yesterday.

@@ -6,13 +6,13 @@ type Seen = {
   readonly coat: number;
   /** When that coat was dipped, hours ago. */
   readonly dippedAgo: number;
-  /** Hours after the dip at which a hand found it so; null where nobody felt it. */
+  /** Hours after the dip at which a bag about it said so; null where nobody bagged it. */
   readonly wetH: number | null;
   readonly dryH: number | null;
 };
 
-/** Coats somebody felt. Two were found wet and never felt again; one dried in a draught nobody wrote down. */
-const felt: readonly Seen[] = [
+/** Coats somebody bagged. Two were found wet and never tried again; one dried in a draught nobody wrote down. */
+const bagged: readonly Seen[] = [
   { piece: "demo-bell", coat: 4, dippedAgo: 214, wetH: 12.5, dryH: 17 },
   { piece: "demo-bell", coat: 6, dippedAgo: 166, wetH: 15, dryH: null },
   { piece: "demo-dancer", coat: 5, dippedAgo: 190, wetH: 4.5, dryH: 7 },
@@ -22,9 +22,9 @@ const felt: readonly Seen[] = [
   { piece: "demo-medals", coat: 7, dippedAgo: 122, wetH: 7, dryH: 9.5 },
 ];
 
-/** What was seen of the drying: hands, a balance and a thermometer. */
+/** What was seen of the drying: a bag, a balance and a thermometer. */
 export function demoDryness(demo: DemoLog): void {
-  for (const seen of felt) touched(demo, seen);
+  for (const seen of bagged) bag(demo, seen);
   surface(demo);
   weighedDry(demo);
 }
@@ -35,10 +35,16 @@ export const leftOutOf = (demo: DemoLog) => ({
   reason: "Demo: the door stood open in the rain",
 });
 
-function touched(demo: DemoLog, { piece, coat, dippedAgo, wetH, dryH }: Seen): void {
+function bag(demo: DemoLog, { piece, coat, dippedAgo, wetH, dryH }: Seen): void {
   const coatId = coatIdOf(demo, piece, coat);
   const seen = (verdict: "wet" | "dry", afterH: number) =>
-    demo.log("piece", piece, "dryness-seen", dippedAgo - afterH, { method: "touch", verdict, coatId });
+    demo.log("piece", piece, "dryness-seen", dippedAgo - afterH, {
+      method: "bag",
+      rh: verdict === "wet" ? 0.97 : 0.55,
+      roomRh: 0.54,
+      minutes: 30,
+      coatId,
+    });
   if (wetH !== null) seen("wet", wetH);
   if (dryH !== null) seen("dry", dryH);
 }

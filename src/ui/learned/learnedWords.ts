@@ -23,8 +23,6 @@ export const pairMethodWords: Readonly<Record<PairMethod, string>> = {
   surface: "by surface temperature",
   bag: "by the bag",
   resistance: "by resistance",
-  touch: "by touch",
-  colour: "by colour",
 };
 
 /** "wet at 2 h, dry by 5 h", as far as it was seen. */

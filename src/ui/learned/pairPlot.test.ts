@@ -8,7 +8,7 @@ const pair: ShopPair = {
   coatNumber: 3,
   dippedAt: 0,
   group: "body/still",
-  method: "touch",
+  method: "weighing",
   predictedS: 7200,
   wetAtS: null,
   dryAtS: 50_400,

@@ -1,6 +1,6 @@
 import { useParams } from "wouter";
 import { readTold } from "../../logbook/pourTold.ts";
-import { useArchive, useFigures, useMelts, usePour, useRack, useRuns } from "../app/live.ts";
+import { useArchived, useFigures, useMelts, usePour, useRack, useRuns } from "../app/live.ts";
 import { paths } from "../app/paths.ts";
 import { Empty } from "../parts/Empty.tsx";
 import { Page } from "../parts/Page.tsx";
@@ -12,11 +12,13 @@ import type { Entry } from "../../logbook/entry.ts";
 
 type Found = { readonly pour: Pour; readonly entries: readonly Entry[]; readonly parts: PourParts };
 
+const none: readonly string[] = [];
+
 /** A pour with all it rests on; undefined while it loads, null when there is none of that id. */
 function useFound(id: string): Found | null | undefined {
   const found = usePour(id);
   const rack = useRack();
-  const archive = useArchive();
+  const archive = useArchived(found?.pour.pieceIds ?? none);
   const runs = useRuns();
   const melts = useMelts();
   const shop = useFigures();

@@ -8,15 +8,15 @@ import { Page } from "../parts/Page.tsx";
 import { TextField } from "../parts/TextField.tsx";
 import { When } from "../parts/When.tsx";
 import styles from "./ArchivePage.module.css";
-import { rackFilter } from "./rackFilter.ts";
+import { isNamed } from "./rackFilter.ts";
 
 /** Pieces that are through, scrapped or put away, the last touched first. */
 export function ArchivePage() {
   const archive = useArchive();
   const [search, setSearch] = useState("");
-  const shown = rackFilter(archive ?? [], { filter: "all", search }).toSorted(
-    (a, b) => b.standing.piece.lastAt - a.standing.piece.lastAt,
-  );
+  const shown = (archive ?? [])
+    .filter((piece) => isNamed(piece, search))
+    .toSorted((a, b) => b.lastAt - a.lastAt);
   return (
     <Page title="Archive" back={paths.shop}>
       {archive?.length === 0 && (
@@ -31,7 +31,7 @@ export function ArchivePage() {
         <>
           <TextField label="Search the archive" value={search} onChange={setSearch} />
           <ul className={styles["list"]} aria-label="Archived pieces">
-            {shown.map(({ standing: { piece } }) => (
+            {shown.map((piece) => (
               <li key={piece.id}>
                 <Link href={paths.piece(piece.id)}>
                   <strong>{piece.plan.name}</strong>

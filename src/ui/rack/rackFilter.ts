@@ -1,3 +1,4 @@
+import type { Piece } from "../../logbook/piece.ts";
 import type { RackItem } from "../app/live.ts";
 import { actionWords, type Turn } from "../format/actionWords.ts";
 
@@ -10,12 +11,16 @@ export function rackFilter(
   items: readonly RackItem[],
   { filter, search }: { readonly filter: RackFilter; readonly search: string },
 ): readonly RackItem[] {
+  return items.filter(
+    (item) => (filter === "all" || turnOf(item) === filter) && isNamed(item.standing.piece, search),
+  );
+}
+
+/** Whether a piece's name, alloy or note holds every word searched for. */
+export function isNamed({ plan }: Piece, search: string): boolean {
   const words = search.toLowerCase().split(/\s+/).filter(Boolean);
-  return items.filter((item) => {
-    const { plan } = item.standing.piece;
-    const text = [plan.name, plan.alloyId ?? "", plan.note ?? ""].join(" ").toLowerCase();
-    return (filter === "all" || turnOf(item) === filter) && words.every((word) => text.includes(word));
-  });
+  const text = [plan.name, plan.alloyId ?? "", plan.note ?? ""].join(" ").toLowerCase();
+  return words.every((word) => text.includes(word));
 }
 
 /** Pieces whose coat came to ready after the due times were last looked at, the first to come first. */

@@ -29,7 +29,7 @@ export function RunPage() {
       </Page>
     );
   const { run } = found;
-  const all = [...rack, ...archive].map(({ standing }) => standing.piece);
+  const all = [...rack.map(({ standing }) => standing.piece), ...archive];
   const pieces = run.pieceIds.flatMap((pieceId) => all.find((piece) => piece.id === pieceId) ?? []);
   const kiln = shop?.kilns.find((one) => one.id === run.plan.kilnId) ?? null;
   const name = `${purposeNames[run.plan.purpose]}${kiln === null ? "" : `, ${kiln.name}`}`;
