@@ -57,10 +57,22 @@ export type CoatSoFar = {
 /** The air and the guesses a coat is judged by. */
 export type CoatGrounds = { readonly basis: AirBasis; readonly spread: ReadySpread };
 
-export function groundsOf({ coat, stays, judgedAt, factor }: CoatCase): CoatGrounds {
+export function groundsOf({ coat, stays, judgedAt, factor, isOuter }: CoatCase): CoatGrounds {
   const basis = airBasis(stays, { from: coat.dippedAt, to: judgedAt });
   const { value, sigmaLn } = factor;
-  return { basis, spread: readySpread({ factor: value, sigmaLn, gapS: basis.longestGapMs / 1000 }) };
+  const gapMs = isOuter ? longestReadGapMs(stays, { coat, judgedAt, basis }) : basis.longestGapMs;
+  return { basis, spread: readySpread({ factor: value, sigmaLn, gapS: gapMs / 1000 }) };
+}
+
+/** The longest time between readings, not since the last one: the guesses must not drift apart with the clock alone. */
+function longestReadGapMs(
+  stays: readonly Stay[],
+  { coat, judgedAt, basis }: Pick<CoatCase, "coat" | "judgedAt"> & { readonly basis: AirBasis },
+): number {
+  const readAt = airAt(stays, judgedAt)?.reading.at ?? judgedAt;
+  if (readAt >= judgedAt || judgedAt - readAt < basis.longestGapMs) return basis.longestGapMs;
+  const to = Math.max(coat.dippedAt, readAt);
+  return airBasis(stays, { from: coat.dippedAt, to }).longestGapMs;
 }
 
 /** Takes a coat from its dip, or from `soFar`, to a time not after its judgement. */
@@ -196,7 +208,9 @@ function take(track: CoatTrack, said: DryEvidence, before: CoatDrying["evidence"
       return { says: "wet", seen };
     case "dry":
       if (said.by !== "felt" || !track.knowsAir) seenDry(track, { at: seen.at });
-      return { says: "dry", seen, by: said.by };
+      // Dry since it was first measured; a further check or a hand after it makes it dry no later.
+      if (before?.says === "dry" && before.by !== "felt") return before;
+      return { says: "dry", seen, by: said.by, whole: said.by !== "felt" };
     case "losing":
       if (before?.says !== "dry" || before.by === "felt") return before;
       seenWet(track, dampShare);

@@ -1,7 +1,8 @@
+import { firstHotAt } from "../logbook/hotTimes.ts";
 import type { CoatDrying, Standing } from "../logbook/standing.ts";
 import { figure } from "./finding.ts";
 import type { Level } from "./finding.ts";
-import { firstHotAt, hoursBetween, wasHot } from "./stage.ts";
+import { hoursBetween, wasHot } from "./stage.ts";
 import type { FindingOf, VariantOf } from "./variants.ts";
 
 type Found = FindingOf<"recoated-before-dry">;

@@ -46,6 +46,9 @@ export function plainWords(evidence: NonNullable<CoatDrying["evidence"]>, format
       return "You felt it dry. A hand reads the outer face alone: that counts, and the sum goes on counting.";
     case "steady":
       return `It has stopped losing weight (${found}): dry at this humidity, whatever the sum says.`;
+    case "surface":
+    case "resistance":
+      return `It was measured dry (${found}), whatever the sum says.`;
     case "target":
       return `It has come down to its dry mass (${found}): dry, whatever the sum says.`;
   }

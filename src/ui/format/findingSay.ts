@@ -1,6 +1,7 @@
 import type { FigureUnit, Finding } from "../../rules/finding.ts";
 import type { RuleId } from "../../rules/finding.ts";
 import type { VariantOf } from "../../rules/variants.ts";
+import { atTime } from "./time.ts";
 import type { Format, Quantity } from "./units.ts";
 
 export type FindingText = { readonly title: string; readonly says: string; readonly remedy: string };
@@ -13,6 +14,8 @@ export type Say = {
   readonly has: (name: string) => boolean;
   readonly value: (name: string) => number;
   readonly text: (name: string) => string;
+  /** "at 06:00", "tomorrow 06:00": a moment seen from the finding's `now`. */
+  readonly time: (name: string) => string;
   /** "1 coat", "3 coats". */
   readonly coats: (name: string) => string;
 };
@@ -36,7 +39,7 @@ const quantityOf: Readonly<Record<FigureUnit, Quantity>> = {
   "epoch-ms": "plain",
 };
 
-export function sayOf({ figures, texts }: Finding, format: Pick<Format, "show">): Say {
+export function sayOf({ figures, texts }: Finding, format: Pick<Format, "show" | "locale">): Say {
   const valueOf = (name: string): number | null => figures[name]?.value ?? null;
   const show = (name: string): string => {
     const found = figures[name];
@@ -50,6 +53,10 @@ export function sayOf({ figures, texts }: Finding, format: Pick<Format, "show">)
     has: (name) => name in figures,
     value: (name) => valueOf(name) ?? 0,
     text: (name) => texts[name] ?? "",
+    time: (name) => timeOf(valueOf(name), valueOf("now") ?? 0, format.locale),
     coats: (name) => `${show(name)} ${valueOf(name) === 1 ? "coat" : "coats"}`,
   };
 }
+
+const timeOf = (at: number | null, now: number, locale: string): string =>
+  at === null ? "at no known time" : atTime(at, now, locale);

@@ -43,7 +43,7 @@ const words: { readonly [R in RuleId]: WordsOf<R> } = {
  * A finding in words, in the user's units. It tells what was found and what to do about it; it never says that a
  * shell will hold.
  */
-export function findingText(finding: Finding, format: Pick<Format, "show">): FindingText {
+export function findingText(finding: Finding, format: Pick<Format, "show" | "locale">): FindingText {
   const ofRule: Readonly<Record<string, (say: Say) => FindingText>> = words[finding.rule];
   const write = ofRule[finding.variant];
   if (write === undefined)

@@ -1,7 +1,7 @@
 import type { DipWish } from "../../logbook/dipProposal.ts";
 import type { Bucket } from "../../logbook/piece.ts";
 import type { Standing } from "../../logbook/standing.ts";
-import { wettedAt } from "../../rules/stage.ts";
+import { wettedAt } from "../../logbook/dryMinimum.ts";
 import type { CoatKind } from "../../trade/coats.ts";
 import { practice } from "../../trade/practice.ts";
 import { bucketFor, canTakeCoat } from "../dip/dipPlan.ts";
