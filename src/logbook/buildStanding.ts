@@ -30,9 +30,7 @@ export function standingOf(
   const next = nextCoat(piece, recipe);
   const wall = wallStanding({ piece, recipe, shop, drying });
   const from = { surroundings, recipe, now, memory };
-  const whole = mattersToFire(piece)
-    ? finalDry(piece, { ...from, drying, wallMm: wall.reachedMm })
-    : null;
+  const whole = mattersToFire(piece) ? finalDry(piece, { ...from, drying, wallMm: wall.reachedMm }) : null;
   const cover =
     outer && coverAnswer(piece, { outer, minimum: dryMinimum(outer.coat, { ...surroundings, recipe }), now });
   const stays = staysOf(piece, surroundings, memory?.lines);

@@ -14,11 +14,7 @@ import type { CoatDrying, CoverAnswer, DryMinimum } from "./standing.ts";
  */
 export function coverAnswer(
   piece: Piece,
-  {
-    outer,
-    minimum,
-    now,
-  }: { readonly outer: CoatDrying; readonly minimum: DryMinimum; readonly now: number },
+  { outer, minimum, now }: { readonly outer: CoatDrying; readonly minimum: DryMinimum; readonly now: number },
 ): CoverAnswer {
   const { coat, evidence } = outer;
   const { likely, late, reason } = airWord(outer, piece);

@@ -33,8 +33,7 @@ export function fireAnswer(
   const speaksForAll = evidence?.says === "dry" && evidence.whole;
   const measured = measuredDry(outer).filter(
     ({ at, by }) =>
-      speaksForAll &&
-      (by !== "steady" || (airAt(stays, at)?.reading.rh ?? 0) <= practice.rhFinalDry.value),
+      speaksForAll && (by !== "steady" || (airAt(stays, at)?.reading.rh ?? 0) <= practice.rhFinalDry.value),
   );
   const waited =
     whole === null || whole.least.at === null ? [] : [{ at: whole.least.at, by: byOf[whole.least.reason] }];

@@ -50,7 +50,9 @@ export const shopSchemas = {
     .refine(({ afterS, airC, rh, pressurePa }) => sameLength(afterS, airC, rh, pressurePa), uneven),
   "recipe-set": z.strictObject({
     name: short,
-    coats: z.array(z.strictObject({ kind, stuccoId: id.nullable(), targetDryness: share, leastDryH })).max(200),
+    coats: z
+      .array(z.strictObject({ kind, stuccoId: id.nullable(), targetDryness: share, leastDryH }))
+      .max(200),
     morMPa: upTo(1000),
     safetyFactor: upTo(1000),
     floorMm: upTo(1000),
