@@ -1,3 +1,4 @@
+import { bareDrying } from "./bareDrying.ts";
 import { coverAnswer } from "./coverAnswer.ts";
 import { dippedFrom } from "./dippedFrom.ts";
 import { dryMinimum } from "./dryMinimum.ts";
@@ -30,11 +31,16 @@ export function standingOf(
   const next = nextCoat(piece, recipe);
   const wall = wallStanding({ piece, recipe, shop, drying });
   const from = { surroundings, recipe, now, memory };
-  const whole = mattersToFire(piece) ? finalDry(piece, { ...from, drying, wallMm: wall.reachedMm }) : null;
+  const bare = outer && bareDrying(piece, outer, from);
+  const whole =
+    bare !== null && mattersToFire(piece)
+      ? finalDry(piece, { ...from, drying: drying.with(-1, bare), wallMm: wall.reachedMm })
+      : null;
   const cover =
-    outer && coverAnswer(piece, { outer, minimum: dryMinimum(outer.coat, { ...surroundings, recipe }), now });
+    bare &&
+    coverAnswer(piece, { outer: bare, minimum: dryMinimum(bare.coat, { ...surroundings, recipe }), now });
   const stays = staysOf(piece, surroundings, memory?.lines);
-  const forFire = outer && fireAnswer(piece, { outer, whole, stays, now });
+  const forFire = bare && fireAnswer(piece, { outer: bare, whole, stays, now });
   const isLast = next === null && (piece.phase === "coating" || piece.phase === "reviewed");
   return {
     piece,

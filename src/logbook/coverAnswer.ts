@@ -1,4 +1,4 @@
-import { airWord, touchesDry } from "./airWord.ts";
+import { touchesDry } from "./bareDrying.ts";
 import { wettedAt } from "./dryMinimum.ts";
 import { firstHotAt } from "./hotTimes.ts";
 import type { Piece } from "./piece.ts";
@@ -16,15 +16,14 @@ export function coverAnswer(
   piece: Piece,
   { outer, minimum, now }: { readonly outer: CoatDrying; readonly minimum: DryMinimum; readonly now: number },
 ): CoverAnswer {
-  const { coat, evidence } = outer;
-  const { likely, late, reason } = airWord(outer, piece);
+  const { coat, evidence, reason } = outer;
+  const { likely, late } = outer.readyAt;
+  const touches = touchesDry(piece, { coat, from: wettedAt(coat) });
   const isUnread = likely === null && reason === "no-readings";
-  const saidWet = evidence?.says === "wet";
+  const saidWet = evidence?.says === "wet" && touches.length === 0;
   const checkAt =
     likely === null ? (isUnread && !saidWet ? minimum.until : null) : Math.max(likely, minimum.until);
   const countsFrom = hasDeepPlace(piece) ? null : checkAt;
-  const touches =
-    evidence?.says === "dry" ? touchesDry(piece, { coatId: coat.id, from: wettedAt(coat) }) : [];
   const touchAt = countsFrom === null ? null : (touches.find((at) => at >= countsFrom) ?? null);
   const first = firstOf<NonNullable<CoverAnswer["by"]>>([
     ...measuredDry(outer),
@@ -38,7 +37,7 @@ export function coverAnswer(
   const { at: dryAt, by } = first ?? { at: null, by: null };
   const isDry = dryAt !== null && dryAt <= now;
   const mayCheck = checkAt !== null && checkAt <= now;
-  const feltAt = evidence?.says === "dry" && evidence.by === "felt" ? evidence.seen.at : null;
+  const feltAt = touches.at(-1) ?? null;
   return {
     coat,
     state: isDry ? "dry" : !mayCheck ? "drying" : isUnread ? "unknown" : "check",

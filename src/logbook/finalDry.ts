@@ -1,7 +1,6 @@
 import { finalDryH } from "../trade/dryMinimums.ts";
 import { geometryClasses, type GeometryClass } from "../trade/geometryClasses.ts";
 import { practice } from "../trade/practice.ts";
-import { airWord } from "./airWord.ts";
 import { wettedAt } from "./dryMinimum.ts";
 import { staysOf } from "./hanging.ts";
 import type { Piece, Shop } from "./piece.ts";
@@ -46,7 +45,8 @@ export function finalDry(
   const isDamp = rh !== null && rh > practice.finalDryRh.value + 1e-6;
   const hours = isDamp ? mostH : leastH;
   const until = wetted + hours * hourMs;
-  const { late: sumAt, reason } = airWord(slowest, piece);
+  const { reason } = slowest;
+  const sumAt = slowest.readyAt.late;
   const wait = sumAt === null ? null : Math.max(sumAt, until);
   const mostRh = practice.rhFinalDry.value;
   const at = wait === null ? null : firstDrier(stays, { from: wait, to: wait + forecastMs, mostRh });

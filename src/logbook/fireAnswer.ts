@@ -1,4 +1,5 @@
 import { practice } from "../trade/practice.ts";
+import { touchesDry } from "./bareDrying.ts";
 import { firedDryAt, firstOf, measuredDry } from "./coverAnswer.ts";
 import { wettedAt } from "./dryMinimum.ts";
 import type { Stay } from "./hanging.ts";
@@ -22,6 +23,7 @@ export function fireAnswer(
     stays,
     now,
   }: {
+    /** Its drying with no touch in it: see `bareDrying`. */
     readonly outer: CoatDrying;
     /** Its last drying; null where fire is over. */
     readonly whole: FinalDry | null;
@@ -54,7 +56,7 @@ export function fireAnswer(
     wettedAt: wettedAt(outer.coat),
     hours: whole?.practice ?? null,
     place: whole?.places[0]?.geometry ?? piece.plan.geometry ?? "open",
-    touchedAt: evidence?.says === "dry" && evidence.by === "felt" ? evidence.seen.at : null,
+    touchedAt: touchesDry(piece, { coat: outer.coat, from: wettedAt(outer.coat) }).at(-1) ?? null,
     reason,
   };
 }

@@ -1,7 +1,5 @@
 import { expect, test } from "vitest";
 import { dayOne, givenCoated, givenPiece, knownPlan, told, unhurried } from "../../tests/givenPiece.ts";
-import { findingText } from "../ui/format/findingWords.ts";
-import { makeFormat } from "../ui/format/units.ts";
 import { lastCoatDamp } from "./lastCoatDamp.ts";
 
 const { readyAt } = givenCoated().standing(84.1).outer ?? { readyAt: { early: null, late: null } };
@@ -16,7 +14,7 @@ function silent() {
   return piece;
 }
 
-test("an open shell is held to the minute for twelve hours after its last dip, and by their words", () => {
+test("an open shell is held to the minute for twelve hours after its last dip", () => {
   const piece = givenCoated();
   expect(lateH).toBeLessThan(95);
   for (const hour of [84.1, earlyH + 0.1, lateH + 1, 95.99])
@@ -24,11 +22,6 @@ test("an open shell is held to the minute for twelve hours after its last dip, a
   expect(lastCoatDamp(piece.standing(96))).toEqual([]);
   const [found] = lastCoatDamp(piece.standing(90));
   expect(found?.figures["dryAt"]?.value).toBe(dayOne + 96 * 3_600_000);
-  expect(found && findingText(found, makeFormat("metric", "en-GB"))).toEqual({
-    title: "Last coat not dry for fire",
-    says: expect.stringMatching(/^Open shell: 12\sh since the seal dip end (at|tomorrow) \d\d:00\.$/),
-    remedy: "Wait, or weigh twice.",
-  });
 });
 
 test("while coats are to come, a damp one is no last one", () => {
