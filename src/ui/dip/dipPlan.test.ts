@@ -172,7 +172,7 @@ test("a hold on a wet recoat is on the tile and takes the piece out of the rack'
   const item = itemOf(given.standing(1.3));
   expect(tileOf(item, startSession([], backup, visit), 2).hold?.rule).toBe("recoated-before-dry");
   expect(actionWords(item, item.standing.now, "en-GB")).toMatchObject({
-    verb: expect.stringMatching(/^Hold: no coat 3/),
+    verb: "Hold: no further coat yet",
     turn: "drying",
   });
 });

@@ -34,7 +34,7 @@ export function lastWords(
     case "check":
       return `${coat} likely dry – check it${latest}`;
     case "drying": {
-      if (by === "minimum" && last.evidence?.says !== "wet")
+      if (by === "minimum" && last.verdict === "dry")
         return `${coat} NOT DRY – ${minimumName(minimum)} runs to ${soonTime(minimum.until, now, locale)}`;
       const water =
         last.evidence?.says === "wet"

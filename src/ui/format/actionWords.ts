@@ -24,7 +24,7 @@ export function actionWords(
     case "dip":
       return coverHold(findings) === null
         ? dipWords(action.readiness, coat, ready)
-        : { verb: `Hold: no ${coat} yet`, when: ready, turn: "drying" };
+        : { verb: "Hold: no further coat yet", when: ready, turn: "drying" };
     case "final-dry":
       return {
         verb: "Final dry",

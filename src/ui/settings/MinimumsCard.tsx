@@ -88,7 +88,7 @@ function MinimumsForm({ own }: { readonly own: MinimumsDraft }) {
         </p>
       )}
       <Button disabledReason={same ? "Nothing is changed." : null} onPress={save}>
-        Use these minimums
+        Save the minimums
       </Button>
     </form>
   );
