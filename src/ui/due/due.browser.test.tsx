@@ -38,7 +38,7 @@ test("a coat that comes due while the app is open is told once, and is not liste
     time.now = now + minutes * 60_000;
     look();
   }
-  expect(toasts()).toEqual(["Hand: check if coat 3 is dry, then the next coat"]);
+  expect(toasts()).toEqual(["Hand: coat 3 is dry – the next coat may go on"]);
   await vi.waitFor(async () => expect((await readSettings(db)).lastSeenDueAt).toBe(time.now));
   await expect.element(page.getByText("Ready now")).toBeVisible();
   time.now += hourMs;
