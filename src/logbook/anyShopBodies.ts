@@ -24,7 +24,15 @@ export const anyShopBodies: { readonly [T in keyof Bodies]: fc.Arbitrary<Bodies[
   }),
   "recipe-set": fc.record({
     name: someText,
-    coats: fc.constant([]),
+    coats: fc.array(
+      fc.record({
+        kind: fc.constantFrom("prime" as const, "seal" as const),
+        stuccoId: orNull(anId),
+        targetDryness: aNumber,
+        leastDryH: maybe(aNumber),
+      }),
+      { maxLength: 3 },
+    ),
     morMPa: aNumber,
     safetyFactor: aNumber,
     floorMm: aNumber,
@@ -35,6 +43,7 @@ export const anyShopBodies: { readonly [T in keyof Bodies]: fc.Arbitrary<Bodies[
     slurry: someText,
     retired: maybe(fc.boolean()),
     lowS: maybe(aNumber),
+    leastDryH: maybe(aNumber),
     cupId: maybe(anId),
   }),
   "bucket-read": fc.record({
@@ -58,6 +67,8 @@ export const anyShopBodies: { readonly [T in keyof Bodies]: fc.Arbitrary<Bodies[
     slurryKgM2: perKind,
     stuccoKgM2: perKind,
     buildMm: perKind,
+    leastDryH: perKind,
+    finalDryH: maybe(fc.record({ open: maybe(orNull(aNumber)), blind: maybe(orNull(aNumber)) })),
   }),
   "drying-pair-judged": fc.record({ coatId: anId, leftOut: fc.boolean(), reason: someText }),
   "cup-set": fc.record({ ...thing, cupId: anId, cup: someText }),

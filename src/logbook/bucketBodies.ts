@@ -26,6 +26,8 @@ export type BucketTargets = {
   readonly lowS?: number | undefined;
   readonly highS?: number | undefined;
   readonly slurryC?: number | undefined;
+  /** Hours a coat of this slurry dries at the least; stands before the shop's for its kind of coat. */
+  readonly leastDryH?: number | undefined;
 };
 
 export type BucketBodies = {

@@ -1,6 +1,11 @@
+import { bareDrying } from "./bareDrying.ts";
+import { coverAnswer } from "./coverAnswer.ts";
 import { dippedFrom } from "./dippedFrom.ts";
+import { dryMinimum } from "./dryMinimum.ts";
 import type { DryingMemory } from "./dryingMemory.ts";
 import { finalDry } from "./finalDry.ts";
+import { fireAnswer } from "./fireAnswer.ts";
+import { staysOf } from "./hanging.ts";
 import { nextAction, nextCoat } from "./nextAction.ts";
 import type { Piece } from "./piece.ts";
 import { shellDrying } from "./shellDrying.ts";
@@ -25,10 +30,18 @@ export function standingOf(
   const outer = drying.at(-1) ?? null;
   const next = nextCoat(piece, recipe);
   const wall = wallStanding({ piece, recipe, shop, drying });
+  const from = { surroundings, recipe, now, memory };
+  const bare = outer && bareDrying(piece, outer, from);
+  const whole =
+    bare !== null && mattersToFire(piece)
+      ? finalDry(piece, { ...from, drying: drying.with(-1, bare), wallMm: wall.reachedMm })
+      : null;
+  const cover =
+    bare &&
+    coverAnswer(piece, { outer: bare, minimum: dryMinimum(bare.coat, { ...surroundings, recipe }), now });
+  const stays = staysOf(piece, surroundings, memory?.lines);
+  const forFire = bare && fireAnswer(piece, { outer: bare, whole, stays, now });
   const isLast = next === null && (piece.phase === "coating" || piece.phase === "reviewed");
-  const whole = isLast
-    ? finalDry(piece, { surroundings, recipe, now, memory, drying, wallMm: wall.reachedMm })
-    : null;
   return {
     piece,
     now,
@@ -40,11 +53,17 @@ export function standingOf(
     runs: piece.runIds.flatMap((id) => surroundings.runs?.get(id) ?? []),
     dippedFrom: dippedFrom(piece, surroundings),
     outer,
+    cover,
+    forFire,
     next,
     coatsDone: piece.coats.length,
     coatsPlanned: recipe?.coats.length ?? null,
     wall,
-    finalDry: whole,
-    action: nextAction({ piece, recipe, next, outer, whole, now }),
+    finalDry: isLast ? whole : null,
+    action: nextAction({ piece, recipe, next, cover, forFire }),
   };
 }
+
+/** Until it has been fired it matters how dry the shell is, or was when it went in. */
+const mattersToFire = ({ phase }: Piece): boolean =>
+  phase === "coating" || phase === "reviewed" || phase === "burnout" || phase === "burnt-out";

@@ -42,6 +42,8 @@ export const builtInShop: Shop = {
   slurryKgM2: {},
   stuccoKgM2: {},
   buildMm: {},
+  leastDryH: {},
+  finalDryH: {},
   pairsLeftOut: [],
   cups: [],
   materials: [],

@@ -63,5 +63,6 @@ function targetsFault(targets: BucketTargets): Fault {
     number("lowS", lowS, ranges.cupS),
     number("highS", highS, { low: lowS ?? ranges.cupS.low, high: ranges.cupS.high }),
     number("slurryC", targets.slurryC, ranges.slurryC),
+    number("leastDryH", targets.leastDryH, ranges.leastDryH),
   );
 }

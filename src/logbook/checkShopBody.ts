@@ -32,17 +32,20 @@ export const shopChecks: Checks = {
       text("name", name),
       number("coats", coats.length, ranges.recipeCoats),
       ...coats.map(({ targetDryness }) => number("targetDryness", targetDryness, ranges.targetDryness)),
+      ...coats.map(({ leastDryH }) => number("leastDryH", leastDryH, ranges.leastDryH)),
       number("morMPa", morMPa, ranges.morMPa),
       number("safetyFactor", safetyFactor, ranges.safetyFactor),
       number("floorMm", floorMm, ranges.floorMm),
     ),
-  "shop-figures-set": ({ dryingFactor, morMPa, slurryKgM2 = {}, stuccoKgM2 = {}, buildMm = {} }) =>
+  "shop-figures-set": ({ dryingFactor, morMPa, slurryKgM2 = {}, stuccoKgM2 = {}, buildMm = {}, ...least }) =>
     first(
       number("dryingFactor", dryingFactor, ranges.dryingFactor),
       number("morMPa", morMPa, ranges.morMPa),
       ...Object.values(slurryKgM2).map((own) => number("slurryKgM2", own, ranges.coatKgM2)),
       ...Object.values(stuccoKgM2).map((own) => number("stuccoKgM2", own, ranges.coatKgM2)),
       ...Object.values(buildMm).map((own) => number("buildMm", own, ranges.buildMm)),
+      ...Object.values(least.leastDryH ?? {}).map((own) => number("leastDryH", own, ranges.leastDryH)),
+      ...Object.values(least.finalDryH ?? {}).map((own) => number("finalDryH", own, ranges.finalDryH)),
     ),
   "drying-pair-judged": ({ leftOut, reason }) => (leftOut ? text("reason", reason) : null),
   "cup-set": ({ cupId, name, cup }) => first(text("cupId", cupId), text("name", name), text("cup", cup)),

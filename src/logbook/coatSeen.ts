@@ -35,7 +35,8 @@ export function takeSaid(
     case "dry": {
       if (said.by !== "felt") seenDry(track, { at: seen.at });
       const wasMeasured = before?.says === "dry" && before.by !== "felt";
-      const saysLess = wasMeasured && (said.by === "felt" || (before.whole && !said.whole));
+      // Dry since it was first measured so: a further check makes it dry no later.
+      const saysLess = wasMeasured && (said.by === "felt" || before.whole || !said.whole);
       return saysLess ? before : { says: "dry", seen, by: said.by, whole: said.whole };
     }
     case "losing":

@@ -65,14 +65,14 @@ describe("the least wait before fire", () => {
     expect(least).toEqual({ at: at(lastAt + 24), reason: "practice" });
   });
 
-  test("a blind core among the open work makes it deep, and the sum waits for the core", () => {
+  test("a blind core among the open work makes it blind, and the sum waits for the core", () => {
     const { least, practice, places, sumAt } = whole(
       shellOf({ geometry: "open", pockets: ["corner", "blind"] }),
       lastAt + 1,
     );
     expect(places.map(({ geometry }) => geometry)).toEqual(["blind", "corner", "open"]);
     expect(places.at(-1)?.isNamed).toBe(true);
-    expect(practice).toMatchObject({ why: "deep", leastH: 24, mostH: 72 });
+    expect(practice).toMatchObject({ why: "blind", leastH: 48, mostH: 72 });
     expect(sumAt).toBeGreaterThan(at(lastAt + 24));
     expect(least).toEqual({ at: sumAt, reason: "sum" });
   });

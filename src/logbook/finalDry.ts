@@ -1,7 +1,9 @@
-import { geometryClasses } from "../trade/geometryClasses.ts";
+import { finalDryH } from "../trade/dryMinimums.ts";
+import { geometryClasses, type GeometryClass } from "../trade/geometryClasses.ts";
 import { practice } from "../trade/practice.ts";
+import { wettedAt } from "./dryMinimum.ts";
 import { staysOf } from "./hanging.ts";
-import type { Piece } from "./piece.ts";
+import type { Piece, Shop } from "./piece.ts";
 import { ranges, within } from "./ranges.ts";
 import { pocketDrying } from "./pocketDrying.ts";
 import type { DryingFrom } from "./shellDrying.ts";
@@ -13,9 +15,10 @@ const forecastMs = 14 * 24 * hourMs;
 
 /**
  * The last drying of a shell whose coats are on: its water, its slowest place, and the least wait before fire. The
- * wait is the later of two: the sum's late guess for the slowest place, and the hours common practice gives (12–24
- * open, 24–72 deep or thick, in air no damper than 50 %; in damper air the longer figure). It does not end in air over
- * 70 %, in which gel keeps water. Null before the first coat. `drying` is that of `piece` as it stands.
+ * wait is the later of two: the sum's late guess for the slowest place, and the hours common practice gives (12 open,
+ * 24 deep or thick, 48 blind, or the shop's own, in air no damper than 50 % on the mean; in damper air 24 and 72). It
+ * does not end in air over 70 %, in which gel keeps water. Null before the first coat. `drying` is that of `piece` as
+ * it stands.
  */
 export function finalDry(
   piece: Piece,
@@ -29,13 +32,20 @@ export function finalDry(
   if (outer === undefined) return null;
   const places = placesOf(piece, outer, from);
   const slowest = places[0]?.drying ?? outer;
-  const wettedAt = outer.coat.redips.reduce((last, { at }) => Math.max(last, at), outer.coat.dippedAt);
+  const wetted = wettedAt(outer.coat);
   const stays = staysOf(piece, from.surroundings, from.memory?.lines);
   // Fire has emptied what lies beneath a coat put on after it: only the new coats hold water.
-  const { why, leastH, mostH } = usualHours(places, outer.coat.afterBurnout ? 0 : wallMm);
-  const rh = meanRh(stays, { from: wettedAt, to: wettedAt + leastH * hourMs });
-  const hours = rh !== null && rh > practice.finalDryRh.value ? mostH : leastH;
-  const until = wettedAt + hours * hourMs;
+  const usual = usualHours(places, {
+    wallMm: outer.coat.afterBurnout ? 0 : wallMm,
+    shop: from.surroundings.shop,
+  });
+  const { leastH, mostH } = usual;
+  const rh = meanRh(stays, { from: wetted, to: wetted + leastH * hourMs });
+  // The mean of a steady 50 % may come out a hair over it.
+  const isDamp = rh !== null && rh > practice.finalDryRh.value + 1e-6;
+  const hours = isDamp ? mostH : leastH;
+  const until = wetted + hours * hourMs;
+  const { reason } = slowest;
   const sumAt = slowest.readyAt.late;
   const wait = sumAt === null ? null : Math.max(sumAt, until);
   const mostRh = practice.rhFinalDry.value;
@@ -43,12 +53,12 @@ export function finalDry(
   return {
     water: waterOf(piece, { drying, slowest }),
     places,
-    wettedAt,
+    wettedAt: wetted,
     sumAt,
-    practice: { hours, until, why, meanRh: rh, leastH, mostH },
+    practice: { ...usual, hours, until, meanRh: rh },
     least:
       at === null
-        ? { at, reason: wait === null ? (slowest.reason ?? "beyond-forecast") : "damp-air" }
+        ? { at, reason: wait === null ? (reason ?? "beyond-forecast") : "damp-air" }
         : { at, reason: wait !== null && at > wait ? "damp-air" : sumAt === wait ? "sum" : "practice" },
   };
 }
@@ -73,14 +83,21 @@ function placesOf(piece: Piece, outer: CoatDrying, from: DryingFrom): readonly D
 
 function usualHours(
   places: readonly DryPlace[],
-  wallMm: number,
-): { readonly why: "open" | "deep" | "thick"; readonly leastH: number; readonly mostH: number } {
-  const isDeep = places.some(({ geometry }) => geometry === "recess" || geometry === "blind");
-  if (isDeep || wallMm > practice.thickWallMm.value) {
-    const { finalDryDeepH, finalDryDeepMostH } = practice;
-    return { why: isDeep ? "deep" : "thick", leastH: finalDryDeepH.value, mostH: finalDryDeepMostH.value };
-  }
-  return { why: "open", leastH: practice.finalDryH.value, mostH: practice.finalDryMostH.value };
+  { wallMm, shop }: { readonly wallMm: number; readonly shop: Pick<Shop, "finalDryH"> },
+): Pick<FinalDry["practice"], "why" | "leastH" | "mostH" | "isOwn"> {
+  const has = (wanted: GeometryClass): boolean => places.some(({ geometry }) => geometry === wanted);
+  const isThick = wallMm > practice.thickWallMm.value;
+  const kind = has("blind") ? "blind" : has("recess") || isThick ? "deep" : "open";
+  const { dryAirH, dampAirH } = finalDryH[kind];
+  const own = shop.finalDryH?.[kind];
+  const leastH = within(ranges.finalDryH, own) ? own : dryAirH.value;
+  return {
+    why: kind === "deep" && !has("recess") ? "thick" : kind,
+    leastH,
+    // A shop's own minimum is of its usual air; in damper air no figure makes the wait shorter.
+    mostH: Math.max(leastH, dampAirH.value),
+    isOwn: within(ranges.finalDryH, own),
+  };
 }
 
 function waterOf(

@@ -90,17 +90,17 @@ function shellMass({ piece, wall }: Standing, family: StuccoFamily): FireFacts["
   return { massKg: startingShellKg, source: "starting" };
 }
 
-/** A patch since the last fire is wet; else the drying says, and what is not sure to be dry is damp. */
-function dampOf({ piece, outer }: Standing): FireFacts["damp"] {
+/** A patch since the last fire is wet; else the one answer says, and what is not sure to be dry is damp. */
+function dampOf({ piece, forFire }: Standing): FireFacts["damp"] {
   const ends = piece.burnouts.flatMap(({ ended }) => (ended && ended.result !== "stopped" ? [ended.at] : []));
   const lastFireAt = Math.max(-Infinity, ...piece.firings.map(({ at }) => at), ...ends);
   const isPatched = piece.cracks.some(
     ({ afterBurnout, patched }) => afterBurnout && patched !== null && patched.at > lastFireAt,
   );
   if (isPatched) return { state: "patched-wet", source: "patched" };
-  if (outer === null) return { state: "damp", source: "no-coat" };
-  if (lastFireAt > outer.coat.dippedAt) return { state: "dry", source: "fired" };
-  return { state: outer.verdict === "dry" ? "dry" : "damp", source: "drying" };
+  if (forFire === null) return { state: "damp", source: "no-coat" };
+  if (forFire.state === "dry" && forFire.by === "fire") return { state: "dry", source: "fired" };
+  return { state: forFire.state === "dry" ? "dry" : "damp", source: "drying" };
 }
 
 export type FactsTogether = {

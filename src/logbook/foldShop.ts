@@ -4,7 +4,6 @@ import type { Entry, EntryBodies, EntryOf } from "./entry.ts";
 import { isOfKind, type EntryIn } from "./entryKinds.ts";
 import { dated } from "./lastOf.ts";
 import type { Shop } from "./piece.ts";
-import type { OwnByKind } from "./shopThings.ts";
 
 /** The shop's own figures and things. A figure left out of an entry stays, null clears it; a thing set again is replaced whole. */
 export const foldShop = (entries: readonly Entry[]): Shop =>
@@ -50,23 +49,22 @@ function figuresOf(shop: Shop, body: EntryBodies["shop-figures-set"]): Partial<S
   return {
     dryingFactor,
     morMPa,
-    slurryKgM2: byKind(shop.slurryKgM2, body.slurryKgM2),
-    stuccoKgM2: byKind(shop.stuccoKgM2, body.stuccoKgM2),
-    buildMm: byKind(shop.buildMm, body.buildMm),
+    slurryKgM2: changed(shop.slurryKgM2, body.slurryKgM2),
+    stuccoKgM2: changed(shop.stuccoKgM2, body.stuccoKgM2),
+    buildMm: changed(shop.buildMm, body.buildMm),
+    leastDryH: changed(shop.leastDryH ?? {}, body.leastDryH),
+    finalDryH: changed(shop.finalDryH ?? {}, body.finalDryH),
   };
 }
 
-const kinds = ["prime", "intermediate", "backup", "seal"] as const;
-
-function byKind(own: OwnByKind, told: EntryBodies["shop-figures-set"]["buildMm"]): OwnByKind {
-  if (told === undefined) return own;
-  const figures: { -readonly [K in keyof OwnByKind]: OwnByKind[K] } = { ...own };
-  for (const kind of kinds) {
-    const figure = told[kind];
-    if (figure === null) delete figures[kind];
-    else if (figure !== undefined) figures[kind] = figure;
-  }
-  return figures;
+/** Own figures with what an entry says of them: null takes one out, what is left out stays. */
+function changed<K extends string>(
+  own: { readonly [P in K]?: number | undefined },
+  told: { readonly [P in K]?: number | null | undefined } = {},
+): { readonly [P in K]?: number | undefined } {
+  const given = Object.entries<number | null | undefined>(told).filter(([, figure]) => figure !== undefined);
+  const all = Object.entries<number | null | undefined>({ ...own, ...Object.fromEntries(given) });
+  return Object.fromEntries(all.filter(([, figure]) => figure !== null)) as typeof own;
 }
 
 function pairsLeftOut(

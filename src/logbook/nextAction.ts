@@ -1,5 +1,5 @@
 import type { Piece, Recipe } from "./piece.ts";
-import type { CoatDrying, FinalDry, NextAction, Standing } from "./standing.ts";
+import type { CoverAnswer, FireAnswer, NextAction, Standing } from "./standing.ts";
 
 /**
  * The coat the recipe wants next: the step after the furthest one dipped, over what was skipped. A step that was
@@ -17,22 +17,20 @@ type From = {
   readonly piece: Piece;
   readonly recipe: Recipe | null;
   readonly next: Standing["next"];
-  readonly outer: CoatDrying | null;
-  /** The last drying, where no coat is to come. */
-  readonly whole: FinalDry | null;
-  readonly now: number;
+  readonly cover: CoverAnswer | null;
+  readonly forFire: FireAnswer | null;
 };
 
 /** The one thing to do next. It proposes; the log takes whatever was done. */
-export function nextAction({ piece, recipe, next, outer, whole, now }: From): NextAction {
+export function nextAction({ piece, recipe, next, cover, forFire }: From): NextAction {
   const isOpen = piece.cracks.some(({ patched, trimmedOff }) => patched === null && trimmedOff !== true);
   switch (piece.phase) {
     case "coating":
       if (isOpen) return { kind: "mend" };
-      if (next !== null || recipe === null || wantsCover(piece)) return dipNext(outer);
-      return outer === null || whole === null || isThrough(whole, outer, now)
+      if (next !== null || recipe === null || wantsCover(piece)) return dipNext(cover);
+      return forFire === null || forFire.state === "dry"
         ? { kind: "review" }
-        : { kind: "final-dry", at: whole.least.at };
+        : { kind: "final-dry", at: forFire.dryAt };
     case "reviewed":
       return { kind: hasLostPattern(piece) ? "fire" : "burn-out" };
     case "burnout":
@@ -55,20 +53,16 @@ export function nextAction({ piece, recipe, next, outer, whole, now }: From): Ne
   }
 }
 
-/** Dry where it dries slowest, and hung as long as a last coat should. */
-const isThrough = ({ least }: FinalDry, { verdict }: CoatDrying, now: number): boolean =>
-  verdict === "dry" && least.at !== null && least.at <= now;
-
-function dipNext(outer: CoatDrying | null): NextAction {
-  if (outer === null) return { kind: "dip", readiness: "ready", at: null };
-  const at = outer.readyAt.likely;
-  switch (outer.verdict) {
+/** By the answer whether it may be covered; before its check time the coat dries, whatever a clock of the air says. */
+function dipNext(cover: CoverAnswer | null): NextAction {
+  if (cover === null) return { kind: "dip", readiness: "ready", at: null };
+  switch (cover.state) {
     case "dry":
-      return { kind: "dip", readiness: "ready", at };
-    case "maybe":
-      return { kind: "dip", readiness: "maybe", at };
-    case "wet":
-      return { kind: "dip", readiness: "drying", at };
+      return { kind: "dip", readiness: "ready", at: cover.dryAt };
+    case "check":
+      return { kind: "dip", readiness: "maybe", at: cover.checkAt };
+    case "drying":
+      return { kind: "dip", readiness: "drying", at: cover.checkAt };
     case "unknown":
       return { kind: "dip", readiness: "unknown", at: null };
   }

@@ -1,4 +1,5 @@
 import type { CoatKind } from "../trade/coats.ts";
+import type { FinalDryPlace } from "../trade/dryMinimums.ts";
 import type { EntryBodies } from "./entry.ts";
 import type { BucketTargets, BucketUse } from "./bucketBodies.ts";
 import type {
@@ -210,6 +211,10 @@ export type Shop = {
   readonly slurryKgM2: OwnByKind;
   readonly stuccoKgM2: OwnByKind;
   readonly buildMm: OwnByKind;
+  /** Hours a coat dries at the least, by its kind. Rows folded before there were such figures lack it. */
+  readonly leastDryH?: OwnByKind | undefined;
+  /** Hours the last coat hangs at the least before fire, by the slowest place. */
+  readonly finalDryH?: { readonly [P in FinalDryPlace]?: number | undefined } | undefined;
   /** Coats whose drying the factor is not learned from, each with the reason a person gave. */
   readonly pairsLeftOut: readonly {
     readonly id: string;

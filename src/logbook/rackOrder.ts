@@ -1,7 +1,11 @@
 import type { NextAction, Standing } from "./standing.ts";
 
-/** Hands first: metal that can't wait, coats that can go on, what else a person can do now; then what only time does. */
-function rankOf(action: NextAction): number {
+/**
+ * Hands first: metal that can't wait, coats that can go on, what else a person can do now; then what only time does. A
+ * piece held back from its next coat waits with those that dry.
+ */
+function rankOf(action: NextAction, isHeld: boolean): number {
+  if (action.kind === "dip" && isHeld) return 12;
   switch (action.kind) {
     case "pour":
       return 0;
@@ -35,8 +39,12 @@ function rankOf(action: NextAction): number {
 const timeOf = (action: NextAction): number => ("at" in action ? (action.at ?? Infinity) : Infinity);
 
 /** Order of the rack: what needs hands next comes first; in a rank the earliest time, then the oldest piece. */
-export function rackOrder(a: Standing, b: Standing): number {
-  const rank = rankOf(a.action) - rankOf(b.action);
+export function rackOrder(
+  a: Standing,
+  b: Standing,
+  isHeld: (standing: Standing) => boolean = () => false,
+): number {
+  const rank = rankOf(a.action, isHeld(a)) - rankOf(b.action, isHeld(b));
   if (rank !== 0) return rank;
   const [timeA, timeB] = [timeOf(a.action), timeOf(b.action)];
   if (timeA !== timeB) return timeA < timeB ? -1 : 1;

@@ -32,6 +32,9 @@ export const ranges = {
   densityGCm3: { low: 0.9, high: 5 },
   pH: { low: 0, high: 14 },
   targetDryness: { low: 0.5, high: 1 },
+  /** From a coat dried in a tunnel to one left over a long holiday. */
+  leastDryH: { low: 0.1, high: 336 },
+  finalDryH: { low: 1, high: 720 },
   morMPa: { low: 0.1, high: 50 },
   safety: { low: 0, high: 1_000_000 },
   safetyFactor: { low: 1, high: 10 },

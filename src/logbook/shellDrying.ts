@@ -9,14 +9,13 @@ import { coatFactor } from "./dryingFactor.ts";
 import type { DryingMemory } from "./dryingMemory.ts";
 import type { Stay } from "./hanging.ts";
 import { airAt, airSources, staysOf } from "./hanging.ts";
+import { hotTimes } from "./hotTimes.ts";
 import type { Coat, Piece, Recipe } from "./piece.ts";
 import { ranges, within } from "./ranges.ts";
 import { slowPlacesOf } from "./slowPlace.ts";
 import { bucketFraction, startingFraction } from "./slurryWater.ts";
 import type { CoatDrying, Surroundings } from "./standing.ts";
 
-/** A kiln this hot has dried what hangs in it; common practice, no source. */
-const firedDryC = 150;
 const startingTarget = 0.95;
 
 type Covered = {
@@ -166,7 +165,7 @@ function caseOf(
     carriedKgM2: leftKgM2,
     stays,
     seen: piece.dryness.filter(({ coatId }) => coatId === coat.id),
-    fires: firesOf(piece),
+    fires: hotTimes(piece),
     judgedAt,
     isOuter: index === piece.coats.length - 1,
     factor: coatFactor(surroundings, { coatId: coat.id, kind: coat.kind, air }),
@@ -235,16 +234,6 @@ function dryMassG(
   );
   if (dried?.method === "weight" && dried.at > (told?.at ?? -Infinity)) return dried.massG;
   return told?.massG ?? null;
-}
-
-/** The moments at which fire had dried whatever hung on the shell then. */
-function firesOf({ burnouts, firings, preheats }: Piece): readonly number[] {
-  const kiln = burnouts.flatMap(({ readings, ended }) => [
-    ...readings.filter(({ kilnC }) => kilnC >= firedDryC).map(({ at }) => at),
-    ...(ended === null || ended.result === "stopped" ? [] : [ended.at]),
-  ]);
-  const heated = preheats.filter(({ shellC }) => shellC >= firedDryC);
-  return [...kiln, ...firings.map(({ at }) => at), ...heated.map(({ at }) => at)];
 }
 
 const isSame = (a: readonly unknown[], b: readonly unknown[]): boolean =>

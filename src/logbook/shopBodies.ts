@@ -1,5 +1,6 @@
 import type { AirClass } from "../trade/airClasses.ts";
 import type { CoatKind, RecipeBody } from "../trade/coats.ts";
+import type { FinalDryPlace } from "../trade/dryMinimums.ts";
 
 export type RoomBodies = {
   readonly "room-set": {
@@ -39,6 +40,8 @@ export type RecipeBodies = {
 
 type PerCoatKind = { readonly [K in CoatKind]?: number | null | undefined };
 
+type PerFinalDryPlace = { readonly [P in FinalDryPlace]?: number | null | undefined };
+
 export type MaterialKind = "flour" | "sol" | "stucco" | "water" | "metal" | "other";
 
 /** The shop's own things and figures; each `…-set` replaces the whole of the thing it names. */
@@ -51,6 +54,10 @@ export type ShopBodies = {
     readonly slurryKgM2?: PerCoatKind | undefined;
     readonly stuccoKgM2?: PerCoatKind | undefined;
     readonly buildMm?: PerCoatKind | undefined;
+    /** Hours a coat dries at the least before the next one goes on. */
+    readonly leastDryH?: PerCoatKind | undefined;
+    /** Hours the last coat hangs at the least before fire. */
+    readonly finalDryH?: PerFinalDryPlace | undefined;
   };
   /** A pair the drying factor is learned from is left out, or taken in again. */
   readonly "drying-pair-judged": {

@@ -1,6 +1,7 @@
 import type { ReadySpread } from "../physics/spread.ts";
 import type { AirClass } from "../trade/airClasses.ts";
 import type { RecipeCoat } from "../trade/coats.ts";
+import type { FinalDryPlace } from "../trade/dryMinimums.ts";
 import type { GeometryClass } from "../trade/geometryClasses.ts";
 import type { Said, Unsaid } from "./coatSaid.ts";
 import type { DippedFrom } from "./dippedFrom.ts";
@@ -52,6 +53,9 @@ export type CoatBelief = {
     readonly apart: number;
   }[];
 };
+
+/** What measures a coat dry, in place of the hours and the air. */
+export type MeasuredDry = Exclude<DryBy, "felt">;
 
 export type NoReadyReason = "no-readings" | "air-too-damp" | "condensing" | "frost" | "beyond-forecast";
 
@@ -167,16 +171,66 @@ export type FinalDry = {
   readonly practice: {
     readonly hours: number;
     readonly until: number;
-    readonly why: "open" | "deep" | "thick";
+    readonly why: FinalDryPlace | "thick";
+    /** True where the shop's own minimum stands in for the starting value. */
+    readonly isOwn: boolean;
     /** Mean humidity over the shorter of the usual waits, fraction; null when not read. Over the limit the longer one counts. */
     readonly meanRh: number | null;
     readonly leastH: number;
     readonly mostH: number;
   };
-  /** The least wait and what sets it; without a time it says why. */
+  /** The least wait by air and hours, nothing measured, and what sets it; without a time it says why. */
   readonly least:
     | { readonly at: number; readonly reason: "sum" | "practice" | "damp-air" }
     | { readonly at: null; readonly reason: NoReadyReason | "damp-air" };
+};
+
+/** May the outer coat be covered? Times are epoch ms and do not move with the clock. */
+export type CoverAnswer = {
+  readonly coat: Coat;
+  /** "check" from `checkAt` on; "unknown" is that for a coat whose air was never read. */
+  readonly state: "dry" | "check" | "drying" | "unknown";
+  /** From then on it is perhaps dry: the later of the likely time and the minimum. Null where no time can be given. */
+  readonly checkAt: number | null;
+  /** When it became dry, or will be by the cautious end; null where no time can be given. */
+  readonly dryAt: number | null;
+  /** What sets `dryAt`. */
+  readonly by: "air" | "minimum" | "touch" | "fire" | MeasuredDry | null;
+  /** The cautious end by air and observations alone; null without one. */
+  readonly airAt: number | null;
+  readonly minimum: DryMinimum;
+  /** The newest touch that found it dry and does not count; from `countsFrom` on one does, null: never here. */
+  readonly touch: { readonly at: number; readonly countsFrom: number | null } | null;
+  readonly reason: NoReadyReason | null;
+};
+
+/** The hours a coat dries at the least, until when, and the most specific place they are set in. */
+export type DryMinimum = {
+  readonly hours: number;
+  readonly until: number;
+  readonly from: "recipe" | "bucket" | "shop" | "starting";
+};
+
+/** May the shell go in the kiln, as far as its water goes? Times are epoch ms and do not move with the clock. */
+export type FireAnswer = {
+  readonly coat: Coat;
+  readonly state: "dry" | "drying" | "unknown";
+  /** When it became dry, or will be; null where no time can be given. */
+  readonly dryAt: number | null;
+  /** What sets `dryAt`: the air's cautious end, the hours of the last drying, the end of damp air, fire, a measurement. */
+  readonly by: "air" | "hours" | "damp-air" | "fire" | MeasuredDry | null;
+  /** `dryAt` with no fire; for who asks whether it went into one damp. */
+  readonly coldAt: number | null;
+  /** The cautious end of the slowest place by air and observations; null without one. */
+  readonly airAt: number | null;
+  readonly wettedAt: number;
+  /** Null once fire is over and nobody asks for hours any more. */
+  readonly hours: FinalDry["practice"] | null;
+  /** The kind of the slowest place. */
+  readonly place: GeometryClass;
+  /** When a hand last found it dry, where that is the newest word: it never counts here. */
+  readonly touchedAt: number | null;
+  readonly reason: NoReadyReason | "damp-air" | null;
 };
 
 /** Where one piece stands at `now`: the log, the recipe and the room put together. Rules read this, the page shows it. */
@@ -194,6 +248,10 @@ export type Standing = {
   readonly dippedFrom: readonly DippedFrom[];
   /** The outermost coat's drying; null before the first coat. */
   readonly outer: CoatDrying | null;
+  /** May the outer coat be covered? Null before the first coat. */
+  readonly cover: CoverAnswer | null;
+  /** May the shell go in the kiln? Null before the first coat. */
+  readonly forFire: FireAnswer | null;
   /** The coat the recipe wants next; null when the recipe is done or there is none. */
   readonly next: (RecipeCoat & { readonly step: number; readonly number: number }) | null;
   readonly coatsDone: number;

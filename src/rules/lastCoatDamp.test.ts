@@ -14,12 +14,14 @@ function silent() {
   return piece;
 }
 
-test("the last coat holds the piece until the late end of its time", () => {
+test("an open shell is held to the minute for twelve hours after its last dip", () => {
   const piece = givenCoated();
-  expect(told(lastCoatDamp(piece.standing(earlyH - 0.1)))).toEqual(["hold wet"]);
-  expect(told(lastCoatDamp(piece.standing(earlyH + 0.1)))).toEqual(["hold maybe"]);
-  expect(told(lastCoatDamp(piece.standing(lateH - 0.05)))).toEqual(["hold maybe"]);
-  expect(lastCoatDamp(piece.standing(lateH + 1))).toEqual([]);
+  expect(lateH).toBeLessThan(95);
+  for (const hour of [84.1, earlyH + 0.1, lateH + 1, 95.99])
+    expect(told(lastCoatDamp(piece.standing(hour)))).toEqual(["hold hours"]);
+  expect(lastCoatDamp(piece.standing(96))).toEqual([]);
+  const [found] = lastCoatDamp(piece.standing(90));
+  expect(found?.figures["dryAt"]?.value).toBe(dayOne + 96 * 3_600_000);
 });
 
 test("while coats are to come, a damp one is no last one", () => {
@@ -33,31 +35,26 @@ test("with nothing logged of the air or the coat, its dryness is unknown and hol
   expect(told(lastCoatDamp(silent().standing(300)))).toEqual(["hold unknown"]);
 });
 
-test("felt dry a day later, a shell in an unread room is one to watch", () => {
+test("felt dry a day later, a shell in an unread room is still held: a hand feels the outer film", () => {
   const piece = silent();
   piece.feel(110, "dry");
-  expect(told(lastCoatDamp(piece.standing(111)))).toEqual(["watch touch-only"]);
+  const [found] = lastCoatDamp(piece.standing(111));
+  expect(found).toMatchObject({ level: "hold", variant: "unknown", texts: { touched: "yes" } });
 });
 
 test("felt damp, it holds whatever the sum says", () => {
   const piece = givenCoated();
   piece.feel(110, "damp");
-  expect(told(lastCoatDamp(piece.standing(110.1)))).toEqual(["hold wet"]);
+  expect(told(lastCoatDamp(piece.standing(110.1)))).toEqual(["hold air"]);
 });
 
-test("felt dry minutes after the dip, against the sum, is one to watch until half a day is over", () => {
-  const piece = givenCoated();
-  piece.feel(84.3, "dry");
-  const found = lastCoatDamp(piece.standing(84.4));
-  expect(told(found)).toEqual(["watch touch-only"]);
-  expect(found[0]?.figures["leftShare"]?.value).toBeGreaterThan(0.5);
-  expect(lastCoatDamp(piece.standing(96.1))).toEqual([]);
-});
-
-test("felt dry when the sum is nearly there is evidence enough", () => {
-  const piece = givenCoated();
-  piece.feel(earlyH + 0.2, "dry");
-  expect(lastCoatDamp(piece.standing(earlyH + 0.3))).toEqual([]);
+test("a touch never lets it go: neither minutes after the dip nor when the air has nearly dried it", () => {
+  for (const hour of [84.3, earlyH + 0.2, 95.9]) {
+    const piece = givenCoated();
+    piece.feel(hour, "dry");
+    expect(told(lastCoatDamp(piece.standing(hour + 0.05)))).toEqual(["hold hours"]);
+    expect(lastCoatDamp(piece.standing(96))).toEqual([]);
+  }
 });
 
 test("a burnout begun on a damp shell is a hold while it runs and one to watch after", () => {
@@ -86,12 +83,18 @@ test("a burnout begun on a shell of which nothing is known is one to watch, also
   expect(told(lastCoatDamp(piece.standing(125)))).toEqual(["watch burnout-unknown"]);
 });
 
-test("dry in the open and wet in its recess, it holds and names the place; later it does not", () => {
+test("a burnout begun four hours after the last dip began on a damp shell, dry by the air or not", () => {
+  const piece = givenCoated();
+  piece.log(lateH + 1, "burnout-started", {});
+  expect(told(lastCoatDamp(piece.standing(lateH + 1.5)))).toEqual(["hold burnout-damp"]);
+});
+
+test("with a recess it is held for a day, and longer where the recess dries later by the air", () => {
   const piece = givenCoated({ pockets: ["recess"] });
   expect(piece.standing(lateH + 1).outer?.verdict).toBe("dry");
-  const [found, ...more] = lastCoatDamp(piece.standing(lateH + 1));
-  expect(more).toEqual([]);
-  expect(found).toMatchObject({ variant: "slow-place", texts: { place: "hollow or deep recess" } });
-  expect(found?.level).toBe("hold");
-  expect(lastCoatDamp(piece.standing(200))).toEqual([]);
+  const { dryAt, by } = piece.standing(90).forFire ?? { dryAt: null, by: null };
+  const dryH = hourOf(dryAt);
+  expect(dryH).toBeGreaterThanOrEqual(84 + 24);
+  expect(told(lastCoatDamp(piece.standing(dryH - 0.1)))).toEqual([`hold ${by}`]);
+  expect(lastCoatDamp(piece.standing(dryH + 0.01))).toEqual([]);
 });

@@ -1,7 +1,8 @@
 import type { Standing } from "../logbook/standing.ts";
 import { practice } from "../trade/practice.ts";
 import { figure } from "./finding.ts";
-import { hoursBetween, primeStretches, wettedAt } from "./stage.ts";
+import { wettedAt } from "../logbook/dryMinimum.ts";
+import { hoursBetween, primeStretches } from "./stage.ts";
 import type { FindingOf } from "./variants.ts";
 
 /** A prime coat that hung bare for longer than a day; once covered it is only told. */

@@ -1,9 +1,10 @@
+import { firstHotAt } from "../logbook/hotTimes.ts";
 import type { CoatDrying, Standing } from "../logbook/standing.ts";
 import { practice } from "../trade/practice.ts";
 import { figure } from "./finding.ts";
 import type { Level } from "./finding.ts";
 import { halvedStrength } from "./halvedStrength.ts";
-import { firstHotAt, hoursBetween, wasHot } from "./stage.ts";
+import { hoursBetween, wasHot } from "./stage.ts";
 import type { FindingOf, VariantOf } from "./variants.ts";
 
 type Found = FindingOf<"recoated-before-dry">;

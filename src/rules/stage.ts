@@ -1,3 +1,5 @@
+import { wettedAt } from "../logbook/dryMinimum.ts";
+import { firstHotAt } from "../logbook/hotTimes.ts";
 import type { Coat, Piece } from "../logbook/piece.ts";
 import type { Standing } from "../logbook/standing.ts";
 import { practice } from "../trade/practice.ts";
@@ -11,9 +13,6 @@ export const isNews = (at: number, now: number): boolean => hoursBetween(at, now
 /** What rules are asked about: a piece as it stands, or as it is laid out for its review before burnout. */
 export type Asked = Standing & { readonly atReview?: true };
 
-/** A shell that was this hot, °C, holds no water any more. */
-const driedOutC = 150;
-
 /** True while water on the shell still matters: it is being coated, or stands reviewed before the fire. */
 export const isBeforeFire = ({ phase }: Piece): boolean => phase === "coating" || phase === "reviewed";
 
@@ -25,34 +24,8 @@ export const isPastPour = ({ phase }: Piece): boolean =>
 export const coatsAreDone = ({ piece, next, recipe, action }: Standing): boolean =>
   piece.phase !== "coating" || (next === null && (recipe !== null || action.kind !== "dip"));
 
-/**
- * The times at which fire had driven all water out: a burnout that ran to its end, a kiln or a shell that was
- * read hot, a firing. A burnout stopped cold does not count.
- */
-function hotTimes({ burnouts, firings, preheats }: Piece): readonly number[] {
-  const kiln = burnouts.flatMap(({ ended, readings }) => [
-    ...(ended === null || ended.result === "stopped" ? [] : [ended.at]),
-    ...readings.filter(({ kilnC }) => kilnC >= driedOutC).map(({ at }) => at),
-  ]);
-  const preheated = preheats.filter(({ shellC }) => shellC >= driedOutC);
-  return [...kiln, ...firings.map(({ at }) => at), ...preheated.map(({ at }) => at)];
-}
-
-/** When the shell was first that hot between the two times; null when it was not. */
-export function firstHotAt(
-  piece: Piece,
-  { since, until = Infinity }: { since: number; until?: number },
-): number | null {
-  const times = hotTimes(piece).filter((at) => at >= since && at <= until);
-  return times.length === 0 ? null : Math.min(...times);
-}
-
 export const wasHot = (piece: Piece, span: { since: number; until?: number }): boolean =>
   firstHotAt(piece, span) !== null;
-
-/** When a coat was last wetted. */
-export const wettedAt = ({ dippedAt, redips }: Coat): number =>
-  redips.reduce((last, { at }) => Math.max(last, at), dippedAt);
 
 /** The outermost coat's drying while it still matters and isn't over; null otherwise. */
 export function coatStillDrying({ piece, outer }: Standing): Standing["outer"] {

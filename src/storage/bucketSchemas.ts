@@ -26,6 +26,7 @@ export const bucketSchemas = {
     lowS: seconds.optional(),
     highS: seconds.optional(),
     slurryC: tempC.optional(),
+    leastDryH: upTo(10_000).optional(),
   }),
   "bucket-read": z.strictObject({
     cup: z.string().max(200).optional(),

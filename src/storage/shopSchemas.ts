@@ -23,6 +23,7 @@ const pressure = { low: 10_000, high: 200_000 };
 const figure = upTo(1000).nullable().optional();
 const perKind = z.strictObject({ prime: figure, intermediate: figure, backup: figure, seal: figure });
 const density = upTo(1e5).optional();
+const leastDryH = upTo(10_000).optional();
 
 type Bodies = RoomBodies & RecipeBodies & ShopBodies;
 
@@ -49,7 +50,9 @@ export const shopSchemas = {
     .refine(({ afterS, airC, rh, pressurePa }) => sameLength(afterS, airC, rh, pressurePa), uneven),
   "recipe-set": z.strictObject({
     name: short,
-    coats: z.array(z.strictObject({ kind, stuccoId: id.nullable(), targetDryness: share })).max(200),
+    coats: z
+      .array(z.strictObject({ kind, stuccoId: id.nullable(), targetDryness: share, leastDryH }))
+      .max(200),
     morMPa: upTo(1000),
     safetyFactor: upTo(1000),
     floorMm: upTo(1000),
@@ -63,6 +66,8 @@ export const shopSchemas = {
     slurryKgM2: perKind.optional(),
     stuccoKgM2: perKind.optional(),
     buildMm: perKind.optional(),
+    leastDryH: perKind.optional(),
+    finalDryH: z.strictObject({ open: figure, deep: figure, blind: figure }).optional(),
   }),
   "drying-pair-judged": z.strictObject({ coatId: id, leftOut: z.boolean(), reason: words }),
   "cup-set": z.strictObject({ cupId: id, name: short, cup: z.string().max(200), retired: flag }),

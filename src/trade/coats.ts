@@ -6,6 +6,8 @@ export type RecipeCoat = {
   readonly stuccoId: string | null;
   /** Share of the critical water that must be gone before the next coat, 0–1. */
   readonly targetDryness: number;
+  /** Hours this coat dries at the least before the next one; stands before the bucket's and the shop's. */
+  readonly leastDryH?: number | undefined;
 };
 
 export type RecipeBody = {

@@ -39,19 +39,10 @@ export const practice = {
   gradeRatio: { value: 4, source: "starting value; judgement, no source" },
   /** Coarsest grain for the first prime, mm. */
   firstPrimeCoarseMm: { value: 0.3, source: "common practice, no source" },
-  /** Hours a last coat hangs before fire on open work; within it a touch alone is weak evidence. */
-  finalDryH: { value: 12, source: "common practice, no source; 12–24 h open, 24–72 h deep or thick" },
-  /** Hours within which an open shell is through in drier air than `finalDryRh`; it takes them all in damper air. */
-  finalDryMostH: { value: 24, source: "common practice, no source; 12–24 h open" },
-  /** The same two for a shell that is deep or thick. */
-  finalDryDeepH: { value: 24, source: "common practice, no source; 24–72 h deep or thick" },
-  finalDryDeepMostH: { value: 72, source: "common practice, no source; 24–72 h deep or thick" },
-  /** Humidity, fraction, under which those hours are meant. */
+  /** Humidity, fraction, up to which the shorter hours of the last drying hold (see `finalDryH`). */
   finalDryRh: { value: 0.5, source: "common practice, no source" },
   /** Wall, mm, above which a shell counts as thick. */
   thickWallMm: { value: 10, source: "judgement: nine or ten coats of common practice come to about 10 mm" },
-  /** Water, as a share, left by the sum above which a touch that says "dry" speaks of the skin only. */
-  skinShare: { value: 0.3, source: "judgement: a face feels dry as soon as the front goes inwards" },
   firedC: {
     value: 800,
     source: "common practice, no source; silica gel bonds from about 700, well from 850 °C",

@@ -48,7 +48,7 @@ test("a newcomer takes a first piece from its name to a signed review, with no n
     await expect(findings).toContainText("No room reading");
     await maker.readAir({ tempC: 21, rh: 0.5, moves: "Fan on the room" });
     await maker.openPiece("Heron");
-    await expect(next).toContainText(/likely \d\d:\d\d, between \d\d:\d\d and \d\d:\d\d/);
+    await expect(next).toContainText(/check from \d\d:\d\d; dry \d\d:\d\d at the latest|dry \d\d:\d\d, when the usual minimum ends/);
     await expect(findings.getByText("No room reading")).toBeHidden();
   });
 
@@ -107,7 +107,7 @@ test("a newcomer takes a first piece from its name to a signed review, with no n
   await test.step("the review holds it while the seal is wet, and no one passes that without a reason", async () => {
     await review();
     await expect(verdict.getByText("hold", { exact: true })).toBeVisible();
-    await expect(page.getByRole("region", { name: "Findings" })).toContainText("Last coat not dry through");
+    await expect(page.getByRole("region", { name: "Findings" })).toContainText("Last coat not dry for fire");
     await page.getByLabel("Name", { exact: true }).fill("Ada");
     await tap(key("Pass the hold and sign"));
     await expect(page.getByRole("alert")).toContainText("passed only with a written reason");

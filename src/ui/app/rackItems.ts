@@ -5,6 +5,7 @@ import type { Piece } from "../../logbook/piece.ts";
 import { rackOrder } from "../../logbook/rackOrder.ts";
 import type { Standing, Surroundings } from "../../logbook/standing.ts";
 import { findingsFor, worstLevel } from "../../rules/all.ts";
+import { coverHold } from "../../rules/coverHold.ts";
 import type { Finding, Level } from "../../rules/finding.ts";
 import type { RackData } from "../../storage/reads.ts";
 
@@ -40,7 +41,8 @@ export function rackItems(
 ): readonly RackItem[] {
   const { readings, rooms, recipes, shop, learned = null } = rack;
   const taught = learned && [learned.shop, [...learned.groups], [...learned.without]];
-  const around = JSON.stringify([[...readings], [...rooms], [...recipes], shop, taught]);
+  const minimums = [...rack.buckets].map(([id, { targets }]) => [id, targets.leastDryH]);
+  const around = JSON.stringify([[...readings], [...rooms], [...recipes], shop, taught, minimums]);
   const items = rack.pieces.map((piece) => {
     // Of the buckets only what was known at the dips counts: a reading of today changes no coat of yesterday.
     const text = JSON.stringify(piece) + dippedFromMark(piece, rack) + runsMark(piece, rack);
@@ -51,7 +53,10 @@ export function rackItems(
     cache.set(piece.id, { piece: text, around, item });
     return item;
   });
-  return items.toSorted((a, b) => rackOrder(a.standing, b.standing));
+  const held = new Set(
+    items.filter(({ findings }) => coverHold(findings) !== null).map(({ standing }) => standing),
+  );
+  return items.toSorted((a, b) => rackOrder(a.standing, b.standing, (one) => held.has(one)));
 }
 
 /** Changes with every line of a run that a piece was in. */

@@ -115,6 +115,16 @@ export function AimsFields({
         }
       />
       {fields(mixRows)}
+      <h2 className={css["part"]}>How long its coats dry</h2>
+      <NumberField
+        label="Minimum drying time"
+        quantity="h"
+        min={0}
+        value={draft.leastDryH}
+        onChange={(leastDryH) => set({ leastDryH })}
+        hint="Before the next coat, whatever the air. Empty: the shop's for the kind of coat."
+        error={errors["leastDryH"]}
+      />
       <h2 className={css["part"]}>How big it is</h2>
       {fields(sizeRows)}
       <p className={css["soft"]}>

@@ -28,6 +28,7 @@ export type AimsDraft = {
   readonly fullL: number | null;
   readonly leastL: number | null;
   readonly openM2: number | null;
+  readonly leastDryH: number | null;
 };
 export type BucketDraft = AimsDraft & {
   readonly name: string;
@@ -54,6 +55,7 @@ export function draftOfBucket(bucket: Bucket | null): BucketDraft {
     fullL: targets.fullL ?? null,
     leastL: targets.leastL ?? null,
     openM2: targets.openM2 ?? null,
+    leastDryH: targets.leastDryH ?? null,
   };
 }
 
@@ -86,6 +88,12 @@ export function bucketSchema(format: Format): z.ZodType<EntryBodies["bucket-set"
       fullL: litres("full mark"),
       leastL: litres("least"),
       openM2: figureOrNone(format, { what: "open surface", quantity: "m2", range: ranges.openM2, remedy }),
+      leastDryH: figureOrNone(format, {
+        what: "minimum drying time",
+        quantity: "h",
+        range: ranges.leastDryH,
+        remedy: "Leave it empty for the shop's.",
+      }),
     })
     .superRefine(({ lowS, highS, fullL, leastL }, context) => {
       const complain = (path: string, message: string): void =>

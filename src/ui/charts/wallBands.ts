@@ -1,6 +1,6 @@
 import { coatMm } from "../../logbook/coatMm.ts";
 import type { Coat } from "../../logbook/piece.ts";
-import type { CoatDrying, Standing } from "../../logbook/standing.ts";
+import type { CoatDrying, CoverAnswer, Standing } from "../../logbook/standing.ts";
 import type { CoatKind } from "../../trade/coats.ts";
 import { stuccoOf } from "../../trade/stuccos.ts";
 
@@ -16,7 +16,7 @@ export type WallBand = {
 };
 
 /** The coats as bands, from the pattern outward, each as thick as it is reckoned to be. */
-export function wallBands({ piece, wall, drying }: Standing): readonly WallBand[] {
+export function wallBands({ piece, wall, drying, cover }: Standing): readonly WallBand[] {
   let fromMm = 0;
   return piece.coats.map((coat, place) => {
     const toMm = fromMm + (wall.perCoatMm[place] ?? 0);
@@ -27,7 +27,7 @@ export function wallBands({ piece, wall, drying }: Standing): readonly WallBand[
       toMm,
       wetness: wetnessOf(
         drying.find((each) => each.coat.id === coat.id),
-        place === piece.coats.length - 1,
+        place === piece.coats.length - 1 ? cover : null,
       ),
       grainMm: stucco === null ? null : { fine: stucco.fineMm, coarse: stucco.coarseMm },
     };
@@ -36,10 +36,17 @@ export function wallBands({ piece, wall, drying }: Standing): readonly WallBand[
   });
 }
 
-function wetnessOf(drying: CoatDrying | undefined, isOuter: boolean): Wetness {
-  if (drying === undefined) return isOuter ? "unknown" : "covered-unknown";
-  return isOuter ? drying.verdict : coveredAs[drying.verdict];
+function wetnessOf(drying: CoatDrying | undefined, cover: CoverAnswer | null): Wetness {
+  if (cover !== null) return outerAs[cover.state];
+  return drying === undefined ? "covered-unknown" : coveredAs[drying.verdict];
 }
+
+const outerAs: Record<CoverAnswer["state"], Wetness> = {
+  dry: "dry",
+  check: "maybe",
+  drying: "wet",
+  unknown: "unknown",
+};
 
 const coveredAs: Record<CoatDrying["verdict"], Wetness> = {
   dry: "dry",

@@ -6,7 +6,8 @@ import { usePiece, type OnePiece } from "../app/live.ts";
 import { paths } from "../app/paths.ts";
 import { useFormat } from "../app/useFormat.ts";
 import { coatWords } from "../format/coatWords.ts";
-import { readyWords, verdictWords } from "../format/readyWords.ts";
+import { coverLine, stateWords } from "../format/coverWords.ts";
+import { verdictWords } from "../format/readyWords.ts";
 import { dayTime } from "../format/time.ts";
 import { weighWords } from "../format/weighWords.ts";
 import { Card } from "../parts/Card.tsx";
@@ -57,9 +58,10 @@ function OneCoat({
     [piece, coat.id, found.around, standing.recipe, now],
   );
   const [before, after] = [all[place - 1], all[place + 1]];
+  const cover = after === undefined ? standing.cover : null;
   return (
     <Page
-      title={`Coat ${coat.number}: ${verdictWords[verdict]}`}
+      title={`Coat ${coat.number}: ${cover === null ? verdictWords[verdict] : stateWords[cover.state]}`}
       back={paths.piece(piece.id)}
       actions={
         <>
@@ -74,7 +76,7 @@ function OneCoat({
     >
       <p className={styles["of"]}>
         {piece.plan.name} · {coatWords(coat)}, dipped {dayTime(coat.dippedAt, now, format.locale)}.
-        {after === undefined ? ` Ready ${readyWords(drying, now, format.locale)}.` : " Covered since."}
+        {cover === null ? " Covered since." : ` ${coverLine(cover, now, format.locale)}`}
       </p>
       {drying.toTell !== null && <p>{weighWords(drying.toTell, now, format)}</p>}
       {picture !== null && picture.points.length > 1 ? (

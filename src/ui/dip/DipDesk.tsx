@@ -2,6 +2,7 @@ import { useState } from "react";
 import type { BucketStanding } from "../../logbook/bucketStanding.ts";
 import type { Bucket, Shop } from "../../logbook/piece.ts";
 import { useSettings } from "../app/live.ts";
+import { AskHold } from "./AskHold.tsx";
 import { DipMenu } from "./DipMenu.tsx";
 import type { DipSession } from "./dipSession.ts";
 import { DipTiles } from "./DipTiles.tsx";
@@ -22,7 +23,7 @@ import type { Signals } from "./useSignals.ts";
 
 type View =
   | { readonly at: "tiles" | "menu" | "pieces" | "timers" }
-  | { readonly at: "piece" | "time"; readonly pieceId: string }
+  | { readonly at: "piece" | "time" | "ask"; readonly pieceId: string }
   // The steps stay as they were when it began: the coat goes into the log half way through them.
   | { readonly at: "guide"; readonly pieceId: string; readonly steps: readonly GuideStep[] };
 
@@ -62,8 +63,13 @@ export function DipDesk(props: {
     if (done) setDrainedS(null);
     return done;
   };
+  const isOpen = (tile: DipTile): boolean => tile.given === null && !tile.leftOut;
+  const ask = async (tile: DipTile): Promise<void> => {
+    if (tile.hold !== null && isOpen(tile)) setView({ at: "ask", pieceId: tile.pieceId });
+    else await start(tile);
+  };
   const start = async (tile: DipTile): Promise<void> => {
-    const steps = guideDip && tile.given === null && !tile.leftOut ? guide(tile) : null;
+    const steps = guideDip && isOpen(tile) ? guide(tile) : null;
     if (steps === null) await tap(tile);
     else setView({ at: "guide", pieceId: tile.pieceId, steps });
   };
@@ -116,6 +122,18 @@ export function DipDesk(props: {
         onBack={toTiles}
       />
     );
+  if (view.at === "ask" && tile !== undefined && tile.hold !== null && isOpen(tile))
+    return (
+      <AskHold
+        tile={{ ...tile, hold: tile.hold }}
+        told={told}
+        onGoOn={() => {
+          toTiles();
+          return start(tile);
+        }}
+        onBack={toTiles}
+      />
+    );
   if (view.at === "guide" && tile !== undefined && view.steps.length > 0)
     return (
       <GuideScreen
@@ -154,7 +172,7 @@ export function DipDesk(props: {
       told={told}
       page={page}
       onPage={setPage}
-      onTap={start}
+      onTap={ask}
       onChange={({ pieceId }) => setView({ at: "time", pieceId })}
       onElse={toMenu}
     />

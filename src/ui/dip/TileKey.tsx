@@ -2,6 +2,7 @@ import { useRef, useState, type ReactNode } from "react";
 import { useFormat } from "../app/useFormat.ts";
 import { useNow } from "../app/useNow.ts";
 import { useShop } from "../app/shop.tsx";
+import { findingText } from "../format/findingWords.ts";
 import { usePress } from "../parts/usePress.ts";
 import type { DipTile } from "./dipTile.ts";
 import { coatTitle, doneWords, lastState, lastWords, recipeWords } from "./dipWords.ts";
@@ -17,7 +18,8 @@ export function TileKey(props: {
   readonly onBringBack: () => void;
 }) {
   const { tile, trouble, onTap, onChange, onBringBack } = props;
-  const { locale } = useFormat();
+  const format = useFormat();
+  const { locale } = format;
   const now = useNow();
   const box = useRef<HTMLButtonElement>(null);
   // A tile keeps its height when it is done, so that the ones below stay where they are.
@@ -49,7 +51,7 @@ export function TileKey(props: {
         </SideKey>
       </Settled>
     );
-  const state = lastState(tile.last);
+  const state = lastState(tile.cover);
   const odd = recipeWords(tile);
   return (
     <button
@@ -64,8 +66,11 @@ export function TileKey(props: {
       <span className={styles["coat"]}>{coatTitle(tile)}</span>
       <span className={styles["last"]}>
         <LastMark state={state} />
-        <span>{lastWords(tile.last, now, locale)}</span>
+        <span>{lastWords(tile, now, locale)}</span>
       </span>
+      {tile.hold !== null && (
+        <span className={styles["odd"]}>Hold: {findingText(tile.hold, format).title}. Asks first.</span>
+      )}
       {odd !== null && <span className={styles["odd"]}>{odd}</span>}
       {trouble !== null && <span className={styles["odd"]}>{trouble}</span>}
     </button>

@@ -1,3 +1,4 @@
+import { cleanup } from "@testing-library/react";
 import { afterEach, describe, expect, test } from "vitest";
 import { page, userEvent } from "vitest/browser";
 import {
@@ -94,12 +95,34 @@ describe("at the bucket", () => {
     await choose(/^Backup/);
     await expect
       .element(tileOf("Hand"))
-      .toHaveTextContent(/Coat 4 NOT DRY – about \d+\s% of the water still in; ready likely/);
+      .toHaveTextContent(/Coat 4 NOT DRY – about \d+\s% of the water still in; check from/);
     await tileOf("Hand").click();
     await expect.element(doneOf("Hand")).toHaveTextContent("Coat 5 done");
     const [coat] = await coatsLogged(db);
     expect(coat?.body.acceptedDamp?.leftShare).toBeGreaterThan(0.05);
     expect(coat?.body.acceptedDamp?.coatId).toBeTruthy();
+  });
+
+  test("a hold on a wet recoat is asked before the next coat: the first tap logs nothing", async () => {
+    const { db, shop, time } = await rack([{ name: "Hand", coats: 4, lastH: 1 }]);
+    show(shop);
+    await choose(/^Backup/);
+    await tileOf("Hand").click();
+    await expect.element(doneOf("Hand")).toHaveTextContent("Coat 5 done");
+    cleanup();
+    // By then the visit is over, and the next one begins.
+    time.now += 5 * 60_000;
+    show(shop);
+    await choose(/^Backup/);
+    await expect
+      .element(tileOf("Hand"))
+      .toHaveTextContent(/Hold: Coat 5 went over a damp coat\. Asks first\./);
+    await tileOf("Hand").click();
+    await expect.element(page.getByRole("heading", { name: "Hand: coat 6?" })).toBeVisible();
+    expect(await coatsLogged(db)).toHaveLength(1);
+    await page.getByRole("button", { name: /^Dip it all the same/ }).click();
+    await expect.element(doneOf("Hand")).toHaveTextContent("Coat 6 done");
+    expect(await coatsLogged(db)).toHaveLength(2);
   });
 
   test("a piece whose recipe wants another kind comes last and says so", async () => {

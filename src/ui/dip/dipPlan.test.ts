@@ -7,7 +7,9 @@ import {
 } from "../../logbook/builtIns.ts";
 import type { Bucket } from "../../logbook/piece.ts";
 import type { Standing } from "../../logbook/standing.ts";
+import { findingsFor } from "../../rules/all.ts";
 import { givenPiece } from "../../../tests/givenPiece.ts";
+import { actionWords } from "../format/actionWords.ts";
 import { bucketFor, canTakeCoat, kindsOf, wantedDips } from "./dipPlan.ts";
 import { coatGiven, startSession, stillOn } from "./dipSession.ts";
 import { tileOf } from "./dipTile.ts";
@@ -33,6 +35,7 @@ function after(coats: number, hours: number, id?: string): Standing {
   const standing = given.standing(1 + (coats - 1) * 24 + hours);
   return id === undefined ? standing : { ...standing, piece: { ...standing.piece, id } };
 }
+const itemOf = (standing: Standing) => ({ standing, findings: findingsFor(standing) });
 const backup = { bucketId: firstBackupBucketId, kind: "backup" } as const;
 const visit = { dipId: "dip", now: 0, prewet: false };
 
@@ -102,19 +105,19 @@ test("a visit is taken up again within half an hour of its last coat, and not af
 
 test("a dry piece's tile says what the tap logs, and nothing is accepted damp", () => {
   const standing = after(3, 60);
-  const tile = tileOf(standing, startSession([standing], backup, visit), 3);
+  const tile = tileOf(itemOf(standing), startSession([standing], backup, visit), 3);
   expect(coatTitle(tile)).toBe("Coat 4 · backup · 16–30");
   expect(tile.coat).toEqual({ number: 4, step: 3, kind: "backup", stuccoId: "16-30" });
   expect(tile.damp).toBeNull();
   expect(recipeWords(tile)).toBeNull();
-  expect(lastWords(tile.last, standing.now, "en-GB")).toBe("Coat 3 is dry");
+  expect(lastWords(tile, standing.now, "en-GB")).toBe("Coat 3 is dry");
 });
 
 test("a wet one says so plainly with the water still in it, and takes that into the log with the tap", () => {
   const standing = after(4, 0.5);
-  const tile = tileOf(standing, startSession([standing], backup, visit), 4);
-  const words = lastWords(tile.last, standing.now, "en-GB");
-  expect(words).toMatch(/^Coat 4 NOT DRY – about \d+\s% of the water still in; ready likely /);
+  const tile = tileOf(itemOf(standing), startSession([standing], backup, visit), 4);
+  const words = lastWords(tile, standing.now, "en-GB");
+  expect(words).toMatch(/^Coat 4 NOT DRY – about \d+\s% of the water still in; check from /);
   expect(tile.damp).toEqual({ coatId: standing.outer?.coat.id, leftShare: standing.outer?.leftShare });
 });
 
@@ -123,22 +126,22 @@ test("felt damp is said as felt, whatever the sums think", () => {
   given.air(0);
   given.coats([1, 25, 49]);
   given.feel(110, "damp");
-  const { outer, now } = given.standing(110);
-  expect(lastWords(outer, now, "en-GB")).toMatch(/^Coat 3 NOT DRY – felt damp/);
+  const { outer, cover, now } = given.standing(110);
+  expect(lastWords({ last: outer, cover }, now, "en-GB")).toMatch(/^Coat 3 NOT DRY – felt damp/);
 });
 
 test("with no reading of the air the tile says that nothing is known", () => {
   const given = givenPiece({ recipeId: "start-general" });
   given.coats([1]);
   const standing = given.standing(30);
-  const tile = tileOf(standing, startSession([standing], backup, visit), 1);
-  expect(lastWords(tile.last, standing.now, "en-GB")).toMatch(/^Coat 1: dryness not known – no reading/);
+  const tile = tileOf(itemOf(standing), startSession([standing], backup, visit), 1);
+  expect(lastWords(tile, standing.now, "en-GB")).toMatch(/^Coat 1: dryness not known – no reading/);
   expect(tile.damp?.leftShare).toBeNull();
 });
 
 test("where the recipe wants another kind the tap logs what was dipped, beside the recipe", () => {
   const standing = after(1, 60);
-  const tile = tileOf(standing, startSession([standing], backup, visit), 1);
+  const tile = tileOf(itemOf(standing), startSession([standing], backup, visit), 1);
   expect(recipeWords(tile)).toBe("Recipe wants prime");
   expect(tile.coat).toEqual({ number: 2, step: null, kind: "backup", stuccoId: "16-30" });
 });
@@ -146,4 +149,30 @@ test("where the recipe wants another kind the tap logs what was dipped, beside t
 test("a bucket called like its coat is not named twice", () => {
   expect(planTitle(backup, buckets)).toBe("Backup");
   expect(planTitle({ bucketId: firstBackupBucketId, kind: "seal" }, buckets)).toBe("Seal from “Backup”");
+});
+
+test("before the minimum is over the tile says how long it runs, though the air has dried it", () => {
+  const given = givenPiece({ recipeId: "start-general" });
+  given.air(0, { airC: 25, rh: 0.3, air: "strong" });
+  given.coats([1]);
+  const at = (hour: number) => tileOf(itemOf(given.standing(hour)), startSession([], backup, visit), 1);
+  const before = at(2.9);
+  expect(before.last?.verdict).toBe("dry");
+  expect(lastWords(before, given.standing(2.9).now, "en-GB")).toMatch(
+    /^Coat 1 NOT DRY – the usual minimum runs to \d\d:\d\d$/,
+  );
+  expect(before.damp).not.toBeNull();
+  expect(lastWords(at(3), given.standing(3).now, "en-GB")).toBe("Coat 1 is dry");
+});
+
+test("a hold on a wet recoat is on the tile and takes the piece out of the rack's hands", () => {
+  const given = givenPiece({ recipeId: "start-general" });
+  given.air(0);
+  given.coats([1, 1.2]);
+  const item = itemOf(given.standing(1.3));
+  expect(tileOf(item, startSession([], backup, visit), 2).hold?.rule).toBe("recoated-before-dry");
+  expect(actionWords(item, item.standing.now, "en-GB")).toMatchObject({
+    verb: "Hold: no further coat yet",
+    turn: "drying",
+  });
 });

@@ -44,9 +44,9 @@ export function canTakeCoat({ piece, next }: Pick<Standing, "piece" | "next">): 
   return !piece.archived && (piece.phase === "coating" || (piece.phase === "reviewed" && next !== null));
 }
 
-/** True while the last coat is not known to be still wet. */
-export function mayGoOn({ outer }: Pick<Standing, "outer">): boolean {
-  return outer === null || outer.verdict === "dry" || outer.verdict === "maybe";
+/** True once the last coat is dry, or may be checked. */
+export function mayGoOn({ cover }: Pick<Standing, "cover">): boolean {
+  return cover === null || cover.state === "dry" || cover.state === "check";
 }
 
 /** What the next coats on the rack want, the dip that serves most pieces now first. */

@@ -1,6 +1,8 @@
 import type { AcceptedDamp } from "../../logbook/pieceBodies.ts";
 import type { Coat } from "../../logbook/piece.ts";
-import type { CoatDrying, Standing } from "../../logbook/standing.ts";
+import type { CoatDrying, CoverAnswer, Standing } from "../../logbook/standing.ts";
+import { coverHold } from "../../rules/coverHold.ts";
+import type { Finding } from "../../rules/finding.ts";
 import type { CoatKind } from "../../trade/coats.ts";
 import { startingRecipeOf } from "../../trade/startingRecipes.ts";
 import { coatGiven, type DipSession } from "./dipSession.ts";
@@ -20,6 +22,9 @@ export type DipTile = {
   readonly recipeWants: CoatKind | null;
   readonly beyondRecipe: boolean;
   readonly last: CoatDrying | null;
+  readonly cover: CoverAnswer | null;
+  /** What forbids a further coat: the tile says it, and asks before the tap counts. */
+  readonly hold: Finding | null;
   /** Goes into the log with the tap, because the tile says it before the tap. */
   readonly damp: AcceptedDamp | null;
   readonly given: Coat | null;
@@ -37,14 +42,18 @@ function stuccoFor(standing: Standing, kind: CoatKind): string | null {
   return ahead?.stuccoId ?? before?.stuccoId ?? planned.at(-1)?.stuccoId ?? usual?.stuccoId ?? null;
 }
 
-function dampOf(last: CoatDrying | null): AcceptedDamp | null {
-  if (last === null || last.verdict === "dry") return null;
+function dampOf({ outer: last, cover }: Standing): AcceptedDamp | null {
+  if (last === null || cover?.state === "dry") return null;
   return { coatId: last.coat.id, leftShare: last.leftShare };
 }
 
 /** One piece's tile for a visit. `coatsBefore` is how many coats it had when the visit began. */
-export function tileOf(standing: Standing, session: DipSession, coatsBefore: number): DipTile {
-  const { piece, next, recipe, outer } = standing;
+export function tileOf(
+  { standing, findings }: { readonly standing: Standing; readonly findings: readonly Finding[] },
+  session: DipSession,
+  coatsBefore: number,
+): DipTile {
+  const { piece, next, recipe, outer, cover } = standing;
   const fits = next !== null && next.kind === session.kind;
   return {
     pieceId: piece.id,
@@ -58,7 +67,9 @@ export function tileOf(standing: Standing, session: DipSession, coatsBefore: num
     recipeWants: next === null || fits ? null : next.kind,
     beyondRecipe: next === null && recipe !== null,
     last: outer,
-    damp: dampOf(outer),
+    cover,
+    hold: coverHold(findings),
+    damp: dampOf(standing),
     given: coatGiven(piece, coatsBefore),
     leftOut: session.leftOut.includes(piece.id),
   };

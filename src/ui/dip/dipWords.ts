@@ -1,9 +1,10 @@
 import type { Bucket } from "../../logbook/piece.ts";
-import type { CoatDrying } from "../../logbook/standing.ts";
+import type { CoatDrying, CoverAnswer } from "../../logbook/standing.ts";
 import type { CoatKind } from "../../trade/coats.ts";
 import { kindWords, stuccoWords } from "../format/coatWords.ts";
+import { dryBy, minimumName } from "../format/coverWords.ts";
 import { noReadyWords } from "../format/readyWords.ts";
-import { soonTime } from "../format/time.ts";
+import { atTime, soonTime } from "../format/time.ts";
 import type { DipPlan, WantedDip } from "./dipPlan.ts";
 import type { DipTile } from "./dipTile.ts";
 
@@ -12,45 +13,45 @@ export type LastState = "first" | "dry" | "maybe" | "wet" | "unknown";
 
 const share = (left: number): string => `about ${Math.max(5, Math.round(left * 20) * 5)}\u00a0%`;
 
-export function lastState(last: CoatDrying | null): LastState {
-  return last === null ? "first" : last.verdict;
+export function lastState(cover: CoverAnswer | null): LastState {
+  if (cover === null) return "first";
+  return ({ dry: "dry", check: "maybe", drying: "wet", unknown: "unknown" } as const)[cover.state];
 }
 
-/** The last coat in words, said before the tap: "Coat 4 NOT DRY – about 40 % of the water still in; likely ready 18:40". */
-export function lastWords(last: CoatDrying | null, now: number, locale: string): string {
-  if (last === null) return "First coat";
+/** The last coat in words, said before the tap: "Coat 4 NOT DRY – about 40 % of the water still in; check from 18:40". */
+export function lastWords(
+  { last, cover }: Pick<DipTile, "last" | "cover">,
+  now: number,
+  locale: string,
+): string {
+  if (last === null || cover === null) return "First coat";
   const coat = `Coat ${last.coat.number}`;
-  const { likely, late } = last.readyAt;
-  switch (last.verdict) {
+  const { checkAt, dryAt, by, minimum, reason } = cover;
+  const latest = dryAt === null ? "" : `; dry ${atTime(dryAt, now, locale)} at the latest`;
+  switch (cover.state) {
     case "dry":
-      return last.evidence === null ? `${coat} is dry` : `${coat} is dry: ${seenWords(last)}`;
-    case "maybe":
-      if (last.evidence?.says === "dry" && last.evidence.by === "felt")
-        return late === null || late <= now
-          ? `${coat} felt dry outside`
-          : `${coat} felt dry outside; surely dry by ${soonTime(late, now, locale)}`;
-      return late === null || late <= now
-        ? `${coat} likely dry – feel it`
-        : `${coat} likely dry – feel it; surely dry by ${soonTime(late, now, locale)}`;
-    case "wet": {
+      return by === "air" || by === "minimum" ? `${coat} is dry` : `${coat} is dry ${dryBy(by)}`;
+    case "check":
+      return `${coat} likely dry – check it${latest}`;
+    case "drying": {
+      if (by === "minimum" && last.verdict === "dry")
+        return `${coat} NOT DRY – ${minimumName(minimum)} runs to ${soonTime(minimum.until, now, locale)}`;
       const water =
-        last.evidence !== null
+        last.evidence?.says === "wet"
           ? seenWords(last)
-          : last.leftShare === null
+          : last.leftShare === null || last.verdict === "dry"
             ? "water still in"
             : `${share(last.leftShare)} of the water still in`;
       const when =
-        likely === null
-          ? last.reason === null
+        checkAt === null
+          ? reason === null
             ? ""
-            : `; ${noReadyWords(last.reason)}`
-          : likely > now
-            ? `; ready likely ${soonTime(likely, now, locale)}`
-            : "";
+            : `; ${noReadyWords(reason)}`
+          : `; check from ${soonTime(checkAt, now, locale)}`;
       return `${coat} NOT DRY – ${water}${when}`;
     }
     case "unknown":
-      return `${coat}: dryness not known${last.reason === null ? "" : ` – ${noReadyWords(last.reason)}`}`;
+      return `${coat}: dryness not known${reason === null ? "" : ` – ${noReadyWords(reason)}`}`;
   }
 }
 

@@ -25,7 +25,7 @@ type Desk = {
 export function useDipVisit({ items, kept, keep, drop, signals }: Desk) {
   const { log, clock, moment } = useShop();
   const { locale } = useFormat();
-  const byId = useMemo(() => new Map(items.map((item) => [item.standing.piece.id, item.standing])), [items]);
+  const byId = useMemo(() => new Map(items.map((item) => [item.standing.piece.id, item])), [items]);
   const [visit, setVisit] = useState<KeptVisit | null>(() => {
     const pieces = new Map(items.map(({ standing: { piece } }) => [piece.id, piece]));
     return kept !== null && stillOn(kept.session, pieces, clock()) ? kept : null;
@@ -43,9 +43,9 @@ export function useDipVisit({ items, kept, keep, drop, signals }: Desk) {
   const tiles = useMemo(() => {
     if (session === null) return [];
     return session.order.flatMap(({ pieceId, coats }): readonly DipTile[] => {
-      const standing = byId.get(pieceId);
-      if (standing === undefined) return [];
-      const tile = tileOf(standing, session, coats);
+      const item = byId.get(pieceId);
+      if (item === undefined) return [];
+      const tile = tileOf(item, session, coats);
       // The log has it; the page reads it again a moment later.
       return [{ ...tile, given: justGiven.get(pieceId) ?? tile.given }];
     });
@@ -53,7 +53,7 @@ export function useDipVisit({ items, kept, keep, drop, signals }: Desk) {
 
   // Once the page has read a coat back, the log alone speaks for it.
   const caughtUp = [...justGiven].filter(([pieceId, coat]) =>
-    byId.get(pieceId)?.piece.coats.some(({ id }) => id === coat.id),
+    byId.get(pieceId)?.standing.piece.coats.some(({ id }) => id === coat.id),
   );
   if (caughtUp.length > 0)
     setJustGiven(new Map([...justGiven].filter(([id]) => !caughtUp.some(([done]) => done === id))));
@@ -75,7 +75,7 @@ export function useDipVisit({ items, kept, keep, drop, signals }: Desk) {
   };
 
   const tap = async (tile: DipTile, drainS: number | null): Promise<boolean> => {
-    const roomId = byId.get(tile.pieceId)?.piece.rooms.at(-1)?.roomId;
+    const roomId = byId.get(tile.pieceId)?.standing.piece.rooms.at(-1)?.roomId;
     if (session === null || roomId === undefined || tile.given !== null || tile.leftOut) return false;
     const entries = await run(tile.pieceId, coatCommand(tile, session, { roomId, drainS }));
     const entry = entries?.at(-1);
@@ -138,7 +138,7 @@ export function useDipVisit({ items, kept, keep, drop, signals }: Desk) {
     tiles,
     last: visit?.last ?? null,
     trouble,
-    standingOf: (pieceId: string) => byId.get(pieceId) ?? null,
+    standingOf: (pieceId: string) => byId.get(pieceId)?.standing ?? null,
     start,
     stop: () => setVisit(null),
     tap,

@@ -22,9 +22,7 @@ export function DueRow(props: {
         <Link href={paths.piece(due.pieceId)} className={styles["name"]}>
           {due.name}
         </Link>
-        <span>
-          Coat {due.coat} {dueTimeWords(due, now, locale)}
-        </span>
+        <span>{dueTimeWords(due, now, locale)}</span>
         {label !== null && <span className={styles["label"]}>{label}</span>}
       </div>
       {onCalendar !== undefined && (

@@ -1,19 +1,19 @@
 import ICAL from "ical.js";
 import { expect, test } from "vitest";
 import { dueCalendar, eventOf } from "./dueCalendar.ts";
-import type { DueTime } from "./dueTimes.ts";
+import { coverAt } from "../../../tests/coverAt.ts";
+import { givenCoated } from "../../../tests/givenPiece.ts";
+import { dueTimes, type DueTime } from "./dueTimes.ts";
 
 const noon = Date.UTC(2026, 2, 4, 12);
-const due = (piece: string, coat: number, dueMs = noon): DueTime => ({
+const due = (piece: string, coat: number, dueMs = noon, latest: number | null = null): DueTime => ({
   id: `${piece}-coat-${coat}`,
   pieceId: piece,
   name: "Heron, the second; large",
   coat,
   allows: "next-coat",
   dueMs,
-  early: dueMs - 3_600_000,
-  late: null,
-  seen: false,
+  cover: coverAt({ checkAt: dueMs, dryAt: latest }),
 });
 const say = (at: number): string => new Date(at).toISOString();
 
@@ -40,14 +40,14 @@ test("a rack's file rings each coat at its own time, under the same name for eve
       uid: "p1-coat-4@dipbook",
       sequence: 3,
       at: noon,
-      summary: "Heron, the second; large: coat 4 likely dry",
+      summary: "Heron, the second; large: check if coat 4 is dry",
       trigger: "PT0S",
     },
     {
       uid: "p2-coat-7@dipbook",
       sequence: 3,
       at: noon + 60_000,
-      summary: "Heron, the second; large: coat 7 likely dry",
+      summary: "Heron, the second; large: check if coat 7 is dry",
       trigger: "PT0S",
     },
   ]);
@@ -63,6 +63,14 @@ test("a moved time keeps its name and comes with a higher number", async () => {
 });
 
 test("the event says how sure its time is", () => {
-  expect(eventOf(due("p1", 4), 1, say).description).toContain("No surer time");
-  expect(eventOf({ ...due("p1", 4), late: noon + 1 }, 1, say).description).toContain("Between");
+  expect(eventOf(due("p1", 4), 1, say).description).toContain("No latest time");
+  expect(eventOf(due("p1", 4, noon, noon + 1), 1, say).description).toContain("at the latest");
+});
+
+test("a finished shell's event is its review, never its last coat", () => {
+  const [review] = dueTimes([givenCoated().standing(85)]);
+  const { summary, description } = eventOf(review!, 1, say);
+  expect(summary).toMatch(/^Heron: final dry, review from 2026-04-10T06:00/);
+  expect(description).toContain("Final dry: review from");
+  expect(`${summary} ${description}`).not.toMatch(/coat 9/i);
 });

@@ -6,18 +6,30 @@ const lastsMin = 15;
 
 /** One event a due time. Its name stays the same and `sequence` rises, so that a second file moves the first one's events. */
 export function eventOf(due: DueTime, sequence: number, say: (at: number) => string): CalendarEvent {
-  const allows = due.allows === "review" ? "ready for review" : "next coat may go on";
-  const range =
-    due.early === null || due.late === null
-      ? "No surer time can be given."
-      : `Between ${say(due.early)} and ${say(due.late)} by the room’s air.`;
   return {
     uid: `${due.id}@dipbook`,
     sequence,
     startMs: due.dueMs,
     durationMin: lastsMin,
-    summary: `${due.name}: coat ${due.coat} likely dry`,
-    description: `${due.name}: coat ${due.coat} is likely dry, ${allows}. ${range} Feel it before you dip.`,
+    ...eventWords(due, say),
+  };
+}
+
+function eventWords(
+  due: DueTime,
+  say: (at: number) => string,
+): Pick<CalendarEvent, "summary" | "description"> {
+  const { name, coat, dueMs } = due;
+  if (due.allows === "review")
+    return {
+      summary: `${name}: final dry, review from ${say(dueMs)}`,
+      description: `${name}: all coats on. Final dry: review from ${say(dueMs)}. Review it before burnout.`,
+    };
+  const { dryAt } = due.cover;
+  const latest = dryAt === null ? "No latest time can be given." : `Dry ${say(dryAt)} at the latest.`;
+  return {
+    summary: `${name}: check if coat ${coat} is dry`,
+    description: `${name}: check coat ${coat} from ${say(dueMs)}. ${latest} Check it before you dip.`,
   };
 }
 

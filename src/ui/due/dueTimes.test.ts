@@ -1,4 +1,5 @@
 import { expect, test } from "vitest";
+import { coverAt } from "../../../tests/coverAt.ts";
 import { givenPiece } from "../../../tests/givenPiece.ts";
 import { type DueTime, dueList, dueTimes } from "./dueTimes.ts";
 import { cameDueWords, dueTimeWords, dueWords } from "./dueWords.ts";
@@ -6,17 +7,14 @@ import { calendarOld, layerWords, ringLabel, testedWords } from "./ringLabel.ts"
 
 const hourMs = 3_600_000;
 const noon = Date.UTC(2026, 2, 4, 12);
-const due = (changes: Partial<DueTime> = {}): DueTime => ({
-  id: "heron-coat-4",
+const due = (dueMs = noon, id = "heron-coat-4"): DueTime => ({
+  id,
   pieceId: "heron",
   name: "Heron",
   coat: 4,
   allows: "next-coat",
-  dueMs: noon,
-  early: noon - hourMs,
-  late: noon + 2 * hourMs,
-  seen: false,
-  ...changes,
+  dueMs,
+  cover: coverAt({ checkAt: dueMs, dryAt: dueMs + 2 * hourMs }),
 });
 
 test("a drying piece has one due time, that of its outermost coat", () => {
@@ -26,9 +24,11 @@ test("a drying piece has one due time, that of its outermost coat", () => {
   const standing = given.standing(26);
   const [only, ...more] = dueTimes([standing]);
   expect(more).toEqual([]);
-  expect(only).toMatchObject({ coat: 2, name: "Heron", allows: "next-coat", seen: false });
+  expect(only).toMatchObject({ coat: 2, name: "Heron", allows: "next-coat" });
   expect(only?.id).toBe(`${standing.piece.id}-coat-2`);
-  expect(only?.dueMs).toBe(standing.outer?.readyAt.likely);
+  // Prime 2: the likely time is within its two hours, so the minimum speaks.
+  expect(only?.dueMs).toBe(standing.cover?.minimum.until);
+  expect(only?.dueMs).toBe(standing.cover?.checkAt);
 });
 
 test("before the first coat and past coating there is nothing to wait for; without air there is, widely", () => {
@@ -47,27 +47,26 @@ test("after the last coat of the recipe the dry piece goes to its review", () =>
   const given = givenPiece({ recipeId: "start-general" });
   given.air(0);
   given.coats(Array.from({ length: 9 }, (_, i) => 1 + 24 * i));
-  expect(dueTimes([given.standing(195)])[0]?.allows).toBe("review");
+  const [review] = dueTimes([given.standing(195)]);
+  expect(review).toMatchObject({ allows: "review", dueMs: given.standing(195).forFire?.dryAt });
+  expect(review && dueTimeWords(review, given.standing(195).now, "en-GB")).toMatch(
+    /^Final dry: review from /,
+  );
+  expect(review && dueWords(review)).not.toContain("Coat 9");
 });
 
 test("what came due unseen is listed apart from what was seen and what is to come", () => {
-  const [old, fresh, coming] = [
-    due({ id: "a", dueMs: noon - 5 }),
-    due({ id: "b" }),
-    due({ id: "c", dueMs: noon + 9 }),
-  ];
+  const [old, fresh, coming] = [due(noon - 5, "a"), due(noon, "b"), due(noon + 9, "c")];
   const list = dueList([old, fresh, coming], { shownMs: noon - 1, nowMs: noon });
   expect(list).toEqual({ ready: [old], cameDue: [fresh], coming: [coming] });
 });
 
 test("words say how sure a time is, before and after it", () => {
-  const say = (now: number, changes: Partial<DueTime> = {}) => dueTimeWords(due(changes), now, "en-GB");
-  expect(say(noon - 3 * hourMs)).toMatch(/^likely .*, between .* and /);
-  expect(say(noon + hourMs)).toMatch(/^likely dry since .*, surely by /);
-  expect(say(noon + 3 * hourMs)).toMatch(/^dry since .* at the latest$/);
-  expect(say(noon + hourMs, { seen: true })).toMatch(/as seen$/);
-  expect(say(noon - 3 * hourMs, { late: null })).toMatch(/not before/);
-  expect(dueWords(due())).toBe("Heron: coat 4 likely dry – feel it, then the next coat");
+  const say = (now: number): string => dueTimeWords(due(), now, "en-GB");
+  expect(say(noon - 3 * hourMs)).toMatch(/^Coat 4: check from .*; dry .* at the latest$/);
+  expect(say(noon + hourMs)).toMatch(/^Coat 4: perhaps dry since .*; dry .* at the latest$/);
+  expect(say(noon + 3 * hourMs)).toMatch(/^Coat 4: dry since \d\d:\d\d$/);
+  expect(dueWords(due())).toBe("Heron: check if coat 4 is dry, then the next coat");
   expect(cameDueWords([{ name: "Heron" }])).toBe("Came due while the app was closed: Heron");
   expect(cameDueWords([{ name: "Heron" }, { name: "Bust" }, { name: "Fox" }, { name: "Owl" }])).toMatch(
     /Heron, Bust and 2 more$/,

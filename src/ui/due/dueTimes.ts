@@ -1,46 +1,43 @@
-import type { Standing } from "../../logbook/standing.ts";
+import type { CoverAnswer, FireAnswer, Standing } from "../../logbook/standing.ts";
 
-/** A coat and the moment it should be dry enough for what comes next. Epoch ms. */
+/** What a piece waits for: its outer coat to be checked or dry, or the end of its last drying. Epoch ms. */
 export type DueTime = {
-  /** `<pieceId>-coat-<n>`: the same for the same coat of the same piece, however often its time is reckoned anew. */
+  /** `<pieceId>-coat-<n>`: the same for the same coat of the same piece, however often its time is worked out anew. */
   readonly id: string;
   readonly pieceId: string;
   readonly name: string;
   readonly coat: number;
-  /** What the dry coat allows: the next one, or the review once there is none to come. */
-  readonly allows: "next-coat" | "review";
   readonly dueMs: number;
-  readonly early: number | null;
-  readonly late: number | null;
-  /** True when someone felt, weighed or measured it: no longer a sum alone. */
-  readonly seen: boolean;
-};
+} & (
+  | { readonly allows: "next-coat"; readonly cover: CoverAnswer }
+  | { readonly allows: "review"; readonly forFire: FireAnswer }
+);
 
-/** The due times of the rack, earliest first. A coat with no likely time has none, and says why on its piece. */
+/** The due times of the rack, earliest first. What has no time has none here, and says why on its piece. */
 export function dueTimes(standings: readonly Standing[]): readonly DueTime[] {
   return standings.flatMap(dueOf).sort((a, b) => a.dueMs - b.dueMs || (a.id < b.id ? -1 : 1));
 }
 
-function dueOf({ piece, outer, next, recipe, finalDry }: Standing): readonly DueTime[] {
-  if (piece.archived || piece.phase !== "coating" || outer === null) return [];
-  const isReview = next === null && recipe !== null;
-  // A review wants the whole shell dry: the least wait is one moment, with nothing likely about it.
-  const whole = isReview ? (finalDry?.least.at ?? null) : null;
-  const { likely, early, late } = isReview ? { likely: whole, early: null, late: whole } : outer.readyAt;
-  if (likely === null) return [];
-  return [
-    {
-      id: `${piece.id}-coat-${outer.coat.number}`,
-      pieceId: piece.id,
-      name: piece.plan.name,
-      coat: outer.coat.number,
-      allows: isReview ? "review" : "next-coat",
-      dueMs: likely,
-      early,
-      late,
-      seen: outer.evidence !== null,
-    },
-  ];
+function dueOf({ piece, cover, forFire, next, recipe }: Standing): readonly DueTime[] {
+  if (piece.archived || piece.phase !== "coating" || cover === null || forFire === null) return [];
+  const whose = {
+    id: `${piece.id}-coat-${cover.coat.number}`,
+    pieceId: piece.id,
+    name: piece.plan.name,
+    coat: cover.coat.number,
+  };
+  if (next === null && recipe !== null) {
+    const { dryAt } = forFire;
+    return dryAt === null ? [] : [{ ...whose, allows: "review", dueMs: dryAt, forFire }];
+  }
+  const dueMs = checkTime(cover);
+  return dueMs === null ? [] : [{ ...whose, allows: "next-coat", dueMs, cover }];
+}
+
+/** When hands are wanted: as soon as it may be checked, or is dry. In air that was never read nobody can say. */
+function checkTime({ checkAt, dryAt, reason }: CoverAnswer): number | null {
+  const soonest = reason === "no-readings" ? null : checkAt;
+  return dryAt === null || soonest === null ? (dryAt ?? soonest) : Math.min(dryAt, soonest);
 }
 
 export type DueList = {

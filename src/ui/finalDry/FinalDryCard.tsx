@@ -9,11 +9,11 @@ import { leastWords, reasonWords } from "./finalDryWords.ts";
 /** The last drying in two lines, on the piece once its coats are on. */
 export function FinalDryCard({ standing }: { readonly standing: Standing }) {
   const format = useFormat();
-  const { finalDry, now, piece } = standing;
-  if (finalDry === null || !coatsAreDone(standing)) return null;
+  const { finalDry, forFire, now, piece } = standing;
+  if (finalDry === null || forFire === null || !coatsAreDone(standing)) return null;
   return (
-    <Card title={`Final dry: ${leastWords(finalDry, now, format.locale)}`}>
-      <p>{reasonWords(finalDry, format)}</p>
+    <Card title={`Final dry: ${leastWords(forFire, now, format.locale)}`}>
+      <p>{reasonWords(forFire, now, format)}</p>
       <div>
         <LinkButton href={paths.finalDry(piece.id)}>Final dry before burnout</LinkButton>
       </div>

@@ -1,5 +1,5 @@
 import { useParams } from "wouter";
-import type { FinalDry, Standing } from "../../logbook/standing.ts";
+import type { FinalDry, FireAnswer, Standing } from "../../logbook/standing.ts";
 import { coatsAreDone } from "../../rules/stage.ts";
 import { practice } from "../../trade/practice.ts";
 import { usePiece } from "../app/live.ts";
@@ -10,7 +10,7 @@ import { Empty } from "../parts/Empty.tsx";
 import { LinkButton } from "../parts/LinkButton.tsx";
 import { Page } from "../parts/Page.tsx";
 import css from "./FinalDry.module.css";
-import { leastWords, placeWords, reasonWords, usualWords } from "./finalDryWords.ts";
+import { leastWords, placeWords, reasonWords, sentence, usualWords } from "./finalDryWords.ts";
 import { PlacesChart } from "./PlacesChart.tsx";
 
 /** The last drying of a shell: its water, its slowest place and the least wait, with what sets it. */
@@ -31,8 +31,9 @@ export function FinalDryPage() {
 }
 
 function OfPiece({ standing }: { readonly standing: Standing }) {
-  const { finalDry, next, coatsDone, coatsPlanned, piece } = standing;
-  if (finalDry !== null) return <Shell standing={standing} dry={finalDry} />;
+  const { finalDry, forFire, next, coatsDone, coatsPlanned, piece } = standing;
+  if (finalDry !== null && forFire !== null)
+    return <Shell standing={standing} dry={finalDry} answer={forFire} />;
   const toGo = (coatsPlanned ?? 0) - coatsDone;
   return (
     <Empty title={next === null ? "Nothing to dry" : "Coats are still to come"}>
@@ -48,17 +49,17 @@ function OfPiece({ standing }: { readonly standing: Standing }) {
   );
 }
 
-function Shell({ standing, dry }: { readonly standing: Standing; readonly dry: FinalDry }) {
+function Shell(props: { readonly standing: Standing; readonly dry: FinalDry; readonly answer: FireAnswer }) {
+  const { standing, dry, answer } = props;
   const format = useFormat();
   const { now, piece, coatsDone, room } = standing;
-  const { least, places, sumAt } = dry;
+  const { places, sumAt } = dry;
   const [slowest] = places;
-  const isThrough = least.at !== null && least.at <= now;
   return (
     <>
-      <Card title={piece.plan.name} tone={isThrough ? "clear" : "watch"}>
-        <p className={css["least"]}>{sentence(leastWords(dry, now, format.locale))}</p>
-        <p>{reasonWords(dry, format)}</p>
+      <Card title={piece.plan.name} tone={answer.state === "dry" ? "clear" : "watch"}>
+        <p className={css["least"]}>{sentence(leastWords(answer, now, format.locale))}</p>
+        <p>{reasonWords(answer, now, format)}</p>
         {!coatsAreDone(standing) && (
           <p className={css["soft"]}>
             It has no recipe: this holds if coat {coatsDone} was the last. Any further coat begins it anew.
@@ -94,7 +95,10 @@ function Shell({ standing, dry }: { readonly standing: Standing; readonly dry: F
         <details>
           <summary>Formula, inputs and sources</summary>
           <div className={css["more"]}>
-            <p>Least wait = the later of the sum's late guess for the slowest place, and the usual hours.</p>
+            <p>
+              End of the final dry = the later of the latest time for the slowest place by the air, and the
+              minimum hours. A weighing that speaks for the whole shell ends it at once.
+            </p>
             <p>
               Each place is dried by the same sum, dW/dt = −Δρ / (A + G + B·δ), from the first coat on, with
               its own G, the added resistance of a pocket: a starting value, good to about a factor of three.
@@ -108,7 +112,7 @@ function Shell({ standing, dry }: { readonly standing: Standing; readonly dry: F
               dip.
             </p>
             <p>
-              Usual hours: common practice, no source. No end over{" "}
+              Minimum hours: common practice, no source; your own stand in the shop's figures. No end over{" "}
               {format.show("percent", practice.rhFinalDry.value)}: derived from the Kelvin radius of 2–5 nm
               pores. The sum: vapour and heat resistances in series, derived for this app; saturation by IAPWS
               SR1-86(1992).
@@ -148,5 +152,3 @@ function Water({ standing, dry }: { readonly standing: Standing; readonly dry: F
     </Card>
   );
 }
-
-const sentence = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);

@@ -3,20 +3,24 @@ import type { Standing } from "../../logbook/standing.ts";
 import { paths } from "../app/paths.ts";
 import { useFormat } from "../app/useFormat.ts";
 import review from "../review/ReviewPage.module.css";
-import { leastWords, placeWords, reasonWords } from "./finalDryWords.ts";
+import { leastWords, placeWords, reasonWords, sentence } from "./finalDryWords.ts";
 
 /** The last drying as a section of the review. */
-export function FinalDrySummary({ standing: { finalDry, now, piece } }: { readonly standing: Standing }) {
+export function FinalDrySummary({
+  standing: { finalDry, forFire, now, piece },
+}: {
+  readonly standing: Standing;
+}) {
   const format = useFormat();
-  if (finalDry === null) return null;
+  if (finalDry === null || forFire === null) return null;
   const [slowest] = finalDry.places;
   return (
     <section className={review["section"]} aria-labelledby="review-final-dry">
       <h2 id="review-final-dry">Final dry</h2>
       <p>
         {slowest !== undefined && `Slowest: ${placeWords(slowest.geometry)}. `}
-        <strong>{leastWords(finalDry, now, format.locale)}</strong>. {reasonWords(finalDry, format)}{" "}
-        <Link href={paths.finalDry(piece.id)}>More</Link>
+        <strong>{sentence(leastWords(forFire, now, format.locale))}</strong>.{" "}
+        {reasonWords(forFire, now, format)} <Link href={paths.finalDry(piece.id)}>More</Link>
       </p>
     </section>
   );

@@ -20,8 +20,8 @@ const change = (changes: PlanChanges) =>
 
 test("an open shell that hung for days is through, and says by what", async () => {
   show("demo-plaque");
-  await expect.element(page.getByText(/^Through since /)).toBeVisible();
-  await expect.element(page.getByText(/hangs open work for (12|24).h all the same/)).toBeVisible();
+  await expect.element(page.getByText(/^Over since /)).toBeVisible();
+  await expect.element(page.getByText(/The final dry of an open shell takes (12|24).h/)).toBeVisible();
   await expect.element(page.getByText(/g\/m² in 9 coats/)).toBeVisible();
   await expect.element(page.getByText(/Local codes and licensed practice come first/)).toBeVisible();
 });
@@ -29,7 +29,7 @@ test("an open shell that hung for days is through, and says by what", async () =
 test("a blind core in the plan is the slowest place, and the wait is its own", async () => {
   await change({ pockets: ["corner", "blind"] });
   show("demo-plaque");
-  await expect.element(page.getByText(/^Not before /)).toBeVisible();
+  await expect.element(page.getByText(/^Review from /)).toBeVisible();
   await expect.element(page.getByText(/Slowest: blind core/)).toBeVisible();
   await page.getByText("The same as a table").click();
   const places = page
@@ -47,14 +47,14 @@ test("a blind core in the plan is the slowest place, and the wait is its own", a
 test("the piece and its review tell it too", async () => {
   await change({ pockets: ["blind"] });
   showAt(desk.shop, "/piece/demo-plaque", { route: "/piece/:id", screen: PiecePage });
-  await expect.element(page.getByRole("heading", { name: /^Final dry: not before / })).toBeVisible();
-  await expect.element(page.getByText("Drying through before review")).toBeVisible();
+  await expect.element(page.getByRole("heading", { name: /^Final dry: review from / })).toBeVisible();
+  await expect.element(page.getByText("Final dry", { exact: true })).toBeVisible();
   await clearDesks();
   desk = await demoDesk();
   await change({ pockets: ["blind"] });
   showAt(desk.shop, "/piece/demo-plaque/review", { route: "/piece/:id/review", screen: ReviewPage });
   const section = page.getByRole("region", { name: "Final dry" });
-  await expect.element(section).toHaveTextContent(/Slowest: blind core. not before /);
+  await expect.element(section).toHaveTextContent(/Slowest: blind core. Review from /);
 });
 
 test("further slow places are ticked in the plan", async () => {

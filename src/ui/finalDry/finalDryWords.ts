@@ -1,59 +1,71 @@
-import type { FinalDry } from "../../logbook/standing.ts";
+import type { FinalDry, FireAnswer } from "../../logbook/standing.ts";
 import { geometryClasses, type GeometryClass } from "../../trade/geometryClasses.ts";
 import { practice } from "../../trade/practice.ts";
+import { dryBy } from "../format/coverWords.ts";
+import { reviewWhen } from "../format/fireWords.ts";
 import { noReadyWords } from "../format/readyWords.ts";
-import { soonTime } from "../format/time.ts";
+import { atTime, soonTime } from "../format/time.ts";
 import type { Format } from "../format/units.ts";
 
 export const placeWords = (geometry: GeometryClass): string => geometryClasses[geometry].label.toLowerCase();
 
 const whyWords: Record<FinalDry["practice"]["why"], string> = {
-  open: "open work",
-  deep: "work with a deep place",
-  thick: "a thick wall",
+  open: "an open shell",
+  deep: "a shell with a deep recess",
+  blind: "a shell with a blind core",
+  thick: "a thick shell",
 };
 
-/** "through since 14:10", "not before tomorrow 06:10", "no time yet". */
-export function leastWords({ least }: FinalDry, now: number, locale: string): string {
-  if (least.at === null) return "no time can be given yet";
-  return least.at <= now
-    ? `through since ${soonTime(least.at, now, locale)}`
-    : `not before ${soonTime(least.at, now, locale)}`;
+/** "review from tomorrow 06:10", "over since 14:10", or why there is no time. */
+export const leastWords = (answer: FireAnswer, now: number, locale: string): string =>
+  reviewWhen(answer, now, (at) => soonTime(at, now, locale));
+
+/** Which rule sets the end of the final dry, a sentence or two. */
+export function reasonWords(answer: FireAnswer, now: number, format: Format): string {
+  const felt =
+    answer.touchedAt === null || answer.state === "dry"
+      ? ""
+      : ` Felt dry ${atTime(answer.touchedAt, now, format.locale)}: a touch does not count before fire.`;
+  return `${ruleWords(answer, now, format)}${felt}`;
 }
 
-/** What sets the least wait, a sentence. */
-export function reasonWords(dry: FinalDry, format: Format): string {
-  const { least, practice: usual, places } = dry;
-  const slowest = places[0];
+function ruleWords(answer: FireAnswer, now: number, format: Format): string {
+  const { by, airAt, hours, place, reason, dryAt } = answer;
   const damp = format.show("percent", practice.rhFinalDry.value);
-  switch (least.reason) {
-    case "sum":
-      return places.length > 1 && slowest !== undefined
-        ? `The sum's late guess for its slowest place, ${placeWords(slowest.geometry)}, sets this.`
-        : "The sum's late guess for the last coat sets this.";
-    case "practice":
-      return `The last coat is dry before that; common practice hangs ${whyWords[usual.why]} for ${format.show("h", usual.hours)} all the same, for what the sum can't see.`;
+  switch (by) {
+    case "air":
+      return `By the air its slowest place, ${placeWords(place)}, is dry then at the latest.`;
+    case "hours":
+      return `${airAt === null ? "" : `Dry by the air ${atTime(airAt, now, format.locale)}. `}${
+        hours === null
+          ? ""
+          : `The final dry of ${whyWords[hours.why]} takes ${format.show("h", hours.hours)}.`
+      }`;
     case "damp-air":
-      return least.at === null
-        ? `The room stays over ${damp}: the gel between the grains keeps water, and no last drying ends in it.`
-        : `Until then the room is over ${damp}: the gel between the grains keeps water, and no last drying ends in it.`;
-    case "no-readings":
-    case "air-too-damp":
-    case "condensing":
-    case "frost":
-    case "beyond-forecast":
-      return `${sentence(noReadyWords(least.reason))}.`;
+      return `Until then the room is above ${damp}: the shell keeps water in that air.`;
+    case "fire":
+    case "steady":
+    case "target":
+    case "surface":
+    case "resistance":
+      return `Dry ${dryBy(by)}${dryAt === null ? "" : `, ${soonTime(dryAt, now, format.locale)}`}.`;
+    case null:
+      if (reason === "damp-air") return `The room stays above ${damp}: the shell keeps water in that air.`;
+      return reason === null ? "No time can be given." : `${sentence(noReadyWords(reason))}.`;
   }
 }
 
-/** Why the usual hours are those, a sentence. */
+/** Why the hours are those, a sentence. */
 export function usualWords({ practice: hung }: FinalDry, format: Format): string {
-  const { why, hours, leastH, mostH, meanRh } = hung;
-  const range = `${format.number(leastH, 0)} to ${format.show("h", mostH)}`;
-  const usual = `Common practice hangs ${whyWords[why]} for ${range} in air under ${format.show("percent", practice.finalDryRh.value)}.`;
-  if (meanRh === null) return `${usual} Nobody read the air, so the shorter is taken: read it.`;
-  const air = `Here it is ${format.show("percent", meanRh)} on the mean`;
-  return `${usual} ${air}: ${format.show("h", hours)} count.`;
+  const { why, hours, leastH, mostH, meanRh, isOwn } = hung;
+  const limit = format.show("percent", practice.finalDryRh.value);
+  const range =
+    leastH === mostH
+      ? format.show("h", leastH)
+      : `${format.show("h", leastH)} in air up to ${limit}, ${format.show("h", mostH)} in damper air`;
+  const usual = `${isOwn ? "Your minimum" : "The usual minimum"} for ${whyWords[why]}: ${range}.`;
+  if (meanRh === null) return `${usual} No room reading, so the shorter counts.`;
+  return `${usual} Here the mean is ${format.show("percent", meanRh)}: ${format.show("h", hours)} count.`;
 }
 
-const sentence = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
+export const sentence = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);

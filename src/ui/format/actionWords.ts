@@ -1,6 +1,9 @@
+import { coverHold } from "../../rules/coverHold.ts";
+import type { Finding } from "../../rules/finding.ts";
 import type { Standing } from "../../logbook/standing.ts";
 import { coatLine } from "./coatWords.ts";
-import { readyWords } from "./readyWords.ts";
+import { coverWhen } from "./coverWords.ts";
+import { reviewWhen } from "./fireWords.ts";
 import { duration, soonTime } from "./time.ts";
 
 /** Who has the next move: the maker's hands, the air of the room, the kiln, or no one. */
@@ -8,18 +11,24 @@ export type Turn = "hands" | "drying" | "fire" | "rest";
 export type ActionWords = { readonly verb: string; readonly when: string | null; readonly turn: Turn };
 
 /** The next thing to do to a piece: a short command, and what is known of when. */
-export function actionWords(standing: Standing, now: number, locale: string): ActionWords {
-  const { action, next, outer, piece } = standing;
+export function actionWords(
+  { standing, findings }: { readonly standing: Standing; readonly findings: readonly Finding[] },
+  now: number,
+  locale: string,
+): ActionWords {
+  const { action, next, cover, forFire, piece } = standing;
   const coat =
     next === null ? (piece.coats.length === 0 ? "the first coat" : "the next coat") : coatLine(next);
-  const ready = outer === null ? null : readyWords(outer, now, locale);
+  const ready = cover === null ? null : coverWhen(cover, now, (at) => soonTime(at, now, locale));
   switch (action.kind) {
     case "dip":
-      return dipWords(action.readiness, coat, ready);
+      return coverHold(findings) === null
+        ? dipWords(action.readiness, coat, ready)
+        : { verb: "Hold: no further coat yet", when: ready, turn: "drying" };
     case "final-dry":
       return {
-        verb: "Drying through before review",
-        when: action.at === null ? ready : `not before ${soonTime(action.at, now, locale)}`,
+        verb: "Final dry",
+        when: forFire === null ? null : reviewWhen(forFire, now, (at) => soonTime(at, now, locale)),
         turn: "drying",
       };
     case "mend": {
@@ -74,10 +83,10 @@ function dipWords(
     case "ready":
       return { verb: `Dip ${coat}`, when: ready ?? "nothing to wait for", turn: "hands" };
     case "maybe":
-      return { verb: `Feel it, then dip ${coat}`, when: ready, turn: "hands" };
+      return { verb: `Check if dry, then dip ${coat}`, when: ready, turn: "hands" };
     case "drying":
       return { verb: `Drying, then ${coat}`, when: ready, turn: "drying" };
     case "unknown":
-      return { verb: `Feel it, then dip ${coat}`, when: ready ?? "dryness not known", turn: "hands" };
+      return { verb: `Check if dry, then dip ${coat}`, when: ready ?? "dryness not known", turn: "hands" };
   }
 }

@@ -80,6 +80,7 @@ function bucketSet(body: EntryBodies["bucket-set"], format: Format): EntryText {
     figure("density aimed at", body.densityGCm3, (density) => format.show("density", density)),
     figure("flour to binder", body.ratio, (ratio) => format.number(ratio, 2)),
     figure("full at", body.fullL, (litre) => format.show("litre", litre)),
+    figure("a coat dries at least", body.leastDryH, (h) => format.show("h", h)),
     retiredWords(body),
   );
 }

@@ -1,47 +1,47 @@
 import type { Say, WordsOf } from "./findingSay.ts";
 
 
-const lastTitle = "Last coat not dry through";
-const soon = (say: Say): string =>
-  say.isKnown("likelyInH") && say.value("likelyInH") > 0 ? `${likelyIn(say)}${surelyIn(say)}` : surelyIn(say);
-const likelyIn = (say: Say): string => {
-  if (!say.isKnown("likelyInH")) return " No time can be given for it yet.";
-  return say.value("likelyInH") > 0 ? ` Likely dry in ${say.show("likelyInH")}.` : "";
-};
-const surelyIn = (say: Say): string =>
-  say.isKnown("lateInH") && say.value("lateInH") > 0 ? ` Almost surely in ${say.show("lateInH")}.` : "";
-const waitAndWeigh = (say: Say): string =>
-  `Keep it out of the kiln: steam breaks a damp wall. ${say.weigh()}`;
+const lastTitle = "Last coat not dry for fire";
+const outerFilm = (say: Say): string =>
+  say.text("touched") === "" ? "" : " It felt dry: a hand feels the outer film only.";
 
 export const lastCoatWords: WordsOf<"last-coat-damp"> = {
-  wet: (say) => ({
+  hours: (say) => ({
     title: lastTitle,
-    says: say.isKnown("leftShare")
-      ? `About ${say.show("leftShare")} of the water that has to leave coat ${say.show("coat")} is still in it.${likelyIn(say)}`
-      : `Coat ${say.show("coat")} is still wet.${likelyIn(say)}`,
-    remedy: waitAndWeigh(say),
+    says: `${say.text("shell")}: ${say.show("hours")} since the ${say.text("kind")} dip end ${say.time("dryAt")}.${outerFilm(say)}`,
+    remedy: `Wait, or weigh it. ${say.weigh()}`,
   }),
-  maybe: (say) => ({
-    title: "Last coat perhaps not dry through",
-    says: `Within the spread of the sum coat ${say.show("coat")} may be dry by now, or not.${soon(say)}`,
-    remedy: `Wait for the late end, or find out now. ${say.weigh()}`,
+  air: (say) => ({
+    title: lastTitle,
+    says: `${say.isKnown("dryAt") ? `By the air it is dry ${say.time("dryAt")} at the latest` : "By the air it takes more than two weeks"} (slowest place: ${say.text("place")}).${outerFilm(say)}`,
+    remedy: `Wait, or weigh it. ${say.weigh()}`,
+  }),
+  "damp-air": (say) => ({
+    title: lastTitle,
+    says: say.isKnown("dryAt")
+      ? `The room is above ${say.show("damp")} until ${say.time("dryAt")}: the shell keeps water in that air.`
+      : `The room stays above ${say.show("damp")}: the shell keeps water in that air.`,
+    remedy: "Dry the room's air, log a new reading, then wait.",
+  }),
+  "air-too-damp": (say) => ({
+    title: lastTitle,
+    says: `The room's air is too damp to dry coat ${say.show("coat")}.`,
+    remedy: "Dry the room's air, log a new reading, then wait.",
+  }),
+  condensing: (say) => ({
+    title: lastTitle,
+    says: `Water condenses on coat ${say.show("coat")}.`,
+    remedy: "Warm the shell or dry the room's air, log a new reading, then wait.",
+  }),
+  frost: (say) => ({
+    title: lastTitle,
+    says: `The room is too cold: coat ${say.show("coat")} would freeze before it is dry.`,
+    remedy: "Move it to a warmer room, or heat this one, and log a reading there.",
   }),
   unknown: (say) => ({
-    title: "Dryness of the last coat not known",
-    says: `The log can't tell whether coat ${say.show("coat")} is dry: no room reading goes with it and nothing was felt or weighed.`,
-    remedy: waitAndWeigh(say),
-  }),
-  "touch-only": (say) => ({
-    title: "Last coat felt dry only at the skin",
-    says: say.isKnown("leftShare")
-      ? `It felt dry, but by the room's air about ${say.show("leftShare")} of the water is still inside coat ${say.show("coat")}.`
-      : `Coat ${say.show("coat")} felt dry. How much water is inside it is not known.`,
-    remedy: `Touch tells of the outer face alone. ${say.weigh()}`,
-  }),
-  "slow-place": (say) => ({
-    title: "Its slowest place is not known dry",
-    says: `The last coat counts as dry where the air reaches it. In the slower place of this piece, ${say.text("place")}, ${say.isKnown("leftShare") ? `about ${say.show("leftShare")} of the water that has to leave is still in it` : "it is not known"}.${likelyIn(say)}`,
-    remedy: `Lead air into that place or hang it with the opening down, and wait. ${say.weigh()}`,
+    title: "Last coat not known to be dry for fire",
+    says: `No room reading goes with coat ${say.show("coat")} and nothing was measured.${outerFilm(say)}`,
+    remedy: "Log the room's temperature and humidity, or weigh it twice.",
   }),
   "burnout-damp": (say) => ({
     title: "Burnout began on a damp shell",

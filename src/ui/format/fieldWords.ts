@@ -35,6 +35,8 @@ const fields: Readonly<Record<string, FieldWords | undefined>> = {
   densityGCm3: { name: "density", quantity: "density" },
   pH: { name: "pH", quantity: "plain" },
   targetDryness: { name: "dryness wanted", quantity: "percent" },
+  leastDryH: { name: "minimum drying time", quantity: "h" },
+  finalDryH: { name: "minimum final dry", quantity: "h" },
   morMPa: { name: "fired strength", quantity: "MPa" },
   safetyFactor: { name: "safety factor", quantity: "plain" },
   floorMm: { name: "least wall", quantity: "mm" },

@@ -1,6 +1,7 @@
 import type { FigureUnit, Finding } from "../../rules/finding.ts";
 import type { RuleId } from "../../rules/finding.ts";
 import type { VariantOf } from "../../rules/variants.ts";
+import { atTime } from "./time.ts";
 import type { Format, Quantity } from "./units.ts";
 import { weighWords } from "./weighWords.ts";
 
@@ -16,6 +17,8 @@ export type Say = {
   readonly text: (name: string) => string;
   /** When to weigh so that it can tell, and on what scale. */
   readonly weigh: () => string;
+  /** "at 06:00", "tomorrow 06:00": a moment seen from the finding's `now`. */
+  readonly time: (name: string) => string;
   /** "1 coat", "3 coats". */
   readonly coats: (name: string) => string;
   /** A text that lists things with commas, taken apart. */
@@ -62,6 +65,7 @@ export function sayOf({ figures, texts, weigh }: Finding, format: Format): Say {
     value: (name) => valueOf(name) ?? 0,
     text: (name) => texts[name] ?? "",
     weigh: () => (weigh === undefined ? weighAnyhow : weighWords(weigh.toTell, weigh.now, format)),
+    time: (name) => timeOf(valueOf(name), valueOf("now") ?? 0, format.locale),
     coats: (name) => `${show(name)} ${valueOf(name) === 1 ? "coat" : "coats"}`,
     list,
     coatsIn: (name) => `${list(name).length === 1 ? "Coat" : "Coats"} ${joined(list(name))}`,
@@ -71,3 +75,5 @@ export function sayOf({ figures, texts, weigh }: Finding, format: Format): Say {
 /** "2", "2 and 3", "2, 3 and 5". */
 const joined = (items: readonly string[]): string =>
   items.length < 2 ? items.join("") : `${items.slice(0, -1).join(", ")} and ${items.at(-1)}`;
+const timeOf = (at: number | null, now: number, locale: string): string =>
+  at === null ? "at no known time" : atTime(at, now, locale);

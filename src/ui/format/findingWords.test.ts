@@ -3,6 +3,7 @@ import { givenCoated, givenPiece, knownPlan } from "../../../tests/givenPiece.ts
 import { findingsFor, reviewFindingsFor } from "../../rules/all.ts";
 import type { Finding, Figure, RuleId } from "../../rules/finding.ts";
 import { figure } from "../../rules/finding.ts";
+import { lastCoatDamp } from "../../rules/lastCoatDamp.ts";
 import { variants } from "../../rules/variants.ts";
 import { findingText } from "./findingWords.ts";
 import { makeFormat } from "./units.ts";
@@ -58,6 +59,10 @@ const figures: Readonly<Record<string, Figure>> = {
   leastC: figure(400, "C"),
   outMin: figure(8, "min"),
   alloy: figure(null, "count"),
+  hours: figure(12, "h"),
+  dryAt: figure(Date.UTC(2026, 3, 10, 6), "epoch-ms"),
+  now: figure(Date.UTC(2026, 3, 9, 22), "epoch-ms"),
+  damp: figure(0.7, "share"),
   head: figure(null, "m"),
   part: figure(null, "mm"),
 };
@@ -72,6 +77,8 @@ const texts = {
   bucket: "Tall bucket",
   codes: "seconds-out-of-band pH-sinking",
   reason: "one coat to go",
+  shell: "Open shell",
+  place: "hollow or deep recess",
 };
 
 const every = (Object.keys(variants) as RuleId[]).flatMap((rule) =>
@@ -124,8 +131,9 @@ test("every hold says to stop or to wait, and how to find out or to mend", () =>
     ["wall-too-thin", "thin"],
     ["air-too-damp", "final"],
     ["recipe-not-followed", "left-out"],
-    ["last-coat-damp", "wet"],
-    ["last-coat-damp", "maybe"],
+    ["last-coat-damp", "hours"],
+    ["last-coat-damp", "air"],
+    ["last-coat-damp", "damp-air"],
     ["last-coat-damp", "unknown"],
     ["open-crack", "open"],
     ["open-crack", "patch-not-dry"],
@@ -136,6 +144,15 @@ test("every hold says to stop or to wait, and how to find out or to mend", () =>
     if (found === undefined) throw new Error(`${rule} ${variant} is not in the list`);
     expect(findingText(found, metric).remedy).toMatch(/\b(weigh|feel|caliper|dry|log|add|mend|fire)\b/i);
   }
+});
+
+test("an open shell in its last hours is told how long, until when and what to do", () => {
+  const found = lastCoatDamp(givenCoated().standing(90))[0];
+  expect(found && findingText(found, metric)).toEqual({
+    title: "Last coat not dry for fire",
+    says: expect.stringMatching(/^Open shell: 12\sh since the seal dip end (at|tomorrow) \d\d:00\.$/),
+    remedy: "Wait, or weigh twice.",
+  });
 });
 
 test("each missing number is named with how to measure it, and one that is known is not", () => {

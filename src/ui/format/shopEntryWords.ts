@@ -22,8 +22,16 @@ export function roomAndRecipeWords(entry: EntryIn<"room"> | EntryIn<"recipe">, f
       );
     case "air-logged":
       return airLogged(entry.body, format);
-    case "recipe-set":
-      return told(`Recipe: ${entry.body.name}`, `${entry.body.coats.length} coats`, entry.body.note);
+    case "recipe-set": {
+      const { name, coats, note } = entry.body;
+      const own = coats.filter(({ leastDryH }) => leastDryH !== undefined).length;
+      return told(
+        `Recipe: ${name}`,
+        `${coats.length} coats`,
+        own === 0 ? null : `${own} with a minimum drying time`,
+        note,
+      );
+    }
   }
 }
 
@@ -109,6 +117,8 @@ function figuresSet(body: EntryBodies["shop-figures-set"], format: Format): Entr
     show: (value: number) => string,
   ): readonly (string | null)[] =>
     Object.entries(figures).map(([kind, value]) => figure(`${name} of a ${kind} coat`, value, show));
+  const minimum = (name: string, hours: number | null | undefined): string | null =>
+    hours === null ? `${name}: starting value` : figure(name, hours, (h) => format.show("h", h));
   const perArea = (kg: number): string => `${format.number(kg, 2)} kg/m²`;
   return told(
     "Own figures set",
@@ -117,6 +127,10 @@ function figuresSet(body: EntryBodies["shop-figures-set"], format: Format): Entr
     ...byKind("slurry", body.slurryKgM2, perArea),
     ...byKind("stucco", body.stuccoKgM2, perArea),
     ...byKind("build", body.buildMm, (mm) => format.show("mm", mm)),
+    ...Object.entries(body.leastDryH ?? {}).map(([kind, h]) =>
+      minimum(`minimum drying of a ${kind} coat`, h),
+    ),
+    ...Object.entries(body.finalDryH ?? {}).map(([place, h]) => minimum(`minimum final dry, ${place}`, h)),
   );
 }
 

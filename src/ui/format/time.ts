@@ -33,6 +33,10 @@ export function soonTime(at: number, now: number, locale: string, zone?: string)
     : dayTime(at, now, locale, zone);
 }
 
+/** "at 18:40" today, else "tomorrow 06:10": for the middle of a sentence. */
+export const atTime = (at: number, now: number, locale: string, zone?: string): string =>
+  `${dayNumber(at, zone) === dayNumber(now, zone) ? "at " : ""}${soonTime(at, now, locale, zone)}`;
+
 /** "just now", "12 min ago", "in 3 h 20 min". */
 export function ago(at: number, now: number): string {
   const apart = now - at;

@@ -18,15 +18,15 @@ export type CoatDippedDraft = {
 };
 
 /** The coat beneath when it is not known to be dry; null when it is, or when there is none. */
-export function dampUnder({ outer }: Standing): { readonly number: number; readonly words: string } | null {
-  if (outer === null || outer.verdict === "dry") return null;
-  const words = { wet: "not dry", maybe: "perhaps not dry", unknown: "not known to be dry" }[outer.verdict];
-  return { number: outer.coat.number, words };
+export function dampUnder({ cover }: Standing): { readonly number: number; readonly words: string } | null {
+  if (cover === null || cover.state === "dry") return null;
+  const words = { drying: "not dry", check: "perhaps not dry", unknown: "not known to be dry" }[cover.state];
+  return { number: cover.coat.number, words };
 }
 
 /** Form to body. The number and the room come from the log, and so does what was accepted damp. */
 export function coatDippedSchema(format: Format, standing: Standing): z.ZodType<EntryBodies["coat-dipped"]> {
-  const { next, outer, piece } = standing;
+  const { next, outer, cover, piece } = standing;
   const damp = dampUnder(standing);
   return z
     .object({
@@ -54,7 +54,7 @@ export function coatDippedSchema(format: Format, standing: Standing): z.ZodType<
       prewet: draft.prewet === "yes",
       drainS: draft.drainS ?? undefined,
       acceptedDamp:
-        damp === null || outer === null || outer.verdict === "unknown"
+        damp === null || outer === null || cover?.state === "unknown"
           ? undefined
           : { coatId: outer.coat.id, leftShare: outer.leftShare },
       note: draft.note,

@@ -7,7 +7,7 @@ import { useFormat } from "../app/useFormat.ts";
 import { DryingCurve } from "../charts/DryingCurve.tsx";
 import { basisWords, plainWords } from "../format/basisWords.ts";
 import { coatWords } from "../format/coatWords.ts";
-import { readyWords, verdictWords } from "../format/readyWords.ts";
+import { coverLine, stateWords } from "../format/coverWords.ts";
 import { soonTime } from "../format/time.ts";
 import { weighWords } from "../format/weighWords.ts";
 import { Ago } from "../parts/Ago.tsx";
@@ -27,17 +27,18 @@ export function DryingCard(props: {
   const { drying, around } = props;
   const { piece, now } = props.standing;
   const format = useFormat();
-  const { coat, verdict, belief, evidence, saidAlone } = drying;
+  const { coat, belief, evidence, saidAlone } = drying;
+  const { cover } = props.standing;
+  if (cover === null) return null;
+  const isDry = cover.state === "dry";
   return (
-    <Card title={`Coat ${coat.number}: ${verdictWords[verdict]}`}>
+    <Card title={`Coat ${coat.number}: ${stateWords[cover.state]}`}>
       <p>
         {coatWords(coat)}, dipped <Ago at={coat.redips.at(-1)?.at ?? coat.dippedAt} />.{" "}
-        {verdict !== "dry" && <WaterLeft drying={drying} />}
+        {!isDry && <WaterLeft drying={drying} />}
       </p>
-      {verdict !== "dry" && (
-        <p className={styles["ready"]}>Ready {readyWords(drying, now, format.locale)}.</p>
-      )}
-      {evidence !== null && (belief === null || isWeighed(evidence)) && <p>{plainWords(evidence, format)}</p>}
+      <p className={styles["ready"]}>{coverLine(cover, now, format.locale)}</p>
+      {evidence !== null && isPlain(evidence, belief !== null) && <p>{plainWords(evidence, format)}</p>}
       {belief !== null && <BeliefLines {...belief} />}
       {saidAlone !== null && <BeliefLines {...saidAlone} conflicts={[]} />}
       <DrynessTaps pieceId={piece.id} coatId={coat.id} />
@@ -45,11 +46,11 @@ export function DryingCard(props: {
         <LinkButton href={paths.weigh(piece.id)}>Weigh</LinkButton>
         <LinkButton href={paths.logFor(piece.id, "dryness-seen")}>Other check</LinkButton>
         <LinkButton href={paths.coat(piece.id, coat.id)}>Picture</LinkButton>
-        {verdict !== "dry" && <LinkButton href={paths.advice(piece.id)}>What would help</LinkButton>}
+        {!isDry && <LinkButton href={paths.advice(piece.id)}>What would help</LinkButton>}
       </div>
       {drying.toTell !== null && <p>{weighWords(drying.toTell, now, format)}</p>}
-      {verdict !== "dry" && <NextWeighing piece={piece} coatId={coat.id} around={around} now={now} />}
-      {verdict !== "dry" && <DryingCurve drying={drying} now={now} />}
+      {!isDry && <NextWeighing piece={piece} coatId={coat.id} around={around} now={now} />}
+      {!isDry && <DryingCurve drying={drying} now={now} />}
       <details>
         <summary>What this is reckoned from</summary>
         <ul className={styles["basis"]}>
@@ -58,14 +59,15 @@ export function DryingCard(props: {
           ))}
         </ul>
         <DoseDetails drying={drying} />
-        {verdict === "dry" && <DryingCurve drying={drying} now={now} />}
+        {isDry && <DryingCurve drying={drying} now={now} />}
       </details>
     </Card>
   );
 }
 
-const isWeighed = (evidence: NonNullable<CoatDrying["evidence"]>): boolean =>
-  evidence.says === "dry" && evidence.by !== "felt";
+/** What a touch found dry stands in the line above; the belief tells what was found wet. */
+const isPlain = (evidence: NonNullable<CoatDrying["evidence"]>, hasBelief: boolean): boolean =>
+  evidence.says === "dry" ? evidence.by !== "felt" : !hasBelief;
 
 /** Water left with its band, where anything was seen of the coat; else the sum's share. */
 function WaterLeft({ drying: { belief, leftShare, startKgM2 } }: { readonly drying: CoatDrying }) {

@@ -1,5 +1,6 @@
 import type { RackItem } from "../app/live.ts";
 import { useFormat } from "../app/useFormat.ts";
+import { coverHold } from "../../rules/coverHold.ts";
 import { actionWords } from "../format/actionWords.ts";
 import { phaseWords } from "../format/phaseWords.ts";
 import { LevelMark } from "../parts/LevelMark.tsx";
@@ -12,8 +13,9 @@ export function NextCard({ item }: { readonly item: RackItem }) {
   const { standing, findings, worst } = item;
   const { piece, now, coatsDone, coatsPlanned, room } = standing;
   const { locale } = useFormat();
-  const { verb, when } = actionWords(standing, now, locale);
-  const move = nextMove(piece, standing.action);
+  const { verb, when } = actionWords(item, now, locale);
+  const isHeld = standing.action.kind === "dip" && coverHold(findings) !== null;
+  const move = isHeld ? null : nextMove(piece, standing.action);
   const coats = coatsPlanned === null ? `${coatsDone} coats on` : `${coatsDone} of ${coatsPlanned} coats`;
   return (
     <section className={styles["next"]} aria-label="What is next">

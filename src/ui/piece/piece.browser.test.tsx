@@ -21,11 +21,11 @@ beforeEach(async () => {
 });
 afterEach(clearDesks);
 
-test("one tap says how the coat feels; felt dry before its time it is perhaps dry", async () => {
+test("one tap says how the coat feels; felt dry before its time it is drying as before, and says from when a touch counts", async () => {
   await openPiece(/heron/);
   await page.getByRole("button", { name: "Dry", exact: true }).click();
-  await expect.element(page.getByRole("heading", { name: "Coat 2: perhaps dry" })).toBeVisible();
-  await expect.element(page.getByText(/felt dry; a hand reads the outer face alone/)).toBeVisible();
+  await expect.element(page.getByRole("heading", { name: "Coat 2: drying" })).toBeVisible();
+  await expect.element(page.getByText(/Felt dry .*\. Counts from .*: check it again then\./)).toBeVisible();
   const [seen] = await desk.logged("dryness-seen");
   expect(seen?.body).toMatchObject({ method: "touch", verdict: "dry" });
   expect(seen?.at).toBe(deskNow);

@@ -3,7 +3,7 @@ import { useSettings, type RackItem } from "../app/live.ts";
 import { paths } from "../app/paths.ts";
 import { useNow } from "../app/useNow.ts";
 import { useFormat } from "../app/useFormat.ts";
-import { soonTime } from "../format/time.ts";
+import { dueTimeWords } from "../due/dueWords.ts";
 import { Button } from "../parts/Button.tsx";
 import { Card } from "../parts/Card.tsx";
 import styles from "./CameDue.module.css";
@@ -14,15 +14,15 @@ export function CameDue({ items }: { readonly items: readonly RackItem[] }) {
   const [{ lastSeenDueAt }, change] = useSettings();
   const { locale } = useFormat();
   const now = useNow();
-  const due = cameDue(items, { since: lastSeenDueAt, now });
-  if (due.length === 0) return null;
+  const came = cameDue(items, { since: lastSeenDueAt, now });
+  if (came.length === 0) return null;
   return (
-    <Card title="Came to ready since you last looked" tone="ember">
+    <Card title="Due since you last looked" tone="ember">
       <ul className={styles["list"]}>
-        {due.map(({ item, at }) => (
+        {came.map(({ item, due }) => (
           <li key={item.standing.piece.id}>
             <Link href={paths.piece(item.standing.piece.id)}>{item.standing.piece.plan.name}</Link>
-            <span>likely dry {soonTime(at, now, locale)}</span>
+            <span>{dueTimeWords(due, now, locale)}</span>
           </li>
         ))}
       </ul>

@@ -14,7 +14,7 @@ export const RackCard = memo(function RackCard({ item }: { readonly item: RackIt
   const { locale } = useFormat();
   const { standing, worst } = item;
   const { piece, coatsDone, coatsPlanned, now } = standing;
-  const { verb, when, turn } = actionWords(standing, now, locale);
+  const { verb, when, turn } = actionWords(item, now, locale);
   const Icon = icons[turn];
   return (
     <li className={styles["item"]}>

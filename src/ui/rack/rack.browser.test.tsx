@@ -37,7 +37,7 @@ test("a filter and a search leave the pieces they speak of", async () => {
 test("what came to ready since the last look is told first, and is gone once seen", async () => {
   const { shop } = await demoDesk({ lastSeenDueAt: deskNow - 48 * hourMs });
   showRack(shop);
-  const card = page.getByRole("region", { name: "Came to ready since you last looked" });
+  const card = page.getByRole("region", { name: "Due since you last looked" });
   await expect.element(card.getByRole("link", { name: /door handle/ })).toBeVisible();
   await card.getByRole("button", { name: "Seen" }).click();
   await expect.element(card).not.toBeInTheDocument();
@@ -47,7 +47,7 @@ test("nothing is news that was ready before the last look", async () => {
   const { shop } = await demoDesk({ lastSeenDueAt: deskNow });
   showRack(shop);
   await expect.poll(() => names().length).toBe(8);
-  await expect.element(page.getByText("Came to ready since you last looked")).not.toBeInTheDocument();
+  await expect.element(page.getByText("Due since you last looked")).not.toBeInTheDocument();
 });
 
 test("rows stay under the finger for two seconds after a touch, then come into their order", async () => {
@@ -63,7 +63,7 @@ test("rows stay under the finger for two seconds after a touch, then come into t
   await act(() => shop.log({ do: "log", stream: row?.stream ?? "", type: "dryness-seen", body }));
   await expect
     .element(page.getByRole("link", { name: /bust of a sailor/ }))
-    .toHaveTextContent(/Drying, then coat 6/);
+    .toHaveTextContent(/Hold: no further coat yet/);
   expect(names()[0]).toBe("Demo: bust of a sailor");
   await expect.poll(() => names()[0], { timeout: 4000 }).not.toBe("Demo: bust of a sailor");
 });

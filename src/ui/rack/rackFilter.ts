@@ -1,10 +1,11 @@
 import type { Piece } from "../../logbook/piece.ts";
 import type { RackItem } from "../app/live.ts";
+import { dueTimes } from "../due/dueTimes.ts";
 import { actionWords, type Turn } from "../format/actionWords.ts";
 
 export type RackFilter = "all" | Exclude<Turn, "rest">;
 
-export const turnOf = ({ standing }: RackItem): Turn => actionWords(standing, standing.now, "en").turn;
+export const turnOf = (item: RackItem): Turn => actionWords(item, item.standing.now, "en").turn;
 
 /** The pieces whose turn it is and whose name, alloy or note holds every word searched for. */
 export function rackFilter(
@@ -23,16 +24,15 @@ export function isNamed({ plan }: Piece, search: string): boolean {
   return words.every((word) => text.includes(word));
 }
 
-/** Pieces whose coat came to ready after the due times were last looked at, the first to come first. */
+/** Pieces with a due time that came after the due times were last looked at, the first to come first. */
 export function cameDue(
   items: readonly RackItem[],
   { since, now }: { readonly since: number; readonly now: number },
 ) {
   return items
     .flatMap((item) => {
-      const at = item.standing.outer?.readyAt.likely ?? null;
-      const waits = item.standing.action.kind === "dip" || item.standing.action.kind === "review";
-      return waits && at !== null && at > since && at <= now ? [{ item, at }] : [];
+      const [due] = dueTimes([item.standing]);
+      return due !== undefined && due.dueMs > since && due.dueMs <= now ? [{ item, due }] : [];
     })
-    .toSorted((a, b) => a.at - b.at);
+    .toSorted((a, b) => a.due.dueMs - b.due.dueMs);
 }

@@ -1,5 +1,6 @@
 import { ArrowDown, ArrowUp, CopyPlus, Trash2 } from "lucide-react";
 import { useState } from "react";
+import { leastDryH as startingH } from "../../trade/dryMinimums.ts";
 import { stuccos } from "../../trade/stuccos.ts";
 import { useFormat } from "../app/useFormat.ts";
 import { coatWords } from "../format/coatWords.ts";
@@ -32,8 +33,9 @@ export function CoatRows({
     <>
       <ol className={css["rows"]}>
         {coats.map((coat, at) => {
-          const error = errors[`coats.${at}.targetDryness`];
-          const isOpen = open === coat.key || error !== undefined;
+          const dryError = errors[`coats.${at}.targetDryness`];
+          const leastError = errors[`coats.${at}.leastDryH`];
+          const isOpen = open === coat.key || (dryError ?? leastError) !== undefined;
           return (
             <li key={coat.key} className={css["row"]}>
               <button
@@ -48,7 +50,8 @@ export function CoatRows({
                 <>
                   <CoatFields
                     coat={coat}
-                    error={error}
+                    error={dryError}
+                    leastError={leastError}
                     onChange={(changes) => onChange(coats.with(at, { ...coat, ...changes }))}
                   />
                   <div className={css["keys"]}>
@@ -108,6 +111,7 @@ function CoatHead({ coat, number }: { readonly coat: CoatDraft; readonly number:
         {coatWords(coat)}
         <small>
           {builds === null ? "wall not known" : `${format.show("mm", builds.mm)} of wall`}, {dry}
+          {typeof coat.leastDryH === "number" && `, at least ${format.show("h", coat.leastDryH)}`}
         </small>
       </span>
     </>
@@ -117,12 +121,15 @@ function CoatHead({ coat, number }: { readonly coat: CoatDraft; readonly number:
 function CoatFields({
   coat,
   error,
+  leastError,
   onChange,
 }: {
   readonly coat: CoatDraft;
   readonly error: string | undefined;
+  readonly leastError: string | undefined;
   readonly onChange: (changes: Partial<CoatDraft>) => void;
 }) {
+  const format = useFormat();
   return (
     <div className={css["fields"]}>
       <SelectField
@@ -151,6 +158,15 @@ function CoatFields({
         onChange={(targetDryness) => onChange({ targetDryness })}
         hint="Share of its water gone before the next coat. 95% suits most, 99% the last."
         error={error}
+      />
+      <NumberField
+        label="Minimum drying time"
+        quantity="h"
+        min={0}
+        value={coat.leastDryH ?? null}
+        onChange={(leastDryH) => onChange({ leastDryH })}
+        hint={`Before the next coat, whatever the air. Empty: the bucket's or the shop's; else ${format.show("h", startingH[coat.kind].value)}.`}
+        error={leastError}
       />
     </div>
   );

@@ -2,7 +2,7 @@ import { z } from "zod";
 import { ranges } from "../../logbook/ranges.ts";
 import type { CoatKind, RecipeBody, RecipeCoat } from "../../trade/coats.ts";
 import type { Format } from "../format/units.ts";
-import { figure, words, wordsOrNone } from "../log/gate.ts";
+import { figure, figureOrNone, words, wordsOrNone } from "../log/gate.ts";
 
 /** A coat being edited; `key` keeps it apart from its twins while rows move. */
 export type CoatDraft = {
@@ -10,6 +10,8 @@ export type CoatDraft = {
   readonly kind: CoatKind;
   readonly stuccoId: string | null;
   readonly targetDryness: number | null;
+  /** A draft kept from before there was one lacks it. */
+  readonly leastDryH?: number | null | undefined;
 };
 export type RecipeDraft = {
   readonly name: string;
@@ -50,8 +52,19 @@ export function recipeSchema(format: Format): z.ZodType<RecipeBody> {
         range: ranges.targetDryness,
         remedy: "95% suits most coats, 99% the last.",
       }),
+      leastDryH: figureOrNone(format, {
+        what: "minimum drying time",
+        quantity: "h",
+        range: ranges.leastDryH,
+        remedy: "Leave it empty for the bucket's or the shop's.",
+      }).optional(),
     })
-    .transform(({ kind, stuccoId, targetDryness }): RecipeCoat => ({ kind, stuccoId, targetDryness }));
+    .transform(({ kind, stuccoId, targetDryness, leastDryH }): RecipeCoat => ({
+      kind,
+      stuccoId,
+      targetDryness,
+      ...(typeof leastDryH === "number" ? { leastDryH } : {}),
+    }));
   return z.object({
     name: words("name", "Give the recipe a name.", 120),
     coats: z

@@ -1,6 +1,8 @@
 import type { RackItem } from "../app/live.ts";
 import { phaseWords } from "../format/phaseWords.ts";
 import { findingText } from "../format/findingWords.ts";
+import type { Format } from "../format/units.ts";
+import type { Finding } from "../../rules/finding.ts";
 import { useFormat } from "../app/useFormat.ts";
 import { mayEnter } from "../../logbook/fireFacts.ts";
 import type { Kiln } from "../../logbook/shopThings.ts";
@@ -106,7 +108,7 @@ function PieceVerdict({ item }: { readonly item: RackItem }) {
         {isReviewed && last.verdict !== "clear" && <li>Its review was signed as {last.verdict}.</li>}
         {open.slice(0, 4).map((finding) => (
           <li key={`${finding.rule} ${finding.variant} ${finding.entries.join()}`}>
-            {findingText(finding, format).title}
+            {oneLine(finding, format)}
           </li>
         ))}
         {open.length > 4 && <li>and {open.length - 4} more</li>}
@@ -116,6 +118,12 @@ function PieceVerdict({ item }: { readonly item: RackItem }) {
       </LinkButton>
     </div>
   );
+}
+
+/** A damp shell is told with its moment, the same as at its review; the rest by name. */
+function oneLine(finding: Finding, format: Format): string {
+  const { title, says } = findingText(finding, format);
+  return finding.rule === "last-coat-damp" ? `${title}. ${says}` : title;
 }
 
 /** The kiln: one of the shop's, or its figures. */

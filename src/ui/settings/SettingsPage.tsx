@@ -10,6 +10,7 @@ import { BucketHoursFields } from "../timeline/BucketHoursFields.tsx";
 import { AboutCard } from "./AboutCard.tsx";
 import { BackupCard } from "./BackupCard.tsx";
 import { KeepCard } from "./KeepCard.tsx";
+import { MinimumsCard } from "./MinimumsCard.tsx";
 import { OwnFiguresCard } from "./OwnFiguresCard.tsx";
 import { RebuildCard } from "./RebuildCard.tsx";
 import { SignName } from "./SignName.tsx";
@@ -81,6 +82,7 @@ export function SettingsPage() {
           <SignName />
         </Card>
         <OwnFiguresCard />
+        <MinimumsCard />
         <KeepCard />
         <BackupCard />
         <div id="demo">

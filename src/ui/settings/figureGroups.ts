@@ -14,7 +14,7 @@ export function figureGroups(
     stuccoFigures(format),
     dryingFigures(format, shop),
     airFigures(format),
-    limitFigures(format),
+    limitFigures(format, shop),
     alloyFigures(format),
     patternFigures(format),
   ];

@@ -69,3 +69,23 @@ test("a drying factor of 80 is refused with its range", async () => {
     .toBeVisible();
   expect(await logged("shop-figures-set")).toEqual([]);
 });
+
+test("a minimum drying time is an entry of the shop, is refused out of range, and stands on the figures page", async () => {
+  const { shop, logged } = await demoDesk();
+  showAt(shop, "/settings", settings);
+  await page.getByRole("textbox", { name: "Backup" }).fill("900");
+  await press("Save the minimums");
+  await expect.element(page.getByText(/^Found 900.h for the minimum drying time, expected/)).toBeVisible();
+  await page.getByRole("textbox", { name: "Backup" }).fill("6.5");
+  await page.getByRole("textbox", { name: "Open shell" }).fill("16");
+  await press("Save the minimums");
+  await expect
+    .poll(async () => (await logged("shop-figures-set"))[0]?.body)
+    .toMatchObject({
+      leastDryH: { prime: null, backup: 6.5 },
+      finalDryH: { open: 16, blind: null },
+    });
+  showAt(shop, "/figures", { route: "/figures", screen: FiguresPage });
+  await page.getByRole("textbox", { name: "Find" }).fill("backup coat dries");
+  await expect.element(page.getByText(/^6\.5.h, the shop's own/)).toBeVisible();
+});

@@ -2,6 +2,8 @@ import type { Shop } from "../../logbook/piece.ts";
 import { airClasses } from "../../trade/airClasses.ts";
 import { coatWaterOf, prewetKgM2 } from "../../trade/coatWater.ts";
 import { geometryClasses } from "../../trade/geometryClasses.ts";
+import type { CoatKind } from "../../trade/coats.ts";
+import { finalDryH, leastDryH, type FinalDryPlace } from "../../trade/dryMinimums.ts";
 import { leastShellC, practice } from "../../trade/practice.ts";
 import { sealMm, stuccos } from "../../trade/stuccos.ts";
 import type { Format } from "../format/units.ts";
@@ -82,7 +84,7 @@ export function airFigures(format: Format): FigureGroup {
   };
 }
 
-export function limitFigures(format: Format): FigureGroup {
+export function limitFigures(format: Format, shop: Shop): FigureGroup {
   const percent = (value: number) => format.show("percent", value);
   const hours = (value: number) => format.show("h", value);
   const { primeSwingK, primeDropK, primeHardFilmWM2K, primeBareH, rhNeverDry, rhFinalDry, readingOldH } =
@@ -112,10 +114,8 @@ export function limitFigures(format: Format): FigureGroup {
       published("Prime may stand bare", primeBareH, hours),
       published("Nothing counts as dry above", rhNeverDry, percent),
       published("The last coat is not dry through above", rhFinalDry, percent),
-      published("An open shell hangs before fire, at least", practice.finalDryH, hours),
-      published("An open shell in damper air, at least", practice.finalDryMostH, hours),
-      published("A deep or thick shell hangs before fire, at least", practice.finalDryDeepH, hours),
-      published("A deep or thick shell in damper air, at least", practice.finalDryDeepMostH, hours),
+      ...coatMinimumRows(shop, hours),
+      ...finalDryRows(shop, hours),
       published("Air is damper, for these hours, above", practice.finalDryRh, percent),
       published("A wall counts as thick above", practice.thickWallMm, (value) => format.show("mm", value)),
       published("An air reading no longer counts at a dip after", readingOldH, hours),
@@ -140,3 +140,28 @@ export function limitFigures(format: Format): FigureGroup {
     ],
   };
 }
+
+const kinds = { prime: "Prime", intermediate: "Intermediate", backup: "Backup", seal: "Seal" } as const;
+const shells = { open: "An open shell", deep: "A deep or thick shell", blind: "A shell with a blind core" };
+
+function coatMinimumRows({ leastDryH: own }: Shop, hours: (value: number) => string): readonly Figure[] {
+  const rows = Object.entries(kinds) as readonly (readonly [CoatKind, string])[];
+  return rows.map(([kind, name]) => ({
+    ...published(`${name} coat dries before the next one, at least`, leastDryH[kind], hours),
+    own: ownHours(own?.[kind], hours),
+  }));
+}
+
+function finalDryRows({ finalDryH: own }: Shop, hours: (value: number) => string): readonly Figure[] {
+  const rows = Object.entries(shells) as readonly (readonly [FinalDryPlace, string])[];
+  return rows.flatMap(([place, name]) => [
+    {
+      ...published(`${name} hangs before fire, at least`, finalDryH[place].dryAirH, hours),
+      own: ownHours(own?.[place], hours),
+    },
+    published(`${name} in damper air, at least`, finalDryH[place].dampAirH, hours),
+  ]);
+}
+
+const ownHours = (own: number | undefined, hours: (value: number) => string): string | undefined =>
+  own === undefined ? undefined : hours(own);

@@ -41,7 +41,7 @@ export function ProposalCard(props: {
                       <span key={id}>
                         {i > 0 && ", "}
                         {wanted.get(id)?.standing.piece.plan.name ?? id}
-                        {by === "likely" && " (by its likely time: feel it)"}
+                        {by === "likely" && " (check if dry first)"}
                         {isBareTooLong && " (its prime will have hung bare for over a day)"}
                       </span>
                     ))}

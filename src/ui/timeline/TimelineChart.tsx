@@ -91,7 +91,7 @@ function LaneHead({ lane: { roomId, room, air }, now }: { readonly lane: RoomLan
 
 function RowText({ row }: { readonly row: TimelineRow }) {
   const { locale } = useFormat();
-  const { piece, next, outer } = row.standing;
+  const { piece, next } = row.standing;
   const coat =
     row.wants === "review"
       ? "all coats on"
@@ -103,7 +103,6 @@ function RowText({ row }: { readonly row: TimelineRow }) {
       <span className={css["name"]}>{piece.plan.name}</span>
       <span className={css["words"]}>
         {coat}: {rowWords(row, locale)}
-        {outer?.verdict === "maybe" && !row.isReady && row.wants === "coat" ? "; feel it" : ""}
       </span>
     </span>
   );

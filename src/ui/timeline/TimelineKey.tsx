@@ -6,10 +6,10 @@ export function TimelineKey() {
     <ul className={css["key"]} aria-label="Key">
       <li>
         <svg width="40" height="22" aria-hidden="true">
-          <path className={css["window"]} d="M38 5H2V17H38Z" />
-          <path className={css["likely"]} d="M10 11L16 5L22 11L16 17Z" />
+          <path className={css["window"]} d="M38 5H8V17H38Z" />
+          <path className={css["likely"]} d="M2 11L8 5L14 11L8 17Z" />
         </svg>
-        early to late, likely between
+        check from, dry at the latest
       </li>
       <li>
         <svg width="20" height="22" aria-hidden="true">

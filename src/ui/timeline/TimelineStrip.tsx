@@ -70,7 +70,7 @@ function Bar(props: {
     to,
     width,
   } = props;
-  const { early, likely, late } = window;
+  const { from, late } = window;
   if (isReady)
     return (
       <g>
@@ -78,7 +78,7 @@ function Bar(props: {
         <path className={css["sign"]} d={`M${x(now) - 4} ${middle}l3 3 5 -6`} />
       </g>
     );
-  const begin = early ?? likely ?? late;
+  const begin = from ?? late;
   if (begin === null) return <path className={css["never"]} d={`M${x(now) + 4} ${middle}H${width - 2}`} />;
   if (begin > to)
     return (
@@ -92,15 +92,15 @@ function Bar(props: {
   // A window with no end, or one past the picture, is left open on its right.
   const isOpen = late === null || late > to;
   // A moment rather than a window is its mark alone.
-  const isMoment = likely !== null && !isOpen && endX - x(begin) < 7;
+  const isMoment = from !== null && !isOpen && endX - x(begin) < 7;
   const box = isMoment ? "" : `M${endX} 5H${x(begin)}V${height - 5}H${endX}`;
   return (
     <g>
       <path className={css["window"]} d={isOpen || isMoment ? box : `${box}Z`} />
-      {likely !== null && likely <= to && (
+      {from !== null && (
         <path
           className={css["likely"]}
-          d={`M${x(likely) - 6} ${middle}L${x(likely)} ${middle - 6}L${x(likely) + 6} ${middle}L${x(likely)} ${middle + 6}Z`}
+          d={`M${x(from) - 6} ${middle}L${x(from)} ${middle - 6}L${x(from) + 6} ${middle}L${x(from)} ${middle + 6}Z`}
         />
       )}
     </g>

@@ -17,9 +17,8 @@ export function TimelineTable(props: {
       <thead>
         <tr>
           <th scope="col">Piece</th>
-          <th scope="col">Early</th>
-          <th scope="col">Likely</th>
-          <th scope="col">Late</th>
+          <th scope="col">Check from</th>
+          <th scope="col">Dry at the latest</th>
           <th scope="col">Dip</th>
         </tr>
       </thead>
@@ -32,11 +31,10 @@ export function TimelineTable(props: {
                 {lanes.length > 1 && room !== null ? `, ${room.name}` : ""}
               </th>
               {row.isReady ? (
-                <td colSpan={3}>{rowWords(row, locale)}</td>
+                <td colSpan={2}>{rowWords(row, locale)}</td>
               ) : (
                 <>
-                  <td>{say(row.window.early)}</td>
-                  <td>{say(row.window.likely)}</td>
+                  <td>{say(row.window.from)}</td>
                   <td>{say(row.window.late)}</td>
                 </>
               )}

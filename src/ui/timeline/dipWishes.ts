@@ -1,7 +1,7 @@
 import type { DipWish } from "../../logbook/dipProposal.ts";
 import type { Bucket } from "../../logbook/piece.ts";
 import type { Standing } from "../../logbook/standing.ts";
-import { wettedAt } from "../../rules/stage.ts";
+import { wettedAt } from "../../logbook/dryMinimum.ts";
 import type { CoatKind } from "../../trade/coats.ts";
 import { practice } from "../../trade/practice.ts";
 import { bucketFor, canTakeCoat } from "../dip/dipPlan.ts";
@@ -37,13 +37,15 @@ export function dipWishes(
 }
 
 function wishOf(
-  { piece, outer }: Standing,
+  { piece, outer, cover }: Standing,
   kind: CoatKind,
   { buckets, now }: { readonly buckets: readonly Bucket[]; readonly now: number },
 ): DipWish {
   const bucket = bucketFor(kind, buckets, null);
-  const isReady = outer === null || outer.verdict === "dry";
-  const { likely, late } = isReady ? { likely: now, late: now } : outer.readyAt;
+  const isReady = cover === null || cover.state === "dry";
+  const { likely, late } = isReady
+    ? { likely: now, late: now }
+    : { likely: cover.checkAt, late: cover.dryAt };
   const isPrime = outer !== null && outer.coat.kind === "prime" && !outer.coat.afterBurnout;
   return {
     id: piece.id,

@@ -3,11 +3,8 @@ import { airAhead } from "../../logbook/airAhead.ts";
 import type { Room } from "../../logbook/piece.ts";
 import type { Standing } from "../../logbook/standing.ts";
 
-export type Window = {
-  readonly early: number | null;
-  readonly likely: number | null;
-  readonly late: number | null;
-};
+/** From when hands are wanted, and when it is dry at the latest; epoch ms, null where no time can be given. */
+export type Window = { readonly from: number | null; readonly late: number | null };
 
 /** One piece on the timeline. */
 export type TimelineRow = {
@@ -51,27 +48,30 @@ export function roomLanes(
 }
 
 function rowOf(standing: Standing): TimelineRow | null {
-  const { action, outer, finalDry, piece } = standing;
+  const { action, cover, forFire, finalDry, piece } = standing;
   if (piece.archived) return null;
   if (action.kind === "final-dry" || (action.kind === "review" && finalDry !== null)) {
-    const slowest = finalDry?.places[0]?.drying.readyAt;
-    const late = finalDry?.least.at ?? null;
-    const { early = null, likely = null } = slowest ?? {};
-    // The whole window lies no sooner than the least wait.
-    const least = (at: number | null): number | null =>
-      at === null ? null : Math.max(at, Math.min(late ?? at, finalDry?.practice.until ?? at));
-    const window = { early: least(early), likely: least(likely), late };
-    return { standing, wants: "review", isReady: action.kind === "review", window };
+    const at = forFire?.dryAt ?? null;
+    return {
+      standing,
+      wants: "review",
+      isReady: action.kind === "review",
+      window: { from: at, late: at },
+    };
   }
   if (action.kind !== "dip") return null;
-  const isReady = outer === null || outer.verdict === "dry";
-  const window = outer?.readyAt ?? { early: null, likely: null, late: null };
-  return { standing, wants: "coat", isReady, window };
+  const isReady = cover === null || cover.state === "dry";
+  return {
+    standing,
+    wants: "coat",
+    isReady,
+    window: { from: cover?.checkAt ?? null, late: cover?.dryAt ?? null },
+  };
 }
 
 function bySoonest(a: TimelineRow, b: TimelineRow): number {
-  const soon = ({ isReady, window: { likely, late } }: TimelineRow): number =>
-    isReady ? -Infinity : (likely ?? late ?? Infinity);
+  const soon = ({ isReady, window: { from, late } }: TimelineRow): number =>
+    isReady ? -Infinity : (from ?? late ?? Infinity);
   const [soonA, soonB] = [soon(a), soon(b)];
   if (soonA !== soonB) return soonA < soonB ? -1 : 1;
   return a.standing.piece.startedAt - b.standing.piece.startedAt;

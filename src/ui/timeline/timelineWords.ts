@@ -1,7 +1,8 @@
 import type { AirAhead, DampSpell } from "../../logbook/airAhead.ts";
 import type { DipProposal, Span } from "../../logbook/dipProposal.ts";
 import { stuccoWords } from "../format/coatWords.ts";
-import { noReadyWords } from "../format/readyWords.ts";
+import { coverWhen } from "../format/coverWords.ts";
+import { reviewWhen } from "../format/fireWords.ts";
 import { clockTime, dayTime, soonTime } from "../format/time.ts";
 import type { Format } from "../format/units.ts";
 import type { BucketHours } from "./bucketSpans.ts";
@@ -9,24 +10,11 @@ import type { WantedCoat } from "./dipWishes.ts";
 import type { TimelineRow } from "./timelineRows.ts";
 
 /** Where a piece stands on the timeline, short enough for its row. */
-export function rowWords({ standing, isReady, window, wants }: TimelineRow, locale: string): string {
-  const { now, outer } = standing;
-  const { early, likely, late } = window;
+export function rowWords({ standing, wants }: TimelineRow, locale: string): string {
+  const { now, cover, forFire } = standing;
   const say = (at: number): string => shortTime(at, now, locale);
-  if (isReady) {
-    if (outer === null) return "ready for its first coat";
-    return late !== null && late <= now ? `ready since ${say(late)}` : "ready now";
-  }
-  if (likely === null && late === null) {
-    const reason = outer?.reason ?? null;
-    return reason === null ? "no time" : noReadyWords(reason);
-  }
-  if (wants === "review" && late !== null) return `review from ${say(late)}`;
-  if (likely !== null && likely <= now)
-    return late === null ? "likely dry now" : `likely dry now, surely ${say(late)}`;
-  const at = likely === null ? "" : `likely ${say(likely)}`;
-  if (late === null) return early === null ? at : `${at}, perhaps much later`;
-  return `${at}, surely ${say(late)}`;
+  if (wants === "review") return forFire === null ? "no time" : `final dry ${reviewWhen(forFire, now, say)}`;
+  return cover === null ? "ready for its first coat" : coverWhen(cover, now, say);
 }
 
 /** "18:40" today, "Thu 08:30" within a week, else with its date: a row has no room for more. */
