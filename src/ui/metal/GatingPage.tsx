@@ -1,3 +1,4 @@
+import { pourHeatOf } from "../../logbook/pourHeat.ts";
 import { useParams } from "wouter";
 import { ownAlloy, ownMeltFigures } from "../../logbook/ownAlloy.ts";
 import type { Piece } from "../../logbook/piece.ts";
@@ -75,7 +76,7 @@ function Gating({
   const { draft } = form;
   const { massKg, wallMm, fillS } = kept(draft, gatingLimits);
   const stream = streamOf(alloy);
-  const hot = metalHot(draft, alloy);
+  const hot = metalHot(draft, alloy, figures);
   const liquidKgM3 = figures.crucibleKgM3.value;
   const runAt = (speedMS: number) => (hot === null ? null : runSum({ draft, hot, alloy, figures, speedMS }));
   const runTimeS = runAt(stream.gateSpeedMS.value)?.time?.likelyS ?? null;
@@ -87,7 +88,7 @@ function Gating({
     draft,
     alloy,
     figures,
-    metalC: hot?.metalC ?? (alloy.pourLowC.value + alloy.pourHighC.value) / 2,
+    metalC: hot?.metalC ?? pourHeatOf({ alloy, figures, thinnestMm: null }).startC,
     shellC: hot?.shellC ?? 20,
   });
   return (

@@ -1,3 +1,4 @@
+import { pourHeatOf } from "../../logbook/pourHeat.ts";
 import { brimNeededMl, brimShare } from "../../physics/crucible.ts";
 import type { MeltHeat } from "../../physics/melt.ts";
 import type { PowerKnown } from "../../logbook/furnaceMemory.ts";
@@ -26,6 +27,7 @@ export function MeltHeatCard({
   figures,
   massKg,
   pourC,
+  thinnestMm,
   furnaces,
   furnace,
   power,
@@ -36,6 +38,8 @@ export function MeltHeatCard({
   readonly figures: MeltFigures;
   readonly massKg: number;
   readonly pourC: number;
+  /** Thinnest section of the pieces, mm; null where no mesh has one. */
+  readonly thinnestMm: number | null;
   readonly furnaces: readonly Furnace[];
   readonly furnace: Furnace | null;
   readonly power: PowerKnown | null;
@@ -43,6 +47,7 @@ export function MeltHeatCard({
   const format = useFormat();
   const { draft, set } = form;
   const temp = (c: number): string => format.show("temp", c);
+  const usual = pourHeatOf({ alloy, figures, thinnestMm });
   const sum = heatSum({ massKg, heat, pourC, furnace, power });
   const neededMl =
     massKg > 0
@@ -61,7 +66,7 @@ export function MeltHeatCard({
         name="pourC"
         label="Poured at"
         quantity="temp"
-        hint={`Light work ${temp(alloy.pourLowC.value)} to ${temp(alloy.pourHighC.value)}, heavy ${temp(figures.heavyLowC.value)} to ${temp(figures.heavyHighC.value)}. Empty: ${temp(pourC)}.`}
+        hint={`Light work ${temp(alloy.pourLowC.value)} to ${temp(alloy.pourHighC.value)}, heavy ${temp(figures.heavyLowC.value)} to ${temp(figures.heavyHighC.value)}. Empty: ${temp(usual.startC)}, the low end for ${usual.work} work.`}
       />
       {pourC < alloy.liquidusC.value && (
         <p role="alert" className={css["stop"]}>

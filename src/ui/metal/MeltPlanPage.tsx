@@ -1,3 +1,4 @@
+import { pourHeatOf } from "../../logbook/pourHeat.ts";
 import { useState } from "react";
 import { useLocation, useSearch } from "wouter";
 import { v7 as uuidv7 } from "uuid";
@@ -75,9 +76,10 @@ function MeltPlan({
           isHotStart: draft.start === "hot",
         });
   const mix = mixSum({ items: draft.items, tableId: alloy?.id ?? "", shop, alloyNamed });
+  const thinnestMm = thinnestOf(rack, draft.pieceIds);
   const pourC =
     kept(draft, meltLimits).pourC ??
-    (alloy === null ? null : Math.round((alloy.pourLowC.value + alloy.pourHighC.value) / 2));
+    (alloy === null ? null : pourHeatOf({ alloy, figures, thinnestMm }).startC);
   const wanted = alloy === null ? null : wantedCharge({ draft, rack, alloy, melts, shop });
   const items = weighedIn(draft.items, alloyNamed);
 
@@ -130,6 +132,7 @@ function MeltPlan({
               figures={figures}
               massKg={mix.massKg}
               pourC={pourC}
+              thinnestMm={thinnestMm}
               furnaces={furnaces}
               furnace={furnace}
               power={power}
@@ -161,4 +164,13 @@ function MeltPlan({
       </div>
     </Page>
   );
+}
+
+/** Thinnest section of the chosen pieces' meshes, mm; null where none has one. */
+function thinnestOf(rack: readonly RackItem[], pieceIds: readonly string[]): number | null {
+  const known = rack
+    .filter(({ standing }) => pieceIds.includes(standing.piece.id))
+    .flatMap(({ standing }) => standing.piece.patterns.at(-1)?.thinnestMm ?? [])
+    .filter((mm) => mm > 0);
+  return known.length === 0 ? null : Math.min(...known);
 }

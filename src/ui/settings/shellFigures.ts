@@ -2,7 +2,7 @@ import type { Shop } from "../../logbook/piece.ts";
 import { airClasses } from "../../trade/airClasses.ts";
 import { coatWaterOf, prewetKgM2 } from "../../trade/coatWater.ts";
 import { geometryClasses } from "../../trade/geometryClasses.ts";
-import { leastShellC, practice } from "../../trade/practice.ts";
+import { practice } from "../../trade/practice.ts";
 import { sealMm, stuccos } from "../../trade/stuccos.ts";
 import type { Format } from "../format/units.ts";
 import { published, type Figure, type FigureGroup } from "./figure.ts";
@@ -87,13 +87,7 @@ export function limitFigures(format: Format): FigureGroup {
   const hours = (value: number) => format.show("h", value);
   const { primeSwingK, primeDropK, primeHardFilmWM2K, primeBareH, rhNeverDry, rhFinalDry, readingOldH } =
     practice;
-  const { gradeRatio, firstPrimeCoarseMm, firedC, firedMin, weakShare, outOfKilnMin } = practice;
-  const shells = (["bronze", "brass", "aluminium"] as const).flatMap((family) => {
-    const least = leastShellC[family];
-    return least === null
-      ? []
-      : [published(`Shell at the pour of ${family}, at least`, least, (value) => format.show("temp", value))];
-  });
+  const { gradeRatio, firstPrimeCoarseMm, firedC, firedMin, weakShare } = practice;
   return {
     title: "Limits the findings speak from",
     about: "A finding names its limit and its source; these are all of them.",
@@ -120,8 +114,6 @@ export function limitFigures(format: Format): FigureGroup {
       published("Fired at, at least", firedC, (value) => format.show("temp", value)),
       published("Fired for, at least", firedMin, (value) => format.show("min", value)),
       published("Strength reckoned of a damp or under-fired wall", weakShare, percent),
-      published("Out of the kiln, at most", outOfKilnMin, (value) => format.show("min", value)),
-      ...shells,
     ],
   };
 }
