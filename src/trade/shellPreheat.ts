@@ -4,7 +4,7 @@ import type { AlloyFamily } from "./alloys.ts";
  * Shell temperature at the pour by the thinnest section, °C; a thinner section wants a hotter shell before hotter
  * metal. A section on the limit itself counts as the thinner one: people type round figures.
  */
-export type PreheatRange = {
+type PreheatRange = {
   readonly upToMm: number;
   readonly lowC: number;
   readonly highC: number;
@@ -34,7 +34,8 @@ const silver: readonly PreheatRange[] = [
   { upToMm: 15, lowC: 400, highC: 500 },
   { upToMm: Infinity, lowC: 350, highC: 450 },
 ];
-const byMetal: Readonly<Record<AlloyFamily | "silver", readonly PreheatRange[] | null>> = {
+/** Ranges by metal; null where no practice is known. */
+export const preheatRanges: Readonly<Record<AlloyFamily | "silver", readonly PreheatRange[] | null>> = {
   bronze: copperBase,
   brass: copperBase,
   aluminium,
@@ -56,7 +57,7 @@ export function shellPreheat({
   solidusC: number;
 }): { readonly lowC: number; readonly highC: number } | null {
   if (!(thinnestMm > 0)) throw new RangeError(`thinnestMm must be above 0 mm, found ${thinnestMm}`);
-  const row = byMetal[metal]?.find(({ upToMm }) => thinnestMm <= upToMm);
+  const row = preheatRanges[metal]?.find(({ upToMm }) => thinnestMm <= upToMm);
   if (row === undefined) return null;
   const ceilingC = solidusC - belowSolidusK;
   return { lowC: Math.min(row.lowC, ceilingC), highC: Math.min(row.highC, ceilingC) };

@@ -1,3 +1,4 @@
+import { hazardsOf, metalContentsOf } from "../../trade/hazards.ts";
 import { pourHeatOf } from "../../logbook/pourHeat.ts";
 import { useParams } from "wouter";
 import { ownAlloy, ownMeltFigures } from "../../logbook/ownAlloy.ts";
@@ -101,7 +102,7 @@ function Gating({
         {plan.name}, in {alloy.name}. What you type here is kept on this device and not written into the log;
         these are sums to plan with, and no figure here is permission to pour.
       </p>
-      {alloy.hazards.includes("oxide-film") && (
+      {hazardsOf(metalContentsOf(alloy.id) ?? {}).includes("oxide-film") && (
         <Card tone="watch">
           <p>This metal grows a tough skin as it flows: fill it quietly from below.</p>
         </Card>

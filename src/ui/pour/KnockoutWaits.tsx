@@ -1,10 +1,12 @@
 import { Link } from "wouter";
+import { alloyContents } from "../../logbook/meltContents.ts";
 import { useFigures, useMelts, usePours, type RackItem } from "../app/live.ts";
 import { paths } from "../app/paths.ts";
 import { useFormat } from "../app/useFormat.ts";
 import { useNow } from "../app/useNow.ts";
 import { ago, soonTime } from "../format/time.ts";
 import { cautionLines } from "../log/cautions.ts";
+import { weightsOf } from "../log/weightsOf.ts";
 import { Card } from "../parts/Card.tsx";
 import { knockoutDues } from "./knockoutDues.ts";
 import { frozenWords, outSource } from "./knockoutWords.ts";
@@ -49,9 +51,21 @@ export function KnockoutWaits({
       </ul>
       {isOwn && (
         <ul>
-          {cautionLines("knock-out", format, null).map((line) => (
-            <li key={line}>{line}</li>
-          ))}
+          {items
+            .slice(0, 1)
+            .flatMap((item) =>
+              cautionLines(
+                {
+                  step: "knock-out",
+                  contents: alloyContents(item.standing.piece.plan.alloyId, shop),
+                  weights: weightsOf(item),
+                },
+                format,
+              ),
+            )
+            .map((line) => (
+              <li key={line}>{line}</li>
+            ))}
         </ul>
       )}
     </Card>

@@ -48,6 +48,8 @@ export function PourAct({ pour, parts, courses, turn, now, place }: Props) {
   const outMin = out === null ? null : Math.max(0, (now - out.at) / 60_000);
   const face = outMin === null ? null : faceAt(rows, outMin);
   const last = lastMark(courses);
+  // Until the first shell is out the page's cautions say it.
+  const hasBegun = courses.some((course) => course.stage !== "waiting");
   const isGo = pour.decided?.go === true;
 
   const takeOut = () => log({ do: "log", stream, type: "shell-out-of-kiln", body: { shellC, pourId } });
@@ -165,10 +167,12 @@ export function PourAct({ pour, parts, courses, turn, now, place }: Props) {
         </BigKey>
       )}
       {last !== null && <BigKey onPress={takeBack}>Take back the last tap</BigKey>}
-      <p className={styles["soft"]}>
-        If the wall leaks: step back, let it run into the sand. Never water. Local codes and licensed practice
-        come first.
-      </p>
+      {hasBegun && (
+        <p className={styles["soft"]}>
+          If the wall leaks: step back, let it run into the sand. Never water. Local codes and licensed
+          practice come first.
+        </p>
+      )}
     </section>
   );
 }

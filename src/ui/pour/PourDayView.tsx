@@ -30,7 +30,7 @@ import { TrackCards } from "./TrackCards.tsx";
 import { TracksChart } from "./TracksChart.tsx";
 import { pourDues } from "./pourDues.ts";
 import { knockoutOf } from "./knockoutTimes.ts";
-import { bedOf, sensedMelt, type PourParts } from "./pourParts.ts";
+import { bedOf, pourContents, pourWeights, sensedMelt, type PourParts } from "./pourParts.ts";
 import { usePourAlarm } from "./usePourAlarm.ts";
 import styles from "./pour.module.css";
 
@@ -163,7 +163,14 @@ export function PourDayView({
             {isOpen && !hasBegun && (
               <OrderCard parts={parts} order={order} metalC={pour.plan.metalC} carryMin={told.carryMin} />
             )}
-            {isOpen && !hasBegun && <Cautions step="pour" alloyId={alloy?.id} />}
+            {isOpen && !hasBegun && (
+              <Cautions
+                step="pour"
+                alloyId={alloy?.id}
+                contents={pourContents(parts)}
+                weights={pourWeights(parts)}
+              />
+            )}
             {isOpen && !hasBegun && <EndPour pour={pour} hasBegun={false} isAllFull={false} />}
             {words !== "" && (
               <Card title="Note">
