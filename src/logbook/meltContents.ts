@@ -1,7 +1,7 @@
 import { elements, type Contents } from "../physics/scrap.ts";
 import { metalContentsOf } from "../trade/hazards.ts";
 import type { ElementShare } from "./fireBodies.ts";
-import type { Melt } from "./fireStates.ts";
+import { isPutAway, type Melt } from "./fireStates.ts";
 import { ownAlloy } from "./ownAlloy.ts";
 import type { Shop } from "./piece.ts";
 import { within } from "./ranges.ts";
@@ -29,6 +29,13 @@ export function meltContents({ plan }: Pick<Melt, "plan">, shop: OwnAlloys): Con
   });
   return known.length === 0 ? alloyContents(plan.alloyId, shop) : Object.fromEntries(known);
 }
+
+/** The melt a piece is or was poured from: the last one that names it, put-away plans left out; null where none does. */
+export const meltOfPiece = (melts: readonly Melt[], pieceId: string): Melt | null =>
+  melts
+    .filter((melt) => !isPutAway(melt) && melt.pieceIds.includes(pieceId))
+    .toSorted((a, b) => a.plan.at - b.plan.at)
+    .at(-1) ?? null;
 
 /** A mix as the log keeps it. */
 export const mayHoldOf = (shares: Contents): readonly ElementShare[] =>

@@ -1,3 +1,5 @@
+import { crucibleLiftKg } from "../../logbook/liftWeights.ts";
+import { crucibleLift } from "../../trade/lifting.ts";
 import { pourHeatOf } from "../../logbook/pourHeat.ts";
 import { brimNeededMl, brimShare } from "../../physics/crucible.ts";
 import type { MeltHeat } from "../../physics/melt.ts";
@@ -18,6 +20,12 @@ import { powerBasis, rangeMinutes } from "./heatWords.ts";
 import { meltLimits, type MeltDraft } from "./meltDraft.ts";
 import { Reckoned, Rows, type Given } from "./Reckoned.tsx";
 import css from "./metal.module.css";
+
+const liftNames = {
+  tongs: "Crucible, lifted by tongs",
+  shank: "Crucible, lifted in a shank",
+  hoist: "Crucible, on a hoist",
+} as const;
 
 /** Furnace, pouring heat, time and fuel for the charge that is weighed in. */
 export function MeltHeatCard({
@@ -49,12 +57,13 @@ export function MeltHeatCard({
   const temp = (c: number): string => format.show("temp", c);
   const usual = pourHeatOf({ alloy, figures, thinnestMm });
   const sum = heatSum({ massKg, heat, pourC, furnace, power });
+  const lift = crucibleLift(crucibleLiftKg({ metalKg: massKg, figures, furnace }) ?? 0);
   const neededMl =
     massKg > 0
       ? brimNeededMl({
           meltKg: massKg,
           liquidKgM3: figures.crucibleKgM3.value,
-          fillShare: brimShare.tongs,
+          fillShare: brimShare[lift === "tongs" ? "tongs" : "shank"],
         })
       : null;
   const isOver = neededMl !== null && furnace?.crucibleL !== undefined && neededMl > furnace.crucibleL * 1000;
@@ -108,7 +117,7 @@ export function MeltHeatCard({
               : [["Fuel", format.show("kg", sum.fuel.kg)] as Given]),
             ...(neededMl === null
               ? []
-              : [["Crucible, lifted by tongs", `${format.show("litre", neededMl / 1000)} or more`] as Given]),
+              : [[liftNames[lift], `${format.show("litre", neededMl / 1000)} or more`] as Given]),
           ]}
         />
       )}

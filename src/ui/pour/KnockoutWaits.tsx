@@ -1,5 +1,5 @@
 import { Link } from "wouter";
-import { alloyContents } from "../../logbook/meltContents.ts";
+import { alloyContents, meltContents, meltOfPiece } from "../../logbook/meltContents.ts";
 import { useFigures, useMelts, usePours, type RackItem } from "../app/live.ts";
 import { paths } from "../app/paths.ts";
 import { useFormat } from "../app/useFormat.ts";
@@ -29,6 +29,10 @@ export function KnockoutWaits({
   if (pours === undefined || melts === undefined || shop === undefined) return null;
   const dues = knockoutDues(items, { pours, melts, shop });
   if (dues.length === 0) return null;
+  const contentsOf = ({ id, plan }: RackItem["standing"]["piece"]) => {
+    const melt = meltOfPiece(melts, id);
+    return melt === null ? alloyContents(plan.alloyId, shop) : meltContents(melt, shop);
+  };
   return (
     <Card title="To be broken out">
       <ul className={styles["list"]}>
@@ -57,7 +61,7 @@ export function KnockoutWaits({
               cautionLines(
                 {
                   step: "knock-out",
-                  contents: alloyContents(item.standing.piece.plan.alloyId, shop),
+                  contents: contentsOf(item.standing.piece),
                   weights: weightsOf(item),
                 },
                 format,
