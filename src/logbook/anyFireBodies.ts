@@ -61,6 +61,7 @@ export const anyFireBodies: { readonly [T in keyof Bodies]: fc.Arbitrary<Bodies[
     pieceIds,
     items: fc.array(fc.record({ name: someText, massKg: aNumber, alloyId: orNull(anId) }), { maxLength: 2 }),
     pourC: aNumber,
+    mayHold: maybe(fc.array(fc.record({ element: anId, low: aNumber, high: aNumber }), { maxLength: 2 })),
   }),
   "melt-started": fc.record({ hotFurnace: fc.boolean() }),
   "melt-read": fc.record({ metalC: aNumber }),

@@ -1,5 +1,5 @@
 import type { Check, Fault } from "./bodyFaults.ts";
-import { fine, first, number, packedFault, text, unreasoned } from "./bodyFaults.ts";
+import { fine, first, number, numbers, packedFault, text, unreasoned } from "./bodyFaults.ts";
 import type { MeltBodies, PourBodies, PourTold, RunBasis, RunBodies, RunSegment } from "./fireBodies.ts";
 import { ranges } from "./ranges.ts";
 
@@ -22,12 +22,15 @@ export const fireChecks: Checks = {
     ),
   "run-step-done": ({ segment }) => number("segment", segment, { low: 0, high: ranges.segments.high - 1 }),
   "run-ended": ({ energyKWh, fuelKg }) => spentFault({ energyKWh, fuelKg }),
-  "melt-planned": ({ alloyId, items, pourC }) =>
+  "melt-planned": ({ alloyId, items, pourC, mayHold = [] }) =>
     first(
       text("alloyId", alloyId),
       number("pourC", pourC, ranges.metalC),
       ...items.map(({ name, massKg }) =>
         first(text("name", name), number("chargeKg", massKg, ranges.chargeKg)),
+      ),
+      ...mayHold.map(({ element, low, high }) =>
+        first(text("element", element), numbers("mayHold", [low, high], ranges.share)),
       ),
     ),
   "melt-started": fine,

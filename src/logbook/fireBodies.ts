@@ -96,6 +96,8 @@ export type MeltBodies = {
     readonly pieceIds: readonly string[];
     readonly items: readonly ChargeItem[];
     readonly pourC: number;
+    /** What the charge may hold, as calculated from what was weighed in; fractions. Absent in older logs. */
+    readonly mayHold?: readonly ElementShare[] | undefined;
     readonly note?: string | undefined;
   };
   /** True when the lining was still hot from the melt before. */
@@ -111,6 +113,9 @@ export type MeltBodies = {
     readonly note?: string | undefined;
   };
 };
+
+/** An element and the least and most of it, fractions. */
+export type ElementShare = { readonly element: string; readonly low: number; readonly high: number };
 
 export type PourTrack = "shell" | "sand" | "tools" | "metal" | "people";
 

@@ -50,7 +50,17 @@ export function ownMeltFigures(alloyId: string, shop: OwnAlloys): MeltFigures | 
     latentJKg: stand(row.latentJKg, own.latentJKg),
     solidHeatJKgK: stand(row.solidHeatJKgK, own.solidJKgK),
     liquidHeatJKgK: stand(row.liquidHeatJKgK, own.liquidJKgK),
+    // The shop's own range is its own for heavy work too: it has no second pair of fields.
+    ...ownHeavy(row, own),
   };
+}
+
+function ownHeavy(row: MeltFigures, { pourLowC, pourHighC }: OwnAlloy) {
+  const [heavyLowC, heavyHighC] = inOrder(
+    [stand(row.heavyLowC, pourLowC), stand(row.heavyHighC, pourHighC)],
+    [row.heavyLowC, row.heavyHighC],
+  );
+  return { heavyLowC, heavyHighC };
 }
 
 /** What the sum for a melt's heat asks of it; null where it isn't known. */

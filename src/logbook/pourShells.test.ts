@@ -1,18 +1,8 @@
 import { describe, expect, test } from "vitest";
 import { alloyOf } from "../trade/alloys.ts";
 import { meltFiguresOf } from "../trade/meltFigures.ts";
-import {
-  castingTimesOf,
-  faceAt,
-  latestOf,
-  leastFaceC,
-  leaveKilnC,
-  metalCooling,
-  shellCooling,
-  shellsInOrder,
-  type PourShell,
-  type ShellBed,
-} from "./pourShells.ts";
+import { castingTimesOf, metalCooling, shellsInOrder, type PourShell } from "./pourShells.ts";
+import type { ShellBed } from "./shellOut.ts";
 
 const bronze = alloyOf("c90300")!;
 const figures = meltFiguresOf("c90300")!;
@@ -21,46 +11,13 @@ const shell = (id: string, of: Partial<PourShell> = {}): PourShell => ({
   id,
   name: id,
   wallMm: 8,
+  isWallKnown: true,
   thinnestMm: 5,
   thinnestFrom: "told",
   modulusMm: 3,
   modulusFrom: "mesh",
   metalKg: 2,
   ...of,
-});
-
-describe("out of the kiln", () => {
-  test("hot sand keeps the face hotter than air or cold sand does", () => {
-    const after5 = (bed: ShellBed["bed"]): number =>
-      faceAt(shellCooling({ ...air, bed, wallMm: 10, startC: 540 }), 5)!.likelyC;
-    expect(after5("hot-sand")).toBeGreaterThan(after5("air"));
-    expect(after5("hot-sand")).toBeGreaterThan(after5("cold-sand") + 50);
-  });
-  test("a hotter bed named for the plan is the one that is reckoned with", () => {
-    const at = (sandC: number): number =>
-      faceAt(shellCooling({ ...air, bed: "hot-sand", sandC, wallMm: 10, startC: 540 }), 10)!.likelyC;
-    expect(at(400)).toBeGreaterThan(at(200) + 60);
-  });
-  test("leaving the kiln at the told heat leaves the wanted face when metal comes", () => {
-    const startC = leaveKilnC({ ...air, wallMm: 8, aimC: 500, minutes: 2 })!;
-    expect(startC).toBeGreaterThan(500);
-    const face = faceAt(shellCooling({ ...air, wallMm: 8, startC }), 2)!;
-    expect(Math.abs(face.likelyC - 500)).toBeLessThan(2);
-    expect(leaveKilnC({ ...air, wallMm: 4, aimC: 950, minutes: 15 })).toBeNull();
-  });
-  test("a thin section asks for a hotter face than a thick one, never below the family's least", () => {
-    expect(leastFaceC(bronze, 1.5)!.value).toBe(700);
-    expect(leastFaceC(bronze, 3)!.value).toBe(550);
-    expect(leastFaceC(bronze, 12)!.value).toBe(400);
-    expect(leastFaceC(bronze, null)!.value).toBe(400);
-  });
-  test("the sure minute never comes after the likely one", () => {
-    const rows = shellCooling({ ...air, wallMm: 8, startC: 600 });
-    const latest = latestOf(rows, 400)!;
-    expect(latest.surelyMin!).toBeGreaterThan(1);
-    expect(latest.surelyMin!).toBeLessThan(latest.likelyMin!);
-    expect(latestOf(rows, null)).toBeNull();
-  });
 });
 
 describe("several shells from one crucible", () => {

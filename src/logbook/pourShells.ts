@@ -1,15 +1,12 @@
 import { castingCooling, type CastingTimes } from "../physics/castingCooling.ts";
-import { wallCooling, type WallTemperature } from "../physics/heat.ts";
-import { latestPour, type LatestPour } from "../physics/latestPour.ts";
 import { meltCoolKPerMin, pourOrder, type PourOrder } from "../physics/pourOrder.ts";
 import type { Alloy } from "../trade/alloys.ts";
 import { knockoutHeatOf } from "../trade/knockoutHeat.ts";
 import type { MeltFigures } from "../trade/meltFigures.ts";
-import { leastShellC } from "../trade/practice.ts";
-import { preheatOf } from "../trade/preheat.ts";
-import type { Published } from "../trade/published.ts";
-import { coolingHeatOf, type StuccoFamily } from "../trade/shellThermal.ts";
-import type { PourBodies } from "./fireBodies.ts";
+import { coolingHeatOf } from "../trade/shellThermal.ts";
+import { pourHeatOf } from "./pourHeat.ts";
+import { startingSectionMm } from "./shellHeat.ts";
+import { coolingWall, mayBeOut, minutesToFull, type ShellBed } from "./shellOut.ts";
 import type { Standing } from "./standing.ts";
 
 /** What a pour needs of one shell. */
@@ -17,6 +14,8 @@ export type PourShell = {
   readonly id: string;
   readonly name: string;
   readonly wallMm: number;
+  /** False where the log has no wall and the starting one is calculated with. */
+  readonly isWallKnown: boolean;
   readonly thinnestMm: number | null;
   readonly thinnestFrom: "told" | "mesh" | null;
   /** Volume over cooled area of its thickest section, mm; null where neither mesh nor plan tells it. */
@@ -25,8 +24,6 @@ export type PourShell = {
   readonly modulusFrom: "mesh" | "volume" | "thinnest" | null;
   readonly metalKg: number | null;
 };
-
-const startingWallMm = 8;
 
 export function pourShell(
   { piece, wall }: Standing,
@@ -39,10 +36,12 @@ export function pourShell(
   const meshMm = piece.patterns.at(-1)?.thinnestMm ?? null;
   const fromMesh = meshMm !== null && meshMm > 0 ? meshMm : null;
   const thinnestMm = toldMm ?? fromMesh;
+  const { wallMm, isKnown } = coolingWall(wall);
   return {
     id: piece.id,
     name: piece.plan.name,
-    wallMm: wall.reachedMm > 0.5 ? Math.min(60, wall.reachedMm) : startingWallMm,
+    wallMm,
+    isWallKnown: isKnown,
     thinnestMm,
     thinnestFrom: toldMm !== null ? "told" : fromMesh !== null ? "mesh" : null,
     ...modulusOf(piece, { thinnestMm, metalKg, alloy }),
@@ -71,94 +70,6 @@ function modulusOf(
     : { modulusMm: within(thinnestMm / 2), modulusFrom: "thinnest" };
 }
 
-/** How the shell stands between kiln and metal. */
-export type ShellBed = {
-  readonly bed: PourBodies["pour-planned"]["bed"];
-  readonly sandC?: number | undefined;
-  readonly airC: number;
-  readonly family: StuccoFamily;
-};
-
-const coolMinutes = 20;
-
-/** The cavity's face minute by minute after the kiln's door. */
-export const shellCooling = ({
-  wallMm,
-  startC,
-  bed,
-  sandC,
-  airC,
-  family,
-}: ShellBed & { readonly wallMm: number; readonly startC: number }): readonly WallTemperature[] =>
-  wallCooling({
-    ...coolingHeatOf(family),
-    wallMm,
-    startC,
-    airC,
-    minutes: coolMinutes,
-    outside: bed,
-    ...(bed === "hot-sand" && sandC !== undefined ? { sandC } : {}),
-  });
-
-const belowUsualK = 100;
-
-/**
- * Least heat of the cavity's face when metal comes, °C: the least of the metal's family, and for thin sections 100 K
- * below what is usual for them (judgement). Null for metals with no known practice.
- */
-export function leastFaceC(alloy: Alloy, thinnestMm: number | null): Published | null {
-  const family = leastShellC[alloy.family];
-  const usual = thinnestMm === null ? null : preheatOf({ alloy, wallMm: thinnestMm });
-  if (usual === null) return family;
-  const thin = usual.value.lowC - belowUsualK;
-  if (family !== null && family.value >= thin) return family;
-  return { value: thin, source: `judgement: 100 K below what is usual for the section (${usual.source})` };
-}
-
-/** The shell's latest minute out of the kiln; null where no least heat is known. */
-export function latestOf(rows: readonly WallTemperature[], leastC: number | null): LatestPour | null {
-  return leastC === null ? null : latestPour({ rows, leastShellC: leastC });
-}
-
-/** The face after some minutes, °C, straight between the rows. */
-export function faceAt(
-  rows: readonly WallTemperature[],
-  minute: number,
-): { readonly likelyC: number; readonly lowC: number; readonly highC: number } | null {
-  const after = rows.findIndex((row) => row.minute >= minute);
-  const to = rows[after];
-  if (to === undefined || minute < 0) return null;
-  const from = rows[after - 1] ?? to;
-  const share = to.minute === from.minute ? 0 : (minute - from.minute) / (to.minute - from.minute);
-  const between = (a: number, b: number): number => a + share * (b - a);
-  return {
-    likelyC: between(from.cavityFaceC, to.cavityFaceC),
-    lowC: between(from.cavityFaceLowC, to.cavityFaceLowC),
-    highC: between(from.cavityFaceHighC, to.cavityFaceHighC),
-  };
-}
-
-const hottestC = 1150;
-
-/** Heat to leave the kiln with so that the face is likely at `aimC` after so many minutes; null where no shell bears it. */
-export function leaveKilnC(
-  of: ShellBed & { readonly wallMm: number; readonly aimC: number; readonly minutes: number },
-): number | null {
-  const short = (startC: number): number =>
-    (faceAt(shellCooling({ ...of, startC }), of.minutes)?.likelyC ?? of.aimC) - of.aimC;
-  if (short(hottestC) < 0) return null;
-  let [low, high] = [of.aimC, hottestC];
-  // To about a kelvin: no kiln is read closer.
-  while (high - low > 1) {
-    const middle = (low + high) / 2;
-    if (short(middle) < 0) low = middle;
-    else high = middle;
-  }
-  return high;
-}
-
-/** Metal this far over its liquidus still fills a shell, K: common practice, no source; 60–180 K is usual. */
-const leastSuperheatK = 60;
 /** Skin on a skimmed melt: judgement, between bright and oxidised copper. */
 const meltEmissivity = 0.5;
 
@@ -180,9 +91,6 @@ export function metalCooling(of: {
     emissivity: meltEmissivity,
   });
 }
-
-/** Thinnest section where nobody said, mm: starting value. */
-export const startingSectionMm = 5;
 
 /** The best order for these shells and whether metal and heat last; null while a mass or the metal isn't known. */
 export function shellsInOrder({
@@ -208,15 +116,15 @@ export function shellsInOrder({
   if (shells.some((shell) => shell.metalKg === null)) return null;
   return pourOrder({
     shells: shells.map((shell) => {
-      const leastC = leastFaceC(alloy, shell.thinnestMm)?.value ?? null;
-      const rows = shellCooling({ ...place, wallMm: shell.wallMm, startC: shellC });
+      const { wallMm, thinnestMm } = shell;
+      const out = mayBeOut({ ...place, wallMm, thinnestMm, alloy, startC: shellC });
       return {
         id: shell.id,
         metalKg: shell.metalKg ?? 0,
-        thinnestMm: shell.thinnestMm ?? startingSectionMm,
-        pourMin: carryMin + 0.2,
-        leastMetalC: alloy.liquidusC.value + leastSuperheatK,
-        latestMin: latestOf(rows, leastC)?.surelyMin ?? null,
+        thinnestMm: thinnestMm ?? startingSectionMm,
+        pourMin: minutesToFull(carryMin),
+        leastMetalC: pourHeatOf({ alloy, figures, thinnestMm }).leastC,
+        latestMin: out?.latest.likelyMin ?? null,
       };
     }),
     metalKg,

@@ -108,18 +108,13 @@ export function firingLimits(of: FiringFor): FiringLimits {
   const loadsHot = of.route === "flash" && of.purpose === "burnout" && pattern !== null;
   const strength = of.firedBefore ? shell.strengthMPa : Math.min(shell.strengthMPa, p.firstStrengthMPa);
   const modulusGPa = shell.modulusGPa * (of.firedBefore ? 1 : p.firstModulusShare);
-  const stress = (expansionPerK: number): number =>
-    rampLimitKPerH({ ...shell, expansionPerK, modulusGPa, strengthMPa: strength });
-  const rates: RateLimit[] = [
-    { code: "thermal-stress", fromC: -50, toC: 600, way: "both", rateKPerH: stress(shell.expansionPerK) },
-    {
-      code: "thermal-stress",
-      fromC: 600,
-      toC: 1700,
-      way: "both",
-      rateKPerH: stress(shell.hotExpansionPerK ?? shell.expansionPerK),
-    },
-  ];
+  const hotExpansionPerK = shell.hotExpansionPerK ?? shell.expansionPerK;
+  const stress = (expansionPerK: number, way: "heating" | "cooling"): number =>
+    rampLimitKPerH({ ...shell, expansionPerK, modulusGPa, strengthMPa: strength, way });
+  const rates: RateLimit[] = (["heating", "cooling"] as const).flatMap((way) => [
+    { code: "thermal-stress", fromC: -50, toC: 600, way, rateKPerH: stress(shell.expansionPerK, way) },
+    { code: "thermal-stress", fromC: 600, toC: 1700, way, rateKPerH: stress(hotExpansionPerK, way) },
+  ]);
   if (damp !== "dry")
     rates.push(
       { code: "steam", fromC: 80, toC: p.steamFromC, way: "heating", rateKPerH: p.steamRampKPerH },

@@ -199,6 +199,12 @@ describe("what slows a slope", () => {
     expect(slow.limits.rates[0]?.rateKPerH).toBeCloseTo(202, 0);
     const refired = plan({ shell: { ...aluminosilicateShell, wallMm: 25 }, firedBefore: true });
     expect(refired.limits.rates[0]?.rateKPerH).toBeCloseTo(291, 0);
+    // On cooling its outside takes two thirds in place of a half: three quarters of 202.
+    const cooling = slow.limits.rates.find(({ code, way }) => code === "thermal-stress" && way === "cooling");
+    expect(cooling?.rateKPerH).toBeCloseTo(151.5, 0);
+    expect(slow.limits.rates.some(({ code, way }) => code === "thermal-stress" && way === "both")).toBe(
+      false,
+    );
   });
 
   test("a heavy pattern is burnt slower than the practice so that the kiln can bear it", () => {

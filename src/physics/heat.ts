@@ -253,11 +253,22 @@ export type RampFor = {
   readonly poisson?: number | undefined;
   /** A shell's inside is dead air: it is heated from one side unless said otherwise. */
   readonly heated?: "one-side" | "both-sides" | undefined;
+  /** Heating unless said otherwise: the face in tension is the inside on heating, the outside on cooling. */
+  readonly way?: "heating" | "cooling" | undefined;
 };
 
 /**
+ * Share of E·α·ΔT/(1 − ν) that the face in tension takes on a steady ramp. The curve across the wall is a parabola that
+ * is flat at the inside: its mean lies a third of ΔT from the inside and two thirds from the outside (derived; the same
+ * from memory of Timoshenko & Goodier, Theory of Elasticity). On cooling the outside is in tension, with 2/3. On
+ * heating the inside is, with 1/3; a half is kept there, as a green wall bends and its inside is what cracks (judgement).
+ */
+const tensionShare = { heating: 1 / 2, cooling: 2 / 3 } as const;
+
+/**
  * Steepest steady ramp, K/h, at which the stress of the wall's own gradient stays at `strengthMPa` (after
- * any safety factor): 4·a·σ·(1 − ν)/(E·α·t²), t half the wall where both sides are heated.
+ * any safety factor): 4·a·σ·(1 − ν)/(E·α·t²) on heating, three quarters of it on cooling; t half the wall where both
+ * sides are heated.
  *
  * Same form as the firing-rate limit of Štubňa, Trník, Chmelík & Vozár, "Mechanical Properties of
  * Kaolin-Base Ceramics During Firing", InTech 2011, with the shape factor 4. Wall 0.5–100 mm.
@@ -268,10 +279,8 @@ export function rampLimitKPerH({ strengthMPa, ...of }: RampFor & { readonly stre
 }
 
 /**
- * Difference across a wall on a steady ramp, K, and its stress, MPa: R·t²/(2a) and E·α·ΔT/(2(1 − ν)).
- *
- * The half stands for both faces of a bent-straight wall: theirs are −2/3 and +1/3 (from memory of
- * Timoshenko & Goodier, Theory of Elasticity). Holds once the ramp has run for about t²/a.
+ * Difference across a wall on a steady ramp, K, and the tension it gives, MPa: R·t²/(2a) and a share of
+ * E·α·ΔT/(1 − ν), by the way it goes. Holds once the ramp has run for about t²/a.
  */
 export function rampStress({
   wallMm,
@@ -280,6 +289,7 @@ export function rampStress({
   expansionPerK,
   poisson = 0.2,
   heated = "one-side",
+  way = "heating",
   rateKPerH,
 }: RampFor & { readonly rateKPerH: number }): { readonly differenceK: number; readonly stressMPa: number } {
   requireWall(wallMm);
@@ -290,5 +300,6 @@ export function rampStress({
   requireWithin("rateKPerH", rateKPerH, { low: 0, high: 1e6, unit: "K/h" });
   const throughM = wallMm / 1000 / (heated === "both-sides" ? 2 : 1);
   const differenceK = ((rateKPerH / 3600) * throughM * throughM) / (2 * diffusivityM2S);
-  return { differenceK, stressMPa: (modulusGPa * 1000 * expansionPerK * differenceK) / (2 * (1 - poisson)) };
+  const wholeMPa = (modulusGPa * 1000 * expansionPerK * differenceK) / (1 - poisson);
+  return { differenceK, stressMPa: tensionShare[way] * wholeMPa };
 }

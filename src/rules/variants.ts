@@ -30,7 +30,15 @@ export const variants = {
   "dipped-from-unfit-bucket": ["unfit", "unfit-accepted", "watched", "not-checked", "never-read"],
   "fired-too-little": ["cool", "short", "not-bonded", "not-logged"],
   "run-broke-a-limit": ["too-fast", "no-drain", "steam-short", "hold-short"],
-  "poured-cold-shell": ["too-long", "too-cold", "preheat-cold", "not-known"],
+  "poured-cold-shell": [
+    "too-long",
+    "too-long-if",
+    "too-cold",
+    "cold-if-thin",
+    "preheat-cold",
+    "preheat-cold-if-thin",
+    "not-known",
+  ],
 } as const satisfies Record<RuleId, readonly string[]>;
 
 export type VariantOf<R extends RuleId> = (typeof variants)[R][number];

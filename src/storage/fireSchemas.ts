@@ -90,6 +90,10 @@ export const fireSchemas = {
     pieceIds: ids,
     items: z.array(z.strictObject({ name: short, massKg: upTo(1e5), alloyId: id.nullable() })).max(200),
     pourC: tempC,
+    mayHold: z
+      .array(z.strictObject({ element: id, low: upTo(1), high: upTo(1) }))
+      .max(50)
+      .optional(),
     note,
   }),
   "melt-started": z.strictObject({ hotFurnace: z.boolean() }),

@@ -54,12 +54,6 @@ test("a tenth of a metre of silicon bronze presses with 7.65 kPa, of aluminium w
   expect(kPa("a356")).toBeCloseTo(2.35, 2);
 });
 
-test("metals with zinc or lead in them warn of it", () => {
-  expect(alloyOf("c86500")?.hazards).toContain("zinc-fume");
-  expect(alloyOf("c83600")?.hazards).toContain("lead");
-  expect(alloyOf("c90300")?.hazards).not.toContain("lead");
-});
-
 test("an alloy nobody knows is no alloy", () => {
   expect(alloyOf("unobtainium")).toBeNull();
 });

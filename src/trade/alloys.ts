@@ -4,9 +4,6 @@ import type { Published } from "./published.ts";
 
 export type AlloyFamily = "bronze" | "brass" | "aluminium" | "other";
 
-/** What to be told of before this metal is melted; the page has the words. */
-export type MetalHazard = "zinc-fume" | "lead" | "oxide-film" | "hydrogen" | "copper-fume" | "oxygen-pick-up";
-
 /** One metal of the table. Designations are those of open standards (UNS, AA); temperatures °C. */
 export type Alloy = {
   readonly id: string;
@@ -20,7 +17,6 @@ export type Alloy = {
   /** Usual pouring range for light, thin work. */
   readonly pourLowC: Published;
   readonly pourHighC: Published;
-  readonly hazards: readonly MetalHazard[];
 };
 
 export const alloys: readonly Alloy[] = [...coppers, ...lightAndOtherMetals];

@@ -21,7 +21,6 @@ export const coppers: readonly Alloy[] = [
     liquidusC: { value: 971, source: "data sheet for UNS C87300 (1780 °F), 2006" },
     pourLowC: { value: 1093, source: "ingot data, weak source (2000 °F)" },
     pourHighC: { value: 1177, source: "ingot data, weak source (2150 °F)" },
-    hazards: ["copper-fume"],
   },
   {
     id: "c87500",
@@ -38,7 +37,6 @@ export const coppers: readonly Alloy[] = [
     liquidusC: { value: 917, source: "data sheet for UNS C87500" },
     pourLowC: { value: 1038, source: "data sheet for UNS C87500 (1900 °F)" },
     pourHighC: { value: 1093, source: "data sheet for UNS C87500 (2000 °F)" },
-    hazards: ["copper-fume", "zinc-fume"],
   },
   {
     id: "c87600",
@@ -55,7 +53,6 @@ export const coppers: readonly Alloy[] = [
     liquidusC: { value: 971, source: "from memory of copper-alloy data sheets" },
     pourLowC: { value: 1060, source: "common practice, no source" },
     pourHighC: { value: 1150, source: "common practice, no source" },
-    hazards: ["copper-fume", "zinc-fume"],
   },
   {
     id: "c90300",
@@ -71,7 +68,6 @@ export const coppers: readonly Alloy[] = [
     liquidusC: { value: 1000, source: "data sheet for UNS C90300 (1832 °F)" },
     pourLowC: { value: 1150, source: "from memory of ASM Handbook vol. 15" },
     pourHighC: { value: 1260, source: "from memory of ASM Handbook vol. 15" },
-    hazards: ["copper-fume"],
   },
   {
     id: "c90500",
@@ -87,7 +83,6 @@ export const coppers: readonly Alloy[] = [
     liquidusC: { value: 999, source: "from memory of copper-alloy data sheets" },
     pourLowC: { value: 1150, source: "from memory of ASM Handbook vol. 15" },
     pourHighC: { value: 1260, source: "from memory of ASM Handbook vol. 15" },
-    hazards: ["copper-fume"],
   },
   {
     id: "c92200",
@@ -103,7 +98,6 @@ export const coppers: readonly Alloy[] = [
     liquidusC: { value: 988, source: "data sheet for UNS C92200 (1810 °F)" },
     pourLowC: { value: 1150, source: "from memory of ASM Handbook vol. 15" },
     pourHighC: { value: 1260, source: "from memory of ASM Handbook vol. 15" },
-    hazards: ["copper-fume", "lead"],
   },
   {
     id: "c83600",
@@ -119,7 +113,6 @@ export const coppers: readonly Alloy[] = [
     liquidusC: { value: 1010, source: "from memory of copper-alloy data sheets (1850 °F)" },
     pourLowC: { value: 1150, source: "from memory of ASM Handbook vol. 15" },
     pourHighC: { value: 1290, source: "from memory of ASM Handbook vol. 15" },
-    hazards: ["copper-fume", "lead", "zinc-fume"],
   },
   {
     id: "c84400",
@@ -135,7 +128,6 @@ export const coppers: readonly Alloy[] = [
     liquidusC: { value: 1004, source: "from memory of copper-alloy data sheets (1840 °F)" },
     pourLowC: { value: 1150, source: "from memory of ASM Handbook vol. 15" },
     pourHighC: { value: 1290, source: "from memory of ASM Handbook vol. 15" },
-    hazards: ["copper-fume", "lead", "zinc-fume"],
   },
   {
     id: "c86500",
@@ -152,7 +144,6 @@ export const coppers: readonly Alloy[] = [
     liquidusC: { value: 880, source: "data sheet for UNS C86500" },
     pourLowC: { value: 1040, source: "from memory of ASM Handbook vol. 15" },
     pourHighC: { value: 1120, source: "from memory of ASM Handbook vol. 15" },
-    hazards: ["zinc-fume", "copper-fume"],
   },
   {
     id: "c95400",
@@ -169,7 +160,6 @@ export const coppers: readonly Alloy[] = [
     liquidusC: { value: 1038, source: "data sheet for UNS C95400" },
     pourLowC: { value: 1175, source: "from memory of ASM Handbook vol. 15" },
     pourHighC: { value: 1230, source: "from memory of ASM Handbook vol. 15" },
-    hazards: ["oxide-film", "copper-fume"],
   },
   {
     id: "c95500",
@@ -186,6 +176,5 @@ export const coppers: readonly Alloy[] = [
     liquidusC: { value: 1054, source: "from memory of copper-alloy data sheets (1930 °F)" },
     pourLowC: { value: 1175, source: "from memory of ASM Handbook vol. 15" },
     pourHighC: { value: 1230, source: "from memory of ASM Handbook vol. 15" },
-    hazards: ["oxide-film", "copper-fume"],
   },
 ];

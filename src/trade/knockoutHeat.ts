@@ -9,7 +9,7 @@ const special: Readonly<Record<string, Published>> = {
     value: 300,
     source:
       "common practice, no source; slow cooling: from memory of copper-alloy data sheets and ASM Handbook vol. 15",
-    note: "Cooled slowly through 565 °C it turns brittle: break out at 600–700 °C with long tools and let it cool in air, or use C95500.",
+    note: "Thin shell work cools fast enough. Thick and buried only: cooled slowly through 565 °C it turns brittle, so once it is frozen two people lift it out of the sand in its shell and let it cool in air. C95500 doesn't turn brittle.",
   },
   c86500: {
     value: 300,

@@ -16,7 +16,6 @@ export const lightAndOtherMetals: readonly Alloy[] = [
     liquidusC: { value: 613, source: "properties page for AA 356.0" },
     pourLowC: { value: 720, source: "from memory of ASM Handbook vol. 2" },
     pourHighC: { value: 790, source: "from memory of ASM Handbook vol. 2" },
-    hazards: ["oxide-film", "hydrogen"],
   },
   {
     id: "a319",
@@ -32,7 +31,6 @@ export const lightAndOtherMetals: readonly Alloy[] = [
     liquidusC: { value: 604, source: "from memory of ASM Handbook vol. 2" },
     pourLowC: { value: 720, source: "from memory of ASM Handbook vol. 2" },
     pourHighC: { value: 790, source: "from memory of ASM Handbook vol. 2" },
-    hazards: ["oxide-film", "hydrogen"],
   },
   {
     id: "a413",
@@ -48,7 +46,6 @@ export const lightAndOtherMetals: readonly Alloy[] = [
     liquidusC: { value: 582, source: "from memory of ASM Handbook vol. 2" },
     pourLowC: { value: 690, source: "from memory of ASM Handbook vol. 2" },
     pourHighC: { value: 760, source: "from memory of ASM Handbook vol. 2" },
-    hazards: ["oxide-film", "hydrogen"],
   },
   {
     id: "copper",
@@ -73,7 +70,6 @@ export const lightAndOtherMetals: readonly Alloy[] = [
     },
     pourLowC: { value: 1180, source: "common practice, no source" },
     pourHighC: { value: 1250, source: "common practice, no source" },
-    hazards: ["copper-fume", "hydrogen", "oxygen-pick-up"],
   },
   {
     id: "sterling",
@@ -98,7 +94,6 @@ export const lightAndOtherMetals: readonly Alloy[] = [
     },
     pourLowC: { value: 980, source: "common practice, no source" },
     pourHighC: { value: 1010, source: "common practice, no source" },
-    hazards: ["oxygen-pick-up"],
   },
   {
     id: "pewter",
@@ -123,7 +118,6 @@ export const lightAndOtherMetals: readonly Alloy[] = [
     },
     pourLowC: { value: 300, source: "common practice, no source" },
     pourHighC: { value: 340, source: "common practice, no source" },
-    hazards: [],
   },
   {
     id: "tin",
@@ -148,7 +142,6 @@ export const lightAndOtherMetals: readonly Alloy[] = [
     },
     pourLowC: { value: 300, source: "common practice, no source" },
     pourHighC: { value: 340, source: "common practice, no source" },
-    hazards: [],
   },
   {
     id: "iron",
@@ -173,6 +166,5 @@ export const lightAndOtherMetals: readonly Alloy[] = [
     },
     pourLowC: { value: 1340, source: "common practice, no source" },
     pourHighC: { value: 1450, source: "common practice, no source" },
-    hazards: [],
   },
 ];

@@ -9,7 +9,8 @@ import { dischargeCoefficients, fillFactorOfWall } from "./gatingFigures.ts";
 import { knockoutHeatOf } from "./knockoutHeat.ts";
 import { feedingWalls, freezingGroup, meltFigures, meltFiguresOf, meltHeatOf } from "./meltFigures.ts";
 import { meltLossOf } from "./meltLoss.ts";
-import { leadFlag, limitsOfAlloy, zincFlags } from "./metalHazards.ts";
+import { metalContentsOf } from "./hazards.ts";
+import { leadFlag, limitsOfMetal, zincFlags } from "./metalHazards.ts";
 import { preheatOf } from "./preheat.ts";
 import { recoveries, usualRecovery } from "./recovery.ts";
 import { streamOf } from "./streams.ts";
@@ -219,12 +220,13 @@ describe("compositions", () => {
 
 describe("hazards of the air", () => {
   test("leaded metals tell of lead, yellow brass of zinc and manganese, aluminium of neither", () => {
-    const labels = (id: string) => limitsOfAlloy(id).map(({ label }) => label);
+    const labels = (id: string) => limitsOfMetal(metalContentsOf(id) ?? {}).map(({ label }) => label);
     expect(labels("c83600")).toContain("Lead");
     expect(labels("c87300")).not.toContain("Lead");
     expect(labels("c86500")).toEqual(expect.arrayContaining(["Zinc oxide fume", "Manganese", "Copper fume"]));
     expect(labels("a356")).not.toContain("Lead");
-    expect(labels("tin")).toEqual([]);
+    expect(labels("tin")).toEqual(["Tin, inorganic"]);
+    expect(labels("iron")).toEqual(["Iron oxide fume"]);
     expect(zincFlags.watch.value).toBeLessThan(zincFlags.hold.value);
   });
 });

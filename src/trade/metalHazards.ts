@@ -1,6 +1,6 @@
-import type { Element } from "../physics/scrap.ts";
-import { contentsOf } from "./composition.ts";
+import type { Contents, Element } from "../physics/scrap.ts";
 import { fumeLimits, type FumeLimit } from "./fumeLimits.ts";
+import { hazardAbove } from "./hazards.ts";
 import type { Published } from "./published.ts";
 
 const z1 = "29 CFR 1910.1000, table Z-1 (from memory)";
@@ -28,16 +28,29 @@ const overMelt: Readonly<Partial<Record<Element, readonly FumeLimit[]>>> = {
   fe: [mean("Iron oxide fume", 10)],
 };
 
-/** Share of an element in the alloy's limits from which its fume is told of. Judgement; lead is told from its own flag. */
+/** Share of an element from which its limit is shown. Judgement; poisons are shown above shares of their own. */
 const tellFrom = 0.005;
 
-/** Limits on what is breathed over this alloy, by what it may hold; never a promise that below them is safe. */
-export function limitsOfAlloy(alloyId: string): readonly FumeLimit[] {
-  const contents = contentsOf(alloyId);
-  const most = (element: Element): number => contents?.[element]?.high ?? 0;
-  return (Object.keys(overMelt) as Element[])
-    .filter((element) => (element === "pb" ? most(element) > leadFlag.value : most(element) >= tellFrom))
-    .flatMap((element) => overMelt[element] ?? []);
+/** Lead above which no tableware is made of a metal. */
+export const leadFlag: Published = {
+  value: 0.0009,
+  source: "limit of present silicon bronzes, ASTM B584-14, by way of a trade magazine's table; check",
+};
+
+const tellAbove: Readonly<Partial<Record<Element, number>>> = {
+  pb: leadFlag.value,
+  be: hazardAbove.beryllium.value,
+  cd: hazardAbove.cadmium.value,
+};
+
+/** Limits on what is breathed over a metal, by what it may hold; never a promise that below them is safe. */
+export function limitsOfMetal(contents: Contents): readonly FumeLimit[] {
+  const isShown = (element: Element): boolean => {
+    const most = contents[element]?.high ?? 0;
+    const above = tellAbove[element];
+    return above === undefined ? most >= tellFrom : most > above;
+  };
+  return (Object.keys(overMelt) as Element[]).filter(isShown).flatMap((element) => overMelt[element] ?? []);
 }
 
 /** Zinc from which a melt is flagged, and flagged again: it boils at 907 °C, below every pour. */
@@ -45,12 +58,6 @@ export const zincFlags = {
   watch: { value: 0.04, source: "common practice, no source; zinc boils at 907 °C" },
   hold: { value: 0.12, source: "common practice, no source; zinc boils at 907 °C" },
 } as const satisfies Record<string, Published>;
-
-/** Lead above which an alloy counts as leaded: no food ware, wet clean-up, a crucible of its own. */
-export const leadFlag: Published = {
-  value: 0.0009,
-  source: "limit of present silicon bronzes, ASTM B584-14, by way of a trade magazine's table; check",
-};
 
 /** Ingot, skimmer and ingot mould are dry and at least this warm before they meet metal, °C. */
 export const dryToolC: Published = { value: 150, source: "common practice, no source; 120–150 °C" };

@@ -1,4 +1,3 @@
-import type { AlloyFamily } from "./alloys.ts";
 import type { Published } from "./published.ts";
 
 /**
@@ -56,17 +55,4 @@ export const practice = {
     source:
       "judgement; order of Dooley & Everden, INCAST Nov 2020 p. 20: green strength + 55 % from 1 h to 4 h between coats",
   },
-  /** Minutes from kiln to metal. */
-  outOfKilnMin: {
-    value: 5,
-    source: "starting value; derived: a 10 mm shell from 540 °C is at 370 °C on its inner face after 5 min",
-  },
 } as const satisfies Record<string, Published>;
-
-/** Least shell temperature at the pour, °C, by family of metal; null where none is known. */
-export const leastShellC: Readonly<Record<AlloyFamily, Published | null>> = {
-  bronze: { value: 400, source: "starting value; common practice pours at 500–700 °C" },
-  brass: { value: 400, source: "starting value; common practice pours at 500–700 °C" },
-  aluminium: { value: 150, source: "starting value; common practice pours at 200–400 °C" },
-  other: null,
-};

@@ -1,8 +1,11 @@
 import type { AlloyFamily } from "./alloys.ts";
 
-/** Shell temperature at the pour by the thinnest section, °C; a thinner section wants a hotter shell before hotter metal. */
-export type PreheatRange = {
-  readonly belowMm: number;
+/**
+ * Shell temperature at the pour by the thinnest section, °C; a thinner section wants a hotter shell before hotter
+ * metal. A section on the limit itself counts as the thinner one: people type round figures.
+ */
+type PreheatRange = {
+  readonly upToMm: number;
   readonly lowC: number;
   readonly highC: number;
 };
@@ -11,27 +14,28 @@ export const preheatSource =
   "common practice, no source; art bronze shells are poured near 590 °C, and hotter for thin work";
 
 const copperBase: readonly PreheatRange[] = [
-  { belowMm: 2, lowC: 800, highC: 950 },
-  { belowMm: 4, lowC: 650, highC: 850 },
-  { belowMm: 8, lowC: 500, highC: 700 },
-  { belowMm: 15, lowC: 350, highC: 550 },
-  { belowMm: Infinity, lowC: 200, highC: 450 },
+  { upToMm: 2, lowC: 800, highC: 950 },
+  { upToMm: 4, lowC: 650, highC: 850 },
+  { upToMm: 8, lowC: 500, highC: 700 },
+  { upToMm: 15, lowC: 350, highC: 550 },
+  { upToMm: Infinity, lowC: 200, highC: 450 },
 ];
 const aluminium: readonly PreheatRange[] = [
-  { belowMm: 2, lowC: 350, highC: 450 },
-  { belowMm: 4, lowC: 250, highC: 400 },
-  { belowMm: 8, lowC: 150, highC: 300 },
-  { belowMm: 15, lowC: 20, highC: 200 },
-  { belowMm: Infinity, lowC: 20, highC: 150 },
+  { upToMm: 2, lowC: 350, highC: 450 },
+  { upToMm: 4, lowC: 250, highC: 400 },
+  { upToMm: 8, lowC: 150, highC: 300 },
+  { upToMm: 15, lowC: 20, highC: 200 },
+  { upToMm: Infinity, lowC: 20, highC: 150 },
 ];
 const silver: readonly PreheatRange[] = [
-  { belowMm: 2, lowC: 600, highC: 700 },
-  { belowMm: 4, lowC: 550, highC: 650 },
-  { belowMm: 8, lowC: 450, highC: 600 },
-  { belowMm: 15, lowC: 400, highC: 500 },
-  { belowMm: Infinity, lowC: 350, highC: 450 },
+  { upToMm: 2, lowC: 600, highC: 700 },
+  { upToMm: 4, lowC: 550, highC: 650 },
+  { upToMm: 8, lowC: 450, highC: 600 },
+  { upToMm: 15, lowC: 400, highC: 500 },
+  { upToMm: Infinity, lowC: 350, highC: 450 },
 ];
-const byMetal: Readonly<Record<AlloyFamily | "silver", readonly PreheatRange[] | null>> = {
+/** Ranges by metal; null where no practice is known. */
+export const preheatRanges: Readonly<Record<AlloyFamily | "silver", readonly PreheatRange[] | null>> = {
   bronze: copperBase,
   brass: copperBase,
   aluminium,
@@ -53,7 +57,7 @@ export function shellPreheat({
   solidusC: number;
 }): { readonly lowC: number; readonly highC: number } | null {
   if (!(thinnestMm > 0)) throw new RangeError(`thinnestMm must be above 0 mm, found ${thinnestMm}`);
-  const row = byMetal[metal]?.find(({ belowMm }) => thinnestMm < belowMm);
+  const row = preheatRanges[metal]?.find(({ upToMm }) => thinnestMm <= upToMm);
   if (row === undefined) return null;
   const ceilingC = solidusC - belowSolidusK;
   return { lowC: Math.min(row.lowC, ceilingC), highC: Math.min(row.highC, ceilingC) };

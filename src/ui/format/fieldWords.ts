@@ -130,6 +130,7 @@ const fields: Readonly<Record<string, FieldWords | undefined>> = {
   toC: { name: "temperature to reach", quantity: "temp" },
   atC: { name: "temperature to hold", quantity: "temp" },
   patternKg: { name: "weight of the patterns", quantity: "kg" },
+  mayHold: { name: "share of an element", quantity: "share" },
   shellKg: { name: "weight of the shells", quantity: "kg" },
   blindMm: { name: "depth of a blind hollow", quantity: "mm" },
   rateKPerH: { name: "climb an hour", quantity: "tempDiff" },

@@ -62,21 +62,38 @@ export const firedWords: WordsOf<"fired-too-little"> = {
   }),
 };
 
+const misrunRemedy = "Look for misruns and cold shuts. Next time preheat hotter, or pour sooner.";
+
 export const coldShellWords: WordsOf<"poured-cold-shell"> = {
   "too-long": (say) => ({
     title: "Shell was long out of the kiln",
-    says: `${say.show("outMin")} from kiln to metal; ${say.show("limitMin")} is the usual limit.`,
+    says: `${say.show("outMin")} from kiln to metal. A wall of ${say.show("wallMm")} that left at ${say.show("leftC")} keeps ${say.show("leastC")} for ${say.show("limitMin")} in still air.`,
     remedy: "Look for misruns and cold shuts. Next time have the melt ready first.",
+  }),
+  "too-long-if": (say) => ({
+    title: "Shell may have been long out of the kiln",
+    says: `${say.show("outMin")} from kiln to metal. Calculated for a wall of ${say.show("wallMm")}, a thinnest section of ${say.show("sectionMm")} and ${say.show("leftC")} at the kiln door it has ${say.show("limitMin")}; what the log lacks of these is a starting value.`,
+    remedy: "Log the thinnest section and the shell's heat, and the minutes are right for your shell.",
   }),
   "too-cold": (say) => ({
     title: "Shell was cold at the pour",
-    says: `The shell was at ${say.show("shellC")}; this metal wants at least ${say.show("leastC")}.`,
-    remedy: "Look for misruns and cold shuts. Next time preheat hotter, or pour sooner.",
+    says: `The shell was at ${say.show("shellC")}; for a section of ${say.show("sectionMm")} in this metal it is usually ${say.show("leastC")} or more.`,
+    remedy: misrunRemedy,
+  }),
+  "cold-if-thin": (say) => ({
+    title: "Shell was cold for thin work",
+    says: `The shell was at ${say.show("shellC")}. The thinnest section isn't in the log; at ${say.show("sectionMm")} this metal usually has ${say.show("leastC")} or more.`,
+    remedy: misrunRemedy,
   }),
   "preheat-cold": (say) => ({
     title: "Preheat is cool for this metal",
-    says: `The shell is at ${say.show("shellC")}; this metal wants at least ${say.show("leastC")}.`,
-    remedy: "Heat it further before the pour, thin work hotter still.",
+    says: `The shell is at ${say.show("shellC")}; for a section of ${say.show("sectionMm")} in this metal it is usually ${say.show("leastC")} or more.`,
+    remedy: "Heat it further before metal, thin work hotter still.",
+  }),
+  "preheat-cold-if-thin": (say) => ({
+    title: "Preheat is cool for thin work",
+    says: `The shell is at ${say.show("shellC")}. The thinnest section isn't in the log; at ${say.show("sectionMm")} this metal usually has ${say.show("leastC")} or more.`,
+    remedy: "Measure the thinnest section, or heat the shell further.",
   }),
   "not-known": () => ({
     title: "Shell temperature at the pour not known",

@@ -1,6 +1,8 @@
 import { z } from "zod";
 import { PhotoPicker } from "../parts/PhotoPicker.tsx";
 import { TextField } from "../parts/TextField.tsx";
+import { mixesAcidAndSulphide } from "../../trade/patina.ts";
+import css from "./LogForm.module.css";
 import { photoIds, words, wordsOrNone } from "./gate.ts";
 import { LogForm, type LogFormProps } from "./LogForm.tsx";
 
@@ -37,14 +39,22 @@ export function FinishedForm({ item }: LogFormProps) {
       schema={z.object({ note: words("note", "Say in a word what was done: cut off, chased, coloured.") })}
     >
       {({ draft, set, errors }) => (
-        <TextField
-          label="What was done"
-          multiline
-          value={draft.note}
-          onChange={(note) => set({ note })}
-          hint="Cutting off, welding, chasing, colour."
-          error={errors["note"]}
-        />
+        <>
+          <TextField
+            label="What was done"
+            multiline
+            value={draft.note}
+            onChange={(note) => set({ note })}
+            hint="Cutting off, welding, chasing, colour."
+            error={errors["note"]}
+          />
+          {mixesAcidAndSulphide(draft.note) && (
+            <p role="alert" className={css["refused"]}>
+              Acid and sulphide in one step? Together they give off hydrogen sulphide, which kills. Keep them
+              apart and rinse well between.
+            </p>
+          )}
+        </>
       )}
     </LogForm>
   );

@@ -10,7 +10,7 @@ import { useShop } from "../app/shop.tsx";
 import { Button } from "../parts/Button.tsx";
 import { Page } from "../parts/Page.tsx";
 import { WhenField } from "../parts/WhenField.tsx";
-import { Cautions } from "./Cautions.tsx";
+import { PieceCautions } from "./PieceCautions.tsx";
 import { cautionOf } from "./cautions.ts";
 import { check, withoutEmpty } from "./gate.ts";
 import { useForm, type Form } from "./useForm.ts";
@@ -78,7 +78,7 @@ export function LogForm<T extends EntryType, D extends object>({
         }}
       >
         <p className={css["piece"]}>{piece.plan.name}</p>
-        {caution !== undefined && <Cautions step={caution} alloyId={piece.plan.alloyId} />}
+        {caution !== undefined && <PieceCautions step={caution} item={item} />}
         {children(form)}
         <WhenField
           label="When"

@@ -1,8 +1,11 @@
 import type { EntryType } from "../../logbook/entry.ts";
-import type { MetalHazard } from "../../trade/alloys.ts";
+import type { Contents } from "../../physics/scrap.ts";
+import { fumeLimits } from "../../trade/fumeLimits.ts";
 import type { Format } from "../format/units.ts";
+import { hazardLines, meltCautions } from "../metal/hazardWords.ts";
+import { liftLines, noWeights, type Weights } from "./liftWords.ts";
 
-export type CautionStep = "burnout" | "firing" | "pour" | "knock-out";
+export type CautionStep = "burnout" | "firing" | "melt" | "pour" | "knock-out" | "finishing";
 
 /** The step whose cautions belong beside an entry's form. */
 export const cautionOf: Partial<Record<EntryType, CautionStep>> = {
@@ -12,19 +15,27 @@ export const cautionOf: Partial<Record<EntryType, CautionStep>> = {
   "shell-preheated": "firing",
   "metal-poured": "pour",
   "shell-knocked-out": "knock-out",
+  "piece-finished": "finishing",
 };
 
-/** Said wherever a figure could be taken for permission. */
+/** Said wherever a figure could be taken for permission, once a page. */
 export const standingCaution =
   "Dipbook is a logbook and its sums are estimates. Local codes, the makers' sheets and licensed practice come first; no verdict here makes a shell or a pour safe.";
 
-/** Common practice, no source, save the dust limits of respirable silica, which every safety sheet prints. */
+export type CautionsFor = {
+  readonly step: CautionStep;
+  /** What the metal may hold; null while no metal is named. */
+  readonly contents: Contents | null;
+  readonly weights?: Weights | undefined;
+};
+
+/** Every caution of a step, each once. Common practice, no source, save the limits on what is breathed. */
 export function cautionLines(
-  step: CautionStep,
+  { step, contents, weights = noWeights }: CautionsFor,
   format: Format,
-  /** Of the alloy that is planned; null while none is. */
-  hazards: readonly MetalHazard[] | null,
 ): readonly string[] {
+  const metal = (moment: "melt" | "pour" | "knock-out" | "grinding"): readonly string[] =>
+    hazardLines(contents ?? unknownMetal, moment, format);
   switch (step) {
     case "burnout":
       return [
@@ -38,32 +49,48 @@ export function cautionLines(
         "Hot kiln and hot shell: face shield, heat gloves, natural-fibre clothes, closed leather shoes, no one else within reach.",
         "Ventilate: carbon monoxide has no smell. Protection of the kiln is the work of its own controller.",
       ];
+    case "melt":
+      return [...meltCautions(format), ...liftLines(weights, format), ...metal("melt")];
     case "pour":
       return [
         "Water under molten metal throws it. Shell, sand, ladle, skimmer, moulds and floor must be dry and warm.",
         "Face shield over glasses, leather apron and spats, heat gloves, wool or leather, boots without laces. Two people, a clear path, a bed of dry sand under everything.",
-        ...fumeLines(hazards),
+        "Clear the area: onlookers and classes stand well back behind a line, upwind, with someone who keeps them there.",
+        ...liftLines(weights, format),
+        ...metal("pour"),
         "If the wall leaks: step back, let it run into the sand. Never catch it, never use water.",
       ];
     case "knock-out":
       return [
         "Shell dust is silica, part of it turned to cristobalite by firing; it scars the lungs and it is not seen. Wear a fitted P3 or P100 respirator.",
         "Work outdoors or with extraction; damp the shell once it is cold, and clean up wet or with a filtered vacuum, never with a broom or an air line.",
-        "The inside stays hot for hours after the skin is cool. Eyes: shards fly.",
+        "The inside stays hot for hours after the skin is cool. Eyes: shards fly, so clear the area.",
+        "Never quench hot metal or a hot shell in water. A hollow casting with water in it throws steam.",
+        ...liftLines({ ...weights, crucibleKg: null }, format),
+        ...metal("knock-out"),
       ];
+    case "finishing":
+      return [...finishingLines(format), ...metal("grinding")];
   }
 }
 
-function fumeLines(hazards: readonly MetalHazard[] | null): readonly string[] {
-  const isTold = (hazard: MetalHazard) => hazards === null || hazards.includes(hazard);
+/** While no metal is named: what most copper alloys may hold, so that nothing is passed over. */
+const unknownMetal: Contents = {
+  cu: { low: 0.5, high: 1 },
+  zn: { low: 0, high: 0.1 },
+  pb: { low: 0, high: 0.05 },
+};
+
+function finishingLines(format: Format): readonly string[] {
+  const limit = ({ limit: { value }, unit }: (typeof fumeLimits)[keyof typeof fumeLimits]): string =>
+    `${format.number(value, 3)} ${unit}`;
   return [
-    ...(isTold("zinc-fume")
-      ? ["Zinc smokes white and gives metal fever: hood or open air, and a respirator for metal fume."]
-      : []),
-    ...(isTold("lead")
-      ? [
-          "Lead in the alloy: no food or drink near, wash before eating, keep its dust off clothes that go home.",
-        ]
-      : []),
+    `Grinding frees silica from shell left in corners (limit ${limit(fumeLimits["crystalline-silica"])} over eight hours): fitted P3 or P100 mask, extraction or wet, eyes and ears covered.`,
+    "Blasting: grit without silica, in a closed cabinet, or with supplied air.",
+    "Welding and brazing: extraction at the arc. Brazing rods may hold zinc or cadmium.",
+    "Caustic for shell left in hollows: face shield, rubber gloves, lye into water and never the other way. Never on aluminium: it gives off hydrogen.",
+    `Patina: never acid on or beside a sulphide. It gives hydrogen sulphide (limit ${limit(fumeLimits["hydrogen-sulphide"])} at any moment), which kills, and the nose goes numb to it. Rinse well between the two.`,
+    `Nitrates on a hot piece give nitrogen dioxide (limit ${limit(fumeLimits["nitrogen-dioxide"])} at any moment); the lungs fill hours later. Hood or open air, upwind.`,
+    "Cyanide: never, in no recipe.",
   ];
 }

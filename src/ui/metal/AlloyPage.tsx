@@ -1,3 +1,4 @@
+import { metalContentsOf } from "../../trade/hazards.ts";
 import { useParams } from "wouter";
 import { ownAlloy, ownMeltFigures } from "../../logbook/ownAlloy.ts";
 import type { Shop } from "../../logbook/piece.ts";
@@ -81,7 +82,7 @@ function OneAlloy({ id, alloy, figures, shop }: Props) {
               </p>
             )}
           </Card>
-          <HazardCard alloy={alloy} />
+          <HazardCard contents={metalContentsOf(alloy.id) ?? {}} />
           <FiguresCard alloy={alloy} figures={figures} />
         </div>
         <div className={css["column"]}>

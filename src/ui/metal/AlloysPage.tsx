@@ -1,3 +1,4 @@
+import { hazardsOf, metalContentsOf } from "../../trade/hazards.ts";
 import { useState } from "react";
 import { Link } from "wouter";
 import { alloyChoices, ownAlloy, ownMeltFigures } from "../../logbook/ownAlloy.ts";
@@ -53,6 +54,7 @@ function AlloyLine({
   const [alloy, figures] = [ownAlloy(id, shop), ownMeltFigures(id, shop)];
   if (alloy === null) return null;
   const temp = (c: number): string => format.show("temp", c);
+  const hazards = hazardsOf(metalContentsOf(alloy.id) ?? {});
   const group = freezingGroup({ solidusC: alloy.solidusC.value, liquidusC: alloy.liquidusC.value });
   return (
     <Link href={paths.alloy(id)} className={css["card"]}>
@@ -68,7 +70,7 @@ function AlloyLine({
         Melts {temp(alloy.solidusC.value)} to {temp(alloy.liquidusC.value)}, {groupShort[group]} ·{" "}
         {format.show("density", alloy.solidKgM3.value / 1000)}
         {figures !== null && ` · shrinks ${format.show("share", figures.shrinkHigh.value)}`}
-        {alloy.hazards.length > 0 && ` · ${alloy.hazards.map((hazard) => hazardName[hazard]).join(", ")}`}
+        {hazards.length > 0 && ` · ${hazards.map((hazard) => hazardName[hazard]).join(", ")}`}
       </span>
     </Link>
   );

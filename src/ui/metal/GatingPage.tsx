@@ -1,3 +1,5 @@
+import { hazardsOf, metalContentsOf } from "../../trade/hazards.ts";
+import { pourHeatOf } from "../../logbook/pourHeat.ts";
 import { useParams } from "wouter";
 import { ownAlloy, ownMeltFigures } from "../../logbook/ownAlloy.ts";
 import type { Piece } from "../../logbook/piece.ts";
@@ -75,7 +77,7 @@ function Gating({
   const { draft } = form;
   const { massKg, wallMm, fillS } = kept(draft, gatingLimits);
   const stream = streamOf(alloy);
-  const hot = metalHot(draft, alloy);
+  const hot = metalHot(draft, alloy, figures);
   const liquidKgM3 = figures.crucibleKgM3.value;
   const runAt = (speedMS: number) => (hot === null ? null : runSum({ draft, hot, alloy, figures, speedMS }));
   const runTimeS = runAt(stream.gateSpeedMS.value)?.time?.likelyS ?? null;
@@ -87,7 +89,7 @@ function Gating({
     draft,
     alloy,
     figures,
-    metalC: hot?.metalC ?? (alloy.pourLowC.value + alloy.pourHighC.value) / 2,
+    metalC: hot?.metalC ?? pourHeatOf({ alloy, figures, thinnestMm: null }).startC,
     shellC: hot?.shellC ?? 20,
   });
   return (
@@ -100,7 +102,7 @@ function Gating({
         {plan.name}, in {alloy.name}. What you type here is kept on this device and not written into the log;
         these are sums to plan with, and no figure here is permission to pour.
       </p>
-      {alloy.hazards.includes("oxide-film") && (
+      {hazardsOf(metalContentsOf(alloy.id) ?? {}).includes("oxide-film") && (
         <Card tone="watch">
           <p>This metal grows a tough skin as it flows: fill it quietly from below.</p>
         </Card>

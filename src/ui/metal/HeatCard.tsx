@@ -1,3 +1,4 @@
+import { pourHeatOf } from "../../logbook/pourHeat.ts";
 import { usefulPower, type FurnaceMemory } from "../../logbook/furnaceMemory.ts";
 import type { Furnace } from "../../logbook/shopThings.ts";
 import type { Alloy } from "../../trade/alloys.ts";
@@ -22,6 +23,7 @@ export function HeatCard({
   form,
   alloy,
   figures,
+  thinnestMm,
   chargeKg,
   furnaces,
   furnace,
@@ -30,6 +32,8 @@ export function HeatCard({
   readonly form: DraftForm<MassDraft>;
   readonly alloy: Alloy;
   readonly figures: MeltFigures;
+  /** Thinnest section of the mesh, mm. */
+  readonly thinnestMm: number | null;
   readonly chargeKg: number | null;
   readonly furnaces: readonly Furnace[];
   readonly furnace: Furnace | null;
@@ -38,7 +42,8 @@ export function HeatCard({
   const format = useFormat();
   const { draft, set } = form;
   const temp = (c: number): string => format.show("temp", c);
-  const pourC = kept(draft, massLimits).pourC ?? (alloy.pourLowC.value + alloy.pourHighC.value) / 2;
+  const usual = pourHeatOf({ alloy, figures, thinnestMm });
+  const pourC = kept(draft, massLimits).pourC ?? usual.startC;
   const heat = {
     liquidusC: alloy.liquidusC.value,
     solidJKgK: figures.solidHeatJKgK.value,
@@ -62,7 +67,7 @@ export function HeatCard({
         name="pourC"
         label="Poured at"
         quantity="temp"
-        hint={`Empty: ${temp(pourC)}, the middle of the light range. A thin wall asks the shell to be hotter first, the metal second.`}
+        hint={`Empty: ${temp(pourC)}, the low end for ${usual.work} work, as a hot shell asks less than sand. A thin wall asks the shell to be hotter first, the metal second.`}
       />
       {pourC < alloy.liquidusC.value && (
         <p role="alert" className={css["stop"]}>

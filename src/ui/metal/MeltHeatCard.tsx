@@ -1,3 +1,6 @@
+import { crucibleLiftKg } from "../../logbook/liftWeights.ts";
+import { crucibleLift } from "../../trade/lifting.ts";
+import { pourHeatOf } from "../../logbook/pourHeat.ts";
 import { brimNeededMl, brimShare } from "../../physics/crucible.ts";
 import type { MeltHeat } from "../../physics/melt.ts";
 import type { PowerKnown } from "../../logbook/furnaceMemory.ts";
@@ -18,6 +21,12 @@ import { meltLimits, type MeltDraft } from "./meltDraft.ts";
 import { Reckoned, Rows, type Given } from "./Reckoned.tsx";
 import css from "./metal.module.css";
 
+const liftNames = {
+  tongs: "Crucible, lifted by tongs",
+  shank: "Crucible, lifted in a shank",
+  hoist: "Crucible, on a hoist",
+} as const;
+
 /** Furnace, pouring heat, time and fuel for the charge that is weighed in. */
 export function MeltHeatCard({
   form,
@@ -26,6 +35,7 @@ export function MeltHeatCard({
   figures,
   massKg,
   pourC,
+  thinnestMm,
   furnaces,
   furnace,
   power,
@@ -36,6 +46,8 @@ export function MeltHeatCard({
   readonly figures: MeltFigures;
   readonly massKg: number;
   readonly pourC: number;
+  /** Thinnest section of the pieces, mm; null where no mesh has one. */
+  readonly thinnestMm: number | null;
   readonly furnaces: readonly Furnace[];
   readonly furnace: Furnace | null;
   readonly power: PowerKnown | null;
@@ -43,13 +55,15 @@ export function MeltHeatCard({
   const format = useFormat();
   const { draft, set } = form;
   const temp = (c: number): string => format.show("temp", c);
+  const usual = pourHeatOf({ alloy, figures, thinnestMm });
   const sum = heatSum({ massKg, heat, pourC, furnace, power });
+  const lift = crucibleLift(crucibleLiftKg({ metalKg: massKg, figures, furnace }) ?? 0);
   const neededMl =
     massKg > 0
       ? brimNeededMl({
           meltKg: massKg,
           liquidKgM3: figures.crucibleKgM3.value,
-          fillShare: brimShare.tongs,
+          fillShare: brimShare[lift === "tongs" ? "tongs" : "shank"],
         })
       : null;
   const isOver = neededMl !== null && furnace?.crucibleL !== undefined && neededMl > furnace.crucibleL * 1000;
@@ -61,7 +75,7 @@ export function MeltHeatCard({
         name="pourC"
         label="Poured at"
         quantity="temp"
-        hint={`Light work ${temp(alloy.pourLowC.value)} to ${temp(alloy.pourHighC.value)}, heavy ${temp(figures.heavyLowC.value)} to ${temp(figures.heavyHighC.value)}. Empty: ${temp(pourC)}.`}
+        hint={`Light work ${temp(alloy.pourLowC.value)} to ${temp(alloy.pourHighC.value)}, heavy ${temp(figures.heavyLowC.value)} to ${temp(figures.heavyHighC.value)}. Empty: ${temp(usual.startC)}, the low end for ${usual.work} work.`}
       />
       {pourC < alloy.liquidusC.value && (
         <p role="alert" className={css["stop"]}>
@@ -103,7 +117,7 @@ export function MeltHeatCard({
               : [["Fuel", format.show("kg", sum.fuel.kg)] as Given]),
             ...(neededMl === null
               ? []
-              : [["Crucible, lifted by tongs", `${format.show("litre", neededMl / 1000)} or more`] as Given]),
+              : [[liftNames[lift], `${format.show("litre", neededMl / 1000)} or more`] as Given]),
           ]}
         />
       )}

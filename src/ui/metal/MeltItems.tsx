@@ -165,7 +165,7 @@ function ItemFields({
           />
           {item.springy === "yes" && (
             <p role="alert" className={css["stop"]}>
-              {berylliumCaution}
+              It may hold beryllium: take it out of the charge.
             </p>
           )}
         </>

@@ -1,8 +1,11 @@
+import { crucibleLiftKg } from "../../logbook/liftWeights.ts";
+import { meltContents } from "../../logbook/meltContents.ts";
+import { Cautions } from "../log/Cautions.tsx";
 import { useParams } from "wouter";
 import { streamOf, type Entry } from "../../logbook/entry.ts";
 import { isPutAway, type Melt } from "../../logbook/fireStates.ts";
 import { chargedKg, furnaceMemory, usefulPower } from "../../logbook/furnaceMemory.ts";
-import { alloyName, ownAlloy, ownMeltHeat } from "../../logbook/ownAlloy.ts";
+import { alloyName, ownMeltFigures, ownMeltHeat } from "../../logbook/ownAlloy.ts";
 import type { Shop } from "../../logbook/piece.ts";
 import { useFigures, useMelt, useMelts, useRack } from "../app/live.ts";
 import { paths } from "../app/paths.ts";
@@ -12,7 +15,6 @@ import { Card } from "../parts/Card.tsx";
 import { Empty } from "../parts/Empty.tsx";
 import { Page } from "../parts/Page.tsx";
 import { Timeline } from "../piece/Timeline.tsx";
-import { MeltCautions } from "./MeltCautions.tsx";
 import { MeltEndForm } from "./MeltEndForm.tsx";
 import { MeltLearned } from "./MeltLearned.tsx";
 import { MeltLive } from "./MeltLive.tsx";
@@ -51,7 +53,6 @@ function OneMelt({
   readonly melts: readonly Melt[];
 }) {
   const { plan, startedAt, ended } = melt;
-  const alloy = ownAlloy(plan.alloyId, shop);
   const heat = ownMeltHeat(plan.alloyId, shop);
   const furnace = shop.furnaces.find(({ id }) => id === plan.furnaceId) ?? null;
   const memory = furnaceMemory({
@@ -76,7 +77,21 @@ function OneMelt({
             <WasPutAway stream={streamOf("melt", melt.id)} ended={ended} />
           )}
           {ended !== null && !isPutAway(melt) && <MeltLearned melt={melt} furnace={furnace} shop={shop} />}
-          {ended === null && <MeltCautions alloy={alloy} />}
+          {ended === null && (
+            <Cautions
+              step="melt"
+              alloyId={plan.alloyId}
+              contents={meltContents(melt, shop)}
+              weights={{
+                crucibleKg: crucibleLiftKg({
+                  metalKg: chargedKg(melt),
+                  figures: ownMeltFigures(plan.alloyId, shop),
+                  furnace,
+                }),
+                shellKg: null,
+              }}
+            />
+          )}
         </div>
         <div className={css["column"]}>
           <Plan melt={melt} furnaceName={furnace?.name ?? null} />

@@ -1,3 +1,7 @@
+import { crucibleLiftKg } from "../../logbook/liftWeights.ts";
+import { alloyContents, mayHoldOf } from "../../logbook/meltContents.ts";
+import { Cautions } from "../log/Cautions.tsx";
+import { pourHeatOf } from "../../logbook/pourHeat.ts";
 import { useState } from "react";
 import { useLocation, useSearch } from "wouter";
 import { v7 as uuidv7 } from "uuid";
@@ -16,7 +20,7 @@ import { Button } from "../parts/Button.tsx";
 import { Card } from "../parts/Card.tsx";
 import { Page } from "../parts/Page.tsx";
 import { TextField } from "../parts/TextField.tsx";
-import { HazardCard } from "./HazardCard.tsx";
+import { FumeLimits } from "./FumeLimits.tsx";
 import { kept } from "./limits.ts";
 import { mayHoldBeryllium, meltLimits, newMelt, weighedIn, type MeltDraft } from "./meltDraft.ts";
 import { MeltFor } from "./MeltFor.tsx";
@@ -75,9 +79,12 @@ function MeltPlan({
           isHotStart: draft.start === "hot",
         });
   const mix = mixSum({ items: draft.items, tableId: alloy?.id ?? "", shop, alloyNamed });
+  // The mix as it is weighed, where all of it is known; till then the alloy it is to be.
+  const contents = mix.mix?.shares ?? alloyContents(alloy?.id, shop);
+  const thinnestMm = thinnestOf(rack, draft.pieceIds);
   const pourC =
     kept(draft, meltLimits).pourC ??
-    (alloy === null ? null : Math.round((alloy.pourLowC.value + alloy.pourHighC.value) / 2));
+    (alloy === null ? null : pourHeatOf({ alloy, figures, thinnestMm }).startC);
   const wanted = alloy === null ? null : wantedCharge({ draft, rack, alloy, melts, shop });
   const items = weighedIn(draft.items, alloyNamed);
 
@@ -102,6 +109,7 @@ function MeltPlan({
       pieceIds: draft.pieceIds,
       items,
       pourC,
+      mayHold: mix.mix === null || mix.unsaid.length > 0 ? undefined : mayHoldOf(mix.mix.shares),
       note: note === "" ? undefined : note,
     });
     const done = await log(
@@ -130,12 +138,28 @@ function MeltPlan({
               figures={figures}
               massKg={mix.massKg}
               pourC={pourC}
+              thinnestMm={thinnestMm}
               furnaces={furnaces}
               furnace={furnace}
               power={power}
             />
           )}
-          {alloy !== null && <HazardCard alloy={alloy} />}
+          {contents !== null && (
+            <>
+              <Cautions
+                step="melt"
+                alloyId={alloy?.id}
+                contents={contents}
+                weights={{
+                  crucibleKg: crucibleLiftKg({ metalKg: mix.massKg, figures, furnace }),
+                  shellKg: null,
+                }}
+              />
+              <Card>
+                <FumeLimits contents={contents} />
+              </Card>
+            </>
+          )}
           <Card>
             <TextField label="Note" multiline value={draft.note} onChange={(note) => set({ note })} />
             {refused !== null && (
@@ -153,12 +177,21 @@ function MeltPlan({
               </p>
             )}
             <p className={css["soft"]}>
-              {mix.massKg > 0 ? `${format.show("kg", mix.massKg)} weighed in. ` : ""}The mixture is reckoned
-              here and kept on this device; the log keeps what was weighed in.
+              {mix.massKg > 0 ? `${format.show("kg", mix.massKg)} weighed in. ` : ""}The log keeps what was
+              weighed in and what the mix may hold.
             </p>
           </Card>
         </div>
       </div>
     </Page>
   );
+}
+
+/** Thinnest section of the chosen pieces' meshes, mm; null where none has one. */
+function thinnestOf(rack: readonly RackItem[], pieceIds: readonly string[]): number | null {
+  const known = rack
+    .filter(({ standing }) => pieceIds.includes(standing.piece.id))
+    .flatMap(({ standing }) => standing.piece.patterns.at(-1)?.thinnestMm ?? [])
+    .filter((mm) => mm > 0);
+  return known.length === 0 ? null : Math.min(...known);
 }

@@ -7,7 +7,6 @@ import { Button } from "../parts/Button.tsx";
 import { Card } from "../parts/Card.tsx";
 import type { DraftForm } from "./DraftNumber.tsx";
 import { limitName, limitWords, symbolOf } from "./elementWords.ts";
-import { berylliumCaution } from "./hazardWords.ts";
 import { newItem, type MeltDraft } from "./meltDraft.ts";
 import type { Fix, MixSum } from "./meltSum.ts";
 import { Reckoned } from "./Reckoned.tsx";
@@ -77,7 +76,7 @@ function Judged({ judged }: { readonly judged: ChargeJudged }) {
     return (
       <p role="alert" className={css["stop"]}>
         {judged.code === "beryllium-suspect"
-          ? `Refused: ${judged.names.join(", ")}. ${berylliumCaution}`
+          ? `Refused: ${judged.names.join(", ")}. It may hold beryllium.`
           : judged.code === "does-not-add-up"
             ? `The shares of ${judged.names.join(", ")} don't make a whole. Look at its assay.`
             : "There is nothing to melt."}

@@ -143,6 +143,7 @@ function PieceMetal({ piece, shop, melts, alloyId, alloy, figures }: Props) {
             form={form}
             alloy={alloy}
             figures={figures}
+            thinnestMm={mesh?.thinnestMm ?? null}
             chargeKg={charge?.chargeKg ?? null}
             furnaces={furnaces}
             furnace={furnace}

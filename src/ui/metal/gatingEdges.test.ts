@@ -20,7 +20,7 @@ function pageOf(draft: GatingDraft, alloy: Alloy) {
   const figures = meltFiguresOf(alloy.id);
   if (figures === null) throw new Error(`no figures for ${alloy.id}`);
   const middleC = (alloy.pourLowC.value + alloy.pourHighC.value) / 2;
-  const hot = metalHot(draft, alloy);
+  const hot = metalHot(draft, alloy, figures);
   const run = hot && runSum({ draft, hot, alloy, figures, speedMS: 0.5 });
   const runTimeS = run?.time?.likelyS ?? null;
   return {

@@ -78,7 +78,7 @@ describe("fill time", () => {
 describe("will the thinnest wall run full", () => {
   const draft: GatingDraft = { ...start, wallMm: 2, runMm: 300, metalC: 1150, shellC: 600 };
   const run = (of: GatingDraft) =>
-    runSum({ draft: of, hot: there(metalHot(of, alloy)), alloy, figures, speedMS: 0.5 });
+    runSum({ draft: of, hot: there(metalHot(of, alloy, figures)), alloy, figures, speedMS: 0.5 });
 
   test("a 2 mm wall of C90300 in a shell at 600 °C runs about 1.2 m at 0.5 m/s", () => {
     expect(run(draft).length?.mostMm).toBeGreaterThan(1000);
@@ -99,7 +99,7 @@ describe("will the thinnest wall run full", () => {
   });
 
   test("metal below its liquidus is not reckoned", () => {
-    expect(metalHot({ ...draft, metalC: 950 }, alloy)).toBeNull();
+    expect(metalHot({ ...draft, metalC: 950 }, alloy, figures)).toBeNull();
   });
 });
 

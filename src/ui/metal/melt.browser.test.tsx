@@ -92,7 +92,7 @@ describe("a melt is planned", () => {
     await expect.poll(() => places.at(-1)).toMatch(/^\/fire\/melt\/(?!new)/);
     expect((await desk.logged("melt-planned"))[0]?.body).toMatchObject({
       alloyId: "c87300",
-      pourC: 1135,
+      pourC: 1093,
       items: [{ name: "C87300 silicon bronze", massKg: 5, alloyId: "c87300" }],
     });
   });

@@ -2,7 +2,7 @@ import { elements, type Contents, type Element } from "../../physics/scrap.ts";
 import type { ChargeItem as WeighedIn } from "../../logbook/fireBodies.ts";
 import type { Shop } from "../../logbook/piece.ts";
 import { ownAlloy } from "../../logbook/ownAlloy.ts";
-import { contentsOf } from "../../trade/composition.ts";
+import { metalContentsOf } from "../../trade/hazards.ts";
 import { symbolOf } from "./elementWords.ts";
 import type { Limits } from "./limits.ts";
 
@@ -100,22 +100,12 @@ const unknown: Readonly<Record<"unknown-copper" | "unknown-aluminium", Contents>
   },
 };
 
-/** Metal sold as pure, and metals whose limits no sheet here prints. Judgement. */
-const nearlyPure = (element: Element, low = 0.995): Contents => ({
-  [element]: { low, high: 1 },
-  other: { low: 0, high: 1 - low },
-});
-const unprinted: Readonly<Record<string, Contents>> = {
-  tin: nearlyPure("sn"),
-  iron: { fe: { low: 0.9, high: 0.97 }, si: { low: 0.01, high: 0.03 }, other: { low: 0.02, high: 0.06 } },
-};
-
 /** What an item can hold; null where nothing is said of it yet. */
 export function contentsOfItem(item: ItemDraft, shop: Pick<Shop, "alloys">): Contents | null {
   switch (item.kind) {
     case "alloy": {
       const row = item.alloyId === null ? null : ownAlloy(item.alloyId, shop);
-      return row === null ? null : (contentsOf(row.id) ?? unprinted[row.id] ?? null);
+      return row === null ? null : metalContentsOf(row.id);
     }
     case "pure":
       return { [item.element]: { low: 1, high: 1 } };

@@ -4,6 +4,8 @@ import { misrunAdvice, type MisrunAdvice } from "../../physics/misrun.ts";
 import type { Alloy } from "../../trade/alloys.ts";
 import type { MeltFigures } from "../../trade/meltFigures.ts";
 import { mouldHeat } from "../../trade/mouldHeat.ts";
+import { pourHeatOf } from "../../logbook/pourHeat.ts";
+import { shellHeatOf } from "../../logbook/shellHeat.ts";
 import { preheatOf, type Preheat } from "../../trade/preheat.ts";
 import { streamOf } from "../../trade/streams.ts";
 import { gatingLimits, type GatingDraft } from "./gatingDraft.ts";
@@ -21,15 +23,14 @@ export type RunSum = {
 
 export type MetalHot = { readonly metalC: number; readonly shellC: number; readonly wallMm: number };
 
-/** Metal and shell heat as typed, else the middle of what is usual; null while the thinnest wall isn't known or the metal is not all melted. */
-export function metalHot(draft: GatingDraft, alloy: Alloy): MetalHot | null {
+/** Metal and shell heat as typed, else where a plan of this metal and section starts; null while the thinnest wall isn't known or the metal is not all melted. */
+export function metalHot(draft: GatingDraft, alloy: Alloy, figures: MeltFigures): MetalHot | null {
   const { wallMm, metalC, shellC } = kept(draft, gatingLimits);
   if (wallMm === null) return null;
-  const preheat = preheatOf({ alloy, wallMm })?.value ?? null;
   const hot = {
     wallMm,
-    metalC: metalC ?? (alloy.pourLowC.value + alloy.pourHighC.value) / 2,
-    shellC: shellC ?? (preheat === null ? 20 : (preheat.lowC + preheat.highC) / 2),
+    metalC: metalC ?? pourHeatOf({ alloy, figures, thinnestMm: wallMm }).startC,
+    shellC: shellC ?? shellHeatOf(alloy, wallMm)?.startC ?? 20,
   };
   return hot.metalC < alloy.liquidusC.value || hot.metalC - alloy.liquidusC.value > 1000 ? null : hot;
 }

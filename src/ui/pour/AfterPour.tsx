@@ -12,7 +12,7 @@ import { LinkButton } from "../parts/LinkButton.tsx";
 import { FullMass } from "./FullMass.tsx";
 import type { KnockoutTimes } from "./knockoutTimes.ts";
 import { frozenWords, outSource } from "./knockoutWords.ts";
-import type { PourParts } from "./pourParts.ts";
+import { pourContents, pourWeights, type PourParts } from "./pourParts.ts";
 import styles from "./pour.module.css";
 
 /** Full shells: when they are frozen, when they may be broken out; and what is left in the crucible. */
@@ -88,7 +88,10 @@ export function AfterPour({
         )}
         {isLeft && (
           <ul>
-            {cautionLines("knock-out", format, alloy?.hazards ?? null).map((line) => (
+            {cautionLines(
+              { step: "knock-out", contents: pourContents(parts), weights: pourWeights(parts) },
+              format,
+            ).map((line) => (
               <li key={line}>{line}</li>
             ))}
           </ul>

@@ -2,17 +2,15 @@ import { useMemo, useState } from "react";
 import { hotSandC } from "../../physics/heat.ts";
 import type { Alloy } from "../../trade/alloys.ts";
 import type { MeltFigures } from "../../trade/meltFigures.ts";
-import { preheatOf } from "../../trade/preheat.ts";
+import type { PourShell } from "../../logbook/pourShells.ts";
 import {
   faceAt,
-  latestOf,
-  leastFaceC,
   leaveKilnC,
+  mayBeOut,
+  minutesToFull,
   shellCooling,
-  startingSectionMm,
-  type PourShell,
   type ShellBed,
-} from "../../logbook/pourShells.ts";
+} from "../../logbook/shellOut.ts";
 import { useFormat } from "../app/useFormat.ts";
 import { Card } from "../parts/Card.tsx";
 import { Choice } from "../parts/Choice.tsx";
@@ -57,12 +55,15 @@ export function CoolingCard({ shells, alloy, figures, startC, metalC, carryMin, 
   );
   if (shell === undefined) return null;
   const rows = curves.find((curve) => curve.bed === bed)?.rows ?? [];
-  const least = alloy === null ? null : leastFaceC(alloy, shell.thinnestMm);
-  const latest = latestOf(rows, least?.value ?? null);
-  const face = faceAt(rows, carryMin);
-  const usual = alloy === null ? null : preheatOf({ alloy, wallMm: shell.thinnestMm ?? startingSectionMm });
+  const out =
+    alloy === null ? null : mayBeOut({ ...place, alloy, wallMm, thinnestMm: shell.thinnestMm, startC });
+  const [usual, latest] = [out?.heat ?? null, out?.latest ?? null];
+  const minutes = minutesToFull(carryMin);
+  const face = faceAt(rows, minutes);
   const leaveC =
-    usual === null ? null : leaveKilnC({ ...place, wallMm, aimC: usual.value.lowC, minutes: carryMin });
+    usual === null || face === null || face.likelyC >= usual.lowC
+      ? null
+      : leaveKilnC({ ...place, wallMm, aimC: usual.lowC, minutes });
   const temp = (c: number): string => format.show("temp", c);
   const min = (value: number): string => `${format.number(value, 1)} min`;
   return (
@@ -75,30 +76,41 @@ export function CoolingCard({ shells, alloy, figures, startC, metalC, carryMin, 
           onChange={setAsked}
         />
       )}
-      {latest !== null && least !== null && (
+      {latest !== null && usual !== null && (
         <p className={latest.neverWarmEnough ? styles["stop"] : styles["order"]}>
           {latest.neverWarmEnough
-            ? `At ${temp(startC)} it leaves the kiln too cold: the face must have ${temp(least.value)} when metal comes.`
+            ? `At ${temp(startC)} it leaves the kiln too cold: the face must have ${temp(usual.lowC)} when metal comes.`
             : latest.surelyMin === null
-              ? `Metal may come at any time in the first ${latest.reachedMin} min: the face stays above ${temp(least.value)}.`
-              : `Metal by ${min(latest.surelyMin)} after the kiln's door${latest.likelyMin === null ? "" : `, at the very latest ${min(latest.likelyMin)}`}: then the face is at ${temp(least.value)}.`}
+              ? `Metal may come at any time in the first ${latest.reachedMin} min: the face stays above ${temp(usual.lowC)}.`
+              : `Metal by ${min(latest.surelyMin)} after the kiln's door${latest.likelyMin === null ? "" : `, at the very latest ${min(latest.likelyMin)}`}: then the face is at ${temp(usual.lowC)}.`}
         </p>
       )}
       {face !== null && (
         <p>
-          After {min(carryMin)} {bedNames[bed]} the face that metal meets is at about{" "}
+          After {min(minutes)} {bedNames[bed]} the face that metal meets is at about{" "}
           <strong>{temp(Math.round(face.likelyC))}</strong> ({temp(Math.round(face.lowC))} to{" "}
           {temp(Math.round(face.highC))}).
         </p>
       )}
-      {usual !== null && face !== null && face.likelyC < usual.value.lowC && (
+      {usual !== null && face !== null && face.likelyC < usual.lowC && (
         <p className={styles["warn"]}>
           {leaveC === null
-            ? `No shell can leave the kiln hot enough to have the usual ${temp(usual.value.lowC)} then: shorten the way.`
-            : `Let it leave the kiln at ${temp(Math.ceil(leaveC / 10) * 10)} and it still has the usual ${temp(usual.value.lowC)} when metal comes.`}
+            ? `No shell can leave the kiln hot enough to have the usual ${temp(usual.lowC)} then: shorten the way, or bed it in hot sand.`
+            : `Let it leave the kiln at ${temp(leaveC)} and it still has the usual ${temp(usual.lowC)} when it is full.`}
         </p>
       )}
-      <CoolingChart curves={curves} bed={bed} leastC={least?.value ?? null} />
+      {!shell.isWallKnown && (
+        <p className={styles["soft"]}>
+          The log has no wall for this shell: calculated with {format.show("mm", wallMm)}, a starting value.
+        </p>
+      )}
+      {usual !== null && !usual.isSectionKnown && (
+        <p className={styles["soft"]}>
+          Its thinnest section is not entered: calculated with {format.show("mm", usual.sectionMm)}, a
+          starting value.
+        </p>
+      )}
+      <CoolingChart curves={curves} bed={bed} leastC={usual?.lowC ?? null} />
       {alloy !== null && figures !== null && (
         <MisrunLines
           alloy={alloy}
@@ -116,7 +128,7 @@ export function CoolingCard({ shells, alloy, figures, startC, metalC, carryMin, 
           nothing. One dimension: edges and thin lips are colder. The band is what is not known of a shell’s
           conductivity, heat and face. Derived; still-air film 8 W/(m²·K) after Churchill &amp; Chu.
         </p>
-        {least !== null && <p>Least heat of the face: {least.source}.</p>}
+        {usual !== null && <p>Usual heat of the shell at the pour: {usual.source}.</p>}
       </details>
       <p className={styles["soft"]}>
         Cold sand takes more heat than air in the first minutes; hot sand is what helps. An estimate is never

@@ -1,10 +1,12 @@
 import { Link } from "wouter";
+import { alloyContents, meltContents, meltOfPiece } from "../../logbook/meltContents.ts";
 import { useFigures, useMelts, usePours, type RackItem } from "../app/live.ts";
 import { paths } from "../app/paths.ts";
 import { useFormat } from "../app/useFormat.ts";
 import { useNow } from "../app/useNow.ts";
 import { ago, soonTime } from "../format/time.ts";
 import { cautionLines } from "../log/cautions.ts";
+import { weightsOf } from "../log/weightsOf.ts";
 import { Card } from "../parts/Card.tsx";
 import { knockoutDues } from "./knockoutDues.ts";
 import { frozenWords, outSource } from "./knockoutWords.ts";
@@ -27,6 +29,10 @@ export function KnockoutWaits({
   if (pours === undefined || melts === undefined || shop === undefined) return null;
   const dues = knockoutDues(items, { pours, melts, shop });
   if (dues.length === 0) return null;
+  const contentsOf = ({ id, plan }: RackItem["standing"]["piece"]) => {
+    const melt = meltOfPiece(melts, id);
+    return melt === null ? alloyContents(plan.alloyId, shop) : meltContents(melt, shop);
+  };
   return (
     <Card title="To be broken out">
       <ul className={styles["list"]}>
@@ -49,9 +55,21 @@ export function KnockoutWaits({
       </ul>
       {isOwn && (
         <ul>
-          {cautionLines("knock-out", format, null).map((line) => (
-            <li key={line}>{line}</li>
-          ))}
+          {items
+            .slice(0, 1)
+            .flatMap((item) =>
+              cautionLines(
+                {
+                  step: "knock-out",
+                  contents: contentsOf(item.standing.piece),
+                  weights: weightsOf(item),
+                },
+                format,
+              ),
+            )
+            .map((line) => (
+              <li key={line}>{line}</li>
+            ))}
         </ul>
       )}
     </Card>

@@ -1,5 +1,6 @@
 import type { PourOrder } from "../../physics/pourOrder.ts";
 import { metalCooling } from "../../logbook/pourShells.ts";
+import { fillsAboveK } from "../../logbook/pourHeat.ts";
 import { useFormat } from "../app/useFormat.ts";
 import { Card } from "../parts/Card.tsx";
 import type { PourParts } from "./pourParts.ts";
@@ -8,7 +9,7 @@ import styles from "./pour.module.css";
 const problemWords = {
   "metal-short": "not enough metal is left for it",
   "metal-cold": "the metal is too cold by then",
-  "shell-cold": "the shell is too cold before metal comes",
+  "shell-cold": "its shell is too cold by then: see above",
 } as const;
 
 /** Which shell goes first and why, and whether metal and heat last. */
@@ -49,7 +50,7 @@ export function OrderCard({
       tone={order.isEnough ? "plain" : "hold"}
     >
       <p>
-        <strong>{order.isEnough ? "Metal and heat last." : "It does not last."}</strong> {kg(metalKg)} melted
+        <strong>{verdictWords(order)}</strong> {kg(metalKg)} melted
         {wantedKg === null ? "" : `, ${kg(wantedKg)} wanted`}
         {order.metalLeftKg > 0.005 ? `; ${kg(order.metalLeftKg)} left for the ingot mould.` : "."}
       </p>
@@ -88,12 +89,21 @@ export function OrderCard({
           In the crucible the metal loses about {format.show("tempDiff", coolK)} a minute through its open
           face (derived: radiation of half a black face and still air; estimate, half to twice). A shell takes{" "}
           {format.number(carryMin, 1)} min from the kiln to metal and 0.2 min to fill. It still fills down to{" "}
-          {format.show("tempDiff", 60)} over the liquidus (common practice, no source). Order: Jackson’s rule
-          (1955), the earliest due first.
+          {format.show("tempDiff", fillsAboveK.value)} over the liquidus, or to the low end of its range for
+          heavy work. Order: Jackson’s rule (1955), the earliest due first.
         </p>
       </details>
     </Card>
   );
+}
+
+/** What is wrong with the metal is said of the metal; a cold shell has its own card. */
+function verdictWords({ turns, isEnough }: PourOrder): string {
+  if (isEnough) return "Metal and heat last.";
+  const has = (problem: PourOrder["turns"][number]["problems"][number]): boolean =>
+    turns.some(({ problems }) => problems.includes(problem));
+  if (has("metal-short")) return "There is not enough metal.";
+  return has("metal-cold") ? "The metal gets too cold." : "The metal lasts, a shell gets too cold.";
 }
 
 const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);

@@ -1,5 +1,6 @@
 import { Link } from "wouter";
 import type { Melt, Run } from "../../logbook/fireStates.ts";
+import { pourHeatOf } from "../../logbook/pourHeat.ts";
 import { chargedKg } from "../../logbook/furnaceMemory.ts";
 import { alloyName } from "../../logbook/ownAlloy.ts";
 import { shellThermal, type StuccoFamily } from "../../trade/shellThermal.ts";
@@ -85,7 +86,7 @@ export function PlanHeat({ draft, set, parts, day, runs, melts }: Props) {
           hint={
             day.preheat === null
               ? `Starting value: ${format.show("temp", day.shellC)}; no practice is known for this metal.`
-              : `${draft.shellC === null ? `Starting value: ${format.show("temp", day.shellC)}. ` : ""}Usual for ${format.show("mm", day.thinnestMm ?? 5)} thin: ${format.show("temp", day.preheat.value.lowC)} to ${format.show("temp", day.preheat.value.highC)} (${day.preheat.source}).`
+              : `${draft.shellC === null ? `Starting value: ${format.show("temp", day.shellC)}. ` : ""}At the pour ${format.show("temp", day.preheat.lowC)} to ${format.show("temp", day.preheat.highC)} is usual for ${format.show("mm", day.preheat.sectionMm)}.`
           }
         />
         <Choice
@@ -223,13 +224,14 @@ export function PlanHeat({ draft, set, parts, day, runs, melts }: Props) {
   );
 
   function metalHint(): string {
-    const { alloy, melt } = parts;
+    const { alloy, figures, melt } = parts;
+    const heat = alloy === null ? null : pourHeatOf({ alloy, figures, thinnestMm: day.thinnestMm });
     const from =
       draft.metalC !== null
         ? ""
         : `${melt === null ? "Starting value" : "By the melt"}: ${format.show("temp", day.metalC)}. `;
-    return alloy === null
+    return alloy === null || heat === null
       ? `${from}No metal is planned for these shells.`
-      : `${from}${alloy.name} is poured at ${format.show("temp", alloy.pourLowC.value)} to ${format.show("temp", alloy.pourHighC.value)}.`;
+      : `${from}${alloy.name} is poured at ${format.show("temp", heat.lowC)} to ${format.show("temp", heat.highC)} in ${heat.work} work.`;
   }
 }

@@ -2,7 +2,7 @@ import { useState } from "react";
 import { streamOf } from "../../logbook/entry.ts";
 import type { Pour } from "../../logbook/fireStates.ts";
 import { lastMark, type ShellCourse } from "../../logbook/pourCourse.ts";
-import { faceAt, latestOf, leastFaceC, shellCooling, type ShellBed } from "../../logbook/pourShells.ts";
+import { faceAt, mayBeOut, shellCooling, type ShellBed } from "../../logbook/shellOut.ts";
 import { useFleeting } from "../app/fleeting.ts";
 import { useShop } from "../app/shop.tsx";
 import { useFormat } from "../app/useFormat.ts";
@@ -35,11 +35,21 @@ export function PourAct({ pour, parts, courses, turn, now, place }: Props) {
   const pourId = pour.id;
   const startC = out?.shellC ?? pour.plan.shellC;
   const rows = shell === undefined ? [] : shellCooling({ ...place, wallMm: shell.wallMm, startC });
-  const least = parts.alloy === null ? null : leastFaceC(parts.alloy, shell?.thinnestMm ?? null);
-  const latest = latestOf(rows, least?.value ?? null);
+  const allowed =
+    parts.alloy === null || shell === undefined
+      ? null
+      : mayBeOut({
+          ...place,
+          alloy: parts.alloy,
+          wallMm: shell.wallMm,
+          thinnestMm: shell.thinnestMm,
+          startC,
+        });
   const outMin = out === null ? null : Math.max(0, (now - out.at) / 60_000);
   const face = outMin === null ? null : faceAt(rows, outMin);
   const last = lastMark(courses);
+  // Until the first shell is out the page's cautions say it.
+  const hasBegun = courses.some((course) => course.stage !== "waiting");
   const isGo = pour.decided?.go === true;
 
   const takeOut = () => log({ do: "log", stream, type: "shell-out-of-kiln", body: { shellC, pourId } });
@@ -91,18 +101,18 @@ export function PourAct({ pour, parts, courses, turn, now, place }: Props) {
             )}{" "}
             <small>out of the kiln</small>
           </p>
-          {latest !== null && (
+          {allowed !== null && (
             <LatestGauge
               outMin={
                 stage === "pouring" && begun !== null ? (begun.at - (out?.at ?? begun.at)) / 60_000 : outMin
               }
-              latest={latest}
+              latest={allowed.latest}
             />
           )}
           {face !== null && stage === "out" && (
             <p>
               Face now about <strong>{format.show("temp", Math.round(face.likelyC / 5) * 5)}</strong>
-              {least === null ? "" : `, least ${format.show("temp", least.value)}`} (estimate).
+              {allowed === null ? "" : `, least ${format.show("temp", allowed.heat.lowC)}`} (estimate).
             </p>
           )}
         </>
@@ -157,10 +167,12 @@ export function PourAct({ pour, parts, courses, turn, now, place }: Props) {
         </BigKey>
       )}
       {last !== null && <BigKey onPress={takeBack}>Take back the last tap</BigKey>}
-      <p className={styles["soft"]}>
-        If the wall leaks: step back, let it run into the sand. Never water. Local codes and licensed practice
-        come first.
-      </p>
+      {hasBegun && (
+        <p className={styles["soft"]}>
+          If the wall leaks: step back, let it run into the sand. Never water. Local codes and licensed
+          practice come first.
+        </p>
+      )}
     </section>
   );
 }

@@ -4,6 +4,7 @@ import { shellCourse, turnOf } from "../../logbook/pourCourse.ts";
 import { pourStanding, sensedRun } from "../../logbook/pourStanding.ts";
 import { readTold } from "../../logbook/pourTold.ts";
 import { shellsInOrder } from "../../logbook/pourShells.ts";
+import { shellsTooCold } from "../../logbook/shellOut.ts";
 import { useBareFrame } from "../app/useBareFrame.ts";
 import { useNow } from "../app/useNow.ts";
 import { paths } from "../app/paths.ts";
@@ -18,6 +19,7 @@ import { LinkButton } from "../parts/LinkButton.tsx";
 import { Page } from "../parts/Page.tsx";
 import { Timeline } from "../piece/Timeline.tsx";
 import { AfterPour } from "./AfterPour.tsx";
+import { ColdShellCard } from "./ColdShellCard.tsx";
 import { CoolingCard } from "./CoolingCard.tsx";
 import { EndPour } from "./EndPour.tsx";
 import { OrderCard } from "./OrderCard.tsx";
@@ -28,7 +30,7 @@ import { TrackCards } from "./TrackCards.tsx";
 import { TracksChart } from "./TracksChart.tsx";
 import { pourDues } from "./pourDues.ts";
 import { knockoutOf } from "./knockoutTimes.ts";
-import { bedOf, sensedMelt, type PourParts } from "./pourParts.ts";
+import { bedOf, pourContents, pourWeights, sensedMelt, type PourParts } from "./pourParts.ts";
 import { usePourAlarm } from "./usePourAlarm.ts";
 import styles from "./pour.module.css";
 
@@ -71,6 +73,11 @@ export function PourDayView({
     alloy === null || figures === null
       ? null
       : shellsInOrder({ ...parts, alloy, figures, ...pour.plan, carryMin: told.carryMin, place });
+  const { carryMin } = told;
+  const tooCold =
+    alloy === null || hasBegun
+      ? []
+      : shellsTooCold(parts.shells, { alloy, carryMin, place, shellC: pour.plan.shellC });
   const words = (pour.plan.note ?? "").trim();
 
   return (
@@ -152,10 +159,18 @@ export function PourDayView({
             )}
           </div>
           <div className={styles["sheet"]}>
+            {isOpen && !hasBegun && <ColdShellCard tooCold={tooCold} shells={parts.shells} bed={place.bed} />}
             {isOpen && !hasBegun && (
               <OrderCard parts={parts} order={order} metalC={pour.plan.metalC} carryMin={told.carryMin} />
             )}
-            {isOpen && !hasBegun && <Cautions step="pour" alloyId={alloy?.id} />}
+            {isOpen && !hasBegun && (
+              <Cautions
+                step="pour"
+                alloyId={alloy?.id}
+                contents={pourContents(parts)}
+                weights={pourWeights(parts)}
+              />
+            )}
             {isOpen && !hasBegun && <EndPour pour={pour} hasBegun={false} isAllFull={false} />}
             {words !== "" && (
               <Card title="Note">

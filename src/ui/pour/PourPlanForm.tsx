@@ -14,6 +14,7 @@ import { standingCaution } from "../log/cautions.ts";
 import { Button } from "../parts/Button.tsx";
 import { Card } from "../parts/Card.tsx";
 import { TextField } from "../parts/TextField.tsx";
+import { ColdShellCard } from "./ColdShellCard.tsx";
 import { CoolingCard } from "./CoolingCard.tsx";
 import { MomentField } from "./MomentField.tsx";
 import { OrderCard } from "./OrderCard.tsx";
@@ -102,6 +103,7 @@ export function PourPlanForm({
           One of these shells is in another pour: <Link href={paths.pour(other.id)}>open it</Link>.
         </p>
       )}
+      <ColdShellCard tooCold={day.tooCold} shells={parts.shells} bed={draft.bed} />
       <div className={styles["columns"]}>
         <div className={styles["sheet"]}>
           <PlanShells draft={draft} set={set} pieces={pieces} parts={parts} />

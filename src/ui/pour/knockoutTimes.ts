@@ -1,12 +1,7 @@
 import type { Pour } from "../../logbook/fireStates.ts";
 import type { ShellCourse } from "../../logbook/pourCourse.ts";
-import {
-  castingTimesOf,
-  faceAt,
-  shellCooling,
-  type PourShell,
-  type ShellBed,
-} from "../../logbook/pourShells.ts";
+import { castingTimesOf, type PourShell } from "../../logbook/pourShells.ts";
+import { faceAt, shellCooling, type ShellBed } from "../../logbook/shellOut.ts";
 import { usualKnockoutMin } from "../../trade/knockoutHeat.ts";
 import type { PourParts } from "./pourParts.ts";
 

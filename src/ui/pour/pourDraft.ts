@@ -1,11 +1,13 @@
 import type { PourBodies, PourTold } from "../../logbook/fireBodies.ts";
 import { ranges, within, type NumberRange } from "../../logbook/ranges.ts";
-import { shellsInOrder, startingSectionMm } from "../../logbook/pourShells.ts";
+import { pourHeatOf } from "../../logbook/pourHeat.ts";
+import { metalCooling, shellsInOrder } from "../../logbook/pourShells.ts";
+import { shellHeatOf, type ShellHeat } from "../../logbook/shellHeat.ts";
+import { minutesToFull, shellsTooCold, startingLeaveC, type ShellAtPour } from "../../logbook/shellOut.ts";
 import { dayTracks, stepsOf } from "../../logbook/pourSteps.ts";
 import { startingTold } from "../../logbook/pourTold.ts";
 import { planPour, type PourPlan } from "../../physics/pourDay.ts";
 import type { PourOrder } from "../../physics/pourOrder.ts";
-import { preheatOf, type Preheat } from "../../trade/preheat.ts";
 import { hotSandC } from "../../physics/heat.ts";
 import { withoutEmpty } from "../log/gate.ts";
 import { bedOf, meltMinutes, runMinutes, type PourParts } from "./pourParts.ts";
@@ -85,7 +87,9 @@ export type PourDay = {
   readonly metalC: number;
   readonly sandC: number | null;
   /** Usual for the thinnest section of all. */
-  readonly preheat: Preheat | null;
+  readonly preheat: ShellHeat | null;
+  /** Shells that are too cold by the time they are full. */
+  readonly tooCold: readonly ShellAtPour[];
   readonly thinnestMm: number | null;
   readonly steps: ReturnType<typeof stepsOf>;
   readonly plan: PourPlan;
@@ -125,14 +129,13 @@ export function pourDay(draft: PourDraft, parts: PourParts, now: number): PourDa
   const { alloy, figures, run, shells } = parts;
   const known = shells.flatMap(({ thinnestMm }) => thinnestMm ?? []);
   const thinnestMm = known.length === 0 ? null : Math.min(...known);
-  const preheat = alloy === null ? null : preheatOf({ alloy, wallMm: thinnestMm ?? startingSectionMm });
-  const middle = preheat === null ? 500 : (preheat.value.lowC + preheat.value.highC) / 2;
-  const shellC = kept(ranges.shellC, draft.shellC) ?? Math.round(middle / 10) * 10;
-  const metalC =
-    kept(ranges.metalC, draft.metalC) ??
-    parts.melt?.plan.pourC ??
-    (alloy === null ? 1150 : Math.round((alloy.pourLowC.value + alloy.pourHighC.value) / 2));
+  const preheat = alloy === null ? null : shellHeatOf(alloy, thinnestMm);
   const sandC = draft.bed === "hot-sand" ? (kept(ranges.sandC, draft.sandC) ?? hotSandC) : null;
+  const place = bedOf(parts, { bed: draft.bed, sandC: sandC ?? undefined, family: draft.family });
+  const { carryMin } = told;
+  const shellC = kept(ranges.shellC, draft.shellC) ?? startingLeaveC(shells, { alloy, carryMin, place });
+  const metalC =
+    kept(ranges.metalC, draft.metalC) ?? parts.melt?.plan.pourC ?? startingMetalC(parts, carryMin);
   const mins = (value: number | null): number | null => kept(pourRanges.minutes, value);
   const minutes: PourDay["minutes"] = {
     kiln: draft.isHotAlready
@@ -167,7 +170,6 @@ export function pourDay(draft: PourDraft, parts: PourParts, now: number): PourDa
     now: null,
     people: told.people,
   });
-  const place = bedOf(parts, { bed: draft.bed, sandC: sandC ?? undefined, family: draft.family });
   const order =
     alloy === null || figures === null
       ? null
@@ -176,7 +178,7 @@ export function pourDay(draft: PourDraft, parts: PourParts, now: number): PourDa
           metalKg: parts.metalKg,
           metalC,
           shellC,
-          carryMin: told.carryMin,
+          carryMin,
           alloy,
           figures,
           place,
@@ -189,6 +191,7 @@ export function pourDay(draft: PourDraft, parts: PourParts, now: number): PourDa
     metalC,
     sandC,
     preheat,
+    tooCold: alloy === null ? [] : shellsTooCold(shells, { alloy, carryMin, place, shellC }),
     thinnestMm,
     steps,
     plan,
@@ -196,6 +199,25 @@ export function pourDay(draft: PourDraft, parts: PourParts, now: number): PourDa
     order,
     orderedIds: (order?.turns ?? byThinnest).map(({ id }) => id),
   };
+}
+
+const unknownMetalC = 1150;
+
+/** Where the metal's heat starts, °C: as every plan of this metal does, and hotter by what the crucible loses until the last shell is full. */
+function startingMetalC({ alloy, figures, shells, metalKg, airC }: PourParts, carryMin: number): number {
+  if (alloy === null) return unknownMetalC;
+  const each = shells.map(({ thinnestMm }) => pourHeatOf({ alloy, figures, thinnestMm }));
+  const [first = pourHeatOf({ alloy, figures, thinnestMm: null })] = each;
+  const all = each.length === 0 ? [first] : each;
+  const startC = Math.max(...all.map((heat) => heat.startC));
+  if (metalKg === null || figures === null || !(metalKg > 0)) return startC;
+  const lostK =
+    metalCooling({ metalKg, metalC: startC, airC, figures }) * shells.length * minutesToFull(carryMin);
+  const leastC = Math.max(...all.map((heat) => heat.leastC));
+  const mostC = Math.max(startC, ...all.map((heat) => heat.highC));
+  // A little over what it loses from here: hotter metal loses faster.
+  const hotC = Math.ceil((leastC + lostK * 1.15) / 5) * 5;
+  return Math.max(startC, Math.min(mostC, hotC));
 }
 
 /** The plan as the log keeps it. */

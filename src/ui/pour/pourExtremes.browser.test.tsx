@@ -118,7 +118,7 @@ describe("a pour day gone wrong", () => {
     await holding(2);
     await planned({ pieceIds: shells });
     showPour();
-    await expect.element(page.getByText("It does not last.")).toBeVisible();
+    await expect.element(page.getByText("There is not enough metal.")).toBeVisible();
     await expect.element(page.getByText("Not enough metal is left for it.")).toBeVisible();
     saysNoNonsense();
   });

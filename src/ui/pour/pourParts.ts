@@ -1,9 +1,12 @@
 import type { PourTold } from "../../logbook/fireBodies.ts";
 import type { Melt, Run } from "../../logbook/fireStates.ts";
 import { chargedKg, furnaceMemory, usefulPower, type PowerKnown } from "../../logbook/furnaceMemory.ts";
+import { crucibleLiftKg, shellLiftKg } from "../../logbook/liftWeights.ts";
+import { alloyContents, meltContents } from "../../logbook/meltContents.ts";
 import { ownAlloy, ownMeltFigures, ownMeltHeat } from "../../logbook/ownAlloy.ts";
 import type { Shop } from "../../logbook/piece.ts";
-import { pourShell, type PourShell, type ShellBed } from "../../logbook/pourShells.ts";
+import { pourShell, type PourShell } from "../../logbook/pourShells.ts";
+import type { ShellBed } from "../../logbook/shellOut.ts";
 import type { Sensed } from "../../logbook/pourStanding.ts";
 import { plannedSegments } from "../../logbook/runStanding.ts";
 import type { Furnace } from "../../logbook/shopThings.ts";
@@ -13,7 +16,9 @@ import { meltEnergyJ, meltTimeS } from "../../physics/melt.ts";
 import type { Alloy } from "../../trade/alloys.ts";
 import type { MeltFigures } from "../../trade/meltFigures.ts";
 import { meltLossOf } from "../../trade/meltLoss.ts";
+import type { Contents } from "../../physics/scrap.ts";
 import type { RackItem } from "../app/live.ts";
+import type { Weights } from "../log/liftWords.ts";
 import { meltExpected } from "../metal/meltCourse.ts";
 import { metalOf } from "../metal/wantedCharge.ts";
 
@@ -107,6 +112,21 @@ const alloyOfItem = ({ standing }: RackItem): boolean => standing.piece.plan.all
 function meltedKg(melt: Melt, alloy: Alloy | null): number {
   const loss = alloy === null ? undefined : meltLossOf({ alloyId: alloy.id, charge: "mixed-returns" })?.value;
   return chargedKg(melt) * (1 - (loss === undefined ? unknownLoss : (loss.low + loss.high) / 2));
+}
+
+/** What the metal of a pour may hold: the melt's mix, else the alloy planned; null where none is named. */
+export const pourContents = ({ melt, alloy, shop }: PourParts): Contents | null =>
+  melt === null ? alloyContents(alloy?.id, shop) : meltContents(melt, shop);
+
+/** What is lifted at a pour, and broken out after it: the crucible, and the heaviest shell. */
+export function pourWeights({ items, shells, metalKg, figures, furnace }: PourParts): Weights {
+  const kilograms = items.flatMap(
+    ({ standing }, at) => shellLiftKg(standing, shells[at]?.metalKg ?? null) ?? [],
+  );
+  return {
+    crucibleKg: crucibleLiftKg({ metalKg, figures, furnace }),
+    shellKg: kilograms.length === 0 ? null : Math.max(...kilograms),
+  };
 }
 
 /** How the shells stand, for the cooling sums. */

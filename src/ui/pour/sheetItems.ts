@@ -1,5 +1,5 @@
 import type { Pour } from "../../logbook/fireStates.ts";
-import { leastFaceC } from "../../logbook/pourShells.ts";
+import { coldShell, shellHeatOf } from "../../logbook/shellHeat.ts";
 import type { RackItem } from "../app/live.ts";
 import type { PourParts } from "./pourParts.ts";
 
@@ -30,6 +30,7 @@ export type WhyCode =
   | "wall-not-judged"
   | "not-preheated"
   | "preheat-too-cold"
+  | "preheat-cold-if-thin"
   | "no-vent-noted"
   | "metal-not-known"
   | "metal-short"
@@ -62,6 +63,7 @@ const open: readonly WhyCode[] = [
   "metal-not-known",
   "crucible-not-known",
   "not-preheated",
+  "preheat-cold-if-thin",
   "no-alloy",
   "wall-marginal",
 ];
@@ -195,8 +197,10 @@ function hotWhy({ standing: { piece } }: RackItem, { alloy, shells }: PourParts)
   const preheat = piece.preheats.at(-1);
   if (piece.phase !== "preheated" || preheat === undefined) return ["not-preheated"];
   const thinnestMm = shells.find(({ id }) => id === piece.id)?.thinnestMm ?? null;
-  const least = alloy === null ? null : leastFaceC(alloy, thinnestMm);
-  return least !== null && preheat.shellC < least.value ? ["preheat-too-cold"] : [];
+  const heat = alloy === null ? null : shellHeatOf(alloy, thinnestMm);
+  if (heat === null) return [];
+  const cold = coldShell(heat, preheat.shellC);
+  return cold === "ok" ? [] : [cold === "cold" ? "preheat-too-cold" : "preheat-cold-if-thin"];
 }
 
 export type SheetVerdict = {

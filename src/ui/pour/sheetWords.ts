@@ -43,6 +43,7 @@ const why: Readonly<Record<WhyCode, string>> = {
   "wall-not-judged": "the wall can't be judged: a figure is missing",
   "not-preheated": "its heat is not logged yet",
   "preheat-too-cold": "too cold for this section",
+  "preheat-cold-if-thin": "too cold for thin work, and its section is not entered",
   "no-vent-noted": "no vent is noted on its pattern: look",
   "metal-not-known": "not known how much is wanted or melted",
   "metal-short": "less is melted than the shells hold",

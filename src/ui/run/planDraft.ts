@@ -8,7 +8,7 @@ import type { Standing } from "../../logbook/standing.ts";
 import type { Segment } from "../../physics/firingSegments.ts";
 import type { Kiln } from "../../physics/kilnPower.ts";
 import type { BurnoutMaterial } from "../../trade/patternBurnout.ts";
-import { shellPreheat } from "../../trade/shellPreheat.ts";
+import { startingShellC } from "../../logbook/shellHeat.ts";
 import type { StuccoFamily } from "../../trade/shellThermal.ts";
 
 /** What a person puts in the place of what the log says; a key that is absent leaves it to the log. */
@@ -136,15 +136,11 @@ export function askedOf(
   };
 }
 
-/** A section nobody measured: starting value. */
-const startingSectionMm = 6;
-const unknownMetalC = 500;
-
-/** Where the shell is poured, by metal and thinnest section, the middle of practice's range, °C; 500 where no metal is planned. */
+/** Where the shell is poured, °C: as every plan of its metal and thinnest section starts. */
 export function startingPreheatC({ piece }: Standing, shop: Shop): number {
-  const alloy = ownAlloy(piece.plan.alloyId ?? "", shop);
-  const thinnestMm = piece.patterns.at(-1)?.thinnestMm ?? startingSectionMm;
-  if (alloy === null || !(thinnestMm > 0)) return unknownMetalC;
-  const range = shellPreheat({ metal: alloy.family, thinnestMm, solidusC: alloy.solidusC.value });
-  return range === null ? unknownMetalC : Math.round((range.lowC + range.highC) / 20) * 10;
+  const meshMm = piece.patterns.at(-1)?.thinnestMm ?? null;
+  return startingShellC(
+    ownAlloy(piece.plan.alloyId ?? "", shop),
+    meshMm !== null && meshMm > 0 ? meshMm : null,
+  );
 }

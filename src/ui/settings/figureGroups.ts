@@ -1,6 +1,7 @@
 import type { Recipe, Shop } from "../../logbook/piece.ts";
 import type { Format } from "../format/units.ts";
 import type { FigureGroup } from "./figure.ts";
+import { hazardFigures, pourFigures } from "./fireFigures.ts";
 import { alloyFigures, patternFigures } from "./materialFigures.ts";
 import { airFigures, dryingFigures, limitFigures, stuccoFigures } from "./shellFigures.ts";
 
@@ -15,6 +16,8 @@ export function figureGroups(
     dryingFigures(format, shop),
     airFigures(format),
     limitFigures(format, shop),
+    pourFigures(format),
+    hazardFigures(format),
     alloyFigures(format),
     patternFigures(format),
   ];

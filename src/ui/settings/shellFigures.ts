@@ -4,7 +4,7 @@ import { coatWaterOf, prewetKgM2 } from "../../trade/coatWater.ts";
 import { geometryClasses } from "../../trade/geometryClasses.ts";
 import type { CoatKind } from "../../trade/coats.ts";
 import { finalDryH, leastDryH, type FinalDryPlace } from "../../trade/dryMinimums.ts";
-import { leastShellC, practice } from "../../trade/practice.ts";
+import { practice } from "../../trade/practice.ts";
 import { sealMm, stuccos } from "../../trade/stuccos.ts";
 import type { Format } from "../format/units.ts";
 import { published, type Figure, type FigureGroup } from "./figure.ts";
@@ -90,13 +90,7 @@ export function limitFigures(format: Format, shop: Shop): FigureGroup {
   const { primeSwingK, primeDropK, primeHardFilmWM2K, primeBareH, rhNeverDry, rhFinalDry, readingOldH } =
     practice;
   const { primeSwingWatchK, readingOldWorkH, usualCoats, neverReadDays, slurryOffK, toldOnceH } = practice;
-  const { gradeRatio, firstPrimeCoarseMm, firedC, firedMin, weakShare, outOfKilnMin } = practice;
-  const shells = (["bronze", "brass", "aluminium"] as const).flatMap((family) => {
-    const least = leastShellC[family];
-    return least === null
-      ? []
-      : [published(`Shell at the pour of ${family}, at least`, least, (value) => format.show("temp", value))];
-  });
+  const { gradeRatio, firstPrimeCoarseMm, firedC, firedMin, weakShare } = practice;
   return {
     title: "Limits the findings speak from",
     about: "A finding names its limit and its source; these are all of them.",
@@ -135,8 +129,6 @@ export function limitFigures(format: Format, shop: Shop): FigureGroup {
       published("Fired at, at least", firedC, (value) => format.show("temp", value)),
       published("Fired for, at least", firedMin, (value) => format.show("min", value)),
       published("Strength reckoned of a damp or under-fired wall", weakShare, percent),
-      published("Out of the kiln, at most", outOfKilnMin, (value) => format.show("min", value)),
-      ...shells,
     ],
   };
 }

@@ -1,0 +1,20 @@
+import { meltContents, meltOfPiece } from "../../logbook/meltContents.ts";
+import { useMelts, type RackItem } from "../app/live.ts";
+import { Cautions } from "./Cautions.tsx";
+import type { CautionStep } from "./cautions.ts";
+import { weightsOf } from "./weightsOf.ts";
+
+/** The cautions of a step for one piece: by the mix it was poured from where that is known, else by its alloy. */
+export function PieceCautions({ step, item }: { readonly step: CautionStep; readonly item: RackItem }) {
+  const melts = useMelts();
+  const { piece, shop } = item.standing;
+  const melt = meltOfPiece(melts ?? [], piece.id);
+  return (
+    <Cautions
+      step={step}
+      alloyId={piece.plan.alloyId}
+      contents={melt === null ? null : meltContents(melt, shop)}
+      weights={weightsOf(item)}
+    />
+  );
+}
