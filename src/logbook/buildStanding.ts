@@ -1,6 +1,7 @@
 import { dippedFrom } from "./dippedFrom.ts";
 import type { DryingMemory } from "./dryingMemory.ts";
 import { finalDry } from "./finalDry.ts";
+import { metalReady } from "./metalReady.ts";
 import { nextAction, nextCoat } from "./nextAction.ts";
 import type { Piece } from "./piece.ts";
 import { shellDrying } from "./shellDrying.ts";
@@ -29,6 +30,8 @@ export function standingOf(
   const whole = isLast
     ? finalDry(piece, { surroundings, recipe, now, memory, drying, wallMm: wall.reachedMm })
     : null;
+  const runs = piece.runIds.flatMap((id) => surroundings.runs?.get(id) ?? []);
+  const bars = metalReady(piece, { runs, now });
   return {
     piece,
     now,
@@ -37,7 +40,7 @@ export function standingOf(
     readings: readings.get(roomId) ?? [],
     shop,
     drying,
-    runs: piece.runIds.flatMap((id) => surroundings.runs?.get(id) ?? []),
+    runs,
     dippedFrom: dippedFrom(piece, surroundings),
     outer,
     next,
@@ -45,6 +48,7 @@ export function standingOf(
     coatsPlanned: recipe?.coats.length ?? null,
     wall,
     finalDry: whole,
-    action: nextAction({ piece, recipe, next, outer, whole, now }),
+    metalBars: bars,
+    action: nextAction({ piece, recipe, next, outer, whole, bars, now }),
   };
 }

@@ -1,3 +1,5 @@
+import type { MetalBar } from "./metalReady.ts";
+import { patternState } from "./patternState.ts";
 import type { Piece, Recipe } from "./piece.ts";
 import type { CoatDrying, FinalDry, NextAction, Standing } from "./standing.ts";
 
@@ -20,11 +22,13 @@ type From = {
   readonly outer: CoatDrying | null;
   /** The last drying, where no coat is to come. */
   readonly whole: FinalDry | null;
+  readonly bars: readonly MetalBar[];
   readonly now: number;
 };
 
 /** The one thing to do next. It proposes; the log takes whatever was done. */
-export function nextAction({ piece, recipe, next, outer, whole, now }: From): NextAction {
+export function nextAction({ piece, recipe, next, outer, whole, bars, now }: From): NextAction {
+  const hasResidue = bars.some(({ code }) => code === "residue");
   const isOpen = piece.cracks.some(({ patched }) => patched === null);
   switch (piece.phase) {
     case "coating":
@@ -34,15 +38,19 @@ export function nextAction({ piece, recipe, next, outer, whole, now }: From): Ne
         ? { kind: "review" }
         : { kind: "final-dry", at: whole.least.at };
     case "reviewed":
-      return { kind: hasLostPattern(piece) ? "fire" : "burn-out" };
+      return patternOut(piece) ?? { kind: "fire" };
+    case "dewaxed":
+      return { kind: "burn-out" };
     case "burnout":
       return { kind: "end-burnout" };
     case "burnt-out":
       return { kind: "fire" };
     case "fired":
-      return { kind: "preheat" };
+      return hasResidue ? { kind: "fire" } : { kind: "preheat" };
     case "preheated":
-      return { kind: "pour" };
+      if (hasResidue) return { kind: "fire" };
+      if (bars.some(({ code }) => code === "rinsed" || code === "cold")) return { kind: "preheat" };
+      return bars.length === 0 ? { kind: "pour" } : (patternOut(piece) ?? { kind: "fire" });
     case "poured":
       return { kind: piece.outcome?.result === "lost" ? "none" : "knock-out" };
     case "knocked-out":
@@ -53,6 +61,13 @@ export function nextAction({ piece, recipe, next, outer, whole, now }: From): Ne
     case "scrapped":
       return { kind: "none" };
   }
+}
+
+/** How what is left of the pattern gets out: wax by a dewax, a film or anything else by burning. Null once it is out. */
+function patternOut(piece: Piece): NextAction | null {
+  const state = patternState(piece);
+  if (state === "gone") return null;
+  return { kind: state === "inside" && piece.plan.material === "wax" ? "dewax" : "burn-out" };
 }
 
 /** Dry where it dries slowest, and hung as long as a last coat should. */
@@ -78,8 +93,4 @@ function dipNext(outer: CoatDrying | null): NextAction {
 function wantsCover({ cracks, coats }: Piece): boolean {
   const lastDip = coats.at(-1)?.dippedAt ?? -Infinity;
   return cracks.some(({ afterBurnout, patched }) => afterBurnout && patched !== null && patched.at > lastDip);
-}
-
-function hasLostPattern({ burnouts, firings }: Piece): boolean {
-  return firings.length > 0 || burnouts.some(({ ended }) => ended !== null && ended.result !== "stopped");
 }

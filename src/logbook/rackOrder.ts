@@ -11,6 +11,7 @@ function rankOf(action: NextAction): number {
       return 3;
     case "review":
       return 4;
+    case "dewax":
     case "burn-out":
       return 5;
     case "fire":

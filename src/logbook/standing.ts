@@ -6,6 +6,7 @@ import type { GeometryClass } from "../trade/geometryClasses.ts";
 import type { Said, Unsaid } from "./coatSaid.ts";
 import type { DippedFrom } from "./dippedFrom.ts";
 import type { Run } from "./fireStates.ts";
+import type { MetalBar } from "./metalReady.ts";
 import type { AirReading, Bucket, Coat, DrynessSeen, Piece, Recipe, Room, Shop } from "./piece.ts";
 
 /** All that the sums need beside the piece itself. */
@@ -189,6 +190,8 @@ export type Standing = {
   readonly wall: WallStanding;
   /** Null while a coat is to come, and once fire has begun. */
   readonly finalDry: FinalDry | null;
+  /** What still stands between this shell and metal; empty when the log knows of nothing. */
+  readonly metalBars: readonly MetalBar[];
   readonly action: NextAction;
 };
 
@@ -202,6 +205,7 @@ export type NextAction =
   | { readonly kind: "final-dry"; readonly at: number | null }
   | { readonly kind: "mend" }
   | { readonly kind: "review" }
+  | { readonly kind: "dewax" }
   | { readonly kind: "burn-out" }
   | { readonly kind: "end-burnout" }
   | { readonly kind: "fire" }
