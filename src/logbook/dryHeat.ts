@@ -26,7 +26,10 @@ export function lastDryHeat(piece: Piece, runs: readonly Run[], since = -Infinit
     ...firings.filter(({ peakC, holdMin }) => isDrying(peakC, holdMin)).map(heatOf),
     ...preheats.filter(({ shellC, heldMin }) => isDrying(shellC, heldMin ?? 0)).map(heatOf),
   ].filter(({ at }) => at > since);
-  return heats.reduce<DryHeat | null>((last, heat) => (last === null || heat.at > last.at ? heat : last), null);
+  return heats.reduce<DryHeat | null>(
+    (last, heat) => (last === null || heat.at > last.at ? heat : last),
+    null,
+  );
 }
 
 const heatOf = ({ at, id }: { readonly at: number; readonly id: string }): DryHeat => ({ at, entryId: id });

@@ -33,7 +33,8 @@ function filmBar(piece: Piece): readonly MetalBar[] {
   if (patternState(piece) !== "film") return [];
   const cleanC = patternBurnout.wax?.finishC.value ?? practice.bondC.value;
   const last = piece.dewaxes.at(-1);
-  if (last === undefined || piece.preheats.some(({ at, shellC }) => at > last.at && shellC >= cleanC)) return [];
+  if (last === undefined || piece.preheats.some(({ at, shellC }) => at > last.at && shellC >= cleanC))
+    return [];
   return [{ code: "wax-film", entries: [last.id], at: last.at }];
 }
 
@@ -43,7 +44,7 @@ type Look = { readonly id: string; readonly at: number; readonly isClean: boolea
  * The last word on the inside of the shell. A firing nobody looked into after counts as clean where all of it came
  * after the residue was seen, and it was hot and long enough to burn this pattern's carbon.
  */
-function residueBar({ burnouts, firings, inspections, plan }: Piece): readonly MetalBar[] {
+export function residueBar({ burnouts, firings, inspections, plan }: Piece): readonly MetalBar[] {
   const seen: readonly Look[] = [
     ...burnouts.flatMap(({ ended }) =>
       ended === null || ended.result === "stopped" ? [] : [{ ...ended, isClean: ended.result === "clean" }],

@@ -11,8 +11,7 @@ export function firingForOf(
   { basis, startC }: { readonly basis: RunBasis; readonly startC: number },
 ): FiringFor | null {
   const { pattern, wallMm, family, seenAbove1100, preheatC, fireC, waxLeaves, isFilm, ...same } = basis;
-  const burning =
-    pattern && burningPatternOf(pattern.material, pattern.massKg, { waxLeaves, isFilm });
+  const burning = pattern && burningPatternOf(pattern.material, pattern.massKg, { waxLeaves, isFilm });
   if (pattern !== null && burning === null) return null;
   return {
     ...same,

@@ -250,7 +250,10 @@ function notesOf(
   const fireC = fireGoalC(of);
   const fires = purpose !== "preheat";
   const all: readonly (readonly [boolean, FiringNote])[] = [
-    [pattern?.isWax === true && !limits.loadsHot, { code: "wax-melts-slowly", figures: {} }],
+    [
+      pattern?.isWax === true && !limits.loadsHot,
+      { code: "wax-melts-slowly", figures: { massKg: pattern?.massKg ?? 0 } },
+    ],
     [
       pattern?.isWax === true && of.waxLeaves === "no",
       { code: "wax-burns-inside", figures: { massKg: pattern?.massKg ?? 0 } },

@@ -4,7 +4,8 @@ import type { ReasonCode, Segment } from "./firingSegments.ts";
 import type { KilnReading, Ticked } from "./runPosition.ts";
 
 export type RunFinding = {
-  readonly code: "too-fast" | "hold-short" | "drain-missed" | "vents-unticked" | "tray-in-too-hot" | "over-kiln";
+  readonly code:
+    "too-fast" | "hold-short" | "drain-missed" | "vents-unticked" | "tray-in-too-hot" | "over-kiln";
   readonly level: "hold" | "watch";
   readonly limit: ReasonCode | null;
   /** When it showed, epoch ms: the reading it rests on. */

@@ -2,6 +2,7 @@ import type { Piece } from "../logbook/piece.ts";
 import type { Standing } from "../logbook/standing.ts";
 import { airReadingOld } from "./airReadingOld.ts";
 import { airTooDamp } from "./airTooDamp.ts";
+import { burnoutResidue } from "./burnoutResidue.ts";
 import { cannotJudgeWall } from "./cannotJudgeWall.ts";
 import { dampRecoatWeakens } from "./dampRecoatWeakens.ts";
 import { dippedFromUnfitBucket } from "./dippedFromUnfitBucket.ts";
@@ -11,6 +12,7 @@ import { lastCoatDamp } from "./lastCoatDamp.ts";
 import { noSealCoat } from "./noSealCoat.ts";
 import { openCrack } from "./openCrack.ts";
 import { patchedWithoutWire } from "./patchedWithoutWire.ts";
+import { patternInside } from "./patternInside.ts";
 import { pouredColdShell } from "./pouredColdShell.ts";
 import { primeDryingHard } from "./primeDryingHard.ts";
 import { primeLeftBare } from "./primeLeftBare.ts";
@@ -19,12 +21,16 @@ import { recipeNotFollowed } from "./recipeNotFollowed.ts";
 import { recoatedBeforeDry } from "./recoatedBeforeDry.ts";
 import { isPastPour } from "./stage.ts";
 import { runBrokeALimit } from "./runBrokeALimit.ts";
+import { shellDampAgain } from "./shellDampAgain.ts";
 import { stuccoOutOfOrder } from "./stuccoOutOfOrder.ts";
 import { wallTooThin } from "./wallTooThin.ts";
 
 /** The rules, what may hurt someone first; findings of one level keep this order. */
 const rules: readonly ((standing: Standing) => readonly Finding[])[] = [
   openCrack,
+  patternInside,
+  burnoutResidue,
+  shellDampAgain,
   lastCoatDamp,
   wallTooThin,
   runBrokeALimit,

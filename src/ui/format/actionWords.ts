@@ -13,6 +13,7 @@ export function actionWords(standing: Standing, now: number, locale: string): Ac
   const coat =
     next === null ? (piece.coats.length === 0 ? "the first coat" : "the next coat") : coatLine(next);
   const ready = outer === null ? null : readyWords(outer, now, locale);
+  const isDamp = hasBar(standing, "rinsed") || hasBar(standing, "cold");
   switch (action.kind) {
     case "dip":
       return dipWords(action.readiness, coat, ready);
@@ -32,8 +33,14 @@ export function actionWords(standing: Standing, now: number, locale: string): Ac
     }
     case "review":
       return { verb: "Review before burnout", when: null, turn: "hands" };
+    case "dewax":
+      return { verb: "Dewax", when: "reviewed and signed", turn: "hands" };
     case "burn-out":
-      return { verb: "Burn out", when: "reviewed and signed", turn: "hands" };
+      return {
+        verb: "Burn out",
+        when: piece.phase === "dewaxed" ? "wax is out, its film stays" : "reviewed and signed",
+        turn: "hands",
+      };
     case "end-burnout": {
       const started = piece.burnouts.at(-1)?.startedAt;
       return {
@@ -43,9 +50,13 @@ export function actionWords(standing: Standing, now: number, locale: string): Ac
       };
     }
     case "fire":
-      return { verb: "Fire the shell", when: null, turn: "fire" };
+      return {
+        verb: "Fire the shell",
+        when: hasBar(standing, "residue") ? "residue inside" : null,
+        turn: "fire",
+      };
     case "preheat":
-      return { verb: "Preheat for the pour", when: null, turn: "fire" };
+      return { verb: "Preheat for the pour", when: isDamp ? "dry it first" : null, turn: "fire" };
     case "pour":
       return { verb: "Pour", when: "shell is hot", turn: "fire" };
     case "knock-out": {
@@ -64,6 +75,9 @@ export function actionWords(standing: Standing, now: number, locale: string): Ac
       return { verb: "Nothing left to do", when: null, turn: "rest" };
   }
 }
+
+const hasBar = ({ metalBars }: Standing, wanted: Standing["metalBars"][number]["code"]): boolean =>
+  metalBars.some(({ code }) => code === wanted);
 
 function dipWords(
   readiness: Extract<Standing["action"], { kind: "dip" }>["readiness"],

@@ -1,5 +1,6 @@
 import { builtInShop } from "../../logbook/builtIns.ts";
 import { ownAlloy } from "../../logbook/ownAlloy.ts";
+import type { BurnoutMaterial } from "../../trade/patternBurnout.ts";
 import { useFigures } from "../app/live.ts";
 import { useFormat } from "../app/useFormat.ts";
 import { cautionLines, standingCaution, type CautionStep } from "./cautions.ts";
@@ -9,9 +10,12 @@ import css from "./Cautions.module.css";
 export function Cautions({
   step,
   alloyId,
+  material = null,
 }: {
   readonly step: CautionStep;
   readonly alloyId: string | undefined;
+  /** What is in the shells; left out where nobody said. */
+  readonly material?: BurnoutMaterial | null | undefined;
 }) {
   const format = useFormat();
   const alloy = ownAlloy(alloyId ?? "", useFigures() ?? builtInShop);
@@ -19,7 +23,7 @@ export function Cautions({
     <section className={css["cautions"]} aria-label="Cautions">
       <h2 className={css["title"]}>Before you do</h2>
       <ul>
-        {cautionLines(step, format, alloy?.hazards ?? null).map((line) => (
+        {cautionLines(step, format, alloy?.hazards ?? null, material).map((line) => (
           <li key={line}>{line}</li>
         ))}
       </ul>

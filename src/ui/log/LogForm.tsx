@@ -78,7 +78,9 @@ export function LogForm<T extends EntryType, D extends object>({
         }}
       >
         <p className={css["piece"]}>{piece.plan.name}</p>
-        {caution !== undefined && <Cautions step={caution} alloyId={piece.plan.alloyId} />}
+        {caution !== undefined && (
+          <Cautions step={caution} alloyId={piece.plan.alloyId} material={piece.plan.material} />
+        )}
         {children(form)}
         <WhenField
           label="When"

@@ -1,8 +1,11 @@
 import type { EntryType } from "../../logbook/entry.ts";
+import type { DewaxWay } from "../../logbook/pieceBodies.ts";
 import type { MetalHazard } from "../../trade/alloys.ts";
+import type { BurnoutMaterial } from "../../trade/patternBurnout.ts";
 import type { Format } from "../format/units.ts";
+import { dewaxCautions } from "./dewaxCautions.ts";
 
-export type CautionStep = "burnout" | "firing" | "pour" | "knock-out";
+export type CautionStep = "burnout" | `dewax-${DewaxWay}` | "firing" | "pour" | "knock-out";
 
 /** The step whose cautions belong beside an entry's form. */
 export const cautionOf: Partial<Record<EntryType, CautionStep>> = {
@@ -24,15 +27,31 @@ export function cautionLines(
   format: Format,
   /** Of the alloy that is planned; null while none is. */
   hazards: readonly MetalHazard[] | null,
+  /** What is in the shells; null while nobody said, and then all of it is told. */
+  material: BurnoutMaterial | null = null,
 ): readonly string[] {
   switch (step) {
     case "burnout":
       return [
         `Pattern smoke is poisonous and it burns. Work outdoors or under a hood, and keep out of the smoke, worst from about ${format.show("temp", 200)} to ${format.show("temp", 550)}.`,
-        "Foams give off styrene, some of them cyanide; resins give off acrylates. No one stands downwind.",
-        "Never put water on burning wax. Keep a lid, dry sand and a way out.",
+        ...(isOneOf(material, ["foam", "pu-foam", "resin"])
+          ? [
+              "Foams give off styrene, some of them cyanide; resins give off acrylates. No one stands downwind.",
+            ]
+          : []),
+        ...(isOneOf(material, ["wax"])
+          ? ["Never put water on burning wax. Keep a lid, dry sand and a way out."]
+          : []),
         "A damp shell can burst as its water boils: only a dry one goes in.",
       ];
+    case "dewax-flash":
+      return dewaxCautions.flash;
+    case "dewax-steam":
+      return dewaxCautions.steam;
+    case "dewax-hot-water":
+      return dewaxCautions["hot-water"];
+    case "dewax-staged":
+      return dewaxCautions.staged;
     case "firing":
       return [
         "Hot kiln and hot shell: face shield, heat gloves, natural-fibre clothes, closed leather shoes, no one else within reach.",
@@ -53,6 +72,10 @@ export function cautionLines(
       ];
   }
 }
+
+/** True where it may be one of these: nobody knows what an unnamed pattern gives off. */
+const isOneOf = (material: BurnoutMaterial | null, those: readonly BurnoutMaterial[]): boolean =>
+  material === null || material === "other" || those.includes(material);
 
 function fumeLines(hazards: readonly MetalHazard[] | null): readonly string[] {
   const isTold = (hazard: MetalHazard) => hazards === null || hazards.includes(hazard);

@@ -65,7 +65,7 @@ function Review({ item }: { readonly item: RackItem }) {
         <Signature piece={piece} />
       </div>
       <div className={css["screen"]}>
-        <Cautions step="burnout" alloyId={piece.plan.alloyId} />
+        <Cautions step="burnout" alloyId={piece.plan.alloyId} material={piece.plan.material} />
         <SignForm key={piece.id} standing={standing} findings={findings} verdict={verdict} />
       </div>
     </Page>
