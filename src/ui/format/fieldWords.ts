@@ -9,6 +9,8 @@ const fields: Readonly<Record<string, FieldWords | undefined>> = {
   rh: { name: "humidity", quantity: "percent" },
   surfaceC: { name: "surface temperature", quantity: "temp" },
   massG: { name: "weight", quantity: "g" },
+  waxBackG: { name: "wax weighed back", quantity: "g" },
+  heldMin: { name: "time it stood there", quantity: "min" },
   wallMm: { name: "wall", quantity: "mm" },
   headM: { name: "head", quantity: "m" },
   spanMm: { name: "size of the wall part", quantity: "mm" },
