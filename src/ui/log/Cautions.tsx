@@ -12,18 +12,21 @@ export function Cautions({
   alloyId,
   material = null,
 }: {
-  readonly step: CautionStep;
+  /** Several are told as one list, in that order. */
+  readonly step: CautionStep | readonly CautionStep[];
   readonly alloyId: string | undefined;
   /** What is in the shells; left out where nobody said. */
   readonly material?: BurnoutMaterial | null | undefined;
 }) {
   const format = useFormat();
   const alloy = ownAlloy(alloyId ?? "", useFigures() ?? builtInShop);
+  const steps = typeof step === "string" ? [step] : step;
+  const lines = new Set(steps.flatMap((one) => cautionLines(one, format, alloy?.hazards ?? null, material)));
   return (
     <section className={css["cautions"]} aria-label="Cautions">
       <h2 className={css["title"]}>Before you do</h2>
       <ul>
-        {cautionLines(step, format, alloy?.hazards ?? null, material).map((line) => (
+        {[...lines].map((line) => (
           <li key={line}>{line}</li>
         ))}
       </ul>

@@ -12,10 +12,6 @@ export function RunCautions({
   if (purpose !== "burnout") return <Cautions step="firing" alloyId={undefined} />;
   const material = basis?.pattern?.material ?? null;
   const melts = material === "wax" && basis?.isFilm !== true;
-  return (
-    <>
-      {melts && basis !== null && <Cautions step={`dewax-${basis.route}`} alloyId={undefined} />}
-      <Cautions step="burnout" alloyId={undefined} material={material} />
-    </>
-  );
+  const steps = melts && basis !== null ? ([`dewax-${basis.route}`, "burnout"] as const) : "burnout";
+  return <Cautions step={steps} alloyId={undefined} material={material} />;
 }
