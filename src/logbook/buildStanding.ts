@@ -6,6 +6,7 @@ import type { DryingMemory } from "./dryingMemory.ts";
 import { finalDry } from "./finalDry.ts";
 import { fireAnswer } from "./fireAnswer.ts";
 import { staysOf } from "./hanging.ts";
+import { metalReady } from "./metalReady.ts";
 import { nextAction, nextCoat } from "./nextAction.ts";
 import type { Piece } from "./piece.ts";
 import { shellDrying } from "./shellDrying.ts";
@@ -42,6 +43,8 @@ export function standingOf(
   const stays = staysOf(piece, surroundings, memory?.lines);
   const forFire = bare && fireAnswer(piece, { outer: bare, whole, stays, now });
   const isLast = next === null && (piece.phase === "coating" || piece.phase === "reviewed");
+  const runs = piece.runIds.flatMap((id) => surroundings.runs?.get(id) ?? []);
+  const bars = metalReady(piece, { runs, now });
   return {
     piece,
     now,
@@ -50,7 +53,7 @@ export function standingOf(
     readings: readings.get(roomId) ?? [],
     shop,
     drying,
-    runs: piece.runIds.flatMap((id) => surroundings.runs?.get(id) ?? []),
+    runs,
     dippedFrom: dippedFrom(piece, surroundings),
     outer,
     cover,
@@ -60,7 +63,8 @@ export function standingOf(
     coatsPlanned: recipe?.coats.length ?? null,
     wall,
     finalDry: isLast ? whole : null,
-    action: nextAction({ piece, recipe, next, cover, forFire }),
+    metalBars: bars,
+    action: nextAction({ piece, recipe, next, cover, forFire, bars }),
   };
 }
 

@@ -45,9 +45,14 @@ export const pieceChecks: { readonly [T in keyof PieceBodies]: Check<T> } = {
   "burnout-started": fine,
   "burnout-read": ({ kilnC }) => number("kilnC", kilnC, ranges.kilnC),
   "burnout-ended": fine,
+  dewaxed: ({ minutes, waxBackG }) =>
+    first(number("minutes", minutes, ranges.dewaxMin), number("waxBackG", waxBackG, ranges.massG)),
+  "shell-rinsed": fine,
+  "shell-inspected": fine,
   "shell-fired": ({ peakC, holdMin }) =>
     first(number("peakC", peakC, ranges.peakC), number("holdMin", holdMin, ranges.holdMin)),
-  "shell-preheated": ({ shellC }) => number("shellC", shellC, ranges.shellC),
+  "shell-preheated": ({ shellC, heldMin }) =>
+    first(number("shellC", shellC, ranges.shellC), number("heldMin", heldMin, ranges.holdMin)),
   "shell-out-of-kiln": ({ shellC }) => number("shellC", shellC, ranges.shellC),
   "pour-begun": ({ metalC }) => number("metalC", metalC, ranges.metalC),
   "metal-poured": ({ metalC, shellC, massKg, outOfKilnMin }) =>

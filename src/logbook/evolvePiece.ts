@@ -25,6 +25,9 @@ export function newPiece(id: string, { at, body, zone }: EntryOf<"piece-started"
     reviews: [],
     burnouts: [],
     firings: [],
+    dewaxes: [],
+    rinses: [],
+    inspections: [],
     runIds: [],
     preheats: [],
     outOfKiln: [],
@@ -108,14 +111,20 @@ function changed(piece: Piece, entry: EntryIn<"piece">, follow: Follow): Piece {
       if (ended === piece || piece.phase !== "burnout") return ended;
       return { ...ended, phase: result === "stopped" ? phaseBeforeFire(piece) : "burnt-out" };
     }
+    case "dewaxed":
+      return dewaxed(piece, entry);
+    case "shell-rinsed":
+      return { ...piece, rinses: [...piece.rinses, { id, at }] };
+    case "shell-inspected":
+      return { ...piece, inspections: [...piece.inspections, { id, at, inside: entry.body.inside }] };
     case "shell-fired": {
-      const { peakC, holdMin, runId = null } = entry.body;
-      const firings = [...piece.firings, { id, at, peakC, holdMin, runId }];
+      const { peakC, holdMin, inside = null, runId = null } = entry.body;
+      const firings = [...piece.firings, { id, at, peakC, holdMin, inside, runId }];
       return { ...inRun(piece, runId), firings, phase: beforePour(piece, "fired") };
     }
     case "shell-preheated": {
-      const { shellC, runId = null } = entry.body;
-      const preheats = [...piece.preheats, { id, at, shellC, runId }];
+      const { shellC, heldMin = null, runId = null } = entry.body;
+      const preheats = [...piece.preheats, { id, at, shellC, heldMin, runId }];
       return { ...inRun(piece, runId), preheats, phase: beforePour(piece, "preheated") };
     }
     case "shell-out-of-kiln": {
@@ -156,12 +165,25 @@ const beforePour = (piece: Piece, to: Phase): Phase => (isPastPour(piece.phase) 
 const inRun = (piece: Piece, runId: string | null): Piece =>
   runId === null || piece.runIds.includes(runId) ? piece : { ...piece, runIds: [...piece.runIds, runId] };
 
-const hasSeenFire = ({ burnouts, firings }: Piece): boolean => burnouts.length > 0 || firings.length > 0;
+/** The pattern was meant to leave by then, so a wall put on later may have none behind it. */
+const hasSeenFire = ({ burnouts, firings, dewaxes }: Piece): boolean =>
+  burnouts.length > 0 || firings.length > 0 || dewaxes.length > 0;
 
-function phaseBeforeFire({ reviews, coats, cracks }: Piece): Phase {
+/** In a running burnout the wax runs out on the way; otherwise getting it out is a step of its own. */
+function dewaxed(piece: Piece, { id, at, body }: EntryOf<"dewaxed">): Piece {
+  const { way, minutes, waxBackG = null, rinsed = false, runId = null } = body;
+  const dewaxes = [...piece.dewaxes, { id, at, way, minutes, waxBackG, rinsed, runId }];
+  const isIn: readonly Phase[] = ["coating", "reviewed", "preheated"];
+  return { ...inRun(piece, runId), dewaxes, phase: isIn.includes(piece.phase) ? "dewaxed" : piece.phase };
+}
+
+/** Where a burnout that was stopped leaves it: reviewed or not, and with its wax run out or not. */
+function phaseBeforeFire({ reviews, coats, cracks, dewaxes }: Piece): Phase {
   const last = reviews.at(-1);
   const held = last !== undefined && last.coats === coats.length && !cracks.some(({ at }) => at > last.at);
-  return held ? "reviewed" : "coating";
+  const lastCoatAt = coats.at(-1)?.dippedAt ?? -Infinity;
+  if (held) return dewaxes.some(({ at }) => at >= lastCoatAt) ? "dewaxed" : "reviewed";
+  return "coating";
 }
 
 function withChanges(plan: PiecePlan, changes: PlanChanges): PiecePlan {

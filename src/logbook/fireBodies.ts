@@ -32,6 +32,13 @@ export type RunBasis = {
   readonly route: "flash" | "staged";
   /** What is still inside the shells; null for nothing. */
   readonly pattern: { readonly material: BurnoutMaterial; readonly massKg: number } | null;
+  /**
+   * Where wax goes that melts in the kiln: through a hole in the floor, onto a tray that is taken out, or nowhere (all
+   * of it burns inside). Left out in plans made before this was asked, and for patterns that are not wax.
+   */
+  readonly waxLeaves?: "floor" | "tray" | "no" | undefined;
+  /** The wax is out already and only its film is inside. */
+  readonly isFilm?: boolean | undefined;
   /** The thickest wall of all. */
   readonly wallMm: number;
   readonly family: StuccoFamily;

@@ -1,23 +1,27 @@
 import type { PatternMaterial } from "../trade/patternMaterials.ts";
+import { waxFilmShare } from "../trade/patternBurnout.ts";
 import { patternMaterials } from "../trade/patternMaterials.ts";
 import { shellThermal } from "../trade/shellThermal.ts";
 import type { StuccoFamily } from "../trade/shellThermal.ts";
 import type { RunBasis, RunPurpose } from "./fireBodies.ts";
 import type { Piece } from "./piece.ts";
 
+import { patternState } from "./patternState.ts";
 import { ranges, within } from "./ranges.ts";
 import type { Standing } from "./standing.ts";
 
 /** Where a pattern's mass comes from; the volumes are taken as solid, so they are the most it can be. */
-type MassSource = "weighed" | "mesh" | "metal-volume";
+type MassSource = "weighed" | "mesh" | "metal-volume" | "film";
 type ShellSource = "area" | "mesh-area" | "starting";
-type DampSource = "patched" | "drying" | "no-coat" | "fired";
+type DampSource = "patched" | "drying" | "no-coat" | "fired" | "rinsed" | "cold";
 
 /** What a piece's log says that its fire depends on. */
 export type FireFacts = {
   readonly pieceId: string;
   readonly name: string;
   readonly hasPattern: boolean;
+  /** The wax is out and its film is left. */
+  readonly isFilm: boolean;
   readonly material: PatternMaterial | null;
   readonly pattern: { readonly massKg: number; readonly source: MassSource } | null;
   readonly wallMm: number;
@@ -40,13 +44,15 @@ export function fireFacts(standing: Standing, family: StuccoFamily): FireFacts {
     ...firings.map(({ peakC }) => peakC),
     ...burnouts.flatMap(({ readings }) => readings.map(({ kilnC }) => kilnC)),
   );
-  const hasPattern = !hasLostPattern(piece);
+  const inside = patternState(piece);
+  const hasPattern = inside !== "gone";
   return {
     pieceId: piece.id,
     name: plan.name,
     hasPattern,
+    isFilm: inside === "film",
     material: plan.material ?? null,
-    pattern: hasPattern ? patternMass(piece) : null,
+    pattern: inside === "film" ? filmMass(piece) : hasPattern ? patternMass(piece) : null,
     wallMm: wall.reachedMm,
     wallBasis: wall.basis,
     shell: shellMass(standing, family),
@@ -56,15 +62,11 @@ export function fireFacts(standing: Standing, family: StuccoFamily): FireFacts {
   };
 }
 
-/** The pattern is gone once a burnout has come to its end, or the shell was fired. */
-const hasLostPattern = ({ burnouts, firings }: Piece): boolean =>
-  firings.length > 0 || burnouts.some(({ ended }) => ended !== null && ended.result !== "stopped");
-
 /** True for a piece that can go into such a run: coated, out of the kiln, no metal in it. */
 export function mayEnter(purpose: RunPurpose, { piece, coatsDone }: Standing): boolean {
-  const isOut = ["coating", "reviewed", "burnt-out", "fired", "preheated"].includes(piece.phase);
+  const isOut = ["coating", "reviewed", "dewaxed", "burnt-out", "fired", "preheated"].includes(piece.phase);
   if (!isOut || piece.archived || coatsDone === 0) return false;
-  return (purpose === "burnout") !== hasLostPattern(piece);
+  return (purpose === "burnout") === (patternState(piece) !== "gone");
 }
 
 function patternMass({ plan, weighings, patterns }: Piece): FireFacts["pattern"] {
@@ -79,6 +81,18 @@ function patternMass({ plan, weighings, patterns }: Piece): FireFacts["pattern"]
     : null;
 }
 
+/** What the wax that was weighed back leaves of the pattern; where only one of the two is known, the usual film. */
+function filmMass(piece: Piece): FireFacts["pattern"] {
+  const whole = patternMass(piece);
+  const backG = piece.dewaxes.at(-1)?.waxBackG ?? null;
+  const backKg = within(ranges.massG, backG) ? backG / 1000 : null;
+  const { value: share } = waxFilmShare;
+  const massOf = (massKg: number): FireFacts["pattern"] => ({ massKg, source: "film" });
+  if (whole === null) return backKg === null ? null : massOf((backKg * share) / (1 - share));
+  const isBalanced = whole.source === "weighed" && backKg !== null && backKg <= whole.massKg;
+  return massOf(isBalanced ? whole.massKg - backKg : whole.massKg * share);
+}
+
 function shellMass({ piece, wall }: Standing, family: StuccoFamily): FireFacts["shell"] {
   const { areaM2 } = piece.plan;
   const meshMm2 = piece.patterns.at(-1)?.areaMm2;
@@ -91,15 +105,17 @@ function shellMass({ piece, wall }: Standing, family: StuccoFamily): FireFacts["
 }
 
 /** A patch since the last fire is wet; else the one answer says, and what is not sure to be dry is damp. */
-function dampOf({ piece, forFire }: Standing): FireFacts["damp"] {
+function dampOf({ piece, forFire, metalBars }: Standing): FireFacts["damp"] {
   const ends = piece.burnouts.flatMap(({ ended }) => (ended && ended.result !== "stopped" ? [ended.at] : []));
   const lastFireAt = Math.max(-Infinity, ...piece.firings.map(({ at }) => at), ...ends);
   const isPatched = piece.cracks.some(
     ({ afterBurnout, patched }) => afterBurnout && patched !== null && patched.at > lastFireAt,
   );
   if (isPatched) return { state: "patched-wet", source: "patched" };
+  if (metalBars.some(({ code }) => code === "rinsed")) return { state: "patched-wet", source: "rinsed" };
+  if (metalBars.some(({ code }) => code === "cold")) return { state: "damp", source: "cold" };
   if (forFire === null) return { state: "damp", source: "no-coat" };
-  if (forFire.state === "dry" && forFire.by === "fire") return { state: "dry", source: "fired" };
+  if (forFire.state === "dry" && lastFireAt > forFire.wettedAt) return { state: "dry", source: "fired" };
   return { state: forFire.state === "dry" ? "dry" : "damp", source: "drying" };
 }
 
@@ -107,6 +123,8 @@ export type FactsTogether = {
   /** Null where nothing is inside, where nobody said what, or where they differ. */
   readonly material: PatternMaterial | null;
   readonly materials: readonly (PatternMaterial | null)[];
+  /** True where all that is inside is the film of wax that ran out before. */
+  readonly isFilm: boolean;
   /** Null where one of them is not known. */
   readonly patternKg: number | null;
   readonly wallMm: number;
@@ -132,6 +150,7 @@ export function factsTogether(facts: readonly FireFacts[]): FactsTogether | null
   return {
     material: materials.length === 1 ? (materials[0] ?? null) : null,
     materials,
+    isFilm: materials.length > 0 && facts.every((one) => one.isFilm || !one.hasPattern),
     patternKg: masses.reduce<number | null>((sum, kg) => (sum === null || kg === null ? null : sum + kg), 0),
     wallMm: thickest.wallMm,
     thickest: thickest.name,

@@ -167,6 +167,7 @@ describe("the rack", () => {
       }),
       named("hot", (log) => {
         log.coat(at(10), { step: 0 });
+        log.tell("shell-fired", { peakC: 860, holdMin: 60 }, at(110));
         log.tell("shell-preheated", { shellC: 500 }, at(119));
       }),
       named("nobody reads its room", (log) => void log.coat(at(50), { step: 0, roomId: "attic" })),

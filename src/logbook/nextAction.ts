@@ -1,3 +1,5 @@
+import type { MetalBar } from "./metalReady.ts";
+import { patternState } from "./patternState.ts";
 import type { Piece, Recipe } from "./piece.ts";
 import type { CoverAnswer, FireAnswer, NextAction, Standing } from "./standing.ts";
 
@@ -19,10 +21,12 @@ type From = {
   readonly next: Standing["next"];
   readonly cover: CoverAnswer | null;
   readonly forFire: FireAnswer | null;
+  readonly bars: readonly MetalBar[];
 };
 
 /** The one thing to do next. It proposes; the log takes whatever was done. */
-export function nextAction({ piece, recipe, next, cover, forFire }: From): NextAction {
+export function nextAction({ piece, recipe, next, cover, forFire, bars }: From): NextAction {
+  const hasResidue = bars.some(({ code }) => code === "residue");
   const isOpen = piece.cracks.some(({ patched, trimmedOff }) => patched === null && trimmedOff !== true);
   switch (piece.phase) {
     case "coating":
@@ -32,15 +36,19 @@ export function nextAction({ piece, recipe, next, cover, forFire }: From): NextA
         ? { kind: "review" }
         : { kind: "final-dry", at: forFire.dryAt };
     case "reviewed":
-      return { kind: hasLostPattern(piece) ? "fire" : "burn-out" };
+      return patternOut(piece) ?? { kind: "fire" };
+    case "dewaxed":
+      return { kind: "burn-out" };
     case "burnout":
       return { kind: "end-burnout" };
     case "burnt-out":
       return { kind: "fire" };
     case "fired":
-      return { kind: "preheat" };
+      return hasResidue ? { kind: "fire" } : { kind: "preheat" };
     case "preheated":
-      return { kind: "pour" };
+      if (hasResidue) return { kind: "fire" };
+      if (bars.some(({ code }) => code === "rinsed" || code === "cold")) return { kind: "preheat" };
+      return bars.length === 0 ? { kind: "pour" } : (patternOut(piece) ?? { kind: "fire" });
     case "poured":
       return { kind: piece.outcome?.result === "lost" ? "none" : "knock-out" };
     case "knocked-out":
@@ -51,6 +59,13 @@ export function nextAction({ piece, recipe, next, cover, forFire }: From): NextA
     case "scrapped":
       return { kind: "none" };
   }
+}
+
+/** How what is left of the pattern gets out: wax by a dewax, a film or anything else by burning. Null once it is out. */
+function patternOut(piece: Piece): NextAction | null {
+  const state = patternState(piece);
+  if (state === "gone") return null;
+  return { kind: state === "inside" && piece.plan.material === "wax" ? "dewax" : "burn-out" };
 }
 
 /** By the answer whether it may be covered; before its check time the coat dries, whatever a clock of the air says. */
@@ -72,8 +87,4 @@ function dipNext(cover: CoverAnswer | null): NextAction {
 function wantsCover({ cracks, coats }: Piece): boolean {
   const lastDip = coats.at(-1)?.dippedAt ?? -Infinity;
   return cracks.some(({ afterBurnout, patched }) => afterBurnout && patched !== null && patched.at > lastDip);
-}
-
-function hasLostPattern({ burnouts, firings }: Piece): boolean {
-  return firings.length > 0 || burnouts.some(({ ended }) => ended !== null && ended.result !== "stopped");
 }

@@ -2,7 +2,7 @@ import type { EntryType } from "./entry.ts";
 import { isTypeOfKind, type EntryIn } from "./entryKinds.ts";
 import type { Phase } from "./piece.ts";
 
-const coatable: readonly Phase[] = ["coating", "reviewed", "burnt-out", "fired", "preheated"];
+const coatable: readonly Phase[] = ["coating", "reviewed", "dewaxed", "burnt-out", "fired", "preheated"];
 const unpoured: readonly Phase[] = [...coatable, "burnout"];
 /** A second pour into the same shell has been known. */
 const pourable: readonly Phase[] = [...unpoured, "poured"];
@@ -32,6 +32,9 @@ const allowedPhases: { readonly [T in EntryIn<"piece">["type"]]: readonly Phase[
   // A crack found in the kiln sends the piece back to coating while the kiln still runs.
   "burnout-read": ["burnout", "coating"],
   "burnout-ended": ["burnout", "coating"],
+  dewaxed: ["coating", "reviewed", "dewaxed", "burnout", "preheated"],
+  "shell-rinsed": coatable,
+  "shell-inspected": unpoured,
   "shell-fired": unpoured,
   "shell-preheated": unpoured,
   "shell-out-of-kiln": pourable,

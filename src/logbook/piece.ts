@@ -6,9 +6,11 @@ import type {
   AcceptedDamp,
   CrackKind,
   CrackStage,
+  DewaxWay,
   HoldPoint,
   PatternMeasured,
   PiecePlan,
+  ShellInside,
 } from "./pieceBodies.ts";
 import type {
   Cup,
@@ -25,6 +27,7 @@ import type {
 export type Phase =
   | "coating"
   | "reviewed"
+  | "dewaxed"
   | "burnout"
   | "burnt-out"
   | "fired"
@@ -136,7 +139,25 @@ export type Piece = {
     readonly at: number;
     readonly peakC: number;
     readonly holdMin: number;
+    readonly inside: ShellInside | null;
     readonly runId: string | null;
+  }[];
+  readonly dewaxes: readonly {
+    readonly id: string;
+    readonly at: number;
+    readonly way: DewaxWay;
+    readonly minutes: number | null;
+    readonly waxBackG: number | null;
+    readonly rinsed: boolean;
+    readonly runId: string | null;
+  }[];
+  /** Each time water went through the shell. */
+  readonly rinses: readonly { readonly id: string; readonly at: number }[];
+  /** Each time someone looked into the shell. */
+  readonly inspections: readonly {
+    readonly id: string;
+    readonly at: number;
+    readonly inside: ShellInside;
   }[];
   /** Kiln runs it was in, each once, in the order they are first spoken of. */
   readonly runIds: readonly string[];
@@ -144,6 +165,7 @@ export type Piece = {
     readonly id: string;
     readonly at: number;
     readonly shellC: number;
+    readonly heldMin: number | null;
     readonly runId: string | null;
   }[];
   /** Each time it left the kiln for a pour, and each time metal began to run into it. */

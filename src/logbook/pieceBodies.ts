@@ -67,6 +67,11 @@ export type PatternMeasured = {
   readonly photos?: readonly string[] | undefined;
 };
 
+/** How wax leaves a shell. `staged` is melting it out in the kiln from cold. */
+export type DewaxWay = "flash" | "steam" | "hot-water" | "staged";
+/** What an eye or a lamp saw in the shell. */
+export type ShellInside = "clean" | "residue";
+
 export type PieceBodies = {
   readonly "piece-started": { readonly plan: PiecePlan; readonly roomId: string };
   readonly "piece-changed": { readonly changes: PlanChanges };
@@ -159,13 +164,37 @@ export type PieceBodies = {
     readonly result: "clean" | "residue" | "stopped";
     readonly note?: string | undefined;
   };
+  /** The pattern was melted out; a film of it stays until fire has burnt it. */
+  readonly dewaxed: {
+    readonly way: DewaxWay;
+    /** Null where nobody looked at the clock. */
+    readonly minutes: number | null;
+    /** What ran out, on the balance. */
+    readonly waxBackG?: number | undefined;
+    /** Water was poured through the shell afterwards. */
+    readonly rinsed?: boolean | undefined;
+    readonly note?: string | undefined;
+    readonly runId?: string | undefined;
+  };
+  /** Water went through the shell: ash rinsed out, or wax. */
+  readonly "shell-rinsed": { readonly note?: string | undefined };
+  /** Someone looked into the shell. */
+  readonly "shell-inspected": {
+    readonly inside: ShellInside;
+    readonly note?: string | undefined;
+    readonly photos?: readonly string[] | undefined;
+  };
   readonly "shell-fired": {
     readonly peakC: number;
     readonly holdMin: number;
+    /** Left out where nobody looked in. */
+    readonly inside?: ShellInside | undefined;
     readonly runId?: string | undefined;
   };
   readonly "shell-preheated": {
     readonly shellC: number;
+    /** How long it has stood there; left out where nobody said. */
+    readonly heldMin?: number | undefined;
     readonly runId?: string | undefined;
     readonly note?: string | undefined;
   };

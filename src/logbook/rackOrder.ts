@@ -15,6 +15,7 @@ function rankOf(action: NextAction, isHeld: boolean): number {
       return 3;
     case "review":
       return 4;
+    case "dewax":
     case "burn-out":
       return 5;
     case "fire":

@@ -24,6 +24,7 @@ export const ranges = {
   kilnC: { low: -30, high: 1500 },
   peakC: { low: 100, high: 1600 },
   holdMin: { low: 0, high: 10_080 },
+  dewaxMin: { low: 0, high: 2880 },
   shellC: { low: -30, high: 1400 },
   metalC: { low: 100, high: 2200 },
   outOfKilnMin: { low: 0, high: 1440 },

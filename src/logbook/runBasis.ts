@@ -10,13 +10,14 @@ export function firingForOf(
   purpose: RunPurpose,
   { basis, startC }: { readonly basis: RunBasis; readonly startC: number },
 ): FiringFor | null {
-  const { pattern, wallMm, family, seenAbove1100, preheatC, fireC, ...same } = basis;
-  const burning = pattern && burningPatternOf(pattern.material, pattern.massKg);
+  const { pattern, wallMm, family, seenAbove1100, preheatC, fireC, waxLeaves, isFilm, ...same } = basis;
+  const burning = pattern && burningPatternOf(pattern.material, pattern.massKg, { waxLeaves, isFilm });
   if (pattern !== null && burning === null) return null;
   return {
     ...same,
     purpose: purpose === "firing" ? "fire" : purpose,
     pattern: burning,
+    waxLeaves: burning?.isWax === true ? waxLeaves : undefined,
     shell: firingShellOf(family, { wallMm, seenAbove1100 }),
     seenAbove1100,
     startC,

@@ -9,6 +9,7 @@ import type { DryBy } from "./dryEvidence.ts";
 import type { Run } from "./fireStates.ts";
 import type { WeighToTell } from "./weighToTell.ts";
 import type { LearnedDrying } from "./learnedDrying.ts";
+import type { MetalBar } from "./metalReady.ts";
 import type { AirReading, Bucket, Coat, DrynessSeen, Piece, Recipe, Room, Shop } from "./piece.ts";
 
 /** All that the sums need beside the piece itself. */
@@ -259,6 +260,8 @@ export type Standing = {
   readonly wall: WallStanding;
   /** Null while a coat is to come, and once fire has begun. */
   readonly finalDry: FinalDry | null;
+  /** What still stands between this shell and metal; empty when the log knows of nothing. */
+  readonly metalBars: readonly MetalBar[];
   readonly action: NextAction;
 };
 
@@ -272,6 +275,7 @@ export type NextAction =
   | { readonly kind: "final-dry"; readonly at: number | null }
   | { readonly kind: "mend" }
   | { readonly kind: "review" }
+  | { readonly kind: "dewax" }
   | { readonly kind: "burn-out" }
   | { readonly kind: "end-burnout" }
   | { readonly kind: "fire" }

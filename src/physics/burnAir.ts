@@ -13,6 +13,10 @@ export type BurningPattern = {
   readonly airKgKg: number;
   readonly finishC: number;
   readonly finishMin: number;
+  /** Lowest flash point, °C; left out where none is known. */
+  readonly flashC?: number | undefined;
+  /** Share of its mass that stays in the kiln and burns there; 1 unless given. */
+  readonly staysShare?: number | undefined;
 };
 
 export type BurnAir = {
@@ -43,24 +47,30 @@ export function flashBurnS(pattern: Pick<BurningPattern, "isWax">): number {
   return pattern.isWax ? flashWaxS : 2 * flashWaxS;
 }
 
-/** Heat a pattern gives off while it burns wholly in `burnS`, against the kiln's size, and the air that takes. */
+/** Mass of a pattern that burns in the kiln, kg: what does not run out of it. */
+const burningKg = ({ massKg, staysShare = 1 }: Pick<BurningPattern, "massKg" | "staysShare">): number =>
+  massKg * staysShare;
+
+/** Heat a pattern gives off while what stays of it burns wholly in `burnS`, against the kiln's size, and the air that takes. */
 export function burnAir({
   pattern,
   burnS,
   volumeL,
 }: {
-  pattern: Pick<BurningPattern, "massKg" | "heatMJKg" | "airKgKg">;
+  pattern: Pick<BurningPattern, "massKg" | "heatMJKg" | "airKgKg" | "staysShare">;
   burnS: number;
   volumeL: number;
 }): BurnAir {
   const { massKg, heatMJKg, airKgKg } = pattern;
   requireWithin("massKg", massKg, { low: 0, high: 1000, unit: "kg (not g)" });
+  requireWithin("staysShare", pattern.staysShare ?? 1, { low: 0, high: 1, unit: "share" });
   requireWithin("heatMJKg", heatMJKg, { low: 0, high: 60, unit: "MJ/kg" });
   requireWithin("airKgKg", airKgKg, { low: 0, high: 35, unit: "kg/kg" });
   requirePositive("burnS", burnS, { high: 1e6, unit: "s" });
   const limitKW = heatLimitKW(volumeL);
-  const heatKW = (massKg * heatMJKg * 1000) / burnS;
-  const airKg = massKg * airKgKg;
+  const burnsKg = burningKg(pattern);
+  const heatKW = (burnsKg * heatMJKg * 1000) / burnS;
+  const airKg = burnsKg * airKgKg;
   return {
     heatKW,
     limitKW,
@@ -85,7 +95,7 @@ export function requireBurning(pattern: BurningPattern): void {
 /** Steepest ramp through the smoke at which the heat release stays within the kiln's size, K/h. */
 export function burnRateKPerH({ pattern, volumeL }: { pattern: BurningPattern; volumeL: number }): number {
   requireBurning(pattern);
-  const heatKJ = pattern.massKg * pattern.heatMJKg * 1000;
+  const heatKJ = burningKg(pattern) * pattern.heatMJKg * 1000;
   // Next to no heat sets no limit.
   if (heatKJ < 1e-9) return Infinity;
   return ((pattern.burnToC - pattern.burnFromC) * heatLimitKW(volumeL) * 3600) / heatKJ;

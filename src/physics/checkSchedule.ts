@@ -13,6 +13,7 @@ export type ScheduleFinding = {
     | "kiln-cannot"
     | "over-kiln"
     | "steam-hold-short"
+    | "tray-in-too-hot"
     | "no-drain"
     | "drain-short"
     | "openings-unchecked"
@@ -50,6 +51,7 @@ export function checkSchedule(
   return [
     ...ramps,
     ...steamFinding(curve, limits),
+    ...trayFinding(segments, { curve, limits }),
     ...drainFindings(segments, { curve: loaded, limits }),
     ...ventFinding(segments, { curve, limits }),
     ...heatFinding(segments, { limits, startC }),
@@ -150,6 +152,29 @@ function drainFindings(
       figures: { heldMin, neededMin: minutes, fromC, toC },
     });
   return found;
+}
+
+/** A tray of wax stands in the kiln from the start until a step takes it out; nothing before that may be hotter. */
+function trayFinding(
+  segments: readonly Segment[],
+  { curve, limits: { tray } }: { curve: readonly Stretch[]; limits: FiringLimits },
+): readonly ScheduleFinding[] {
+  if (tray === null) return [];
+  const { mostC } = tray;
+  const outAt = tells(segments, "tray-out");
+  const withTray = outAt === -1 ? curve : curve.slice(0, outAt + 1);
+  const tooHot = withTray.find(({ fromC, toC }) => Math.max(fromC, toC) > mostC);
+  if (tooHot === undefined) return [];
+  const hottestC = Math.max(...withTray.map(({ fromC, toC }) => Math.max(fromC, toC)));
+  return [
+    {
+      code: "tray-in-too-hot",
+      level: "hold",
+      segment: tooHot.segment,
+      limit: "wax-flash-point",
+      figures: { hottestC, mostC },
+    },
+  ];
 }
 
 function ventFinding(

@@ -26,6 +26,8 @@ export type FiringFor = {
   readonly route: "flash" | "staged";
   /** What is still inside the shell; null for nothing. */
   readonly pattern: BurningPattern | null;
+  /** Where wax that melts in the kiln goes; "no" and a key left out are a pattern that burns inside. */
+  readonly waxLeaves?: "floor" | "tray" | "no" | undefined;
   readonly shell: FiringShell;
   readonly shellKg: number;
   readonly damp: "dry" | "damp" | "patched-wet";
@@ -58,6 +60,8 @@ export type FiringLimits = {
   readonly drain: { readonly fromC: number; readonly toC: number; readonly minutes: number } | null;
   readonly finish: { readonly atLeastC: number; readonly minutes: number; readonly code: ReasonCode } | null;
   readonly pattern: BurningPattern | null;
+  /** A tray of wax stands under the shell: hottest the kiln may be until it is out. Null where there is none. */
+  readonly tray: { readonly mostC: number } | null;
   readonly loadsHot: boolean;
   readonly kiln: Kiln;
   readonly loadKg: number;
@@ -90,6 +94,10 @@ export const firingPractice = {
   drainNearK: 15,
   flashDrainMin: 15,
   flashC: 870,
+  /** A tray of wax comes out this far below the wax's flash point, K: judgement, for a kiln that overshoots. */
+  trayMarginK: 30,
+  /** With the kiln off and the door open: to take the tray out. */
+  trayOutMin: 5,
   bondC: 700,
   firedC: 800,
   fireC: 870,
@@ -156,6 +164,7 @@ export function firingLimits(of: FiringFor): FiringLimits {
     drain: drain(of, loadsHot),
     finish: finish(of),
     pattern,
+    tray: trayLimit(of, loadsHot),
     loadsHot,
     kiln,
     loadKg: of.shellKg,
@@ -188,6 +197,11 @@ function drain({ purpose, pattern }: FiringFor, loadsHot: boolean): FiringLimits
     toC: Math.min(pattern.drainC + p.drainNearK, pattern.burnFromC),
     minutes: p.drainMin,
   };
+}
+
+function trayLimit({ pattern, waxLeaves }: FiringFor, loadsHot: boolean): FiringLimits["tray"] {
+  if (pattern?.flashC === undefined || waxLeaves !== "tray" || loadsHot) return null;
+  return { mostC: pattern.flashC - firingPractice.trayMarginK };
 }
 
 function finish(of: FiringFor): FiringLimits["finish"] {

@@ -38,6 +38,7 @@ export type FiringRefusal =
 export type FiringNote = {
   readonly code:
     | "wax-melts-slowly"
+    | "wax-burns-inside"
     | "flash-shock"
     | "fired-cool"
     | "devitrifies"
@@ -105,6 +106,12 @@ const hold = (atC: number, minutes: number, ...reasons: readonly Reason[]): Segm
 });
 const because = (code: ReasonCode, figures: Reason["figures"] = {}): Reason => ({ code, figures });
 
+/** Kiln off, tray out, door shut: it goes on from there. */
+const trayOut = ({ mostC }: { readonly mostC: number }): Segment => ({
+  ...tell("tray-out", "wax-flash-point", firingPractice.trayOutMin),
+  reasons: [because("wax-flash-point", { mostC })],
+});
+
 /** Practice's slopes by the top of a stretch, K/h; while a pattern is inside, slower at first and through its smoke. */
 function practiceOf({ pattern }: FiringFor): (topC: number) => number {
   return (topC) => (pattern === null || topC > 450 ? 300 : topC > 260 ? 200 : 250);
@@ -123,12 +130,14 @@ function burnAndFire(of: FiringFor, limits: FiringLimits): readonly Segment[] {
       tell("openings-checked", "drain-window"),
       tell("cup-down", "drain-window"),
     );
+  if (limits.tray !== null) parts.push(tell("tray-in", "drain-window"));
   parts.push(...dryOut(climb, limits));
   if (pattern !== null) {
     if (pattern.drainC !== null && limits.drain !== null) {
       parts.push(...climb(pattern.drainC), tell("drain-watched", "drain-window"));
       const { fromC, toC, minutes } = limits.drain;
       parts.push(hold(pattern.drainC, minutes, because("drain-window", { fromC, toC })));
+      if (limits.tray !== null) parts.push(trayOut(limits.tray));
     }
     const { burnFromC: fromC, burnToC: toC } = pattern;
     parts.push(...climb(fromC - 10), {
@@ -148,6 +157,7 @@ function flash(of: FiringFor, limits: FiringLimits): readonly Segment[] {
     tell("vents-open", "decomposition"),
     tell("openings-checked", "drain-window"),
     tell("cup-down", "drain-window"),
+    ...(of.waxLeaves === "floor" ? [tell("pan-outside", "drain-window")] : []),
     tell("load-hot", "drain-window", 2),
     tell("drain-watched", "drain-window"),
     hold(fireC, flashDrainMin, because("drain-window", { minutes: flashDrainMin })),
@@ -243,7 +253,14 @@ function notesOf(
   const fireC = fireGoalC(of);
   const fires = purpose !== "preheat";
   const all: readonly (readonly [boolean, FiringNote])[] = [
-    [pattern?.isWax === true && !limits.loadsHot, { code: "wax-melts-slowly", figures: {} }],
+    [
+      pattern?.isWax === true && !limits.loadsHot,
+      { code: "wax-melts-slowly", figures: { massKg: pattern?.massKg ?? 0 } },
+    ],
+    [
+      pattern?.isWax === true && of.waxLeaves === "no",
+      { code: "wax-burns-inside", figures: { massKg: pattern?.massKg ?? 0 } },
+    ],
     [
       limits.loadsHot && (!shell.bearsFlash || shell.wallMm > 10),
       { code: "flash-shock", figures: { wallMm: shell.wallMm } },

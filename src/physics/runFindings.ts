@@ -5,7 +5,8 @@ import { requireEveryFigure, requireMoment, requireWhole, requireWithin } from "
 import type { KilnReading, Ticked } from "./runPosition.ts";
 
 export type RunFinding = {
-  readonly code: "too-fast" | "hold-short" | "drain-missed" | "vents-unticked" | "over-kiln";
+  readonly code:
+    "too-fast" | "hold-short" | "drain-missed" | "vents-unticked" | "tray-in-too-hot" | "over-kiln";
   readonly level: "hold" | "watch";
   readonly limit: ReasonCode | null;
   /** When it showed, epoch ms: the reading it rests on. */
@@ -53,6 +54,7 @@ export function runFindings(run: Watched): readonly RunFinding[] {
     ...steamShort(counted, limits),
     ...drainMissed(counted, run),
     ...finishShort(counted, limits),
+    ...trayTooHot(readings, run),
     ...overKiln(readings, limits),
   ];
 }
@@ -224,4 +226,18 @@ function overKiln(readings: readonly KilnReading[], { kiln }: FiringLimits): rea
   if (over === undefined) return [];
   const figures = { kilnC: over.kilnC, maxC: kiln.maxC };
   return [{ code: "over-kiln", level: "hold", limit: null, at: over.at, figures }];
+}
+
+/** The tray was not ticked as taken out before the kiln was read hotter than wax on it may be. */
+function trayTooHot(
+  readings: readonly KilnReading[],
+  { limits: { tray }, ...of }: Watched,
+): readonly RunFinding[] {
+  if (tray === null) return [];
+  const outAt = tickOf("tray-out", of) ?? Infinity;
+  const hot = readings.find(({ at, kilnC }) => at < outAt && kilnC > tray.mostC);
+  if (hot === undefined) return [];
+  const { at, kilnC } = hot;
+  const figures = { kilnC, mostC: tray.mostC };
+  return [{ code: "tray-in-too-hot", level: "hold", limit: "wax-flash-point", at, figures }];
 }

@@ -2,6 +2,7 @@ import type { Piece } from "../logbook/piece.ts";
 import type { Standing } from "../logbook/standing.ts";
 import { airReadingOld } from "./airReadingOld.ts";
 import { airTooDamp } from "./airTooDamp.ts";
+import { burnoutResidue } from "./burnoutResidue.ts";
 import { cannotJudgeWall } from "./cannotJudgeWall.ts";
 import { dippedFromUnfitBucket } from "./dippedFromUnfitBucket.ts";
 import type { Finding, Level } from "./finding.ts";
@@ -11,6 +12,7 @@ import { lastCoatDamp } from "./lastCoatDamp.ts";
 import { noSealCoat } from "./noSealCoat.ts";
 import { openCrack } from "./openCrack.ts";
 import { patchedWithoutWire } from "./patchedWithoutWire.ts";
+import { patternInside } from "./patternInside.ts";
 import { pouredColdShell } from "./pouredColdShell.ts";
 import { primeDryingHard } from "./primeDryingHard.ts";
 import { primeLeftBare } from "./primeLeftBare.ts";
@@ -20,12 +22,16 @@ import { recoatedBeforeDry } from "./recoatedBeforeDry.ts";
 import { stillSpeaks } from "./speaksUntil.ts";
 import type { Asked } from "./stage.ts";
 import { runBrokeALimit } from "./runBrokeALimit.ts";
+import { shellDampAgain } from "./shellDampAgain.ts";
 import { stuccoOutOfOrder } from "./stuccoOutOfOrder.ts";
 import { wallTooThin } from "./wallTooThin.ts";
 
 /** The rules, what may hurt someone first; findings of one level keep this order. */
 const rules: readonly ((standing: Asked) => readonly Finding[])[] = [
   openCrack,
+  patternInside,
+  burnoutResidue,
+  shellDampAgain,
   lastCoatDamp,
   wallTooThin,
   runBrokeALimit,

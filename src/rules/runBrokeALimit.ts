@@ -35,6 +35,7 @@ function variantOf({ code, limit }: RunFinding): Found["variant"] | null {
     // What is said at the kiln while there is still something to be done; the shell bears no mark of it.
     case "vents-unticked":
     case "over-kiln":
+    case "tray-in-too-hot":
       return null;
   }
 }

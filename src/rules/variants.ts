@@ -28,6 +28,9 @@ export const variants = {
   "open-crack": ["open", "patch-not-dry", "trimmed-off"],
   "patched-without-wire": ["no-wire"],
   "dipped-from-unfit-bucket": ["unfit", "unfit-accepted", "watched", "not-checked", "never-read"],
+  "pattern-inside": ["inside", "film"],
+  "burnout-residue": ["residue"],
+  "shell-damp-again": ["rinsed", "cold"],
   "fired-too-little": ["cool", "short", "not-bonded", "not-logged"],
   "run-broke-a-limit": ["too-fast", "no-drain", "steam-short", "hold-short"],
   "poured-cold-shell": [

@@ -38,6 +38,8 @@ const basis = z.strictObject({
       massKg: upTo(1e5),
     })
     .nullable(),
+  waxLeaves: z.enum(["floor", "tray", "no"]).optional(),
+  isFilm: z.boolean().optional(),
   wallMm: upTo(1e4),
   family,
   shellKg: upTo(1e5),

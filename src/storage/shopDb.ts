@@ -49,6 +49,10 @@ export function openShopDb(name = "dipbook", watch: ShopDbWatch = {}): ShopDb {
     .upgrade(async () => {
       await remakeRows(db);
     });
+  // Rows of pieces know of their dewax, rinses and looks inside from here on.
+  db.version(3).upgrade(async () => {
+    await remakeRows(db);
+  });
   db.on("blocked", () => watch.onBlocked?.());
   db.on("versionchange", () => {
     db.close({ disableAutoOpen: true });

@@ -1,7 +1,7 @@
 import type { BurningPattern } from "../physics/burnAir.ts";
 import type { FiringShell } from "../physics/firingLimits.ts";
 import type { BurnoutMaterial } from "./patternBurnout.ts";
-import { patternBurnout } from "./patternBurnout.ts";
+import { patternBurnout, waxFilmShare } from "./patternBurnout.ts";
 import type { StuccoFamily } from "./shellThermal.ts";
 import { shellThermal } from "./shellThermal.ts";
 
@@ -11,22 +11,35 @@ const smokeToC = 430;
 /** Where wax is held to run out of a staged burnout: common practice, no source; home casters hold it near 195. */
 const waxDrainC = 150;
 
+/** Where wax goes that melts in the kiln, and whether only its film is left. */
+type WaxOut = {
+  readonly waxLeaves?: "floor" | "tray" | "no" | undefined;
+  readonly isFilm?: boolean | undefined;
+};
+
 /** A pattern's fire in plain numbers, by the unlucky end of each range; null for a material nobody named. */
-export function burningPatternOf(material: BurnoutMaterial, massKg: number): BurningPattern | null {
+export function burningPatternOf(
+  material: BurnoutMaterial,
+  massKg: number,
+  { waxLeaves = "no", isFilm = false }: WaxOut = {},
+): BurningPattern | null {
   const burnout = patternBurnout[material];
   if (burnout === null) return null;
-  const { drainC, fivePercentLossC, peakLossC, heatMJKg, airKgKg, finishC, finishMin } = burnout;
-  const isWax = material === "wax";
+  const { drainC, fivePercentLossC, peakLossC, flashC, heatMJKg, airKgKg, finishC, finishMin } = burnout;
+  // A film neither swells against the wall nor has anything to run out.
+  const isWax = material === "wax" && !isFilm;
   return {
     massKg,
     isWax,
-    drainC: isWax ? waxDrainC : (drainC?.value[1] ?? null),
+    drainC: isWax ? waxDrainC : isFilm ? null : (drainC?.value[1] ?? null),
     burnFromC: Math.min(smokeFromC, fivePercentLossC.value[0]),
     burnToC: Math.max(smokeToC, peakLossC.value[1]),
     heatMJKg: heatMJKg.value,
     airKgKg: airKgKg.value,
     finishC: finishC.value,
     finishMin: finishMin.value,
+    flashC: flashC.value[0],
+    staysShare: isWax && waxLeaves !== "no" ? waxFilmShare.value : 1,
   };
 }
 

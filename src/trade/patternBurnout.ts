@@ -98,6 +98,17 @@ const pla: PatternBurnout = {
   gases: ["acetaldehyde", "aldehydes", "carbon-monoxide"],
 };
 
+/** Wax that stays as a film in the shell when the rest has run out, as a share of the pattern's mass. */
+export const waxFilmShare: Published = {
+  value: 0.1,
+  source: "judgement, starting value: a film of wax on the wall and what it has drunk in",
+};
+/** Heaviest wax, kg, that is melted out in a kiln from cold: more swells against the wall and fills a tray with fuel. */
+export const stagedWaxMostKg: Published = {
+  value: 0.1,
+  source: "judgement: thin or small wax only; slow heat cracks shells round thick wax",
+};
+
 /** Null for a material nobody named: nothing is known of how it burns. */
 export const patternBurnout: Readonly<Record<BurnoutMaterial, PatternBurnout | null>> = {
   wax: {

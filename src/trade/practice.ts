@@ -55,4 +55,6 @@ export const practice = {
     source:
       "judgement; order of Dooley & Everden, INCAST Nov 2020 p. 20: green strength + 55 % from 1 h to 4 h between coats",
   },
+  /** Hours after which a fired shell that stood cold counts as damp again. */
+  coldShellH: { value: 24, source: "judgement: a porous shell takes up water from the air of the room" },
 } as const satisfies Record<string, Published>;

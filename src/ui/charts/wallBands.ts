@@ -88,6 +88,6 @@ export function comingBands({ piece, next, recipe, wall, shop }: Standing): read
 export function coreOf({ piece }: Standing): "pattern" | "hollow" | "metal" {
   if (piece.pours.length > 0) return "metal";
   const { phase } = piece;
-  const burnt = phase === "burnt-out" || phase === "fired" || phase === "preheated";
+  const burnt = phase === "dewaxed" || phase === "burnt-out" || phase === "fired" || phase === "preheated";
   return burnt || piece.coats.at(-1)?.afterBurnout === true ? "hollow" : "pattern";
 }

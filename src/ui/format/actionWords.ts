@@ -20,6 +20,7 @@ export function actionWords(
   const coat =
     next === null ? (piece.coats.length === 0 ? "the first coat" : "the next coat") : coatLine(next);
   const ready = cover === null ? null : coverWhen(cover, now, (at) => soonTime(at, now, locale));
+  const isDamp = hasBar(standing, "rinsed") || hasBar(standing, "cold");
   switch (action.kind) {
     case "dip":
       return coverHold(findings) === null
@@ -41,8 +42,14 @@ export function actionWords(
     }
     case "review":
       return { verb: "Review before burnout", when: null, turn: "hands" };
+    case "dewax":
+      return { verb: "Dewax", when: "reviewed and signed", turn: "hands" };
     case "burn-out":
-      return { verb: "Burn out", when: "reviewed and signed", turn: "hands" };
+      return {
+        verb: "Burn out",
+        when: piece.phase === "dewaxed" ? "wax is out, its film stays" : "reviewed and signed",
+        turn: "hands",
+      };
     case "end-burnout": {
       const started = piece.burnouts.at(-1)?.startedAt;
       return {
@@ -52,9 +59,13 @@ export function actionWords(
       };
     }
     case "fire":
-      return { verb: "Fire the shell", when: null, turn: "fire" };
+      return {
+        verb: "Fire the shell",
+        when: hasBar(standing, "residue") ? "residue inside" : null,
+        turn: "fire",
+      };
     case "preheat":
-      return { verb: "Preheat for the pour", when: null, turn: "fire" };
+      return { verb: "Preheat for the pour", when: isDamp ? "dry it first" : null, turn: "fire" };
     case "pour":
       return { verb: "Pour", when: "shell is hot", turn: "fire" };
     case "knock-out": {
@@ -73,6 +84,9 @@ export function actionWords(
       return { verb: "Nothing left to do", when: null, turn: "rest" };
   }
 }
+
+const hasBar = ({ metalBars }: Standing, wanted: Standing["metalBars"][number]["code"]): boolean =>
+  metalBars.some(({ code }) => code === wanted);
 
 function dipWords(
   readiness: Extract<Standing["action"], { kind: "dip" }>["readiness"],

@@ -1,6 +1,7 @@
 import type { Entry, EntryBodies } from "../../logbook/entry.ts";
 import { bucketEntryWords } from "./bucketEntryWords.ts";
 import { coatWords } from "./coatWords.ts";
+import { dewaxEntryWords, insideWords } from "./dewaxWords.ts";
 import { drynessWords } from "./drynessWords.ts";
 import { figure, told, type EntryText } from "./entryText.ts";
 import { meltEntryWords, pourEntryWords, runEntryWords } from "./fireEntryWords.ts";
@@ -74,13 +75,22 @@ export function entryWords(entry: Entry, names: EntryNames): EntryText {
       return told(`Kiln read: ${format.show("temp", entry.body.kilnC)}`, entry.body.note);
     case "burnout-ended":
       return told(burnoutWords[entry.body.result], entry.body.note);
+    case "dewaxed":
+    case "shell-rinsed":
+    case "shell-inspected":
+      return dewaxEntryWords(entry, format);
     case "shell-fired":
       return told(
         `Fired to ${format.show("temp", entry.body.peakC)}`,
         `held ${format.show("min", entry.body.holdMin)}`,
+        entry.body.inside === undefined ? null : insideWords[entry.body.inside],
       );
     case "shell-preheated":
-      return told(`Preheated to ${format.show("temp", entry.body.shellC)}`, entry.body.note);
+      return told(
+        `Preheated to ${format.show("temp", entry.body.shellC)}`,
+        figure("held", entry.body.heldMin, (min) => format.show("min", min)),
+        entry.body.note,
+      );
     case "shell-out-of-kiln":
       return told(
         "Out of the kiln",

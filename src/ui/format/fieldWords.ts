@@ -10,6 +10,8 @@ const fields: Readonly<Record<string, FieldWords | undefined>> = {
   surfaceC: { name: "surface temperature", quantity: "temp" },
   massG: { name: "weight", quantity: "g" },
   scaleG: { name: "scale's step", quantity: "g" },
+  waxBackG: { name: "wax weighed back", quantity: "g" },
+  heldMin: { name: "time it stood there", quantity: "min" },
   wallMm: { name: "wall", quantity: "mm" },
   headM: { name: "head", quantity: "m" },
   spanMm: { name: "size of the wall part", quantity: "mm" },

@@ -5,6 +5,7 @@ import type { FindingText, Say, WordsOf } from "./findingSay.ts";
 import { sayOf } from "./findingSay.ts";
 import { coldShellWords, crackWords, firedWords, wireWords } from "./fireFindingWords.ts";
 import { recoatedWords } from "./recoatedFindingWords.ts";
+import { dampAgainWords, patternInsideWords, residueWords } from "./metalBarWords.ts";
 import { runLimitWords } from "./runFindingWords.ts";
 import {
   primeBareWords,
@@ -34,6 +35,9 @@ const words: { readonly [R in RuleId]: WordsOf<R> } = {
   "open-crack": crackWords,
   "patched-without-wire": wireWords,
   "dipped-from-unfit-bucket": unfitBucketWords,
+  "pattern-inside": patternInsideWords,
+  "burnout-residue": residueWords,
+  "shell-damp-again": dampAgainWords,
   "fired-too-little": firedWords,
   "run-broke-a-limit": runLimitWords,
   "poured-cold-shell": coldShellWords,

@@ -3,6 +3,7 @@ import type { Phase } from "../../logbook/piece.ts";
 export const phaseWords: Record<Phase, string> = {
   coating: "being coated",
   reviewed: "reviewed, ready for burnout",
+  dewaxed: "dewaxed, ready for burnout",
   burnout: "in burnout",
   "burnt-out": "burnt out",
   fired: "fired",

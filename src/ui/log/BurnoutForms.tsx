@@ -5,11 +5,11 @@ import { PickField } from "./PickField.tsx";
 import { NumberField } from "../parts/NumberField.tsx";
 import { TextField } from "../parts/TextField.tsx";
 import { figure, oneOf, wordsOrNone } from "./gate.ts";
+import { insideOptions } from "./DewaxForms.tsx";
 import { LogForm, type LogFormProps } from "./LogForm.tsx";
 
 const results = [
-  { value: "clean", label: "Clean", hint: "Pale inside, no grey, no powder." },
-  { value: "residue", label: "Residue", hint: "Grey or black is carbon, white powder is ash." },
+  ...insideOptions,
   { value: "stopped", label: "Stopped", hint: "Broken off before the end: a crack, a power cut." },
 ] as const;
 

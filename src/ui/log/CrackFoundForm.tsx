@@ -24,7 +24,7 @@ const stages = [
 const stageOf = (phase: Phase): CrackStage =>
   phase === "coating" || phase === "reviewed"
     ? "coating"
-    : phase === "burnout" || phase === "burnt-out"
+    : phase === "dewaxed" || phase === "burnout" || phase === "burnt-out"
       ? "burnout"
       : phase === "fired" || phase === "preheated"
         ? "firing"

@@ -1,10 +1,14 @@
 import { z } from "zod";
+import type { ShellInside } from "../../logbook/pieceBodies.ts";
 import { ranges } from "../../logbook/ranges.ts";
+import { firingPractice } from "../../physics/firingLimits.ts";
 import { useFormat } from "../app/useFormat.ts";
 import { NumberField } from "../parts/NumberField.tsx";
 import { TextField } from "../parts/TextField.tsx";
-import { figure, wordsOrNone } from "./gate.ts";
+import { insideOptions } from "./DewaxForms.tsx";
+import { figure, figureOrNone, wordsOrNone } from "./gate.ts";
 import { LogForm, type LogFormProps } from "./LogForm.tsx";
+import { PickField } from "./PickField.tsx";
 
 export function FiredForm({ item }: LogFormProps) {
   const format = useFormat();
@@ -21,11 +25,16 @@ export function FiredForm({ item }: LogFormProps) {
       range: ranges.holdMin,
       remedy: "Give the minutes it stood at the top, not the climb.",
     }),
+    inside: z
+      .enum(["clean", "residue"])
+      .nullable()
+      .transform((seen) => seen ?? undefined),
   });
-  const initial: { readonly peakC: number | null; readonly holdMin: number | null } = {
-    peakC: null,
-    holdMin: null,
-  };
+  const initial: {
+    readonly peakC: number | null;
+    readonly holdMin: number | null;
+    readonly inside: ShellInside | null;
+  } = { peakC: null, holdMin: null, inside: null };
   return (
     <LogForm item={item} type="shell-fired" title="Shell fired" initial={initial} schema={schema}>
       {({ draft, set, errors }) => (
@@ -43,8 +52,15 @@ export function FiredForm({ item }: LogFormProps) {
             min={0}
             value={draft.holdMin}
             onChange={(holdMin) => set({ holdMin })}
-            hint="The shell's strength is made here; too cool or too short and the wall is reckoned at half."
+            hint="The shell's strength is made here; too cool or too short counts as half the strength."
             error={errors["holdMin"]}
+          />
+          <PickField
+            label="The inside is"
+            options={insideOptions}
+            value={draft.inside}
+            onChange={(inside) => set({ inside })}
+            hint="Leave it if nobody has looked yet."
           />
         </>
       )}
@@ -61,9 +77,19 @@ export function PreheatedForm({ item }: LogFormProps) {
       range: ranges.shellC,
       remedy: "Give the kiln's reading once it has stood there long enough to soak through.",
     }),
+    heldMin: figureOrNone(format, {
+      what: "time",
+      quantity: "min",
+      range: ranges.holdMin,
+      remedy: "Give the minutes it has stood there, or leave it empty.",
+    }).transform((minutes) => minutes ?? undefined),
     note: wordsOrNone,
   });
-  const initial: { readonly shellC: number | null; readonly note: string } = { shellC: null, note: "" };
+  const initial: {
+    readonly shellC: number | null;
+    readonly heldMin: number | null;
+    readonly note: string;
+  } = { shellC: null, heldMin: null, note: "" };
   return (
     <LogForm item={item} type="shell-preheated" title="Shell preheated" initial={initial} schema={schema}>
       {({ draft, set, errors }) => (
@@ -74,6 +100,15 @@ export function PreheatedForm({ item }: LogFormProps) {
             value={draft.shellC}
             onChange={(shellC) => set({ shellC })}
             error={errors["shellC"]}
+          />
+          <NumberField
+            label="Has stood there for"
+            quantity="min"
+            min={0}
+            value={draft.heldMin}
+            onChange={(heldMin) => set({ heldMin })}
+            hint={`A rinsed or long cold shell asks for ${format.show("min", firingPractice.patchedHoldMin)} at ${format.show("temp", firingPractice.steamHoldC)} or more. May stay empty.`}
+            error={errors["heldMin"]}
           />
           <TextField
             label="Note"

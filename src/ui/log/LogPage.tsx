@@ -10,6 +10,7 @@ import { CoatDippedForm } from "./CoatDippedForm.tsx";
 import { CoatRedippedForm, CoatSkippedForm } from "./CoatForms.tsx";
 import { CrackFoundForm } from "./CrackFoundForm.tsx";
 import { CrackPatchedForm } from "./CrackPatchedForm.tsx";
+import { DewaxedForm, InspectedForm, RinsedForm } from "./DewaxForms.tsx";
 import { DrynessForm } from "./DrynessForm.tsx";
 import { FiredForm, PreheatedForm } from "./FiringForms.tsx";
 import type { LogFormProps } from "./LogForm.tsx";
@@ -27,6 +28,9 @@ const forms: Readonly<Record<string, ComponentType<LogFormProps>>> = {
   "crack-found": CrackFoundForm,
   "crack-patched": CrackPatchedForm,
   "wire-wrapped": WireForm,
+  dewaxed: DewaxedForm,
+  "shell-rinsed": RinsedForm,
+  "shell-inspected": InspectedForm,
   "burnout-started": BurnoutStartedForm,
   "burnout-read": BurnoutReadForm,
   "burnout-ended": BurnoutEndedForm,

@@ -13,6 +13,7 @@ export function PieceCautions({ step, item }: { readonly step: CautionStep; read
     <Cautions
       step={step}
       alloyId={piece.plan.alloyId}
+      material={piece.plan.material}
       contents={melt === null ? null : meltContents(melt, shop)}
       weights={weightsOf(item)}
     />

@@ -1,11 +1,15 @@
 import type { EntryType } from "../../logbook/entry.ts";
+import type { DewaxWay } from "../../logbook/pieceBodies.ts";
 import type { Contents } from "../../physics/scrap.ts";
 import { fumeLimits } from "../../trade/fumeLimits.ts";
+import type { BurnoutMaterial } from "../../trade/patternBurnout.ts";
 import type { Format } from "../format/units.ts";
 import { hazardLines, meltCautions } from "../metal/hazardWords.ts";
+import { dewaxCautions } from "./dewaxCautions.ts";
 import { liftLines, noWeights, type Weights } from "./liftWords.ts";
 
-export type CautionStep = "burnout" | "firing" | "melt" | "pour" | "knock-out" | "finishing";
+export type CautionStep =
+  "burnout" | `dewax-${DewaxWay}` | "firing" | "melt" | "pour" | "knock-out" | "finishing";
 
 /** The step whose cautions belong beside an entry's form. */
 export const cautionOf: Partial<Record<EntryType, CautionStep>> = {
@@ -27,11 +31,13 @@ export type CautionsFor = {
   /** What the metal may hold; null while no metal is named. */
   readonly contents: Contents | null;
   readonly weights?: Weights | undefined;
+  /** What is in the shells; null while nobody said, and then all of it is told. */
+  readonly material?: BurnoutMaterial | null | undefined;
 };
 
 /** Every caution of a step, each once. Common practice, no source, save the limits on what is breathed. */
 export function cautionLines(
-  { step, contents, weights = noWeights }: CautionsFor,
+  { step, contents, weights = noWeights, material = null }: CautionsFor,
   format: Format,
 ): readonly string[] {
   const metal = (moment: "melt" | "pour" | "knock-out" | "grinding"): readonly string[] =>
@@ -40,10 +46,24 @@ export function cautionLines(
     case "burnout":
       return [
         `Pattern smoke is poisonous and it burns. Work outdoors or under a hood, and keep out of the smoke, worst from about ${format.show("temp", 200)} to ${format.show("temp", 550)}.`,
-        "Foams give off styrene, some of them cyanide; resins give off acrylates. No one stands downwind.",
-        "Never put water on burning wax. Keep a lid, dry sand and a way out.",
+        ...(isOneOf(material, ["foam", "pu-foam", "resin"])
+          ? [
+              "Foams give off styrene, some of them cyanide; resins give off acrylates. No one stands downwind.",
+            ]
+          : []),
+        ...(isOneOf(material, ["wax"])
+          ? ["Never put water on burning wax. Keep a lid, dry sand and a way out."]
+          : []),
         "A damp shell can burst as its water boils: only a dry one goes in.",
       ];
+    case "dewax-flash":
+      return dewaxCautions.flash;
+    case "dewax-steam":
+      return dewaxCautions.steam;
+    case "dewax-hot-water":
+      return dewaxCautions["hot-water"];
+    case "dewax-staged":
+      return dewaxCautions.staged;
     case "firing":
       return [
         "Hot kiln and hot shell: face shield, heat gloves, natural-fibre clothes, closed leather shoes, no one else within reach.",
@@ -80,6 +100,10 @@ const unknownMetal: Contents = {
   zn: { low: 0, high: 0.1 },
   pb: { low: 0, high: 0.05 },
 };
+
+/** True where it may be one of these: nobody knows what an unnamed pattern gives off. */
+const isOneOf = (material: BurnoutMaterial | null, those: readonly BurnoutMaterial[]): boolean =>
+  material === null || material === "other" || those.includes(material);
 
 function finishingLines(format: Format): readonly string[] {
   const limit = ({ limit: { value }, unit }: (typeof fumeLimits)[keyof typeof fumeLimits]): string =>

@@ -11,7 +11,15 @@ import { Reckoned, Rows } from "./Reckoned.tsx";
 import { metalOf, type WantedCharge } from "./wantedCharge.ts";
 import css from "./metal.module.css";
 
-const beforeMetal: readonly Phase[] = ["coating", "reviewed", "burnout", "burnt-out", "fired", "preheated"];
+const beforeMetal: readonly Phase[] = [
+  "coating",
+  "reviewed",
+  "dewaxed",
+  "burnout",
+  "burnt-out",
+  "fired",
+  "preheated",
+];
 
 /** Which metal, for which pieces, and what they ask for together. */
 export function MeltFor({

@@ -36,6 +36,7 @@ export function LogGrid({ piece }: { readonly piece: Piece }) {
 const openGroup: Record<Phase, number> = {
   coating: 0,
   reviewed: 2,
+  dewaxed: 2,
   burnout: 2,
   "burnt-out": 2,
   fired: 2,

@@ -18,6 +18,12 @@ export function nextMove({ id: pieceId, burnouts, outOfKiln }: Piece, action: Ne
       return { href: log("crack-patched"), name: "Log the mending" };
     case "review":
       return { href: paths.review(pieceId), name: "Review before burnout" };
+    case "dewax":
+      return {
+        href: paths.newRunFor(pieceId, "burnout"),
+        name: "Plan the dewax",
+        byHand: { href: log("dewaxed"), name: "Log the dewax" },
+      };
     case "burn-out":
       return {
         href: paths.newRunFor(pieceId, "burnout"),

@@ -27,7 +27,7 @@ import { TracksChart } from "./TracksChart.tsx";
 import styles from "./pour.module.css";
 
 const ready = ["burnt-out", "fired", "preheated"];
-const due = ["reviewed", "burnout"];
+const due = ["reviewed", "dewaxed", "burnout"];
 
 /** Pieces that can be poured, hottest first, and those whose fire is still to come. */
 const mayPour = ({ standing: { piece, coatsDone } }: RackItem): boolean =>

@@ -23,6 +23,11 @@ export type WhyCode =
   | "coats-since-review"
   | "open-crack"
   | "fire-broke-limit"
+  | "pattern-inside"
+  | "wax-film"
+  | "residue"
+  | "rinsed"
+  | "cold"
   | "not-fired"
   | "fired-too-little"
   | "wall-fails"
@@ -82,6 +87,7 @@ export function sheetLines(pour: Pick<Pour, "plan" | "checks">, parts: PourParts
   const reckoned: readonly (readonly [string, readonly Why[]])[] = [
     ["review-clear", each(reviewWhy)],
     ["shell-sound", each(soundWhy)],
+    ["shell-empty", each(({ standing }) => standing.metalBars.map(({ code }) => code))],
     ["shell-fired", each(firedWhy)],
     ["wall-carries", each(wallWhy)],
     ["shell-hot", each((item) => hotWhy(item, parts))],

@@ -65,7 +65,12 @@ function Review({ item }: { readonly item: RackItem }) {
         <Signature piece={piece} />
       </div>
       <div className={css["screen"]}>
-        <Cautions step="burnout" alloyId={piece.plan.alloyId} saysCodes={false} />
+        <Cautions
+          step="burnout"
+          alloyId={piece.plan.alloyId}
+          material={piece.plan.material}
+          saysCodes={false}
+        />
         <SignForm key={piece.id} standing={standing} findings={findings} verdict={verdict} />
       </div>
     </Page>

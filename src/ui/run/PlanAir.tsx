@@ -11,10 +11,13 @@ export function PlanAir({
   air,
   material,
   massKg,
+  staysKg,
 }: {
   readonly air: BurnAir;
   readonly material: BurnoutMaterial;
   readonly massKg: number;
+  /** What does not run out, and burns. */
+  readonly staysKg: number;
 }) {
   const format = useFormat();
   const burnout = patternBurnout[material];
@@ -36,15 +39,21 @@ export function PlanAir({
           </dd>
         </div>
       </dl>
+      {staysKg < massKg && (
+        <p>
+          Of {format.show("kg", massKg)} of {burnout.label.toLowerCase()} about {format.show("kg", staysKg)}{" "}
+          stays as a film and burns (judgement); the rest runs out of the kiln.
+        </p>
+      )}
       <p>
         Open vents, extraction on, outdoors or under a hood: never breathe over the kiln from{" "}
         {format.show("temp", 200)} to {format.show("temp", 550)}. Gives off{" "}
         {burnout.gases.map((gas) => gas.replaceAll("-", " ")).join(", ")}.
       </p>
       <details>
-        <summary>How it is reckoned, and the limits</summary>
+        <summary>How it is calculated, and the limits</summary>
         <p>
-          Heat = mass × heating value ÷ time in the smoke: {format.show("kg", massKg)} of{" "}
+          Heat = mass × heating value ÷ time in the smoke: {format.show("kg", staysKg)} of{" "}
           {burnout.label.toLowerCase()} at {format.number(burnout.heatMJKg.value, 0)} MJ/kg (
           {burnout.heatMJKg.source}). Air = mass × {format.number(burnout.airKgKg.value, 1)} (
           {burnout.airKgKg.source}); no spare counted. The kiln’s limit: 150 kW a cubic metre, 30 kW at most;

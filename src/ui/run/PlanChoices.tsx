@@ -1,9 +1,11 @@
+import { Link } from "wouter";
 import type { RackItem } from "../app/live.ts";
 import { phaseWords } from "../format/phaseWords.ts";
 import { findingText } from "../format/findingWords.ts";
 import type { Format } from "../format/units.ts";
 import type { Finding } from "../../rules/finding.ts";
 import { useFormat } from "../app/useFormat.ts";
+import type { RunBasis } from "../../logbook/fireBodies.ts";
 import { mayEnter } from "../../logbook/fireFacts.ts";
 import type { Kiln } from "../../logbook/shopThings.ts";
 import { TickList } from "../log/TickList.tsx";
@@ -29,18 +31,34 @@ const purposes = [
   { value: "preheat", label: "Preheat", hint: "For the pour." },
 ] as const;
 const routes = [
-  { value: "staged", label: "Staged", hint: "From cold, with a hold to run out." },
-  { value: "flash", label: "Hot kiln", hint: "Put in at full heat: solid wax, dry thin fused silica." },
+  { value: "flash", label: "Flash fire", hint: "Put in at full heat: wax, dry thin fused silica." },
+  { value: "staged", label: "Staged", hint: "From cold, with a hold to run out: plastic, foam, thin wax." },
 ] as const;
+const leavings = {
+  flash: [
+    { value: "yes", label: "Yes", hint: "Through a hole in the floor, into a pan outside." },
+    { value: "no", label: "No", hint: "All of it burns in the kiln." },
+  ],
+  staged: [
+    { value: "yes", label: "Yes", hint: "On a tray that is taken out, kiln off." },
+    { value: "no", label: "No", hint: "All of it burns in the kiln." },
+  ],
+} as const;
 const afters = [
   { value: "inspect", label: "Cool and look", hint: "Inspect for cracks, pour another day." },
   { value: "pour", label: "Straight to the pour", hint: "Down to the preheat and kept there." },
 ] as const;
 
 /** What the run is for and what goes in. */
-export function PlanChoices({ draft, set, items }: Props & { readonly items: readonly RackItem[] }) {
-  const { purpose, pieceIds, route, after } = draft;
+export function PlanChoices({
+  draft,
+  set,
+  items,
+  way: { route, waxLeaves },
+}: Props & { readonly items: readonly RackItem[]; readonly way: Pick<RunBasis, "route" | "waxLeaves"> }) {
+  const { purpose, pieceIds, after } = draft;
   const able = items.filter(({ standing }) => mayEnter(purpose, standing));
+  const [first] = pieceIds;
   const change = (to: PlanDraft["purpose"]): void =>
     set({ purpose: to, pieceIds: [], told: {}, segments: null });
   return (
@@ -71,11 +89,25 @@ export function PlanChoices({ draft, set, items }: Props & { readonly items: rea
         ))}
       {purpose === "burnout" && (
         <Choice
-          label="The way"
+          label="Method"
           options={routes}
           value={route}
           onChange={(to) => set({ route: to, segments: null })}
         />
+      )}
+      {purpose === "burnout" && waxLeaves !== undefined && (
+        <>
+          <Choice
+            label="Does the wax leave the kiln?"
+            options={leavings[route]}
+            value={waxLeaves === "no" ? "no" : "yes"}
+            onChange={(answer) => set({ waxLeaves: answer === "yes", segments: null })}
+          />
+          <p className={styles["hint"]}>
+            With steam or hot water the wax is out before the kiln.{" "}
+            {first === undefined ? null : <Link href={paths.logFor(first, "dewaxed")}>Log that dewax</Link>}
+          </p>
+        </>
       )}
       {purpose !== "preheat" && (
         <Choice

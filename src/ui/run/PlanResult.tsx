@@ -7,13 +7,13 @@ import type { Segment } from "../../physics/firingSegments.ts";
 import { scheduleCurve } from "../../physics/firingSegments.ts";
 import { kilnEnergy } from "../../physics/kilnPower.ts";
 import { useFormat } from "../app/useFormat.ts";
-import { Cautions } from "../log/Cautions.tsx";
 import { Button } from "../parts/Button.tsx";
 import { Card } from "../parts/Card.tsx";
 import { TextField } from "../parts/TextField.tsx";
 import { EnergyFacts } from "./EnergyFacts.tsx";
 import { FindingBlock } from "./FindingBlock.tsx";
 import { PlanAir } from "./PlanAir.tsx";
+import { RunCautions } from "./RunCautions.tsx";
 import { PlanSteps } from "./PlanSteps.tsx";
 import type { PlanDraft } from "./planDraft.ts";
 import { ScheduleChart } from "./ScheduleChart.tsx";
@@ -77,11 +77,16 @@ export function PlanResult(props: {
       )}
       {plan.air !== null && basis.pattern !== null && (
         <div className={styles["screen"]}>
-          <PlanAir air={plan.air} material={basis.pattern.material} massKg={basis.pattern.massKg} />
+          <PlanAir
+            air={plan.air}
+            material={basis.pattern.material}
+            massKg={basis.pattern.massKg}
+            staysKg={basis.pattern.massKg * (plan.limits.pattern?.staysShare ?? 1)}
+          />
         </div>
       )}
       <div className={styles["screen"]}>
-        <Cautions step={purpose === "burnout" ? "burnout" : "firing"} alloyId={undefined} />
+        <RunCautions purpose={purpose} basis={basis} />
       </div>
       <div className={styles["screen"]}>
         <TextField
@@ -98,7 +103,17 @@ export function PlanResult(props: {
         </p>
       )}
       <div className={styles["screen"]}>
-        <Button kind="primary" size="big" onPress={() => onSave(segments)} debounceMs={700}>
+        <Button
+          kind="primary"
+          size="big"
+          disabledReason={
+            findings.some(({ code }) => code === "tray-in-too-hot")
+              ? "The tray of wax is still in the kiln when it goes hotter. Put its step back first."
+              : null
+          }
+          onPress={() => onSave(segments)}
+          debounceMs={700}
+        >
           Keep this plan
         </Button>
       </div>

@@ -12,12 +12,12 @@ import { useFleeting } from "../app/fleeting.ts";
 import { useShop } from "../app/shop.tsx";
 import { useFormat } from "../app/useFormat.ts";
 import { WasPutAway } from "../fire/WasPutAway.tsx";
-import { Cautions } from "../log/Cautions.tsx";
 import { Button } from "../parts/Button.tsx";
 import { Card } from "../parts/Card.tsx";
 import { EnergyFacts } from "./EnergyFacts.tsx";
 import { FindingBlock } from "./FindingBlock.tsx";
 import { QuantityStepper } from "./QuantityStepper.tsx";
+import { RunCautions } from "./RunCautions.tsx";
 import { RunPieces } from "./RunPieces.tsx";
 import { ScheduleChart } from "./ScheduleChart.tsx";
 import { refusalText, scheduleFindingText } from "./scheduleWords.ts";
@@ -104,7 +104,7 @@ export function RunBefore({
       {run.ended === null && (
         <>
           <div className={styles["screen"]}>
-            <Cautions step={purpose === "burnout" ? "burnout" : "firing"} alloyId={undefined} />
+            <RunCautions purpose={purpose} basis={basis ?? null} />
           </div>
           <div className={`${styles["screen"]} ${styles["stack"]}`}>
             <QuantityStepper

@@ -2,8 +2,10 @@ import { useState } from "react";
 import { streamOf } from "../../logbook/entry.ts";
 import type { Run } from "../../logbook/fireStates.ts";
 import type { Piece } from "../../logbook/piece.ts";
+import { residueBar } from "../../logbook/metalReady.ts";
 import { useFleeting } from "../app/fleeting.ts";
 import { useShop } from "../app/shop.tsx";
+import { insideOptions } from "../log/DewaxForms.tsx";
 import { TickList } from "../log/TickList.tsx";
 import { useForm } from "../log/useForm.ts";
 import { Button } from "../parts/Button.tsx";
@@ -15,11 +17,7 @@ import type { EndDraft, EndFault } from "./runEnding.ts";
 import { burnoutIn, crackIn, endFaults, pieceEnd, startingEnd } from "./runEnding.ts";
 import styles from "./run.module.css";
 
-const insides = [
-  { value: "clean", label: "Clean", hint: "Pale inside, no powder." },
-  { value: "residue", label: "Residue", hint: "Grey is carbon, white is ash." },
-  { value: "stopped", label: "Stopped", hint: "Broken off." },
-] as const;
+const insides = [...insideOptions, { value: "stopped", label: "Stopped", hint: "Broken off." }] as const;
 const faultWords: Readonly<Record<EndFault, string>> = {
   "no-peak": "Give the hottest it was, or untick that the shells were fired.",
   "no-hold": "Give the minutes at the top, or untick that the shells were fired.",
@@ -66,6 +64,8 @@ function EndForm({
   const [faults, setFaults] = useState<readonly EndFault[]>([]);
   const remaining = pieces.filter((piece) => crackIn(run, piece) === null);
   const ticked = [...(draft.isFired ? ["fired"] : []), ...(draft.isPreheated ? ["hot"] : [])];
+  const isFiredForResidue = (piece: Piece): boolean =>
+    run.plan.purpose === "firing" && residueBar(piece).length > 0;
   const isPreheat = run.plan.purpose === "preheat";
 
   const end = async (): Promise<void> => {
@@ -107,12 +107,15 @@ function EndForm({
         }
       />
       {remaining.map((piece) =>
-        burnoutIn(run, piece) === null ? null : (
+        burnoutIn(run, piece) === null && !isFiredForResidue(piece) ? null : (
           <Choice
             key={piece.id}
             label={`${piece.plan.name}, inside`}
-            options={insides}
-            value={draft.inside[piece.id] ?? (draft.result === "stopped" ? "stopped" : "clean")}
+            options={burnoutIn(run, piece) === null ? insideOptions : insides}
+            value={
+              draft.inside[piece.id] ??
+              (burnoutIn(run, piece) === null ? null : draft.result === "stopped" ? "stopped" : "clean")
+            }
             onChange={(inside) => set({ inside: { ...draft.inside, [piece.id]: inside } })}
           />
         ),

@@ -25,6 +25,8 @@ export function RunPieces({
   const { log } = useShop();
   const [cracking, setCracking] = useState<string | null>(null);
   const remaining = pieces.filter((piece) => crackIn(run, piece) === null);
+  const { basis } = run.plan;
+  const melts = basis?.pattern?.material === "wax" && basis.isFilm !== true;
   const begin = (piece: Piece) =>
     log({
       do: "log",
@@ -51,6 +53,9 @@ export function RunPieces({
               </div>
               {isUnbegun && (
                 <Button onPress={() => begin(piece)}>Its log does not have the burnout yet: log it</Button>
+              )}
+              {isLive && melts && crack === null && !piece.dewaxes.some(({ runId }) => runId === run.id) && (
+                <Link href={paths.logFor(piece.id, "dewaxed")}>Wax is out: log it</Link>
               )}
               {crack === null && cracking !== piece.id && run.startedAt !== null && (
                 <Button onPress={() => setCracking(piece.id)} label={`Crack found in ${piece.plan.name}`}>

@@ -16,7 +16,7 @@ import { PlanChoices, PlanKiln } from "./PlanChoices.tsx";
 import { PlanFacts } from "./PlanFacts.tsx";
 import { PlanResult } from "./PlanResult.tsx";
 import type { PlanDraft } from "./planDraft.ts";
-import { askedOf, chosenKiln, startingDraft, startingPreheatC } from "./planDraft.ts";
+import { askedOf, chosenKiln, startingDraft, startingPreheatC, wayOf } from "./planDraft.ts";
 import { refusalText } from "./scheduleWords.ts";
 import styles from "./run.module.css";
 
@@ -77,7 +77,7 @@ export function RunPlan({ items, shop, asked: from, onSaved }: Props) {
         it. Local codes, the makers’ sheets and licensed practice come first.
       </p>
       <div className={styles["screen"]}>
-        <PlanChoices draft={draft} set={set} items={items} />
+        <PlanChoices draft={draft} set={set} items={items} way={wayOf(draft, asked.together)} />
       </div>
       <div className={styles["screen"]}>
         <PlanKiln draft={draft} set={set} kilns={kilns} />

@@ -1,5 +1,6 @@
 import type { FactsTogether, FireFacts } from "../../logbook/fireFacts.ts";
 import { patternMaterials } from "../../trade/patternMaterials.ts";
+import { firingPractice } from "../../physics/firingLimits.ts";
 import type { Format } from "../format/units.ts";
 import type { Told } from "./planDraft.ts";
 
@@ -11,19 +12,22 @@ const massWords = {
   weighed: "weighed bare",
   mesh: "its mesh taken as solid: the most it can be; a hollow print is lighter",
   "metal-volume": "the metal’s volume taken as solid pattern: the most it can be; a hollow print is lighter",
+  film: "the film that stays when wax runs out; estimate",
 } as const;
 const shellWords = {
   area: "area × wall × density",
   "mesh-area": "its mesh’s area × wall × density",
   starting: "area not known: starting value, 3 kg a shell",
 } as const;
-const dampWords = {
+const dampWords = (format: Format) => ({
   patched: "patched since it was last fired",
   drying: "by the drying of its last coat",
   fired: "fired since its last coat",
+  rinsed: `rinsed: dry it ${format.show("min", firingPractice.patchedHoldMin)} at ${format.show("temp", firingPractice.steamHoldC)} to ${format.show("temp", firingPractice.steamToC)} first`,
+  cold: "fired, then cold for more than a day: shells take up water from the air",
   "no-coat": "no coat in the log",
-} as const;
-const dampNames = { dry: "dry", damp: "not sure to be dry", "patched-wet": "freshly patched" } as const;
+});
+const dampNames = { dry: "dry", damp: "not sure to be dry", "patched-wet": "wet" } as const;
 
 /** Where each figure of the plan comes from; once it is said over, what the log has. */
 export function sourceWords(
@@ -71,7 +75,7 @@ export function sourceWords(
     damp: as(
       told.damp !== undefined,
       `${several ? `${together.dampest} is ` : ""}${dampNames[together.damp]}, ${
-        dampWords[facts.find(({ name }) => name === together.dampest)?.damp.source ?? "drying"]
+        dampWords(format)[facts.find(({ name }) => name === together.dampest)?.damp.source ?? "drying"]
       }.`,
     ),
     firedBefore: as(

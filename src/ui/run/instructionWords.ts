@@ -21,13 +21,28 @@ export const instructionWords: Readonly<Record<InstructionCode, Instruction>> = 
     short: "openings checked",
   },
   "cup-down": {
-    title: "Stand the shell cup down, with a tray under it",
+    title: "Stand the shell cup down",
     says: "The pattern runs out of the cup. Leave a way for air; nothing may block the opening.",
     short: "cup down",
   },
+  "pan-outside": {
+    title: "Open the hole in the floor, pan outside under it",
+    says: "The wax runs through the floor into a steel pan outside the kiln. Keep its lid beside it. No tray inside: wax on it burns as a pool. No water, ever.",
+    short: "pan outside",
+  },
+  "tray-in": {
+    title: "Put the tray under the cup",
+    says: "A steel tray, large enough for all the wax. It comes out before the kiln goes hotter.",
+    short: "tray in",
+  },
+  "tray-out": {
+    title: "Kiln off. Take the tray out. Shut the door.",
+    says: "Shield and gloves on, carry it level and put its lid on outside. Kiln on again only when the tray is out. No water on hot wax.",
+    short: "kiln off, tray out",
+  },
   "load-hot": {
     title: "Put the shell into the hot kiln",
-    says: "Power off, long tongs, face shield, heat gloves, no synthetic clothes. Shut the door at once: flames come back out of it. Never water on burning wax.",
+    says: "Power off, long tongs, face shield, heat gloves, no synthetic clothes. Stand aside and shut the door at once: flames come back out of it.",
     short: "load hot",
   },
   "vents-open": {
@@ -37,7 +52,7 @@ export const instructionWords: Readonly<Record<InstructionCode, Instruction>> = 
   },
   "drain-watched": {
     title: "Watch it run out",
-    says: "Look from the side, with a shield. What runs out can catch fire: keep a lid and dry sand at hand, never water.",
+    says: "Look from the side, with a shield. What runs out can catch fire: keep a lid and dry sand at hand.",
     short: "watch it drain",
   },
   "carbon-checked": {

@@ -13,6 +13,7 @@ const heron: FireFacts = {
   pieceId: "heron",
   name: "Heron",
   hasPattern: true,
+  isFilm: false,
   material: "pla",
   pattern: { massKg: 0.3, source: "weighed" },
   wallMm: 8,

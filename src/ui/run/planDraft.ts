@@ -1,3 +1,4 @@
+import { usualRoute, waxLeavesBy } from "../../logbook/dewaxWay.ts";
 import type { RunBasis, RunPurpose } from "../../logbook/fireBodies.ts";
 import type { FactsTogether, FireFacts } from "../../logbook/fireFacts.ts";
 import { factsTogether } from "../../logbook/fireFacts.ts";
@@ -32,7 +33,10 @@ export type PlanDraft = {
     readonly maxC: number | null;
     readonly volumeL: number | null;
   };
-  readonly route: RunBasis["route"];
+  /** Null takes the usual way for the pattern. */
+  readonly route: RunBasis["route"] | null;
+  /** Whether wax that melts in the kiln gets out of it. */
+  readonly waxLeaves: boolean;
   readonly after: RunBasis["after"];
   readonly family: StuccoFamily;
   readonly blindMm: number | null;
@@ -53,7 +57,8 @@ export const startingDraft = (purpose: RunPurpose, pieceIds: readonly string[]):
   pieceIds,
   kilnId: null,
   ownKiln: { powerKW: 3.6, maxC: 1200, volumeL: 60 },
-  route: "staged",
+  route: null,
+  waxLeaves: true,
   after: "inspect",
   family: "fused-silica",
   blindMm: 0,
@@ -113,13 +118,16 @@ export function askedOf(
   if (shellKg === null || !(shellKg > 0 && shellKg <= 5000)) gaps.push("shell-mass");
   if (gaps.length > 0 || together === null || kiln === null || wallMm === null || shellKg === null)
     return { ok: false, gaps, together };
-  const { route, after, family, blindMm, fireC } = draft;
+  const { after, family, blindMm, fireC } = draft;
+  const { route, isFilm, waxLeaves } = wayOf(draft, together);
   const pours = purpose === "preheat" || after === "pour";
   return {
     ok: true,
     together,
     basis: {
       route,
+      ...(burns && waxLeaves !== undefined ? { waxLeaves } : {}),
+      ...(burns && isFilm ? { isFilm } : {}),
       pattern: burns && material !== null && massKg !== null ? { material, massKg } : null,
       wallMm,
       family,
@@ -134,6 +142,20 @@ export function askedOf(
       fireC: purpose === "preheat" ? null : fireC,
     },
   };
+}
+
+/** How this plan takes the pattern out: as a person chose, else as is usual for it. */
+export function wayOf(
+  { route: chosen, waxLeaves: leaves, told }: Pick<PlanDraft, "route" | "waxLeaves" | "told">,
+  together: FactsTogether | null,
+): { readonly material: BurnoutMaterial | null; readonly isFilm: boolean } & Pick<
+  RunBasis,
+  "route" | "waxLeaves"
+> {
+  const material = told.material ?? together?.material ?? null;
+  const isFilm = together?.isFilm === true && material === "wax";
+  const route = chosen ?? usualRoute(material, { isFilm });
+  return { material, isFilm, route, waxLeaves: waxLeavesBy(material, { isFilm, route, leaves }) };
 }
 
 /** Where the shell is poured, °C: as every plan of its metal and thinnest section starts. */

@@ -7,6 +7,7 @@ export const reasonNames: Readonly<Record<ReasonCode, string>> = {
   quartz: "quartz inversion",
   cristobalite: "cristobalite inversion",
   "drain-window": "pattern runs out",
+  "wax-flash-point": "flash point of wax",
   decomposition: "smoke",
   "heat-release": "heat of the pattern",
   "carbon-burn-off": "carbon burns off",
@@ -45,6 +46,8 @@ export function reasonWords({ code, figures }: Reason, format: Format): string {
       return figures["minutes"] === undefined
         ? "The pattern must have its way out before it goes soft."
         : `${minutes} for the pattern to run out.`;
+    case "wax-flash-point":
+      return `Wax on a tray can catch fire. The tray is out before the kiln passes ${temp("mostC")}.`;
     case "decomposition":
       if (isSlope) return `The pattern smokes ${band}: no more than ${rate()}, so that air keeps up.`;
       return figures["fromC"] === undefined

@@ -39,12 +39,17 @@ describe("a plan", () => {
     await page.getByRole("radio", { name: "Dry", exact: true }).click({ force: true });
     await expect
       .element(page.getByRole("list", { name: "Steps of the plan" }))
-      .toHaveTextContent("Stand the shell cup down, with a tray under it");
+      .toHaveTextContent("Open the hole in the floor, pan outside under it");
+    await page.getByRole("radio", { name: "Staged", exact: true }).click({ force: true });
+    await expect
+      .element(page.getByRole("list", { name: "Steps of the plan" }))
+      .toHaveTextContent("Kiln off. Take the tray out. Shut the door.");
   });
 
   test("a slope made steeper than its limit is told at once, and goes with the proposal put back", async () => {
     await planPlaque(await demoDesk());
     await page.getByRole("radio", { name: "Dry", exact: true }).click({ force: true });
+    await page.getByRole("radio", { name: "Staged", exact: true }).click({ force: true });
     const smoke = page.getByRole("listitem").filter({ hasText: "Up to 430" });
     await smoke.getByRole("button", { name: /^Change step/ }).click();
     await userEvent.keyboard("{Tab}");
@@ -54,6 +59,25 @@ describe("a plan", () => {
       .toBeVisible();
     await key("Back to the proposal").click();
     await expect.element(page.getByText(/^Too fast: smoke/)).not.toBeInTheDocument();
+  });
+
+  test("with the tray of wax left in a kiln that goes hotter it can't be kept; burning inside is another plan", async () => {
+    await planPlaque(await demoDesk());
+    await page.getByRole("radio", { name: "Dry", exact: true }).click({ force: true });
+    await page.getByRole("radio", { name: "Staged", exact: true }).click({ force: true });
+    const out = page.getByRole("listitem").filter({ hasText: "Take the tray out" });
+    await out.getByRole("button", { name: /^Change step/ }).click();
+    await key("Take it out").click();
+    await expect
+      .element(page.getByText(/^Tray of wax still in the kiln\. The plan goes to 870/))
+      .toBeVisible();
+    await expect.element(key("Keep this plan")).toHaveAttribute("aria-disabled", "true");
+    const leaves = page.getByRole("group", { name: "Does the wax leave the kiln?" });
+    await leaves.getByRole("radio", { name: "No" }).click({ force: true });
+    await expect.element(page.getByText(/of wax stays in the kiln and burns there/)).toBeVisible();
+    await expect.element(key("Keep this plan")).not.toHaveAttribute("aria-disabled");
+    const steps = page.getByRole("list", { name: "Steps of the plan" });
+    await expect.element(steps).not.toHaveTextContent("Take the tray out");
   });
 
   test("is kept with what it was made for, and leads to its run", async () => {

@@ -77,7 +77,12 @@ export function pieceEnd(run: Run, piece: Piece, draft: EndDraft): readonly Piec
   const { isFired, isPreheated, peakC, holdMin, shellC } = draft;
   const isLogged = piece.firings.some(({ runId }) => runId === run.id);
   if (isFired && !isLogged && peakC !== null && holdMin !== null)
-    commands.push({ do: "log", stream, type: "shell-fired", body: { peakC, holdMin, runId: run.id } });
+    commands.push({
+      do: "log",
+      stream,
+      type: "shell-fired",
+      body: { peakC, holdMin, ...seenInside(run, draft.inside[piece.id]), runId: run.id },
+    });
   const stands = piece.preheats.some(
     ({ at, runId }) => runId === run.id || (run.startedAt !== null && at > run.startedAt),
   );
@@ -85,3 +90,7 @@ export function pieceEnd(run: Run, piece: Piece, draft: EndDraft): readonly Piec
     commands.push({ do: "log", stream, type: "shell-preheated", body: { shellC, runId: run.id } });
   return commands;
 }
+
+/** A firing has no burnout's end to say how the inside came out. */
+const seenInside = (run: Run, inside: Inside | undefined): { readonly inside?: "clean" | "residue" } =>
+  run.plan.purpose === "firing" && (inside === "clean" || inside === "residue") ? { inside } : {};

@@ -38,6 +38,13 @@ export function runFindingText({ code, limit, figures }: RunFinding, format: For
         remedy:
           "What stayed inside burns: expect flame and soot, keep the vents open and hold longer at the top.",
       };
+    case "tray-in-too-hot":
+      return {
+        title: "Tray not ticked as taken out",
+        says: `${temp("kilnC")} was read; a tray of wax is out before ${temp("mostC")}, or it can catch fire.`,
+        remedy:
+          "If it is out, tick it. If not: kiln off, door shut, and let it fall below that before you open it.",
+      };
     case "vents-unticked":
       return {
         title: "Vents not ticked as open",

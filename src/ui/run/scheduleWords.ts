@@ -1,5 +1,6 @@
 import type { ScheduleFinding } from "../../physics/checkSchedule.ts";
 import type { FiringNote, FiringRefusal } from "../../physics/firingSchedule.ts";
+import { stagedWaxMostKg } from "../../trade/patternBurnout.ts";
 import type { FindingText } from "../format/findingSay.ts";
 import type { Format } from "../format/units.ts";
 import { reasonNames } from "./reasonWords.ts";
@@ -19,7 +20,7 @@ export function refusalText(refusal: FiringRefusal, format: Format): FindingText
       };
     case "damp-flash":
       return {
-        title: "Not dry yet: no hot kiln",
+        title: "Not dry yet: no flash fire",
         says: "In a hot kiln the water in the wall boils at once; the steam can burst it.",
         remedy: "Dry it first, or choose the staged way, which holds it while its water leaves.",
       };
@@ -33,7 +34,7 @@ export function refusalText(refusal: FiringRefusal, format: Format): FindingText
       return {
         title: "The kiln is too hot for the staged way",
         says: `It starts at ${format.show("temp", refusal.startC)}; this pattern leaves its shell from ${format.show("temp", refusal.leaveC)}. Put in hotter than that, it swells, flames and soots all at once.`,
-        remedy: "Let the kiln fall first, or choose the hot kiln’s way, which is made for it.",
+        remedy: "Let the kiln fall first, or choose flash fire, which is made for it.",
       };
     case "pattern-inside":
       return {
@@ -49,9 +50,10 @@ export function refusalText(refusal: FiringRefusal, format: Format): FindingText
       };
     case "kiln-below-flash":
       return {
-        title: "Not hot enough for a hot kiln’s way",
+        title: "Not hot enough for flash fire",
         says: `It reaches ${most}; a pattern is only rushed out at ${needed} or more.`,
-        remedy: "Choose the staged way, or a hotter kiln.",
+        remedy:
+          "Dewax with steam or hot water, choose the staged way for thin wax and plastic, or a hotter kiln.",
       };
     case "kiln-below-preheat":
       return {
@@ -72,7 +74,11 @@ export function noteText({ code, figures }: FiringNote, format: Format): string 
   const temp = (name: string): string => format.show("temp", figures[name] ?? 0);
   switch (code) {
     case "wax-melts-slowly":
-      return "Wax heated slowly swells against the wall before it runs: it works with wax that swells little, hollow patterns and wide drains. A hot kiln is the surer way for solid wax.";
+      if ((figures["massKg"] ?? 0) > stagedWaxMostKg.value)
+        return `${format.show("kg", figures["massKg"] ?? 0)} of wax is much for the staged way: it swells against the wall before it runs, and can crack it. Up to about ${format.show("kg", stagedWaxMostKg.value)} (judgement) is usual; use flash fire, steam or hot water.`;
+      return `Wax heated slowly swells against the wall before it runs, and can crack it. Staged is for thin wax up to about ${format.show("kg", stagedWaxMostKg.value)} (judgement); flash, steam or hot water for the rest.`;
+    case "wax-burns-inside":
+      return `All ${format.show("kg", figures["massKg"] ?? 0)} of wax stays in the kiln and burns there. Better let it run out.`;
     case "flash-shock":
       return `Only a thin wall of fused silica bears a hot kiln without a thought; this one is ${format.show("mm", figures["wallMm"] ?? 0)} thick, or of another stucco. The staged way is gentler.`;
     case "fired-cool":
@@ -118,6 +124,12 @@ export function scheduleFindingText(found: ScheduleFinding, format: Format): Fin
         title: "Too little time for its water",
         says: `${held} between ${temp("fromC")} and ${temp("toC")}; ${needed} are needed before it goes on.`,
         remedy: "Hold longer there.",
+      };
+    case "tray-in-too-hot":
+      return {
+        title: "Tray of wax still in the kiln",
+        says: `The plan goes to ${temp("hottestC")} with the tray in; it comes out at ${temp("mostC")} or below, or the wax can catch fire.`,
+        remedy: "Put “Kiln off. Take the tray out. Shut the door.” before that, or lower the step.",
       };
     case "no-drain":
       return {
