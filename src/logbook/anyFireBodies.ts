@@ -62,7 +62,7 @@ export const anyFireBodies: { readonly [T in keyof Bodies]: fc.Arbitrary<Bodies[
     items: fc.array(fc.record({ name: someText, massKg: aNumber, alloyId: orNull(anId) }), { maxLength: 2 }),
     pourC: aNumber,
   }),
-  "melt-started": fc.record({ hotFurnace: fc.boolean() }),
+  "melt-started": fc.record({ hotFurnace: fc.boolean(), weighedKg: maybe(aNumber) }),
   "melt-read": fc.record({ metalC: aNumber }),
   "melt-ended": fc.record({ ...ending, dropped: maybe(fc.boolean()) }),
   "pour-planned": fc.record({

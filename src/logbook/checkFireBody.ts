@@ -30,7 +30,7 @@ export const fireChecks: Checks = {
         first(text("name", name), number("chargeKg", massKg, ranges.chargeKg)),
       ),
     ),
-  "melt-started": fine,
+  "melt-started": ({ weighedKg }) => number("chargeKg", weighedKg, ranges.weighedKg),
   "melt-read": ({ metalC }) => number("metalC", metalC, ranges.metalC),
   "melt-ended": ({ pouredKg, piggedKg, dropped, energyKWh, fuelKg }) =>
     first(

@@ -78,8 +78,13 @@ export function lossMemory({
   return learnLoss(weighed.slice(0, lossMelts));
 }
 
-export const chargedKg = ({ plan }: Pick<Melt, "plan">): number =>
+/** The charge as it was planned, item by item. */
+export const plannedChargeKg = ({ plan }: Pick<Melt, "plan">): number =>
   plan.items.reduce((sum, { massKg }) => sum + massKg, 0);
+
+/** What is in the crucible: the charge as it was weighed, else as it was planned. */
+export const chargedKg = (melt: Pick<Melt, "plan" | "weighedKg">): number =>
+  melt.weighedKg ?? plannedChargeKg(melt);
 
 export type PowerKnown = {
   readonly lowW: number;

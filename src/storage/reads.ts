@@ -17,7 +17,7 @@ import { readStream, type SetAside } from "./streams.ts";
 
 const hourMs = 3_600_000;
 /** Air this long before a coat still tells what the room was like when it went on. */
-const beforeCoatMs = 48 * hourMs;
+export const beforeCoatMs = 48 * hourMs;
 /** Shells hang for weeks between coats; past two months the rack looks no further back. */
 const rackReachMs = 60 * 24 * hourMs;
 
@@ -138,7 +138,7 @@ const readLearning = async (db: ShopDb): Promise<ShopLearning | null> =>
   learnedFromRow((await db.settings.get(learningKey))?.value);
 
 /** When the first coat of any piece whose wall has not met metal yet went on; now when there is none. */
-const firstCoatAt = (pieces: readonly Piece[], now: number): number =>
+export const firstCoatAt = (pieces: readonly Piece[], now: number): number =>
   pieces.reduce((first, { coats, pours }) => {
     const [coat] = coats;
     return coat === undefined || pours.length > 0 ? first : Math.min(first, coat.dippedAt);
