@@ -1,5 +1,5 @@
 import { effective } from "../logbook/effective.ts";
-import { streamOf, type EntryOf } from "../logbook/entry.ts";
+import { streamOf, type EntryOf, type EntryType } from "../logbook/entry.ts";
 import type { GoBound } from "../logbook/fireBodies.ts";
 import type { Pour } from "../logbook/fireStates.ts";
 import { isWrong, type SheetLine } from "../logbook/pourSheet.ts";
@@ -105,24 +105,32 @@ function lapseOf(
   if (given === null) return null;
   // A log without it: bound to the state at its own time.
   const bound = decided.bound ?? goBound(given);
-  const written = [...new Set(log.entries.map((entry) => entry.recordedAt))]
-    .filter((at) => at > recordedAt && at <= until)
-    .sort((a, b) => a - b);
+  const timesOf = (isOf: (type: EntryType) => boolean): readonly number[] =>
+    [...new Set(log.entries.filter(({ type }) => isOf(type)).map((entry) => entry.recordedAt))]
+      .filter((at) => at > recordedAt && at <= until)
+      .sort((a, b) => a - b);
+  const written = timesOf(() => true);
+  // Once a shell is out only a tap that is taken back brings the go back to be looked at.
+  const struck = timesOf((type) => type === "entry-struck");
   for (let at = recordedAt; ; ) {
     const known = at === until ? pourKnownAt(log, at) : pastAt(log, at);
-    if (known === null || known.begunAt !== null) return null;
-    const because = lapseReasons(log, { bound, decided, known });
+    if (known === null) return null;
+    const isBegun = known.begunAt !== null;
+    const because = isBegun ? [] : lapseReasons(log, { bound, decided, known });
     if (because.length > 0) return { at, because };
-    if (at >= until) return null;
     const from = at;
-    const ends = [
-      decided.at + holdsMs,
-      goWindow(known.pour.plan).closesAt,
-      ...known.lines.map((line) => line.until ?? Infinity),
-      from + lookMs,
-      written.find((one) => one > from) ?? Infinity,
-    ];
-    at = Math.min(until, ...ends.filter((end) => end > from));
+    const ends = isBegun
+      ? struck
+      : [
+          ...written,
+          decided.at + holdsMs,
+          goWindow(known.pour.plan).closesAt,
+          ...known.lines.map((line) => line.until ?? Infinity),
+          from + lookMs,
+        ];
+    const next = Math.min(...ends.filter((end) => end > from));
+    if (at >= until || (isBegun && next > until)) return null;
+    at = Math.min(until, next);
   }
 }
 

@@ -16,7 +16,7 @@ test("two printed shells are poured from one crucible: a late melt moves the day
   const maker = makerAt(page, handsOn(page));
   const { tap, key } = maker;
   const waitMinutes = (minutes: number) => page.clock.fastForward(Math.round(minutes * 60_000));
-  const moment = page.getByRole("region", { name: "When metal moves" });
+  const moment = page.getByRole("region", { name: "Pour time" });
   const atPour = page.getByRole("region", { name: "The pour", exact: true });
   const track = (name: string) => page.getByRole("list", { name: "Tracks" }).getByRole("listitem", { name });
   /** One big key; the same key takes a second tap at once for a slip. */

@@ -103,7 +103,7 @@ test("a pour day is planned backwards, in the best order, with what nobody had m
 test("late metal moves the pour, the shell is kept in the kiln, and the plan is put right", async () => {
   await planned();
   showAt(shop, "/fire/pour/p", { route: "/fire/pour/:id", screen: PourPage });
-  const moment = page.getByRole("region", { name: "When metal moves" });
+  const moment = page.getByRole("region", { name: "Pour time" });
   await expect.element(moment).toBeVisible();
   wait(10);
   const card = (name: string) => page.getByRole("listitem", { name, exact: true });

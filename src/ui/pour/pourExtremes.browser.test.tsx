@@ -94,7 +94,7 @@ describe.each([0, 2])("a pour of shells that hold %d kg each", (metalKg) => {
   test.each(strange)("says something sensible with %s", async (_, changes) => {
     await planned(changes());
     showPour();
-    await expect.element(page.getByRole("region", { name: "When metal moves" })).toBeVisible();
+    await expect.element(page.getByRole("region", { name: "Pour time" })).toBeVisible();
     saysNoNonsense();
     cleanup();
     showSheet();
@@ -112,7 +112,7 @@ describe("a pour day gone wrong", () => {
   const track = (name: string) => page.getByRole("listitem", { name, exact: true });
   /** The same key takes a second tap at once for a slip. */
   const slipPast = () => new Promise((go) => setTimeout(go, 800));
-  const moment = page.getByRole("region", { name: "When metal moves" });
+  const moment = page.getByRole("region", { name: "Pour time" });
 
   test("three shells and metal for two: the third is said to go without", async () => {
     await holding(2);
