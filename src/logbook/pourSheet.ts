@@ -82,9 +82,7 @@ export function sheetLines(of: SheetOf): readonly SheetLine[] {
   );
   const own = [...new Set(held.map(({ finding }) => finding.rule))].filter((rule) => !(rule in lineOfRule));
   const holdsOf = (isOf: (rule: string) => boolean): readonly Why[] =>
-    held
-      .filter(({ finding }) => isOf(finding.rule))
-      .map(({ shell, finding }) => stopWarning(shell, finding));
+    held.filter(({ finding }) => isOf(finding.rule)).map(({ shell, finding }) => stopWarning(shell, finding));
   const each = (id: string, ask: (shell: SheetShell) => Told): Told => {
     const told = shells.map((shell) => [shell, ask(shell)] as const);
     const why = told.flatMap(([{ standing }, of]) =>

@@ -138,7 +138,8 @@ export function heatWhy(
   if (last === null) return one("heat-not-read", {}, begunAt);
   if (isOld(last, now)) return one("heat-read-old", { c: last.c, at: last.at }, begunAt);
   const leastC = alloy === null ? null : (leastFaceC(alloy, shell?.thinnestMm ?? null)?.value ?? null);
-  if (leastC !== null && last.c < leastC) return one("heat-too-low", { c: last.c, at: last.at, lowC: leastC });
+  if (leastC !== null && last.c < leastC)
+    return one("heat-too-low", { c: last.c, at: last.at, lowC: leastC });
   if (last.c < planned.shellC - pourGo.nearHeatK.value)
     return one("heat-under-plan", { c: last.c, at: last.at, lowC: planned.shellC }, begunAt);
   const wantedMin = shell === null ? 0 : soakMinutes(shell.wallMm);

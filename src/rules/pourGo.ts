@@ -112,7 +112,7 @@ function lapseOf(
   const written = timesOf(() => true);
   // Once a shell is out only a tap that is taken back brings the go back to be looked at.
   const struck = timesOf((type) => type === "entry-struck");
-  for (let at = recordedAt; ; ) {
+  for (let at = recordedAt; ;) {
     const known = at === until ? pourKnownAt(log, at) : pastAt(log, at);
     if (known === null) return null;
     const isBegun = known.begunAt !== null;
@@ -152,9 +152,9 @@ function lapseReasons(
     .filter((hold) => !bound.holds.some((was) => isSameHold(was, hold)))
     .map((hold): LapseReason => ({ kind: "stop-warning", ...hold }));
   const fresh = new Set(
-    effective(
-      entries.filter((entry) => entry.stream === streamOf("pour", id) && entry.recordedAt <= at),
-    ).map((entry) => entry.id),
+    effective(entries.filter((entry) => entry.stream === streamOf("pour", id) && entry.recordedAt <= at)).map(
+      (entry) => entry.id,
+    ),
   );
   const gone = lines.flatMap((line): readonly LapseReason[] => {
     const why = newlyAgainst(line, bound);
@@ -172,9 +172,11 @@ function lapseReasons(
   });
   return [
     ...warnings,
-    ...movedParts(bound, known).map(
-      (part): LapseReason => ({ kind: "plan-moved", part, entry: pour.plan.id }),
-    ),
+    ...movedParts(bound, known).map((part): LapseReason => ({
+      kind: "plan-moved",
+      part,
+      entry: pour.plan.id,
+    })),
     ...gone,
     ...(decided.at < opensAt ? [{ kind: "too-early" as const, opensAt }] : []),
     ...(at >= decided.at + holdsMs
@@ -211,8 +213,7 @@ const isTheSame = (why: readonly Why[], warnings: readonly LapseReason[]): boole
 
 function movedParts(bound: GoBound, { pour, supply }: PourKnown): readonly PlanPart[] {
   const { plan, pieceIds } = pour;
-  const isMetal =
-    (supply.alloy?.id ?? null) !== bound.alloyId || (plan.meltId ?? null) !== bound.meltId;
+  const isMetal = (supply.alloy?.id ?? null) !== bound.alloyId || (plan.meltId ?? null) !== bound.meltId;
   return [
     ...(plan.pourAt === bound.pourAt ? [] : ["pour-time" as const]),
     ...(pieceIds.join() === bound.pieceIds.join() ? [] : ["pieces" as const]),

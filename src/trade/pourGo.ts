@@ -17,7 +17,10 @@ export const pourGo = {
   /** People, gear, path, and what is looked at once on the day. */
   peopleMin: { value: 120, source: judgement("people come and go, and floors get wet") },
   /** The look over the shell, which is done cold, before its preheat. */
-  shellLookMin: { value: 720, source: judgement("looked over cold on the same day; nothing moves it in the kiln") },
+  shellLookMin: {
+    value: 720,
+    source: judgement("looked over cold on the same day; nothing moves it in the kiln"),
+  },
   /** A shell heat that was logged this long ago still says that its preheat has begun. */
   preheatBegunMin: { value: 120, source: judgement("a shell out of the heat is cold by then") },
   /** A reading this far under the heat that was planned counts as at it, K. */

@@ -95,10 +95,7 @@ export function pourEntryWords(entry: EntryIn<"pour">, format: Format): EntryTex
     case "pour-step-marked":
       return told(`${entry.body.state === "done" ? "Done" : "Begun"}: ${spoken(entry.body.step)}`);
     case "pour-item-checked":
-      return told(
-        `${entry.body.ok ? "OK" : "Not OK"}: ${spoken(entry.body.item)}`,
-        entry.body.note,
-      );
+      return told(`${entry.body.ok ? "OK" : "Not OK"}: ${spoken(entry.body.item)}`, entry.body.note);
     case "pour-decided":
       return told(
         entry.body.go ? "Go" : "No-go",

@@ -36,7 +36,9 @@ export function MeltStart({
   const [weighedKg, setWeighedKg] = useState<number | null>(null);
   const power = powerFor(lining === "hot");
   const sum =
-    heat === null ? null : heatSum({ massKg: weighedKg ?? chargedKg(melt), heat, pourC: melt.plan.pourC, furnace, power });
+    heat === null
+      ? null
+      : heatSum({ massKg: weighedKg ?? chargedKg(melt), heat, pourC: melt.plan.pourC, furnace, power });
   const start = () =>
     log({
       do: "log",

@@ -50,7 +50,8 @@ export function PourAct({ pour, go, parts, courses, turn, now, place }: Props) {
   const face = outMin === null ? null : faceAt(rows, outMin);
   const last = lastMark(courses);
   // Once the first shell is out nothing is asked any more.
-  const mayGo = go.state === "go" || go.state === "under-way";
+  const hasBegun = courses.some((course) => course.stage !== "waiting");
+  const mayGo = go.state === "go" || hasBegun;
   const stopMin =
     stage === "pouring" && begun !== null ? (begun.at - (out?.at ?? begun.at)) / 60_000 : outMin;
   const rule = latest === null ? null : stopRule(latest, stage === "waiting" ? null : stopMin);
@@ -90,7 +91,7 @@ export function PourAct({ pour, go, parts, courses, turn, now, place }: Props) {
         <h2>{courses.length > 1 ? `Shell ${courses.indexOf(turn) + 1} of ${courses.length}` : "The pour"}</h2>
         <p className={styles["shellName"]}>{name}</p>
       </div>
-      {stage === "waiting" && go.state !== "under-way" && (
+      {stage === "waiting" && !hasBegun && (
         <>
           {go.state !== "go" && (
             <p className={go.state === "lapsed" ? styles["lapsed"] : styles["stop"]} role="alert">
@@ -179,9 +180,7 @@ export function PourAct({ pour, go, parts, courses, turn, now, place }: Props) {
           Full
         </BigKey>
       )}
-      <p className={styles["leak"]}>
-        If the wall leaks: step back, let it run into the sand. Never water.
-      </p>
+      <p className={styles["leak"]}>If the wall leaks: step back, let it run into the sand. Never water.</p>
       {stage !== "waiting" && stopMin !== null && latest !== null && (
         <LatestGauge outMin={stopMin} latest={latest} />
       )}

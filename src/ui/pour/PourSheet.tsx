@@ -148,11 +148,7 @@ export function PourSheet({ log, go, now }: { log: PourLog; go: GoStanding; now:
     </Page>
   );
 
-  function goRefusal(
-    { opensAt, closesAt }: GoStanding,
-    { isGo }: SheetVerdict,
-    at: number,
-  ): string | null {
+  function goRefusal({ opensAt, closesAt }: GoStanding, { isGo }: SheetVerdict, at: number): string | null {
     if (at < opensAt) return `Go opens ${dayTime(opensAt, at, format.locale)}.`;
     if (at >= closesAt) return "The planned pour is past. Move the plan first.";
     return isGo ? null : "Check each line, or write a reason under those that are not OK.";
@@ -160,6 +156,7 @@ export function PourSheet({ log, go, now }: { log: PourLog; go: GoStanding; now:
 }
 
 function againstWords({ against, passed }: SheetVerdict): string {
-  if (against.length > 0) return `Still to settle: ${against.map(({ id }) => lower(lineName(id))).join("; ")}.`;
+  if (against.length > 0)
+    return `Still to settle: ${against.map(({ id }) => lower(lineName(id))).join("; ")}.`;
   return passed.length === 0 ? "Every line is OK." : `${passed.length} passed with a reason, the rest OK.`;
 }

@@ -2,7 +2,7 @@ import type { GoStanding, LapseReason, PlanPart } from "../../rules/pourGo.ts";
 import { findingText } from "../format/findingWords.ts";
 import { clockTime, soonTime } from "../format/time.ts";
 import type { Format } from "../format/units.ts";
-import { lineName, lower, whyText } from "./sheetWords.ts";
+import { capital, lineName, lower, whyText } from "./sheetWords.ts";
 
 type Say = { readonly format: Format; readonly now: number };
 
@@ -20,7 +20,7 @@ function lapseText(reason: LapseReason, known: GoStanding["known"], say: Say): s
     case "plan-moved":
       return parts[reason.part];
     case "stop-warning":
-      return `${lower(findingText(reason.finding, say.format).title)} on ${reason.name}`;
+      return `${reason.name}: ${lower(findingText(reason.finding, say.format).title)}`;
     case "line": {
       const [first] = reason.why;
       const name = lower(lineName(reason.item));
@@ -62,7 +62,7 @@ export function goText(go: GoStanding, say: Say): string {
     case "lapsed": {
       const [first = "", ...rest] = lapseTexts(go.lapsedBecause, go.known, say);
       const more = rest.length === 0 ? "" : ` and ${rest.length} more`;
-      return `Go lapsed ${when(go.since ?? say.now)}: ${first}${more}. Check again.`;
+      return `Go lapsed ${when(go.since ?? say.now)}. ${capital(first)}${more}. Check again.`;
     }
     case "no-go":
       return `No-go by ${by} ${when(go.since ?? say.now)}.`;

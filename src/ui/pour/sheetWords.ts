@@ -32,11 +32,12 @@ const names: Readonly<Record<string, string>> = {
 };
 
 export const lineName = (id: string): string =>
-  names[id] ?? (id.startsWith("hold:") ? "No stop warning on any shell" : id.replaceAll("-", " "));
+  names[id] ?? id.replace(/^hold:/, "No stop warning: ").replaceAll("-", " ");
 
 type Say = { readonly format: Format; readonly now: number };
 
-const temp = ({ format }: Say, c: number | undefined): string => (c === undefined ? "" : format.show("temp", c));
+const temp = ({ format }: Say, c: number | undefined): string =>
+  c === undefined ? "" : format.show("temp", c);
 const at = ({ format }: Say, ms: number | undefined): string =>
   ms === undefined ? "" : clockTime(ms, format.locale);
 const planned = (why: Why, say: Say, otherwise: string): string =>
@@ -66,7 +67,8 @@ const words: Readonly<Record<WhyCode, (why: Why, say: Say) => string>> = {
   "heat-read-old": (why, say) => `${temp(say, why.c)} read ${at(say, why.at)}: read it again`,
   "heat-too-low": (why, say) =>
     `${temp(say, why.c)} read ${at(say, why.at)}, at least ${temp(say, why.lowC)} needed`,
-  "heat-under-plan": (why, say) => `${temp(say, why.c)} read ${at(say, why.at)}, ${temp(say, why.lowC)} planned`,
+  "heat-under-plan": (why, say) =>
+    `${temp(say, why.c)} read ${at(say, why.at)}, ${temp(say, why.lowC)} planned`,
   "not-soaked": (why, say) =>
     `at its heat for ${say.format.show("min", Math.floor(why.minutes ?? 0))} by the readings, ${say.format.show("min", Math.ceil(why.wantedMin ?? 0))} needed`,
   "no-vent-noted": () => "no vent is noted on its pattern: look",
@@ -118,8 +120,7 @@ export function lineFigure(
   { format, now }: Say,
 ): string | null {
   const { wantedKg, metalKg, metalFrom, fill } = supply;
-  if (read !== null)
-    return `${format.show("temp", read.c)} read ${soonTime(read.at, now, format.locale)}`;
+  if (read !== null) return `${format.show("temp", read.c)} read ${soonTime(read.at, now, format.locale)}`;
   if (id === "metal-enough" && wantedKg !== null && metalKg !== null)
     return `${format.show("kg", metalKg)} ${metalFrom === "weighed" ? "by the scale, less its loss" : "planned"}, ${format.show("kg", wantedKg)} wanted`;
   if (id === "crucible-fill" && fill !== null)
@@ -134,5 +135,5 @@ export function lineFigure(
     : null;
 }
 
-const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
+export const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 export const lower = (text: string): string => text.charAt(0).toLowerCase() + text.slice(1);

@@ -15,14 +15,15 @@ export function stopRule(latest: LatestPour, outMin: number | null): StopRule {
   const { surelyMin, likelyMin, reachedMin, neverWarmEnough } = latest;
   const surely = surelyMin ?? reachedMin;
   const likely = likelyMin ?? reachedMin;
-  if (neverWarmEnough) return { kind: "stop", text: "Stop: the shell leaves the kiln too cold. Put it back." };
+  if (neverWarmEnough)
+    return { kind: "stop", text: "Stop: the shell leaves the kiln too cold. Put it back." };
   if (outMin !== null && outMin > likely)
     return likelyMin === null
       ? { kind: "stop", text: `Stop: out for more than ${minSec(reachedMin)}. Put it back in the kiln.` }
       : { kind: "stop", text: "Stop: shell too cold. Put it back in the kiln." };
   const end =
     likelyMin === null
-      ? `Stop after ${minSec(reachedMin)}: nothing is known beyond.`
+      ? `Stop after ${minSec(reachedMin)}.`
       : `Stop at ${minSec(likelyMin)}: shell too cold.`;
   return outMin !== null && outMin > surely
     ? { kind: "late", text: `Late: pour now or put it back. ${end}` }
