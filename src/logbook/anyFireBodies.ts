@@ -63,7 +63,7 @@ export const anyFireBodies: { readonly [T in keyof Bodies]: fc.Arbitrary<Bodies[
     pourC: aNumber,
     mayHold: maybe(fc.array(fc.record({ element: anId, low: aNumber, high: aNumber }), { maxLength: 2 })),
   }),
-  "melt-started": fc.record({ hotFurnace: fc.boolean() }),
+  "melt-started": fc.record({ hotFurnace: fc.boolean(), weighedKg: maybe(aNumber) }),
   "melt-read": fc.record({ metalC: aNumber }),
   "melt-ended": fc.record({ ...ending, dropped: maybe(fc.boolean()) }),
   "pour-planned": fc.record({

@@ -33,7 +33,7 @@ export const fireChecks: Checks = {
         first(text("element", element), numbers("mayHold", [low, high], ranges.share)),
       ),
     ),
-  "melt-started": fine,
+  "melt-started": ({ weighedKg }) => number("chargeKg", weighedKg, ranges.weighedKg),
   "melt-read": ({ metalC }) => number("metalC", metalC, ranges.metalC),
   "melt-ended": ({ pouredKg, piggedKg, dropped, energyKWh, fuelKg }) =>
     first(

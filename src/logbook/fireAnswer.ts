@@ -40,7 +40,9 @@ export function fireAnswer(
   // An ordinary room, taken for granted where nobody read it, gives a coat its times and lets no shell into fire.
   const isUnread = outer.basis.readings === 0;
   const waited =
-    whole === null || whole.least.at === null || isUnread ? [] : [{ at: whole.least.at, by: byOf[whole.least.reason] }];
+    whole === null || whole.least.at === null || isUnread
+      ? []
+      : [{ at: whole.least.at, by: byOf[whole.least.reason] }];
   const cold = firstOf<FireAnswer["by"]>([...measured, ...waited]);
   const first = firstOf<FireAnswer["by"]>([
     ...(cold === null ? [] : [cold]),

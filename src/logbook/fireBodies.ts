@@ -107,8 +107,8 @@ export type MeltBodies = {
     readonly mayHold?: readonly ElementShare[] | undefined;
     readonly note?: string | undefined;
   };
-  /** True when the lining was still hot from the melt before. */
-  readonly "melt-started": { readonly hotFurnace: boolean };
+  /** `hotFurnace`: the lining was still hot from the melt before. `weighedKg`: the charge on the scale; left out where it was not weighed. */
+  readonly "melt-started": { readonly hotFurnace: boolean; readonly weighedKg?: number | undefined };
   readonly "melt-read": { readonly metalC: number };
   readonly "melt-ended": {
     readonly pouredKg: number;
@@ -147,6 +147,27 @@ export type PourTold = {
   readonly thinnestMm: readonly (number | null)[];
 };
 
+/** What a go was given on. A go holds only while all of it stands; see `rules/pourGo.ts`. */
+export type GoBound = {
+  readonly pourAt: number;
+  readonly pieceIds: readonly string[];
+  readonly shellC: number;
+  readonly metalC: number;
+  readonly alloyId: string | null;
+  readonly meltId: string | null;
+  /** Stop warnings of the pieces that were there and were passed with a reason. */
+  readonly holds: readonly {
+    readonly pieceId: string;
+    readonly rule: string;
+    readonly variant: string;
+    readonly entries: readonly string[];
+  }[];
+  /** Lines that were not OK and were passed with a reason, each with the codes of what stood against it. */
+  readonly open: readonly { readonly item: string; readonly why: readonly string[] }[];
+  /** Ticks by hand it rested on, by their entries. */
+  readonly ticks: readonly string[];
+};
+
 export type PourBodies = {
   readonly "pour-planned": {
     readonly pourAt: number;
@@ -173,6 +194,8 @@ export type PourBodies = {
     readonly go: boolean;
     readonly name: string;
     readonly passed: readonly { readonly item: string; readonly reason: string }[];
+    /** Left out for a no-go, and where an older program wrote it. */
+    readonly bound?: GoBound | undefined;
   };
   /** Dropped: the plan was put away before any shell was poured. */
   readonly "pour-ended": { readonly dropped?: boolean | undefined; readonly note?: string | undefined };

@@ -42,6 +42,8 @@ export type Melt = {
   readonly pieceIds: readonly string[];
   readonly startedAt: number | null;
   readonly hotFurnace: boolean | null;
+  /** The charge on the scale when the fire was lit, kg; null or, in a row of an older program, left out when it was not weighed. */
+  readonly weighedKg?: number | null | undefined;
   readonly readings: readonly { readonly id: string; readonly at: number; readonly metalC: number }[];
   readonly ended: Dated<EntryBodies["melt-ended"]> | null;
   readonly lastAt: number;

@@ -18,6 +18,7 @@ const newMelt = (id: string, planned: EntryOf<"melt-planned">): Melt => ({
   pieceIds: planned.body.pieceIds,
   startedAt: null,
   hotFurnace: null,
+  weighedKg: null,
   readings: [],
   ended: null,
   lastAt: planned.at,
@@ -28,7 +29,13 @@ function evolveMelt(before: Melt, entry: EntryIn<"melt">): Melt {
   const melt = { ...before, lastAt: Math.max(before.lastAt, at) };
   switch (entry.type) {
     case "melt-started":
-      return melt.startedAt === null ? { ...melt, startedAt: at, hotFurnace: entry.body.hotFurnace } : melt;
+      if (melt.startedAt !== null) return melt;
+      return {
+        ...melt,
+        startedAt: at,
+        hotFurnace: entry.body.hotFurnace,
+        weighedKg: entry.body.weighedKg ?? null,
+      };
     case "melt-read":
       return { ...melt, readings: [...melt.readings, { id, at, metalC: entry.body.metalC }] };
     case "melt-ended":

@@ -82,8 +82,13 @@ export function lossMemory({
   return learnLoss(weighed.slice(0, lossMelts));
 }
 
-export const chargedKg = ({ plan }: Pick<Melt, "plan">): number =>
+/** The charge as it was planned, item by item; an item no crucible takes is left out. */
+export const plannedChargeKg = ({ plan }: Pick<Melt, "plan">): number =>
   plan.items.reduce((sum, { massKg }) => sum + (within(ranges.chargeKg, massKg) ? massKg : 0), 0);
+
+/** What is in the crucible: the charge as it was weighed, else as it was planned. */
+export const chargedKg = (melt: Pick<Melt, "plan" | "weighedKg">): number =>
+  within(ranges.chargeKg, melt.weighedKg) ? melt.weighedKg : plannedChargeKg(melt);
 
 export type PowerKnown = {
   readonly lowW: number;

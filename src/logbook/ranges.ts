@@ -93,6 +93,8 @@ export const ranges = {
   energyKWh: { low: 0, high: 100_000 },
   fuelKg: { low: 0, high: 10_000 },
   chargeKg: { low: 0, high: 10_000 },
+  /** A charge on the scale weighs something. */
+  weighedKg: { low: 0.001, high: 10_000 },
   sandC: { low: -30, high: 800 },
   /** Until the year 2200, where the log ends. */
   pourAt: { low: 0, high: 7_258_118_400_000 },

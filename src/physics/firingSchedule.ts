@@ -2,7 +2,7 @@ import type { BurnAir } from "./burnAir.ts";
 import { burnAir, flashBurnS } from "./burnAir.ts";
 import type { FiringFor, FiringLimits } from "./firingLimits.ts";
 import { requireWithin } from "./range.ts";
-import { fireGoalC, firingLimits, firingPractice } from "./firingLimits.ts";
+import { fireGoalC, firingLimits, firingPractice, soakMinutes } from "./firingLimits.ts";
 import { rampsBetween } from "./firingRamps.ts";
 import type { InstructionCode, Reason, ReasonCode, Segment } from "./firingSegments.ts";
 import { scheduleCurve, secondsUp } from "./firingSegments.ts";
@@ -197,7 +197,7 @@ function preheatOnly(of: FiringFor, limits: FiringLimits): readonly Segment[] {
 }
 
 function keptHot(atC: number, { shell }: FiringFor): readonly Segment[] {
-  const minutes = firingPractice.soakMin + firingPractice.perWallMin * shell.wallMm;
+  const minutes = soakMinutes(shell.wallMm);
   return [hold(atC, minutes, because("soak", { minutes })), tell("keep-hot", "soak")];
 }
 

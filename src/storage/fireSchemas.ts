@@ -65,6 +65,17 @@ const pourTold = z.strictObject({
   thinnestMm: z.array(upTo(1e5).nullable()).max(200),
 });
 const latestMs = Date.UTC(2200, 0, 1);
+const goBound = z.strictObject({
+  pourAt: z.int().min(0).max(latestMs),
+  pieceIds: ids,
+  shellC: tempC,
+  metalC: tempC,
+  alloyId: id.nullable(),
+  meltId: id.nullable(),
+  holds: z.array(z.strictObject({ pieceId: id, rule: id, variant: id, entries: ids })).max(1000),
+  open: z.array(z.strictObject({ item: id, why: ids })).max(200),
+  ticks: ids,
+});
 
 type Bodies = RunBodies & MeltBodies & PourBodies;
 
@@ -98,7 +109,7 @@ export const fireSchemas = {
       .optional(),
     note,
   }),
-  "melt-started": z.strictObject({ hotFurnace: z.boolean() }),
+  "melt-started": z.strictObject({ hotFurnace: z.boolean(), weighedKg: upTo(1e5).optional() }),
   "melt-read": z.strictObject({ metalC: tempC }),
   "melt-ended": z.strictObject({
     pouredKg: upTo(1e5),
@@ -135,6 +146,7 @@ export const fireSchemas = {
     go: z.boolean(),
     name: z.string().max(200),
     passed: z.array(z.strictObject({ item: id, reason: words })).max(200),
+    bound: goBound.optional(),
   }),
   "pour-ended": z.strictObject({ dropped: flag, note }),
 } satisfies { readonly [T in keyof Bodies]: z.ZodType<Bodies[T]> };

@@ -153,7 +153,7 @@ const last: AirSpan = { from: Infinity, to: Infinity };
  * When pieces hung: from two days before the first coat to the pour, or to now; a shell that was left hanging unpoured
  * is settled after two months. What was true of a coat when it was covered stays true, so its air is read for good.
  */
-function hangingSpans(pieces: readonly Piece[], now: number): readonly AirSpan[] {
+export function hangingSpans(pieces: readonly Piece[], now: number): readonly AirSpan[] {
   const spans = pieces.flatMap(({ coats, pours }): readonly AirSpan[] => {
     const [first] = coats;
     if (first === undefined) return [];

@@ -26,6 +26,7 @@ import {
   readRuns,
   type Which,
 } from "../../storage/fires.ts";
+import { readPourLog } from "../../storage/pourLog.ts";
 import { changeSettings, readSettings, type Settings } from "../../storage/settings.ts";
 import type { ShopDb } from "../../storage/shopDb.ts";
 import { rackItem, rackItems, type RackCache, type RackItem } from "./rackItems.ts";
@@ -149,6 +150,12 @@ export function usePours(which: Which = "all") {
 export function usePour(id: string) {
   const { db } = useShop();
   return useLiveQuery(() => readPour(db, id), [db, id]);
+}
+
+/** A pour's log with those of all it rests on. */
+export function usePourLog(id: string) {
+  const { db, clock } = useShop();
+  return useLiveQuery(() => readPourLog(db, id, clock()), [db, id, clock]);
 }
 
 export function usePatterns() {

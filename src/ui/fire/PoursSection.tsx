@@ -13,7 +13,7 @@ export function PoursSection() {
   return (
     <FireSection
       title="Pours"
-      none="No pour yet. It is planned backwards from the moment metal moves."
+      none="No pour yet. It is planned backwards from the pour time."
       plan={{ href: paths.newPour, label: "Plan a pour" }}
       lines={pours?.map((pour) => lineOf(pour, dayTime(pour.plan.pourAt, now, locale)))}
     />
@@ -29,6 +29,6 @@ function lineOf({ id, pieceIds, marks, decided, ended }: Pour, when: string): Fi
     title: `Pour of ${shells}`,
     state: ended !== null ? "ended" : isBegun ? "under way" : "planned",
     word: ended?.dropped === true ? "put away" : undefined,
-    says: `${when}${decided === null ? "" : decided.go ? ", go" : ", no go"}`,
+    says: when,
   };
 }

@@ -60,7 +60,11 @@ export function meltEntryWords(
       );
     }
     case "melt-started":
-      return told("Melt started", entry.body.hotFurnace ? "furnace still hot" : null);
+      return told(
+        "Melt started",
+        entry.body.hotFurnace ? "furnace still hot" : null,
+        figure("charge weighed", entry.body.weighedKg ?? null, (kg) => format.show("kg", kg)),
+      );
     case "melt-read":
       return told(`Metal read: ${format.show("temp", entry.body.metalC)}`);
     case "melt-ended":
@@ -91,13 +95,10 @@ export function pourEntryWords(entry: EntryIn<"pour">, format: Format): EntryTex
     case "pour-step-marked":
       return told(`${entry.body.state === "done" ? "Done" : "Begun"}: ${spoken(entry.body.step)}`);
     case "pour-item-checked":
-      return told(
-        `${entry.body.ok ? "In order" : "Not in order"}: ${spoken(entry.body.item)}`,
-        entry.body.note,
-      );
+      return told(`${entry.body.ok ? "OK" : "Not OK"}: ${spoken(entry.body.item)}`, entry.body.note);
     case "pour-decided":
       return told(
-        entry.body.go ? "Go" : "No go",
+        entry.body.go ? "Go" : "No-go",
         `by ${entry.body.name}`,
         ...entry.body.passed.map(({ item, reason }) => `${spoken(item)} passed: ${reason}`),
       );

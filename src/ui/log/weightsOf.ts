@@ -1,7 +1,7 @@
 import { crucibleLiftKg, shellLiftKg } from "../../logbook/liftWeights.ts";
 import { ownAlloy, ownMeltFigures } from "../../logbook/ownAlloy.ts";
 import type { RackItem } from "../app/live.ts";
-import { metalOf } from "../metal/wantedCharge.ts";
+import { metalOf } from "../../logbook/pieceMetal.ts";
 import type { Weights } from "./liftWords.ts";
 
 /** What is lifted for one piece, by its plan. */

@@ -1,5 +1,6 @@
 import { alloyChoices, ownAlloy } from "../../logbook/ownAlloy.ts";
 import type { Phase, Shop } from "../../logbook/piece.ts";
+import { metalOf } from "../../logbook/pieceMetal.ts";
 import type { RackItem } from "../app/live.ts";
 import { useFormat } from "../app/useFormat.ts";
 import { SelectField } from "../log/SelectField.tsx";
@@ -8,7 +9,7 @@ import { Card } from "../parts/Card.tsx";
 import type { DraftForm } from "./DraftNumber.tsx";
 import type { MeltDraft } from "./meltDraft.ts";
 import { Reckoned, Rows } from "./Reckoned.tsx";
-import { metalOf, type WantedCharge } from "./wantedCharge.ts";
+import type { WantedCharge } from "./wantedCharge.ts";
 import css from "./metal.module.css";
 
 const beforeMetal: readonly Phase[] = [

@@ -115,7 +115,10 @@ function Plan({ melt, furnaceName }: { readonly melt: Melt; readonly furnaceName
     <Card title="What was planned">
       <Rows
         rows={[
-          ["Weighed in", format.show("kg", chargedKg(melt))],
+          [
+            (melt.weighedKg ?? null) === null ? "Charge, planned" : "Charge, weighed",
+            format.show("kg", chargedKg(melt)),
+          ],
           ["To pour at", format.show("temp", plan.pourC)],
           ["Furnace", furnaceName ?? "none named"],
           ...(names.length === 0 ? [] : [["For", names.join(", ")] as Given]),

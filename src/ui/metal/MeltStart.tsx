@@ -2,7 +2,7 @@ import { useState } from "react";
 import type { MeltHeat } from "../../physics/melt.ts";
 import { streamOf } from "../../logbook/entry.ts";
 import type { Melt } from "../../logbook/fireStates.ts";
-import { chargedKg, type PowerKnown } from "../../logbook/furnaceMemory.ts";
+import { chargedKg, plannedChargeKg, type PowerKnown } from "../../logbook/furnaceMemory.ts";
 import type { Furnace } from "../../logbook/shopThings.ts";
 import { useFleeting } from "../app/fleeting.ts";
 import { useShop } from "../app/shop.tsx";
@@ -10,6 +10,7 @@ import { useFormat } from "../app/useFormat.ts";
 import { Button } from "../parts/Button.tsx";
 import { Card } from "../parts/Card.tsx";
 import { Choice } from "../parts/Choice.tsx";
+import { NumberField } from "../parts/NumberField.tsx";
 import { WhenField } from "../parts/WhenField.tsx";
 import { heatSum } from "./heatSum.ts";
 import { powerBasis, rangeMinutes } from "./heatWords.ts";
@@ -32,15 +33,21 @@ export function MeltStart({
   const say = useFleeting((fleeting) => fleeting.say);
   const [lining, setLining] = useState<"hot" | "cold">("cold");
   const [at, setAt] = useState<number | null>(null);
+  const [weighedKg, setWeighedKg] = useState<number | null>(null);
   const power = powerFor(lining === "hot");
   const sum =
-    heat === null ? null : heatSum({ massKg: chargedKg(melt), heat, pourC: melt.plan.pourC, furnace, power });
+    heat === null
+      ? null
+      : heatSum({ massKg: weighedKg ?? chargedKg(melt), heat, pourC: melt.plan.pourC, furnace, power });
   const start = () =>
     log({
       do: "log",
       stream: streamOf("melt", melt.id),
       type: "melt-started",
-      body: { hotFurnace: lining === "hot" },
+      body: {
+        hotFurnace: lining === "hot",
+        ...(weighedKg === null || !(weighedKg > 0) ? {} : { weighedKg }),
+      },
       ...(at === null ? {} : { at }),
     });
   const putAway = async (): Promise<void> => {
@@ -59,9 +66,17 @@ export function MeltStart({
         value={lining}
         onChange={setLining}
       />
+      <NumberField
+        label="Charge on the scale"
+        quantity="kg"
+        min={0}
+        value={weighedKg}
+        onChange={setWeighedKg}
+        hint={`Planned: ${format.show("kg", plannedChargeKg(melt))}. The pour sheet counts only what was weighed.`}
+      />
       {sum?.times != null && <p className={css["big"]}>{rangeMinutes(sum.times)}</p>}
       {power !== null && <p className={css["soft"]}>{powerBasis(power, format)}</p>}
-      {furnace === null && <p>No furnace was named, so no time can be told.</p>}
+      {furnace === null && <p>No furnace was named, so no time can be given.</p>}
       <details>
         <summary>It was started earlier</summary>
         <WhenField label="Started" at={at} onChange={setAt} />

@@ -1,7 +1,8 @@
 import { chargeParts, type ChargeParts } from "../../physics/melt.ts";
 import { lossMemory } from "../../logbook/furnaceMemory.ts";
 import type { Melt } from "../../logbook/fireStates.ts";
-import type { Piece, Shop } from "../../logbook/piece.ts";
+import type { Shop } from "../../logbook/piece.ts";
+import { metalOf } from "../../logbook/pieceMetal.ts";
 import type { Alloy } from "../../trade/alloys.ts";
 import { meltLossOf } from "../../trade/meltLoss.ts";
 import { marginOf } from "../../trade/volumeRoutes.ts";
@@ -14,14 +15,6 @@ export type WantedCharge = {
   /** Pieces whose metal isn't known: the charge leaves them out. */
   readonly unknown: readonly string[];
 };
-
-/** Metal a piece asks for, casting and gating, by its plan; null where the plan doesn't say. */
-export function metalOf({ plan }: Piece, alloy: Alloy | null): number | null {
-  if (plan.metalKg !== undefined && plan.metalKg > 0) return plan.metalKg;
-  return plan.metalLitre === undefined || alloy === null
-    ? null
-    : (plan.metalLitre * alloy.solidKgM3.value) / 1000;
-}
 
 /** What to weigh in for the pieces chosen, with the margin of a measured mass and the shop's own loss; null while none has its metal. */
 export function wantedCharge({

@@ -16,6 +16,7 @@ import { Card } from "../parts/Card.tsx";
 import { Choice } from "../parts/Choice.tsx";
 import { CoolingChart } from "./CoolingChart.tsx";
 import { MisrunLines } from "./MisrunLines.tsx";
+import { stopRule } from "./stopWords.ts";
 import styles from "./pour.module.css";
 
 type Props = {
@@ -67,7 +68,7 @@ export function CoolingCard({ shells, alloy, figures, startC, metalC, carryMin, 
   const temp = (c: number): string => format.show("temp", c);
   const min = (value: number): string => `${format.number(value, 1)} min`;
   return (
-    <Card title="Out of the kiln">
+    <Card title={latest?.neverWarmEnough === true ? "Shell too cold for this plan" : "Out of the kiln"}>
       {shells.length > 1 && (
         <Choice
           label="Shell"
@@ -79,10 +80,10 @@ export function CoolingCard({ shells, alloy, figures, startC, metalC, carryMin, 
       {latest !== null && usual !== null && (
         <p className={latest.neverWarmEnough ? styles["stop"] : styles["order"]}>
           {latest.neverWarmEnough
-            ? `At ${temp(startC)} it leaves the kiln too cold: the face must have ${temp(usual.lowC)} when metal comes.`
+            ? `Shell too cold: it leaves the kiln at ${temp(startC)} and needs ${temp(usual.lowC)} when metal comes.`
             : latest.surelyMin === null
-              ? `Metal may come at any time in the first ${latest.reachedMin} min: the face stays above ${temp(usual.lowC)}.`
-              : `Metal by ${min(latest.surelyMin)} after the kiln's door${latest.likelyMin === null ? "" : `, at the very latest ${min(latest.likelyMin)}`}: then the face is at ${temp(usual.lowC)}.`}
+              ? `Pour at any time in the first ${latest.reachedMin} min: the shell stays above ${temp(usual.lowC)}.`
+              : stopRule(latest, null).text}
         </p>
       )}
       {face !== null && (

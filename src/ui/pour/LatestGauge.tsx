@@ -1,6 +1,6 @@
 import type { LatestPour } from "../../physics/latestPour.ts";
-import { useFormat } from "../app/useFormat.ts";
 import { useWidth } from "../charts/useWidth.ts";
+import { minSec, stopRule } from "./stopWords.ts";
 import styles from "./pour.module.css";
 
 const barY = 22;
@@ -8,22 +8,14 @@ const barHeight = 20;
 
 /** Minutes out of the kiln against the latest minute, surely and likely. */
 export function LatestGauge({ outMin, latest }: { readonly outMin: number; readonly latest: LatestPour }) {
-  const format = useFormat();
   const [box, width] = useWidth<HTMLDivElement>(340);
-  const min = (value: number): string => `${format.number(value, 1)} min`;
   const surely = latest.surelyMin ?? latest.reachedMin;
   const likely = latest.likelyMin ?? latest.reachedMin;
   const over = (value: number | null): string =>
-    value === null ? `over ${min(latest.reachedMin)}` : min(value);
+    value === null ? `over ${minSec(latest.reachedMin)}` : minSec(value);
   const end = Math.max(likely * 1.3, outMin * 1.05, 1);
   const x = (minute: number): number => 4 + (Math.min(minute, end) / end) * (width - 8);
-  const words = latest.neverWarmEnough
-    ? "It left the kiln too cold: put it back."
-    : outMin <= surely
-      ? `Metal by ${min(surely)}, ${min(surely - outMin)} left.`
-      : outMin <= likely
-        ? `Past the sure minute: at the very latest ${over(latest.likelyMin)}.`
-        : "Too late by the estimate: put it back in the kiln.";
+  const rule = stopRule(latest, outMin);
   return (
     <div ref={box}>
       <svg
@@ -32,7 +24,7 @@ export function LatestGauge({ outMin, latest }: { readonly outMin: number; reado
         height={64}
         viewBox={`0 0 ${width} 64`}
         role="img"
-        aria-label={words}
+        aria-label={rule.text}
       >
         <rect
           className={styles["gaugeSure"]}
@@ -56,19 +48,16 @@ export function LatestGauge({ outMin, latest }: { readonly outMin: number; reado
           height={barHeight}
         />
         <text className={styles["gaugeText"]} x={4} y={58}>
-          surely {over(latest.surelyMin)}
+          pour within {over(latest.surelyMin)}
         </text>
         <text className={styles["gaugeText"]} x={width - 4} y={58} textAnchor="end">
-          latest {over(latest.likelyMin)}
+          stop at {over(latest.likelyMin)}
         </text>
         <path
           className={styles["gaugeNow"]}
           d={`M${x(outMin)} ${barY + barHeight + 5}l-9 -${barHeight + 22}h18z`}
         />
       </svg>
-      <p role="status" className={outMin > surely ? styles["stop"] : styles["order"]}>
-        {words}
-      </p>
     </div>
   );
 }

@@ -9,7 +9,19 @@ import styles from "./pour.module.css";
 const problemWords = {
   "metal-short": "not enough metal is left for it",
   "metal-cold": "the metal is too cold by then",
-  "shell-cold": "its shell is too cold by then: see above",
+  "shell-cold": "the shell is too cold when the metal arrives",
+} as const;
+
+/** What keeps the plan from working, by what must be changed. */
+const headings = {
+  "metal-short": "Not enough metal",
+  "metal-cold": "Metal too cold",
+  "shell-cold": "Shell too cold",
+} as const;
+const whole = {
+  "metal-short": "There is less metal than the shells hold.",
+  "metal-cold": "Metal will be too cold at the last shell.",
+  "shell-cold": "Shell will be too cold when the metal arrives.",
 } as const;
 
 /** Which shell goes first and why, and whether metal and heat last. */
@@ -25,32 +37,41 @@ export function OrderCard({
   readonly carryMin: number;
 }) {
   const format = useFormat();
-  const { shells, metalKg, wantedKg, alloy, figures, airC } = parts;
+  const { shells, metalKg, metalFrom, wantedKg, alloy, figures, airC } = parts;
   const kg = (value: number): string => format.show("kg", value);
   if (order === null || metalKg === null || figures === null)
     return (
-      <Card title={shells.length > 1 ? "Order of the shells" : "Does the metal last?"}>
+      <Card title={shells.length > 1 ? "Order of the shells" : "Metal and heat"}>
         <p>
           {shells.length === 0
-            ? "None of its shells is on this device, so nothing can be reckoned."
+            ? "None of its shells is on this device."
             : alloy === null
               ? "No metal is planned for these shells: give one of them an alloy, or name a melt."
               : wantedKg === null
-                ? "Not every shell says how much metal it holds, so nobody can say whether it is enough."
-                : "Say how much metal is in the crucible, or name a melt, and it is reckoned whether metal and heat last."}
+                ? "Enter how much metal each shell holds."
+                : "Enter how much metal is in the crucible, or name a melt."}
         </p>
         {shells.length > 1 && <p className={styles["soft"]}>Until then: the thinnest first.</p>}
       </Card>
     );
   const nameOf = (id: string): string => shells.find((shell) => shell.id === id)?.name ?? id;
+  const found = order.turns.flatMap(({ problems }) => problems);
+  const problem = (["metal-short", "shell-cold", "metal-cold"] as const).find((one) => found.includes(one));
   const coolK = metalCooling({ metalKg, metalC, airC, figures });
   return (
     <Card
-      title={shells.length > 1 ? "Order of the shells" : "Does the metal last?"}
+      title={
+        problem !== undefined
+          ? `${headings[problem]} for this plan`
+          : shells.length > 1
+            ? "Order of the shells"
+            : "Metal and heat"
+      }
       tone={order.isEnough ? "plain" : "hold"}
     >
       <p>
-        <strong>{verdictWords(order)}</strong> {kg(metalKg)} melted
+        <strong>{problem === undefined ? "Metal and heat last." : whole[problem]}</strong> {kg(metalKg)}{" "}
+        {metalFrom === "weighed" ? "weighed" : "planned"}
         {wantedKg === null ? "" : `, ${kg(wantedKg)} wanted`}
         {order.metalLeftKg > 0.005 ? `; ${kg(order.metalLeftKg)} left for the ingot mould.` : "."}
       </p>
@@ -84,7 +105,7 @@ export function OrderCard({
         </p>
       )}
       <details>
-        <summary>How this is reckoned</summary>
+        <summary>How this is calculated</summary>
         <p>
           In the crucible the metal loses about {format.show("tempDiff", coolK)} a minute through its open
           face (derived: radiation of half a black face and still air; estimate, half to twice). A shell takes{" "}
@@ -95,15 +116,6 @@ export function OrderCard({
       </details>
     </Card>
   );
-}
-
-/** What is wrong with the metal is said of the metal; a cold shell has its own card. */
-function verdictWords({ turns, isEnough }: PourOrder): string {
-  if (isEnough) return "Metal and heat last.";
-  const has = (problem: PourOrder["turns"][number]["problems"][number]): boolean =>
-    turns.some(({ problems }) => problems.includes(problem));
-  if (has("metal-short")) return "There is not enough metal.";
-  return has("metal-cold") ? "The metal gets too cold." : "The metal lasts, a shell gets too cold.";
 }
 
 const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);

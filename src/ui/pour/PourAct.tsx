@@ -1,4 +1,5 @@
 import { useState } from "react";
+import type { GoStanding } from "../../rules/pourGo.ts";
 import { streamOf } from "../../logbook/entry.ts";
 import type { Pour } from "../../logbook/fireStates.ts";
 import { lastMark, type ShellCourse } from "../../logbook/pourCourse.ts";
@@ -7,13 +8,20 @@ import { useFleeting } from "../app/fleeting.ts";
 import { useShop } from "../app/shop.tsx";
 import { useFormat } from "../app/useFormat.ts";
 import { BigKey } from "../dip/BigKey.tsx";
+import { Button } from "../parts/Button.tsx";
+import { ago, soonTime } from "../format/time.ts";
+import { HoldKey } from "./HoldKey.tsx";
 import { LatestGauge } from "./LatestGauge.tsx";
 import { SkipStepper } from "./SkipStepper.tsx";
+import { goText } from "./goWords.ts";
 import type { PourParts } from "./pourParts.ts";
+import { lower } from "./sheetWords.ts";
+import { stopRule } from "./stopWords.ts";
 import styles from "./pour.module.css";
 
 type Props = {
   readonly pour: Pour;
+  readonly go: GoStanding;
   readonly parts: PourParts;
   readonly courses: readonly ShellCourse[];
   readonly turn: ShellCourse | null;
@@ -22,12 +30,13 @@ type Props = {
 };
 
 /** One shell at a time, one big key: out of the kiln, pour start, full. */
-export function PourAct({ pour, parts, courses, turn, now, place }: Props) {
+export function PourAct({ pour, go, parts, courses, turn, now, place }: Props) {
   const { log, clock } = useShop();
   const format = useFormat();
   const say = useFleeting((fleeting) => fleeting.say);
   const [shellC, setShellC] = useState<number | null>(null);
   const [metalC, setMetalC] = useState<number | null>(null);
+  const [isAsking, setAsking] = useState(false);
   if (turn === null) return null;
   const { pieceId, name, stage, out, begun } = turn;
   const shell = parts.shells.find(({ id }) => id === pieceId);
@@ -45,12 +54,16 @@ export function PourAct({ pour, parts, courses, turn, now, place }: Props) {
           thinnestMm: shell.thinnestMm,
           startC,
         });
+  const latest = allowed?.latest ?? null;
   const outMin = out === null ? null : Math.max(0, (now - out.at) / 60_000);
   const face = outMin === null ? null : faceAt(rows, outMin);
   const last = lastMark(courses);
-  // Until the first shell is out the page's cautions say it.
+  // Once the first shell is out nothing is asked any more.
   const hasBegun = courses.some((course) => course.stage !== "waiting");
-  const isGo = pour.decided?.go === true;
+  const mayGo = go.state === "go" || hasBegun;
+  const stopMin =
+    stage === "pouring" && begun !== null ? (begun.at - (out?.at ?? begun.at)) / 60_000 : outMin;
+  const rule = latest === null ? null : stopRule(latest, stage === "waiting" ? null : stopMin);
 
   const takeOut = () => log({ do: "log", stream, type: "shell-out-of-kiln", body: { shellC, pourId } });
   const begin = () => log({ do: "log", stream, type: "pour-begun", body: { metalC, pourId } });
@@ -87,41 +100,51 @@ export function PourAct({ pour, parts, courses, turn, now, place }: Props) {
         <h2>{courses.length > 1 ? `Shell ${courses.indexOf(turn) + 1} of ${courses.length}` : "The pour"}</h2>
         <p className={styles["shellName"]}>{name}</p>
       </div>
-      {!isGo && stage === "waiting" && (
-        <p className={styles["stop"]}>
-          {pour.decided === null ? "No go has been given on the sheet." : "The sheet says no go."} What is
-          tapped here is logged all the same.
-        </p>
-      )}
-      {stage !== "waiting" && outMin !== null && (
+      {stage === "waiting" && !hasBegun && (
         <>
-          <p className={styles["running"]} role="timer" aria-label="Minutes out of the kiln">
-            {clockOf(
-              stage === "pouring" && begun !== null ? (begun.at - (out?.at ?? begun.at)) / 60_000 : outMin,
-            )}{" "}
-            <small>out of the kiln</small>
-          </p>
-          {allowed !== null && (
-            <LatestGauge
-              outMin={
-                stage === "pouring" && begun !== null ? (begun.at - (out?.at ?? begun.at)) / 60_000 : outMin
-              }
-              latest={allowed.latest}
-            />
-          )}
-          {face !== null && stage === "out" && (
-            <p>
-              Face now about <strong>{format.show("temp", Math.round(face.likelyC / 5) * 5)}</strong>
-              {allowed === null ? "" : `, least ${format.show("temp", allowed.heat.lowC)}`} (estimate).
+          {go.state !== "go" && (
+            <p className={go.state === "lapsed" ? styles["lapsed"] : styles["stop"]} role="alert">
+              {goText(go, { format, now })}
             </p>
           )}
+          <p className={styles["clock"]}>
+            Pour {soonTime(pour.plan.pourAt, now, format.locale)}, {ago(pour.plan.pourAt, now)}
+          </p>
+          {go.state === "go" && <p className={styles["order"]}>{goText(go, { format, now })}</p>}
         </>
+      )}
+      {rule !== null && (
+        <p
+          className={`${styles["rule"]} ${rule.kind === "stop" ? styles["ruleStop"] : rule.kind === "late" ? styles["ruleLate"] : ""}`}
+          role="status"
+          aria-label="Stop rule"
+        >
+          {rule.text}
+        </p>
+      )}
+      {stage !== "waiting" && stopMin !== null && (
+        <p className={styles["running"]} role="timer" aria-label="Minutes out of the kiln">
+          {clockOf(stopMin)} <small>out of the kiln</small>
+        </p>
       )}
       {stage === "waiting" && (
         <>
-          <BigKey main onPress={takeOut} under={name}>
-            Out of the kiln
-          </BigKey>
+          {!isAsking && (
+            <BigKey main onPress={mayGo ? takeOut : () => setAsking(true)} under={name}>
+              Out of the kiln
+            </BigKey>
+          )}
+          {isAsking && (
+            <div className={styles["stack"]} role="group" aria-label="No go given">
+              <p className={styles["stop"]}>
+                No go given: {lower(goText(go, { format, now }))} Take {name} out all the same?
+              </p>
+              <HoldKey onHeld={takeOut} under="Without a go. Hold it down.">
+                Hold to take it out
+              </HoldKey>
+              <Button onPress={() => setAsking(false)}>Leave it in the kiln</Button>
+            </div>
+          )}
           <SkipStepper
             label="Shell, read"
             unread="Shell not read: set it"
@@ -166,13 +189,18 @@ export function PourAct({ pour, parts, courses, turn, now, place }: Props) {
           Full
         </BigKey>
       )}
-      {last !== null && <BigKey onPress={takeBack}>Take back the last tap</BigKey>}
-      {hasBegun && (
-        <p className={styles["soft"]}>
-          If the wall leaks: step back, let it run into the sand. Never water. Local codes and licensed
-          practice come first.
+      <p className={styles["leak"]}>If the wall leaks: step back, let it run into the sand. Never water.</p>
+      {stage !== "waiting" && stopMin !== null && latest !== null && (
+        <LatestGauge outMin={stopMin} latest={latest} />
+      )}
+      {face !== null && stage === "out" && (
+        <p>
+          Face now about <strong>{format.show("temp", Math.round(face.likelyC / 5) * 5)}</strong>
+          {allowed === null ? "" : `, least ${format.show("temp", allowed.heat.lowC)}`} (estimate).
         </p>
       )}
+      {last !== null && <BigKey onPress={takeBack}>Take back the last tap</BigKey>}
+      <p className={styles["soft"]}>Local codes and licensed practice come first.</p>
     </section>
   );
 }

@@ -1,3 +1,4 @@
+import type { GoStanding } from "../../rules/pourGo.ts";
 import { streamOf, type Entry } from "../../logbook/entry.ts";
 import type { Pour } from "../../logbook/fireStates.ts";
 import { shellCourse, turnOf } from "../../logbook/pourCourse.ts";
@@ -34,14 +35,19 @@ import { bedOf, pourContents, pourWeights, sensedMelt, type PourParts } from "./
 import { usePourAlarm } from "./usePourAlarm.ts";
 import styles from "./pour.module.css";
 
+/** This near the pour it has the screen. */
+const atPourMs = 5 * 60_000;
+
 export function PourDayView({
   pour,
   entries,
   parts,
+  go,
 }: {
   readonly pour: Pour;
   readonly entries: readonly Entry[];
   readonly parts: PourParts;
+  readonly go: GoStanding;
 }) {
   const { clock } = useShop();
   const format = useFormat();
@@ -79,6 +85,12 @@ export function PourDayView({
       ? []
       : shellsTooCold(parts.shells, { alloy, carryMin, place, shellC: pour.plan.shellC });
   const words = (pour.plan.note ?? "").trim();
+  // At the pour the key, the clock and the stop rule come first; what is finished folds away beneath.
+  const isReady = plan.tracks.every(({ steps }) => steps.every(({ state }) => state === "done"));
+  const isAtPour = go.state === "go" || isReady || pour.plan.pourAt - now <= atPourMs;
+  const act = (
+    <PourAct pour={pour} go={go} parts={parts} courses={courses} turn={turn} now={now} place={place} />
+  );
 
   return (
     <Page
@@ -94,13 +106,14 @@ export function PourDayView({
         {parts.items.length < pour.pieceIds.length && (
           <p className={styles["warn"]}>
             {pour.pieceIds.length - parts.items.length} of {pour.pieceIds.length} shells not on this device:
-            nothing here reckons with them.
+            they are left out here.
           </p>
         )}
         {isOpen && hasBegun && turn !== null && (
           <PourAct
             key={turn.pieceId}
             pour={pour}
+            go={go}
             parts={parts}
             courses={courses}
             turn={turn}
@@ -131,16 +144,24 @@ export function PourDayView({
         )}
         {isOpen && !hasBegun && (
           <>
+            {isAtPour && act}
             <div className={styles["live"]}>
-              <PourMoment pour={pour} plan={plan} now={now} awakeWords={awake.words} />
-              <TrackCards pour={pour} plan={plan} sensed={heard} parts={parts} now={now} />
+              <PourMoment pour={pour} plan={plan} go={go} now={now} awakeWords={awake.words} />
+              <TrackCards
+                pour={pour}
+                plan={plan}
+                sensed={heard}
+                parts={parts}
+                now={now}
+                isFolded={isAtPour}
+              />
               <div className={styles["liveChart"]}>
                 <Card title="The tracks">
                   <TracksChart plan={plan} steps={pour.steps} now={now} />
                 </Card>
               </div>
             </div>
-            <PourAct pour={pour} parts={parts} courses={courses} turn={turn} now={now} place={place} />
+            {!isAtPour && act}
           </>
         )}
         {isOpen && <PourAlarm pour={pour} dues={dues} awakeWords={awake.words} />}

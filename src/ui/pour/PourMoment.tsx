@@ -1,12 +1,12 @@
 import type { Pour } from "../../logbook/fireStates.ts";
 import type { PourPlan } from "../../physics/pourDay.ts";
 import { trackOrder } from "../../logbook/pourSteps.ts";
-import { paths } from "../app/paths.ts";
 import { useShop } from "../app/shop.tsx";
 import { useFormat } from "../app/useFormat.ts";
 import { ago, clockTime, dayTime, duration, soonTime } from "../format/time.ts";
+import type { GoStanding } from "../../rules/pourGo.ts";
 import { Button } from "../parts/Button.tsx";
-import { LinkButton } from "../parts/LinkButton.tsx";
+import { GoLine } from "./GoLine.tsx";
 import { correctedPlan } from "./correctedPlan.ts";
 import { clashWords, holdWords, lateWords } from "./pourStepWords.ts";
 import styles from "./pour.module.css";
@@ -15,11 +15,13 @@ import styles from "./pour.module.css";
 export function PourMoment({
   pour,
   plan,
+  go,
   now,
   awakeWords,
 }: {
   readonly pour: Pour;
   readonly plan: PourPlan;
+  readonly go: GoStanding;
   readonly now: number;
   readonly awakeWords: string;
 }) {
@@ -32,9 +34,12 @@ export function PourMoment({
   const keep = () =>
     log(correctedPlan(pour, { pourAt: Math.ceil(plan.pourAt / 60_000) * 60_000 }, `moved ${movedWords}`));
   return (
-    <section className={styles["moment"]} aria-label="When metal moves">
-      <h2>Metal moves</h2>
-      <p className={styles["huge"]}>{dayTime(plan.pourAt, now, locale)}</p>
+    <section className={styles["moment"]} aria-label="Pour time">
+      <h2>Pour time</h2>
+      {go.state === "lapsed" && <GoLine go={go} now={now} />}
+      <p className={go.state === "lapsed" ? styles["order"] : styles["huge"]}>
+        {dayTime(plan.pourAt, now, locale)}
+      </p>
       <p>
         <strong>{ago(plan.pourAt, now)}</strong>
       </p>
@@ -63,16 +68,7 @@ export function PourMoment({
             {clashWords(clash, format)}
           </p>
         ))}
-      {pour.decided === null ? (
-        <div className={styles["keys"]}>
-          <LinkButton href={paths.pourSheet(pour.id)}>Go through the pour sheet</LinkButton>
-        </div>
-      ) : (
-        <p className={pour.decided.go ? undefined : styles["stop"]}>
-          {pour.decided.go ? "Go" : "No go"}, said {pour.decided.name} {dayTime(pour.decided.at, now, locale)}
-          .
-        </p>
-      )}
+      {go.state !== "lapsed" && <GoLine go={go} now={now} />}
       <p className={styles["soft"]}>{awakeWords}</p>
     </section>
   );

@@ -1,7 +1,11 @@
 import { useParams } from "wouter";
 import { readTold } from "../../logbook/pourTold.ts";
-import { useArchived, useFigures, useMelts, usePour, useRack, useRuns } from "../app/live.ts";
+import { goStanding, type GoStanding } from "../../rules/pourGo.ts";
+import type { PourLog } from "../../rules/pourLog.ts";
+import { useArchived, useFigures, useMelts, usePour, usePourLog, useRack, useRuns } from "../app/live.ts";
 import { paths } from "../app/paths.ts";
+import { useShop } from "../app/shop.tsx";
+import { useNow } from "../app/useNow.ts";
 import { Empty } from "../parts/Empty.tsx";
 import { Page } from "../parts/Page.tsx";
 import { PourDayView } from "./PourDayView.tsx";
@@ -10,13 +14,19 @@ import { pourParts, type PourParts } from "./pourParts.ts";
 import type { Pour } from "../../logbook/fireStates.ts";
 import type { Entry } from "../../logbook/entry.ts";
 
-type Found = { readonly pour: Pour; readonly entries: readonly Entry[]; readonly parts: PourParts };
+type Found = {
+  readonly pour: Pour;
+  readonly entries: readonly Entry[];
+  readonly parts: PourParts;
+  readonly log: PourLog;
+};
 
 const none: readonly string[] = [];
 
 /** A pour with all it rests on; undefined while it loads, null when there is none of that id. */
 function useFound(id: string): Found | null | undefined {
   const found = usePour(id);
+  const log = usePourLog(id);
   const rack = useRack();
   const archive = useArchived(found?.pour.pieceIds ?? none);
   const runs = useRuns();
@@ -25,6 +35,7 @@ function useFound(id: string): Found | null | undefined {
   if (found === null) return null;
   if (
     found === undefined ||
+    log === undefined ||
     rack === undefined ||
     archive === undefined ||
     runs === undefined ||
@@ -50,25 +61,34 @@ function useFound(id: string): Found | null | undefined {
     shop,
     told: { metalKg: told.metalKg, thinnestMm },
   });
-  return { pour, entries, parts };
+  return { pour, entries, parts, log };
+}
+
+/** Where its go stands; looked at every ten seconds and whenever something is written. */
+function useGo(log: PourLog | undefined): { readonly go: GoStanding | null; readonly now: number } {
+  const { clock } = useShop();
+  const now = Math.max(useNow(10_000), clock());
+  return { go: log === undefined ? null : goStanding(log, now), now };
 }
 
 /** A pour day: its tracks live, the pour itself, and what comes after. */
 export function PourPage() {
   const { id = "" } = useParams();
   const found = useFound(id);
-  if (found === undefined) return <Page title="Pour">{null}</Page>;
+  const { go } = useGo(found?.log);
   if (found === null) return <NoPour />;
-  return <PourDayView key={id} pour={found.pour} entries={found.entries} parts={found.parts} />;
+  if (found === undefined || go === null) return <Page title="Pour">{null}</Page>;
+  return <PourDayView key={id} pour={found.pour} entries={found.entries} parts={found.parts} go={go} />;
 }
 
 /** Its sheet, to go through and to print. */
 export function PourSheetPage() {
   const { id = "" } = useParams();
   const found = useFound(id);
-  if (found === undefined) return <Page title="Pour sheet">{null}</Page>;
+  const { go, now } = useGo(found?.log);
   if (found === null) return <NoPour />;
-  return <PourSheet key={id} pour={found.pour} parts={found.parts} />;
+  if (found === undefined || go === null) return <Page title="Pour sheet">{null}</Page>;
+  return <PourSheet key={id} log={found.log} go={go} now={now} />;
 }
 
 function NoPour() {

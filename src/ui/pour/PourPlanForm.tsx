@@ -74,9 +74,9 @@ export function PourPlanForm({
     items.length === 0
       ? "Choose the shells first."
       : parts.alloy !== null && day.metalC < parts.alloy.liquidusC.value
-        ? "The metal is to be poured below where it is all melted."
+        ? "The metal is to be poured below its liquidus."
         : day.plan.pourAt < now
-          ? "The moment lies in the past."
+          ? "The pour time is in the past."
           : null;
 
   const plan = async (): Promise<void> => {
@@ -110,7 +110,7 @@ export function PourPlanForm({
           <PlanHeat draft={draft} set={set} parts={parts} day={day} runs={runs} melts={melts} />
         </div>
         <div className={styles["sheet"]}>
-          <Card title="When metal moves" tone="ember">
+          <Card title="Pour time" tone="ember">
             <MomentField label="Day and time" at={day.plan.pourAt} onChange={(pourAt) => set({ pourAt })} />
             {isPast && (
               <div className={styles["stack"]}>

@@ -1,11 +1,12 @@
 import { useState } from "react";
 import { streamOf } from "../../logbook/entry.ts";
-import type { Pour } from "../../logbook/fireStates.ts";
+import { sheetVerdict, type SheetVerdict } from "../../logbook/pourSheet.ts";
+import { goBound, goHistory, type GoStanding, type GoState } from "../../rules/pourGo.ts";
+import type { PourLog } from "../../rules/pourLog.ts";
 import { useDraft, useSettings } from "../app/live.ts";
 import { paths } from "../app/paths.ts";
 import { useShop } from "../app/shop.tsx";
 import { useFormat } from "../app/useFormat.ts";
-import { useNow } from "../app/useNow.ts";
 import { dayTime } from "../format/time.ts";
 import { standingCaution } from "../log/cautions.ts";
 import { Button } from "../parts/Button.tsx";
@@ -13,39 +14,47 @@ import { Card } from "../parts/Card.tsx";
 import { LinkButton } from "../parts/LinkButton.tsx";
 import { Page } from "../parts/Page.tsx";
 import { TextField } from "../parts/TextField.tsx";
+import { GoPast } from "./GoPast.tsx";
 import { SheetLineRow } from "./SheetLineRow.tsx";
-import { sheetLines, sheetVerdict } from "./sheetItems.ts";
-import { lineName } from "./sheetWords.ts";
-import type { PourParts } from "./pourParts.ts";
+import { goText } from "./goWords.ts";
+import { lineName, lower } from "./sheetWords.ts";
 import styles from "./pour.module.css";
 
+const titles: Readonly<Record<GoState, string>> = {
+  none: "Go or no-go",
+  "not-open": "Go or no-go",
+  open: "Go or no-go",
+  go: "Go",
+  lapsed: "Go lapsed",
+  "no-go": "No-go",
+  "under-way": "Under way",
+};
+
 /** What must be true and at hand before metal moves; go or no-go, by name. */
-export function PourSheet({ pour, parts }: { readonly pour: Pour; readonly parts: PourParts }) {
-  const { log, clock } = useShop();
+export function PourSheet({ log, go, now }: { log: PourLog; go: GoStanding; now: number }) {
+  const door = useShop();
   const format = useFormat();
-  const now = Math.max(useNow(), clock());
   const [settings] = useSettings();
   const [kept, setKept, drop] = useDraft<{
     readonly name: string;
     readonly reasons: Readonly<Record<string, string>>;
-  }>(`pour/${pour.id}/sheet`, { name: "", reasons: {} });
+  }>(`pour/${go.known.pour.id}/sheet`, { name: "", reasons: {} });
   const [refused, setRefused] = useState<string | null>(null);
-  const { plan, decided } = pour;
-  const lines = sheetLines(pour, parts);
+  const { known, state } = go;
+  const { pour, lines, shells, supply } = known;
+  const { plan } = pour;
   const verdict = sheetVerdict(lines, kept.reasons);
-  const names = parts.items.map(({ standing }) => standing.piece.plan.name);
-  const isStale = decided !== null && pour.checks.some(({ at }) => at > decided.at);
   const stream = streamOf("pour", pour.id);
   const check = (item: string, ok: boolean) =>
-    log({ do: "log", stream, type: "pour-item-checked", body: { item, ok } });
-  const decide = async (go: boolean): Promise<void> => {
+    door.log({ do: "log", stream, type: "pour-item-checked", body: { item, ok } });
+  const decide = async (isGo: boolean): Promise<void> => {
     const name = kept.name.trim();
     if (name === "") return setRefused("Whoever decides gives a name.");
-    if (go && !verdict.isGo) return setRefused("Lines that are not in order want a written reason each.");
-    const done = await log(
-      { do: "log", stream, type: "pour-decided", body: { go, name, passed: go ? verdict.passed : [] } },
-      { quiet: true },
-    );
+    if (isGo && goRefusal(go, verdict, now) !== null) return setRefused(goRefusal(go, verdict, now));
+    const body = isGo
+      ? { go: true, name, passed: verdict.passed, bound: goBound(known) }
+      : { go: false, name, passed: [] };
+    const done = await door.log({ do: "log", stream, type: "pour-decided", body }, { quiet: true });
     if (!done.ok) return setRefused(done.text);
     setRefused(null);
     await drop();
@@ -54,22 +63,23 @@ export function PourSheet({ pour, parts }: { readonly pour: Pour; readonly parts
     plan.bed === "air"
       ? "free in air"
       : `in ${plan.bed === "hot-sand" ? "hot" : "cold"} sand${plan.sandC === undefined ? "" : ` at ${format.show("temp", plan.sandC)}`}`;
-  const isOpen = pour.ended === null;
-  const row = (id: string) => {
-    const line = lines.find((one) => one.id === id);
-    if (line === undefined) return null;
-    return (
-      <SheetLineRow
-        key={id}
-        line={line}
-        parts={parts}
-        isOpen={isOpen}
-        reason={kept.reasons[id] ?? ""}
-        onReason={(reason) => setKept({ ...kept, reasons: { ...kept.reasons, [id]: reason } })}
-        onCheck={(ok) => check(id, ok)}
-      />
-    );
-  };
+  const names = shells.map(({ standing }) => standing.piece.plan.name);
+  const isOpen = pour.ended === null && state !== "under-way";
+  const rows = (kind: "log" | "hand") =>
+    lines
+      .filter((line) => line.kind === kind)
+      .map((line) => (
+        <SheetLineRow
+          key={line.id}
+          line={line}
+          known={known}
+          now={now}
+          isOpen={isOpen}
+          reason={kept.reasons[line.id] ?? ""}
+          onReason={(reason) => setKept({ ...kept, reasons: { ...kept.reasons, [line.id]: reason } })}
+          onCheck={(ok) => check(line.id, ok)}
+        />
+      ));
   return (
     <Page
       title="Pour sheet"
@@ -77,56 +87,34 @@ export function PourSheet({ pour, parts }: { readonly pour: Pour; readonly parts
       actions={<Button onPress={() => window.print()}>Print</Button>}
     >
       <div className={styles["sheet"]} data-units={settings.units}>
+        {state === "lapsed" && (
+          <p role="alert" className={styles["lapsed"]}>
+            {goText(go, { format, now })}
+          </p>
+        )}
         <p>
-          <strong>{names.length === 0 ? "No shell" : names.join(", ")}</strong>. Metal moves{" "}
-          {dayTime(plan.pourAt, now, format.locale)}; {parts.alloy?.name ?? "metal not named"} at{" "}
-          {format.show("temp", plan.metalC)}, shell {format.show("temp", plan.shellC)}, {bed}
-          {parts.metalKg === null ? "" : `, ${format.show("kg", parts.metalKg)} melted`}.
+          <strong>{names.length === 0 ? "No shell" : names.join(", ")}</strong>. Planned: pour{" "}
+          {dayTime(plan.pourAt, now, format.locale)}; {supply.alloy?.name ?? "metal not named"} at{" "}
+          {format.show("temp", plan.metalC)}, shell {format.show("temp", plan.shellC)}, {bed}.
         </p>
         <p className={styles["caution"]}>{standingCaution}</p>
         <div className={`${styles["columns"]} ${styles["lists"]}`}>
-          <Card title="From the log and the sums">
-            <ul className={styles["list"]}>
-              {lines.filter(({ kind }) => kind === "reckoned").map(({ id }) => row(id))}
-            </ul>
+          <Card title="From the log">
+            <ul className={styles["list"]}>{rows("log")}</ul>
           </Card>
           <Card title="By eye and hand">
-            <ul className={styles["list"]}>
-              {lines.filter(({ kind }) => kind === "hand").map(({ id }) => row(id))}
-            </ul>
+            <ul className={styles["list"]}>{rows("hand")}</ul>
           </Card>
         </div>
         <Card
-          title={decided === null ? "Go or no-go" : decided.go ? "Go" : "No go"}
-          tone={decided === null ? "plain" : decided.go ? "clear" : "hold"}
+          title={titles[state]}
+          tone={state === "go" ? "clear" : state === "lapsed" || state === "no-go" ? "hold" : "plain"}
         >
-          {decided !== null && (
-            <>
-              <p>
-                <strong>{decided.go ? "Go" : "No go"}</strong>, said {decided.name}{" "}
-                {dayTime(decided.at, now, format.locale)}.
-              </p>
-              {decided.passed.length > 0 && (
-                <ul>
-                  {decided.passed.map(({ item, reason }) => (
-                    <li key={item}>
-                      {lineName(item)}: passed, “{reason}”
-                    </li>
-                  ))}
-                </ul>
-              )}
-              {isStale && <p className={styles["warn"]}>Lines have changed since: decide again.</p>}
-            </>
-          )}
+          {state !== "lapsed" && <p>{goText(go, { format, now })}</p>}
+          <GoPast past={goHistory(log, now)} known={known} now={now} />
           {isOpen && (
             <div className={`${styles["stack"]} ${styles["screen"]}`}>
-              <p role="status">
-                {verdict.against.length === 0
-                  ? verdict.passed.length === 0
-                    ? "Every line is in order."
-                    : `${verdict.passed.length} passed with a reason, the rest in order.`
-                  : `Against it: ${verdict.against.map(({ id }) => lineName(id).toLowerCase()).join("; ")}.`}
-              </p>
+              <p role="status">{againstWords(verdict)}</p>
               <TextField label="Name" value={kept.name} onChange={(name) => setKept({ ...kept, name })} />
               {refused !== null && (
                 <p role="alert" className={styles["stop"]}>
@@ -137,11 +125,7 @@ export function PourSheet({ pour, parts }: { readonly pour: Pour; readonly parts
                 <Button
                   kind="primary"
                   size="big"
-                  disabledReason={
-                    verdict.isGo
-                      ? null
-                      : "Tick each line, or write a reason under those that are not in order."
-                  }
+                  disabledReason={goRefusal(go, verdict, now)}
                   onPress={() => decide(true)}
                 >
                   Go
@@ -149,9 +133,9 @@ export function PourSheet({ pour, parts }: { readonly pour: Pour; readonly parts
               </div>
               <div className={styles["keys"]}>
                 <Button kind="danger" onPress={() => decide(false)}>
-                  No go
+                  No-go
                 </Button>
-                {decided !== null && <LinkButton href={paths.pour(pour.id)}>Back to the pour</LinkButton>}
+                {state === "go" && <LinkButton href={paths.pour(pour.id)}>Back to the pour</LinkButton>}
               </div>
             </div>
           )}
@@ -163,4 +147,16 @@ export function PourSheet({ pour, parts }: { readonly pour: Pour; readonly parts
       </div>
     </Page>
   );
+
+  function goRefusal({ opensAt, closesAt }: GoStanding, { isGo }: SheetVerdict, at: number): string | null {
+    if (at < opensAt) return `Go opens ${dayTime(opensAt, at, format.locale)}.`;
+    if (at >= closesAt) return "The planned pour is past. Move the plan first.";
+    return isGo ? null : "Check each line, or write a reason under those that are not OK.";
+  }
+}
+
+function againstWords({ against, passed }: SheetVerdict): string {
+  if (against.length > 0)
+    return `Still to settle: ${against.map(({ id }) => lower(lineName(id))).join("; ")}.`;
+  return passed.length === 0 ? "Every line is OK." : `${passed.length} passed with a reason, the rest OK.`;
 }

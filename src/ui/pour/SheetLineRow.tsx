@@ -1,39 +1,44 @@
 import { useFormat } from "../app/useFormat.ts";
 import { Button } from "../parts/Button.tsx";
 import { TextField } from "../parts/TextField.tsx";
-import type { PourParts } from "./pourParts.ts";
-import type { SheetLine } from "./sheetItems.ts";
-import { lineFigure, lineName, stateMarks, whyWords } from "./sheetWords.ts";
+import type { SheetLine } from "../../logbook/pourSheet.ts";
+import type { PourKnown } from "../../rules/pourLog.ts";
+import { lineFigure, lineName, stateMarks, whyText } from "./sheetWords.ts";
 import styles from "./pour.module.css";
 
-/** One line of the sheet: ticked, blocked, or passed with a written reason. */
+/** One line of the sheet: OK, planned, to check, or passed with a written reason. */
 export function SheetLineRow({
   line,
-  parts,
+  known,
+  now,
   isOpen,
   reason,
   onReason,
   onCheck,
 }: {
   readonly line: SheetLine;
-  readonly parts: PourParts;
+  readonly known: PourKnown;
+  readonly now: number;
   readonly isOpen: boolean;
   readonly reason: string;
   readonly onReason: (reason: string) => void;
   readonly onCheck: (ok: boolean) => unknown;
 }) {
   const format = useFormat();
-  const { id, kind, state, why } = line;
+  const { id, state, why, check } = line;
   const mark = stateMarks[state];
   const name = lineName(id);
-  const figure = lineFigure(id, parts, format);
-  // What is known to be wrong is not ticked away; what is not known can be looked at.
-  const isTickable = isOpen && (kind === "hand" || state === "open" || (state === "ok" && why.length > 0));
+  const say = { format, now };
+  const figure = lineFigure(line, known, say);
+  const isTickable = isOpen && line.isTickable;
+  const isNo = state === "not-ok" && check?.ok === false;
+  // The mark itself says that nobody has looked yet.
+  const texts = why.filter(({ code }) => code !== "not-looked-at").map((one) => whyText(one, known, say));
   return (
     <li aria-label={name}>
       <div className={styles["itemHead"]}>
         <span
-          className={`${styles["mark"]} ${state === "ok" ? styles["markOk"] : state === "blocked" ? styles["markBlocked"] : ""}`}
+          className={`${styles["mark"]} ${state === "ok" ? styles["markOk"] : state === "not-ok" ? styles["markBlocked"] : ""}`}
           aria-hidden="true"
         >
           {mark.sign}
@@ -44,7 +49,7 @@ export function SheetLineRow({
         </span>
       </div>
       {state !== "ok" &&
-        whyWords(line).map((text) => (
+        [...new Set(texts)].map((text) => (
           <p key={text} className={styles["soft"]}>
             {text}
           </p>
@@ -53,17 +58,15 @@ export function SheetLineRow({
       <div className={`${styles["item"]} ${styles["screen"]}`}>
         {isTickable && (
           <div className={styles["keys"]}>
-            <Button pressed={state === "ok"} onPress={() => onCheck(true)} label={`${name}: in order`}>
-              In order
+            <Button pressed={state === "ok"} onPress={() => onCheck(true)} label={`${name}: OK`}>
+              OK
             </Button>
-            {kind === "hand" && (
-              <Button pressed={state === "blocked"} onPress={() => onCheck(false)} label={`${name}: blocked`}>
-                Blocked
-              </Button>
-            )}
+            <Button pressed={isNo} onPress={() => onCheck(false)} label={`${name}: Not OK`}>
+              Not OK
+            </Button>
           </div>
         )}
-        {isOpen && state === "blocked" && (
+        {isOpen && (state === "not-ok" || state === "planned") && (
           <TextField
             label={`Reason to pass “${name}”`}
             value={reason}

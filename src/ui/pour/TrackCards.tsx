@@ -1,4 +1,6 @@
+import { useState } from "react";
 import { streamOf } from "../../logbook/entry.ts";
+import type { PourTrack } from "../../logbook/fireBodies.ts";
 import type { Pour } from "../../logbook/fireStates.ts";
 import { trackOrder } from "../../logbook/pourSteps.ts";
 import type { PlannedStep, PlannedTrack, PourPlan } from "../../physics/pourDay.ts";
@@ -11,6 +13,7 @@ import { Button } from "../parts/Button.tsx";
 import { LinkButton } from "../parts/LinkButton.tsx";
 import { correctedPlan } from "./correctedPlan.ts";
 import type { PourParts } from "./pourParts.ts";
+import { SkipStepper } from "./SkipStepper.tsx";
 import { stepWords, trackNames } from "./pourStepWords.ts";
 import styles from "./pour.module.css";
 
@@ -20,6 +23,8 @@ type Props = {
   readonly sensed: ReadonlySet<string>;
   readonly parts: PourParts;
   readonly now: number;
+  /** Folds finished tracks away beneath the others. */
+  readonly isFolded: boolean;
 };
 
 const minuteMs = 60_000;
@@ -28,22 +33,37 @@ const minuteMs = 60_000;
 export function TrackCards(props: Props) {
   const { tracks } = props.plan;
   const soonest = Math.min(...tracks.map(dueAt));
+  const done = props.isFolded ? tracks.filter((track) => currentOf(track) === undefined) : [];
+  const cards = (of: readonly PlannedTrack[]) =>
+    of.map((track) => (
+      <OneTrack
+        key={track.id}
+        {...props}
+        track={track}
+        isNext={soonest !== Infinity && dueAt(track) === soonest}
+      />
+    ));
   return (
-    <ul className={styles["tracks"]} aria-label="Tracks">
-      {tracks.map((track) => (
-        <OneTrack
-          key={track.id}
-          {...props}
-          track={track}
-          isNext={soonest !== Infinity && dueAt(track) === soonest}
-        />
-      ))}
-    </ul>
+    <div className={styles["stack"]}>
+      <ul className={styles["tracks"]} aria-label="Tracks">
+        {cards(tracks.filter((track) => !done.includes(track)))}
+      </ul>
+      {done.length > 0 && (
+        <details>
+          <summary>Ready: {done.map(({ id }) => trackNames[trackOf(id)].toLowerCase()).join(", ")}</summary>
+          <ul className={styles["tracks"]} aria-label="Tracks that are ready">
+            {cards(done)}
+          </ul>
+        </details>
+      )}
+    </div>
   );
 }
 
 const currentOf = ({ steps }: PlannedTrack): PlannedStep | undefined =>
   steps.find(({ state }) => state !== "done");
+
+const trackOf = (id: string): PourTrack => trackOrder.find((one) => one === id) ?? "people";
 
 const dueAt = (track: PlannedTrack): number => {
   const step = currentOf(track);
@@ -62,7 +82,9 @@ function OneTrack({
 }: Props & { readonly track: PlannedTrack; readonly isNext: boolean }) {
   const { log } = useShop();
   const { locale } = useFormat();
-  const name = trackOrder.find((one) => one === track.id) ?? "people";
+  const name = trackOf(track.id);
+  // No kiln run says how hot the shell is: then it is read when its soak is over.
+  const [shellC, setShellC] = useState<number | null>(null);
   const step = currentOf(track);
   const isLate = plan.lateTrack === track.id && plan.movedMin >= 1;
   const next = step === undefined ? undefined : track.steps[track.steps.indexOf(step) + 1];
@@ -70,18 +92,20 @@ function OneTrack({
   const last = marks.at(-1);
   const stream = streamOf("pour", pour.id);
 
+  const asksHeat = step?.id === "shell-preheated" && parts.run === null;
+
   const mark = async (state: "started" | "done"): Promise<void> => {
     if (step === undefined) return;
     const done = await log({ do: "log", stream, type: "pour-step-marked", body: { step: step.id, state } });
-    if (!done.ok || step.id !== "shell-preheated" || state !== "done" || parts.run !== null) return;
-    // No kiln run tells it: the shells' own logs get their heat from here.
+    if (!done.ok || !asksHeat || state !== "done" || shellC === null) return;
+    // No kiln run has it: the shells' own logs get what was read.
     for (const { standing } of parts.items)
       if (standing.piece.phase === "fired" || standing.piece.phase === "burnt-out")
         await log({
           do: "log",
           stream: streamOf("piece", standing.piece.id),
           type: "shell-preheated",
-          body: { shellC: pour.plan.shellC },
+          body: { shellC },
         });
   };
   const more = (minutes: number) => {
@@ -135,6 +159,19 @@ function OneTrack({
           <BigKey onPress={() => mark(step.state === "running" ? "done" : "started")}>
             {step.state === "running" ? stepWords(step.id).done : stepWords(step.id).start}
           </BigKey>
+          {asksHeat && step.state === "running" && (
+            <SkipStepper
+              label="Kiln, read"
+              unread="Kiln not read: set it"
+              quantity="temp"
+              start={pour.plan.shellC}
+              step={10}
+              low={0}
+              high={1300}
+              value={shellC}
+              onChange={setShellC}
+            />
+          )}
           {step.state === "running" && !sensed.has(step.id) && (
             <div className={styles["keys"]}>
               <Button onPress={() => more(5)}>5 min more</Button>

@@ -127,7 +127,7 @@ export function TracksChart({
           })}
           <path className={styles["meetLine"]} d={`M${meetX} ${top - 10}V${bottom}`} />
           <text className={styles["meet"]} x={Math.min(width - 4, meetX)} y={16} textAnchor="end">
-            metal moves {clockTime(plan.pourAt, format.locale)}
+            pour {clockTime(plan.pourAt, format.locale)}
           </text>
           {now !== null && now >= startAt && now <= endAt && (
             <>

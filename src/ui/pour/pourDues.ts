@@ -72,8 +72,8 @@ export function pourDues({
     {
       id: `${pour.id}-pour`,
       dueMs: plan.pourAt,
-      title: "Metal moves",
-      says: "Only with a go on the sheet.",
+      title: "Pour time",
+      says: "Only with a go that still holds.",
     },
     ...ofShells,
   ].toSorted((a, b) => a.dueMs - b.dueMs);

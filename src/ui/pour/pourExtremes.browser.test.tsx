@@ -94,11 +94,11 @@ describe.each([0, 2])("a pour of shells that hold %d kg each", (metalKg) => {
   test.each(strange)("says something sensible with %s", async (_, changes) => {
     await planned(changes());
     showPour();
-    await expect.element(page.getByRole("region", { name: "When metal moves" })).toBeVisible();
+    await expect.element(page.getByRole("region", { name: "Pour time" })).toBeVisible();
     saysNoNonsense();
     cleanup();
     showSheet();
-    await expect.element(page.getByText("From the log and the sums").first()).toBeVisible();
+    await expect.element(page.getByText("From the log").first()).toBeVisible();
     saysNoNonsense();
   });
 });
@@ -112,13 +112,13 @@ describe("a pour day gone wrong", () => {
   const track = (name: string) => page.getByRole("listitem", { name, exact: true });
   /** The same key takes a second tap at once for a slip. */
   const slipPast = () => new Promise((go) => setTimeout(go, 800));
-  const moment = page.getByRole("region", { name: "When metal moves" });
+  const moment = page.getByRole("region", { name: "Pour time" });
 
   test("three shells and metal for two: the third is said to go without", async () => {
     await holding(2);
     await planned({ pieceIds: shells });
     showPour();
-    await expect.element(page.getByText("There is not enough metal.")).toBeVisible();
+    await expect.element(page.getByText("There is less metal than the shells hold.")).toBeVisible();
     await expect.element(page.getByText("Not enough metal is left for it.")).toBeVisible();
     saysNoNonsense();
   });
@@ -146,6 +146,8 @@ describe("a pour day gone wrong", () => {
     await planned({ metalC: 700, told: undefined });
     showPour();
     await key(/^Out of the kiln/).click();
+    (key(/^Hold to take it out/).element() as HTMLElement).click();
+    await expect.element(key(/^Pour start/)).toBeVisible();
     wait(600);
     await key(/^Pour start/).click();
     await key(/^Full/).click();

@@ -3,40 +3,25 @@ import type { Melt, Run } from "../../logbook/fireStates.ts";
 import { chargedKg, furnaceMemory, usefulPower, type PowerKnown } from "../../logbook/furnaceMemory.ts";
 import { crucibleLiftKg, shellLiftKg } from "../../logbook/liftWeights.ts";
 import { alloyContents, meltContents } from "../../logbook/meltContents.ts";
-import { ownAlloy, ownMeltFigures, ownMeltHeat } from "../../logbook/ownAlloy.ts";
+import { ownMeltHeat } from "../../logbook/ownAlloy.ts";
 import type { Shop } from "../../logbook/piece.ts";
-import { pourShell, type PourShell } from "../../logbook/pourShells.ts";
 import type { ShellBed } from "../../logbook/shellOut.ts";
 import type { Sensed } from "../../logbook/pourStanding.ts";
+import { pourSupply, type PourSupply } from "../../logbook/pourSupply.ts";
 import { plannedSegments } from "../../logbook/runStanding.ts";
-import type { Furnace } from "../../logbook/shopThings.ts";
 import { scheduleCurve } from "../../physics/firingSegments.ts";
-import { crucibleFill, brimShare, type CrucibleFill } from "../../physics/crucible.ts";
 import { meltEnergyJ, meltTimeS } from "../../physics/melt.ts";
-import type { Alloy } from "../../trade/alloys.ts";
-import type { MeltFigures } from "../../trade/meltFigures.ts";
-import { meltLossOf } from "../../trade/meltLoss.ts";
 import type { Contents } from "../../physics/scrap.ts";
 import type { RackItem } from "../app/live.ts";
 import type { Weights } from "../log/liftWords.ts";
 import { meltExpected } from "../metal/meltCourse.ts";
-import { metalOf } from "../metal/wantedCharge.ts";
 
 /** All that a pour rests on beside its own log. */
-export type PourParts = {
+export type PourParts = PourSupply & {
   readonly items: readonly RackItem[];
-  readonly shells: readonly PourShell[];
   readonly run: Run | null;
   readonly melt: Melt | null;
-  readonly furnace: Furnace | null;
   readonly power: PowerKnown | null;
-  readonly alloy: Alloy | null;
-  readonly figures: MeltFigures | null;
-  /** Melted metal at hand; null where neither a melt nor a person says. */
-  readonly metalKg: number | null;
-  /** What the shells hold together; null where one of them isn't known. */
-  readonly wantedKg: number | null;
-  readonly fill: CrucibleFill | null;
   readonly airC: number;
   readonly shop: Shop;
 };
@@ -51,67 +36,26 @@ type From = {
 };
 
 const roomC = 20;
-const unknownLoss = 0.03;
 
 export function pourParts({ items, run, melt, melts, shop, told }: From): PourParts {
-  const alloyId = melt?.plan.alloyId ?? items.find(alloyOfItem)?.standing.piece.plan.alloyId ?? "";
-  const alloy = ownAlloy(alloyId, shop);
-  const figures = ownMeltFigures(alloyId, shop);
-  const furnaces = shop.furnaces.filter(({ retired }) => !retired);
-  const furnace =
-    shop.furnaces.find(({ id }) => id === melt?.plan.furnaceId) ??
-    (melt === null && furnaces.length === 1 ? (furnaces[0] ?? null) : null);
-  const power =
-    furnace === null
-      ? null
-      : usefulPower({
-          furnace,
-          memory: furnaceMemory({ furnaceId: furnace.id, melts, shop }),
-          isHotStart: melt?.hotFurnace ?? false,
-        });
-  const shells = items.map(({ standing }, place) =>
-    pourShell(standing, {
-      toldMm: told.thinnestMm[place] ?? null,
-      metalKg: metalOf(standing.piece, alloy),
-      alloy,
-    }),
-  );
-  const wantedKg = shells.reduce<number | null>(
-    (sum, { metalKg }) => (sum === null || metalKg === null ? null : sum + metalKg),
-    0,
-  );
-  const metalKg = melt === null ? told.metalKg : meltedKg(melt, alloy);
-  const brimMl = furnace?.crucibleL === undefined ? null : furnace.crucibleL * 1000;
+  const supply = pourSupply({ standings: items.map(({ standing }) => standing), melt, shop, told });
+  const { furnace } = supply;
   return {
+    ...supply,
     items,
-    shells,
     run,
     melt,
-    furnace,
-    power,
-    alloy,
-    figures,
-    metalKg,
-    wantedKg: shells.length === 0 ? null : wantedKg,
-    fill:
-      metalKg === null || brimMl === null || figures === null
+    power:
+      furnace === null
         ? null
-        : crucibleFill({
-            meltKg: metalKg,
-            liquidKgM3: figures.crucibleKgM3.value,
-            brimMl,
-            fillShare: brimShare.tongs,
+        : usefulPower({
+            furnace,
+            memory: furnaceMemory({ furnaceId: furnace.id, melts, shop }),
+            isHotStart: melt?.hotFurnace ?? false,
           }),
     airC: items[0]?.standing.room?.last?.airC ?? roomC,
     shop,
   };
-}
-
-const alloyOfItem = ({ standing }: RackItem): boolean => standing.piece.plan.alloyId !== undefined;
-
-function meltedKg(melt: Melt, alloy: Alloy | null): number {
-  const loss = alloy === null ? undefined : meltLossOf({ alloyId: alloy.id, charge: "mixed-returns" })?.value;
-  return chargedKg(melt) * (1 - (loss === undefined ? unknownLoss : (loss.low + loss.high) / 2));
 }
 
 /** What the metal of a pour may hold: the melt's mix, else the alloy planned; null where none is named. */

@@ -80,13 +80,13 @@ const words: Readonly<Record<string, StepWords>> = {
     title: "Go through the pour sheet",
     start: "At the sheet",
     done: "Sheet is done",
-    says: "Each line in order, or a no-go.",
+    says: "Each line OK, or a no-go.",
   },
   "all-stand-ready": {
     title: "Everyone at their place",
-    start: "Standing by",
+    start: "Crew in place",
     done: "All ready",
-    says: "Nobody else within reach.",
+    says: "Clear the area.",
   },
 };
 
@@ -104,7 +104,7 @@ export function holdWords(advice: HoldAdvice, { locale, now }: { locale: string;
   }
   switch (advice.holdAs) {
     case "keep-in-kiln":
-      return `Keep the shell in the kiln ${left}, until ${until}.`;
+      return `Shell soaked at ${clockTime(advice.fromAt, locale)}, pour at ${until}: keep it in the kiln ${left}.`;
     case "keep-sand-hot":
       return `Keep the sand on the heat ${left}, until ${until}.`;
     case "hold-metal-skim":

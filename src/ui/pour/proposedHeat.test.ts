@@ -1,7 +1,10 @@
 import { expect, test } from "vitest";
 import { givenCoated } from "../../../tests/givenPiece.ts";
 import { builtInShop } from "../../logbook/builtIns.ts";
+import type { Pour } from "../../logbook/fireStates.ts";
 import { pourShell } from "../../logbook/pourShells.ts";
+import { heatWhy } from "../../logbook/pourSheetWhys.ts";
+import { ownAlloy } from "../../logbook/ownAlloy.ts";
 import type { Standing } from "../../logbook/standing.ts";
 import { pouredColdShell } from "../../rules/pouredColdShell.ts";
 import { alloys } from "../../trade/alloys.ts";
@@ -9,7 +12,6 @@ import type { RackItem } from "../app/live.ts";
 import { startingPreheatC } from "../run/planDraft.ts";
 import { newPour, pourDay } from "./pourDraft.ts";
 import { pourParts } from "./pourParts.ts";
-import { sheetLines } from "./sheetItems.ts";
 
 const coated = givenCoated();
 coated.log(100, "shell-preheated", { shellC: 600 });
@@ -55,6 +57,15 @@ const partsOf = (standing: Standing) =>
     told: { metalKg: 6, thinnestMm: [] },
   });
 
+/** What the pour sheet has against a shell just read at its planned heat, soaked. */
+function sheetWhy(standing: Standing, alloyId: string, shellC: number): readonly string[] {
+  const alloy = ownAlloy(alloyId, builtInShop);
+  const shell = pourShell(standing, { toldMm: null, metalKg: null, alloy });
+  const planned = { shellC, pourAt: 0 } as Pour["plan"];
+  const heat = { begunAt: 0, last: { id: "r", at: 0, c: shellC }, soakedMin: null };
+  return heatWhy(heat, { planned, shell, alloy, now: 60_000 }).why.map(({ code }) => code);
+}
+
 const cases = alloys
   .flatMap(({ id }) => Array.from({ length: 40 }, (_, i): [string, number] => [id, i + 1]))
   .concat([
@@ -74,21 +85,13 @@ test("the preheat a kiln plan proposes is accepted by the pour sheet and by the 
       shellC,
       [],
     ]);
-    const day = { plan: { id: "p", at: 0, pourAt: 0, pieceIds: [standing.piece.id], shellC, metalC: 1100 } };
-    const plan = { ...day.plan, bed: "air" as const, steps: [] };
-    const hot = sheetLines({ plan, checks: [] }, partsOf(standing)).find(({ id }) => id === "shell-hot");
-    expect([alloyId, thinnestMm, hot?.why]).toEqual([alloyId, thinnestMm, []]);
+    expect([alloyId, thinnestMm, sheetWhy(standing, alloyId, shellC)]).toEqual([alloyId, thinnestMm, []]);
   }
 });
 
 test("one degree below the low end is what the sheet blocks", () => {
-  const line = (shellC: number) => {
-    const standing = preheated("c90300", 4, shellC);
-    const plan = { id: "p", at: 0, pourAt: 0, pieceIds: [standing.piece.id], shellC, metalC: 1100 };
-    const sheet = { plan: { ...plan, bed: "air" as const, steps: [] }, checks: [] };
-    return sheetLines(sheet, partsOf(standing)).find(({ id }) => id === "shell-hot")?.state;
-  };
-  expect([line(650), line(649)]).toEqual(["ok", "blocked"]);
+  const why = (shellC: number) => sheetWhy(preheated("c90300", 4, shellC), "c90300", shellC);
+  expect([why(650), why(649)]).toEqual([[], ["heat-too-low"]]);
 });
 
 test("a pour plan's own starting values pass its own check", () => {

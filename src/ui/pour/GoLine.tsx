@@ -1,0 +1,32 @@
+import type { GoStanding } from "../../rules/pourGo.ts";
+import { paths } from "../app/paths.ts";
+import { useFormat } from "../app/useFormat.ts";
+import { LinkButton } from "../parts/LinkButton.tsx";
+import { goText } from "./goWords.ts";
+import styles from "./pour.module.css";
+
+const asks: readonly GoStanding["state"][] = ["none", "open", "lapsed", "no-go", "not-open"];
+
+/** Where the go stands; a lapsed one in the largest type there is. */
+export function GoLine({ go, now }: { readonly go: GoStanding; readonly now: number }) {
+  const format = useFormat();
+  const { state, known } = go;
+  const kind = state === "lapsed" ? "lapsed" : state === "no-go" ? "stop" : "order";
+  return (
+    <>
+      <p className={styles[kind]} role={state === "lapsed" ? "alert" : "status"}>
+        {goText(go, { format, now })}
+      </p>
+      {asks.includes(state) && (
+        <div className={styles["keys"]}>
+          <LinkButton
+            kind={state === "lapsed" ? "primary" : "secondary"}
+            href={paths.pourSheet(known.pour.id)}
+          >
+            Go through the pour sheet
+          </LinkButton>
+        </div>
+      )}
+    </>
+  );
+}
