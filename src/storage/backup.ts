@@ -9,6 +9,7 @@ import {
   type BackupContents,
   type ImportProblem,
 } from "./backupFile.ts";
+import { toBase64 } from "./base64.ts";
 import { parseEntry } from "./entrySchema.ts";
 import { isOutOfSpace } from "./quota.ts";
 import { refold } from "./rebuild.ts";
@@ -109,14 +110,3 @@ async function join(db: ShopDb, { rows, photos }: BackupContents): Promise<Impor
   await refold(db, [...new Set(added.map(({ stream }) => stream))]);
   return { ok: true, added: added.length, already: rows.length - added.length };
 }
-
-const toBase64 = (blob: Blob): Promise<string> =>
-  new Promise((resolve, reject) => {
-    const reader = new FileReader();
-    reader.addEventListener("load", () => {
-      const url = typeof reader.result === "string" ? reader.result : "";
-      resolve(url.slice(url.indexOf(",") + 1));
-    });
-    reader.addEventListener("error", () => reject(reader.error ?? new Error("a photo could not be read")));
-    reader.readAsDataURL(blob);
-  });

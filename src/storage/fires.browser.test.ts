@@ -134,6 +134,17 @@ test("a store of the first version is opened with everything in it, and its rows
   expect(await listPatterns(db)).toEqual([]);
 });
 
+test("while an older store is made ready it says how many of its streams are done", async () => {
+  const told: (readonly [number, number])[] = [];
+  const { name } = freshShop().db;
+  await oldStore(name);
+  const db = openShopDb(name, { onUpgrade: (done, of) => told.push([done, of]) });
+  await db.open();
+  db.close();
+  const { length } = [...new Set(oldLog.entries.map(({ stream }) => stream))];
+  expect(told).toEqual(Array.from({ length }, (_, i) => [i + 1, length]));
+});
+
 describe("patterns", () => {
   const mesh = (): ArrayBuffer => new Float32Array([1, 2, 3]).buffer;
   const keep = (db: ShopDb, id: string, savedAt: number) =>

@@ -9,7 +9,7 @@ import type { Surroundings } from "../logbook/standing.ts";
 import { startingRecipes } from "../trade/startingRecipes.ts";
 import type { ShopLearning } from "../physics/shopLearning.ts";
 import { learnedFromRow, learningKey } from "./learningRow.ts";
-import { statesOf } from "./listed.ts";
+import { hasState, listedOf, statesOf } from "./listed.ts";
 import type { Shelf } from "./projection.ts";
 import { readingsSince } from "./roomReadings.ts";
 import type { ShopDb } from "./shopDb.ts";
@@ -21,7 +21,11 @@ const beforeCoatMs = 48 * hourMs;
 /** Shells hang for weeks between coats; past two months the rack looks no further back. */
 const rackReachMs = 60 * 24 * hourMs;
 
-export type RackData = Surroundings & { readonly pieces: readonly Piece[] };
+export type RackData = Surroundings & {
+  readonly pieces: readonly Piece[];
+  /** Streams of pieces whose summary can't be read. */
+  readonly rotten?: readonly string[] | undefined;
+};
 export type PieceData = Surroundings & {
   readonly piece: Piece;
   /** Every line of the piece in order, struck ones and strikes included. */
@@ -37,9 +41,9 @@ export function readRack(
 ): Promise<RackData> {
   return db.transaction("r", db.projections, db.entries, db.settings, async () => {
     const shelves: readonly Shelf[] = archived ? ["done", "archived"] : ["work"];
-    const pieces = await statesOf(db, "piece", shelves);
+    const { states: pieces, rotten } = await listedOf(db, "piece", shelves);
     const since = Math.max(firstCoatAt(pieces, now) - beforeCoatMs, now - rackReachMs);
-    return { pieces, ...(await readSurroundings(db, since)), runs: await runsOf(db, pieces) };
+    return { pieces, rotten, ...(await readSurroundings(db, since)), runs: await runsOf(db, pieces) };
   });
 }
 
@@ -59,6 +63,17 @@ export function readPiece(db: ShopDb, id: string, now: number): Promise<PieceDat
   });
 }
 
+/** Name and lines of a piece without its surroundings; null when there is no line of it. */
+export async function readPieceLog(
+  db: ShopDb,
+  id: string,
+): Promise<{ readonly name: string | null; readonly entries: readonly Entry[] } | null> {
+  const { entries } = await readStream(db, streamOf("piece", id));
+  if (entries.length === 0) return null;
+  const start = entries.find((entry) => entry.type === "piece-started");
+  return { name: start?.type === "piece-started" ? start.body.plan.name : null, entries };
+}
+
 export const readRooms = async (db: ShopDb): Promise<readonly Room[]> =>
   withBuiltIn(
     await statesOf(db, "room"),
@@ -73,7 +88,7 @@ export function readRoom(
 ): Promise<{ readonly room: Room; readonly readings: readonly AirReading[] } | null> {
   return db.transaction("r", db.projections, db.entries, async () => {
     const row = await db.projections.get(streamOf("room", id));
-    const room = row?.kind === "room" ? row.state : foldRoom(id, []);
+    const room = row?.kind === "room" && hasState(row) ? row.state : foldRoom(id, []);
     return room === null ? null : { room, readings: await readingsSince(db, id, since) };
   });
 }
@@ -102,7 +117,7 @@ export const readRecipes = async (db: ShopDb): Promise<readonly Recipe[]> =>
 
 export async function readShop(db: ShopDb): Promise<Shop> {
   const row = await db.projections.get(shopStream);
-  return row?.kind === "shop" ? row.state : foldShop([]);
+  return row?.kind === "shop" && hasState(row) ? row.state : foldShop([]);
 }
 
 /** All that the sums need beside a piece, with each room's readings from `since` on; with Infinity the last one alone. */
@@ -129,9 +144,9 @@ export async function readSurroundings(db: ShopDb, since: number): Promise<Surro
 
 /** The kiln runs these pieces were in, by id. */
 async function runsOf(db: ShopDb, pieces: readonly Piece[]): Promise<ReadonlyMap<string, Run>> {
-  const ids = [...new Set(pieces.flatMap(({ runIds }) => runIds))];
+  const ids = [...new Set(pieces.flatMap(({ runIds }) => runIds ?? []))];
   const rows = ids.length === 0 ? [] : await db.projections.bulkGet(ids.map((id) => streamOf("run", id)));
-  return byId(rows.flatMap((row) => (row?.kind === "run" ? [row.state] : [])));
+  return byId(rows.flatMap((row) => (row?.kind === "run" && hasState(row) ? [row.state] : [])));
 }
 
 const readLearning = async (db: ShopDb): Promise<ShopLearning | null> =>
@@ -140,8 +155,9 @@ const readLearning = async (db: ShopDb): Promise<ShopLearning | null> =>
 /** When the first coat of any piece whose wall has not met metal yet went on; now when there is none. */
 const firstCoatAt = (pieces: readonly Piece[], now: number): number =>
   pieces.reduce((first, { coats, pours }) => {
-    const [coat] = coats;
-    return coat === undefined || pours.length > 0 ? first : Math.min(first, coat.dippedAt);
+    // A summary that is damaged inside is said to be so where it is worked out, not here.
+    const [coat] = coats ?? [];
+    return coat === undefined || pours?.length > 0 ? first : Math.min(first, coat.dippedAt);
   }, now);
 
 /** The states of a kind, retired ones too, after the built-in ones; a built-in one that was changed stands in its place. */

@@ -26,9 +26,21 @@ export type ShopDb = Dexie & {
 export type ShopDbWatch = {
   /** Another tab holds an older store open and must be closed first. */
   readonly onBlocked?: (() => void) | undefined;
+  /** The store is being brought to this version: streams made anew so far, and of how many. */
+  readonly onUpgrade?: ((done: number, of: number) => void) | undefined;
   /** Another tab has opened a newer store, or removed it: this one is closed and the page must be loaded again. */
   readonly onOutdated?: (() => void) | undefined;
 };
+
+/** The version of the store this program knows; raised with every `version` below. */
+export const storeVersion = 2;
+
+/** The version of an open store where it is newer than this program, which then can't read all of it; else null. */
+export function newerStore(db: ShopDb): number | null {
+  // The library counts in tens, so that others can put versions between.
+  const found = Math.floor(db.backendDB().version / 10);
+  return found > storeVersion ? found : null;
+}
 
 /**
  * The shop's store in this browser; it opens on first use. Every write is flushed to the disk before it counts as
@@ -44,10 +56,10 @@ export function openShopDb(name = "dipbook", watch: ShopDbWatch = {}): ShopDb {
     drafts: "key",
   });
   // Nothing of version 1 is changed but its rows, which are made again from the log: they know more now.
-  db.version(2)
+  db.version(storeVersion)
     .stores({ patterns: "id, savedAt" })
     .upgrade(async () => {
-      await remakeRows(db);
+      await remakeRows(db, watch.onUpgrade);
     });
   db.on("blocked", () => watch.onBlocked?.());
   db.on("versionchange", () => {

@@ -6,6 +6,7 @@ import { Routes } from "./Routes.tsx";
 import { ShopProvider, type ShopDoor } from "./shop.tsx";
 import { UpdateBar } from "./UpdateBar.tsx";
 import { useTheme } from "./useTheme.ts";
+import { WatcherGuard } from "./WatcherGuard.tsx";
 
 // The rack is painted first; what watches the due times may come a moment later.
 const DueAlarm = lazy(() => import("../due/DueAlarm.tsx").then((module) => ({ default: module.DueAlarm })));
@@ -34,9 +35,15 @@ function InShop() {
       </Frame>
       <Toasts />
       <Suspense fallback={null}>
-        <DueAlarm />
-        <RunsAlarm />
-        <Learner />
+        <WatcherGuard watches="Alarms for coats">
+          <DueAlarm />
+        </WatcherGuard>
+        <WatcherGuard watches="Alarms for kiln runs">
+          <RunsAlarm />
+        </WatcherGuard>
+        <WatcherGuard watches="Learning from the log">
+          <Learner />
+        </WatcherGuard>
       </Suspense>
     </>
   );

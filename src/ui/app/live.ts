@@ -10,6 +10,7 @@ import {
   readBucket,
   readBuckets,
   readPiece,
+  readPieceLog,
   readRack,
   readRecipes,
   readRoom,
@@ -27,7 +28,7 @@ import {
 } from "../../storage/fires.ts";
 import { changeSettings, readSettings, type Settings } from "../../storage/settings.ts";
 import type { ShopDb } from "../../storage/shopDb.ts";
-import { rackItem, rackItems, type RackCache, type RackItem } from "./rackItems.ts";
+import { rackItem, workOutRack, type RackCache, type RackItem, type WholeRack } from "./rackItems.ts";
 import { useNow } from "./useNow.ts";
 import { useShop } from "./shop.tsx";
 
@@ -42,7 +43,7 @@ function cacheOf(db: ShopDb) {
   return cache;
 }
 
-function useRackOf(archived: boolean): readonly RackItem[] | undefined {
+function useRackOf(archived: boolean): WholeRack | undefined {
   const { db, clock } = useShop();
   const tick = useNow();
   const rack = useLiveQuery(() => readRack(db, clock(), { archived }), [db, clock, archived]);
@@ -50,13 +51,16 @@ function useRackOf(archived: boolean): readonly RackItem[] | undefined {
     if (rack === undefined) return undefined;
     const { items, drying } = cacheOf(db);
     // The clock may have gone past the last tick, and what has just been written must not lie in the future.
-    return rackItems(items, rack, Math.max(tick, clock()), drying);
+    return workOutRack(items, rack, Math.max(tick, clock()), drying);
   }, [rack, tick, clock, db]);
 }
 
 /** Every piece in work, what needs hands first; undefined while it loads, as with every hook here. */
-export const useRack = (): readonly RackItem[] | undefined => useRackOf(false);
-export const useArchive = (): readonly RackItem[] | undefined => useRackOf(true);
+export const useRack = (): readonly RackItem[] | undefined => useRackOf(false)?.items;
+export const useArchive = (): readonly RackItem[] | undefined => useRackOf(true)?.items;
+/** The same with the pieces that can't be worked out, for a list that shows them. */
+export const useWholeRack = (): WholeRack | undefined => useRackOf(false);
+export const useWholeArchive = (): WholeRack | undefined => useRackOf(true);
 
 export type OnePiece = {
   readonly item: RackItem;
@@ -76,6 +80,14 @@ export function usePiece(id: string): OnePiece | null | undefined {
     const item = rackItem(read.piece, read, Math.max(tick, clock()), cacheOf(db).drying);
     return { item, entries: read.entries, around: read };
   }, [read, tick, clock, db]);
+}
+
+/** The name and lines of a piece alone, without any sum; null when there is none of that id. */
+export function usePieceLog(
+  id: string,
+): { readonly name: string | null; readonly entries: readonly Entry[] } | null | undefined {
+  const { db } = useShop();
+  return useLiveQuery(() => readPieceLog(db, id), [db, id]);
 }
 
 export function useRooms(): readonly Room[] | undefined {

@@ -1,7 +1,7 @@
 import { Plus } from "lucide-react";
 import { useState } from "react";
 import { Link } from "wouter";
-import { useRack } from "../app/live.ts";
+import { useWholeRack } from "../app/live.ts";
 import { paths } from "../app/paths.ts";
 import { DemoOffer } from "../demo/DemoOffer.tsx";
 import { Button } from "../parts/Button.tsx";
@@ -9,6 +9,7 @@ import { Empty } from "../parts/Empty.tsx";
 import { LinkButton } from "../parts/LinkButton.tsx";
 import { Page } from "../parts/Page.tsx";
 import { CameDue } from "./CameDue.tsx";
+import { FaultCards } from "./FaultCards.tsx";
 import { rackFilter, turnOf, type RackFilter } from "./rackFilter.ts";
 import { RackCard } from "./RackCard.tsx";
 import styles from "./RackPage.module.css";
@@ -22,7 +23,8 @@ const filters: readonly { readonly filter: RackFilter; readonly name: string }[]
 ];
 
 export function RackPage() {
-  const rack = useRack();
+  const whole = useWholeRack();
+  const rack = whole?.items;
   const [filter, setFilter] = useState<RackFilter>("all");
   const [search, setSearch] = useState("");
   const steady = useSteadyOrder(rack ?? [], (item) => item.standing.piece.id);
@@ -36,7 +38,8 @@ export function RackPage() {
         </LinkButton>
       }
     >
-      {rack?.length === 0 && <EmptyRack />}
+      {rack?.length === 0 && whole?.faults.length === 0 && <EmptyRack />}
+      {whole !== undefined && <FaultCards faults={whole.faults} />}
       {rack !== undefined && rack.length > 0 && (
         <>
           <CameDue items={rack} />
