@@ -45,10 +45,11 @@ test.describe("a store that can't be opened is said on a plain page", () => {
 
   test("an opening that never answers, and answers after all", async ({ page }) => {
     await page.addInitScript(() => {
-      const open = IDBFactory.prototype.open;
+      type Open = (this: IDBFactory, name: string, version?: number) => IDBOpenDBRequest;
+      const open = Reflect.get(IDBFactory.prototype, "open") as Open;
       const held: (() => void)[] = [];
       Object.assign(window, { letGo: () => held.forEach((go) => go()) });
-      IDBFactory.prototype.open = function (this: IDBFactory, ...args: Parameters<typeof open>) {
+      IDBFactory.prototype.open = function (this: IDBFactory, ...args: [string, number?]) {
         const asking = open.apply(this, args);
         const stopped = (event: Event): void => {
           if (Reflect.get(asking, "goes") === true) return;
