@@ -1,3 +1,4 @@
+import { scratchSink } from "./device/fileSink.ts";
 import { handOver } from "./device/share.ts";
 import type { Updates } from "./device/update.ts";
 import { watchUpdates } from "./device/update.ts";
@@ -33,11 +34,20 @@ const rescue = makeRescuePage(document.body, {
     return null;
   },
   "save-backup": async () => {
-    const { rawBackup } = await import("./storage/rawBackup.ts");
-    const { blob, name, entries, photos } = await rawBackup(storeName, Date.now());
-    const gone = await handOver({ blob, name });
-    const count = `${entries} ${entries === 1 ? "entry" : "entries"}, ${photos} ${photos === 1 ? "photo" : "photos"}`;
-    if (gone === "shared" || gone === "saved") return `Backup made: ${count}. See that it arrived.`;
+    const { makeBackup } = await import("./storage/backup/makeBackup.ts");
+    const now = Date.now();
+    const choice = { photos: true, since: null };
+    const app = String(import.meta.env["VITE_DIPBOOK_VERSION"] ?? "");
+    const made = await makeBackup(storeName, await scratchSink(), { choice, now, app, device: "" });
+    if (made.checked === null) return "The backup was made, but could not be read back. Try again.";
+    const gone = await handOver({
+      blob: made.file,
+      name: `dipbook-${new Date(now).toISOString().slice(0, 10)}.zip`,
+    });
+    const { entries, photos } = made.checked;
+    const count = `${entries.found} ${entries.found === 1 ? "entry" : "entries"}, ${photos.found} ${photos.found === 1 ? "photo" : "photos"}`;
+    if (gone === "shared" || gone === "saved")
+      return `Backup made and checked: ${count}. See that it arrived.`;
     return gone === "dismissed" ? "Not saved: the sheet was closed." : "The browser refused the file.";
   },
   "remake-summaries": async () => {

@@ -9,6 +9,7 @@ import type { RescuePage } from "./rescue/rescuePage.ts";
 import { NewerStoreError, problemOf } from "./rescue/startProblem.ts";
 import type { OpeningWatch } from "./rescue/watchOpening.ts";
 import { watchOpening } from "./rescue/watchOpening.ts";
+import { sweepUnfinished } from "./storage/backup/journal.ts";
 import { hasDrafts } from "./storage/drafts.ts";
 import type { Settings } from "./storage/settings.ts";
 import { changeSettings, ensureDevice, readSettings } from "./storage/settings.ts";
@@ -46,6 +47,7 @@ export async function start({ root, base, storeName, rescue, updates, onStarted 
     onBlocked: opening.blocked,
     onUpgrade: opening.upgrading,
     onOutdated: () => offerUpdate(() => location.reload()),
+    onGone: () => rescue.show({ kind: "store-gone" }),
   });
   onStarted({
     mayReload: async (wish) => wish === "here" || !(await hasDrafts(db)),
@@ -63,6 +65,8 @@ export async function start({ root, base, storeName, rescue, updates, onStarted 
       <App shop={shop} base={base} />
     </StrictMode>,
   );
+  // A restore that was cut off left photos no entry speaks of; the next start sweeps again where this one fails.
+  void sweepUnfinished(db).catch(() => undefined);
   onOpenRequest((path) => navigate(base + path));
 }
 

@@ -70,6 +70,14 @@ export function rescueText(problem: StartProblem): RescueText {
           logIsSafe,
         ],
       };
+    case "store-gone":
+      return {
+        title: "The log was cleared while Dipbook was open",
+        lines: [
+          "The browser or another tab has removed this site's data. Nothing more is logged here until the page is loaded again.",
+          "Load it again, then restore your last backup.",
+        ],
+      };
     case "app-failed":
       return {
         title: "Dipbook could not be shown",

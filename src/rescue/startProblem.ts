@@ -11,6 +11,8 @@ export type StartProblem =
   | { readonly kind: "upgrading"; readonly done: number; readonly of: number | null }
   /** Written by a newer program; `found` and `known` are versions of the store. */
   | { readonly kind: "newer-store"; readonly found: number; readonly known: number }
+  /** The store was cleared while the app ran. */
+  | { readonly kind: "store-gone" }
   /** The program itself could not be loaded or drawn. */
   | { readonly kind: "app-failed"; readonly detail: string };
 
@@ -59,6 +61,7 @@ const offers: { readonly [K in StartProblem["kind"]]: readonly Offer[] } = {
   "older-tab": ["try-again", "look-for-update"],
   upgrading: [],
   "newer-store": ["look-for-update", "save-backup", "try-again"],
+  "store-gone": ["try-again"],
   "app-failed": ["try-again", "remake-summaries", "save-backup", "look-for-update"],
 };
 

@@ -36,6 +36,10 @@ export const rawKeys = (db: IDBDatabase, table: string): Promise<readonly IDBVal
     ? answered(db.transaction(table).objectStore(table).getAllKeys())
     : Promise.resolve([]);
 
+/** One row by its key; undefined where there is none. */
+export const rawRow = (db: IDBDatabase, table: string, key: IDBValidKey): Promise<unknown> =>
+  answered(db.transaction(table).objectStore(table).get(key));
+
 /** The rows of a table, some at a time and each read by its key, so that one that can't be read costs no other. */
 export async function* rawRows(
   db: IDBDatabase,
@@ -63,9 +67,7 @@ async function readSome(
     readonly onUnreadable?: ((key: IDBValidKey) => void) | undefined;
   },
 ): Promise<readonly unknown[]> {
-  const read = async (key: IDBValidKey): Promise<unknown> =>
-    answered<unknown>(db.transaction(table).objectStore(table).get(key));
-  const rows = await Promise.allSettled(keys.map(read));
+  const rows = await Promise.allSettled(keys.map((key) => rawRow(db, table, key)));
   return rows.flatMap((row, i): readonly unknown[] => {
     const key = keys[i];
     if (row.status === "fulfilled") return row.value === undefined ? [] : [row.value];

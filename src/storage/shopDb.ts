@@ -1,4 +1,5 @@
 import { Dexie, type Table } from "dexie";
+import type { JournalRow } from "./backup/journal.ts";
 import type { PatternRow } from "./patterns.ts";
 import type { ProjectionRow } from "./projection.ts";
 import { remakeRows } from "./rebuild.ts";
@@ -21,6 +22,9 @@ export type ShopDb = Dexie & {
   readonly settings: Table<KeyedRow, string>;
   readonly drafts: Table<KeyedRow, string>;
   readonly patterns: Table<PatternRow, string>;
+  /** Entries of a backup on their way into the log. */
+  readonly staged: Table<StoredEntry, string>;
+  readonly journal: Table<JournalRow, string>;
 };
 
 export type ShopDbWatch = {
@@ -28,12 +32,14 @@ export type ShopDbWatch = {
   readonly onBlocked?: (() => void) | undefined;
   /** The store is being brought to this version: streams made anew so far, and of how many. */
   readonly onUpgrade?: ((done: number, of: number) => void) | undefined;
-  /** Another tab has opened a newer store, or removed it: this one is closed and the page must be loaded again. */
+  /** Another tab has opened a newer store: this one is closed and the page must be loaded again. */
   readonly onOutdated?: (() => void) | undefined;
+  /** The store was removed under the running app, by another tab or by the browser. */
+  readonly onGone?: (() => void) | undefined;
 };
 
 /** The version of the store this program knows; raised with every `version` below. */
-export const storeVersion = 2;
+export const storeVersion = 3;
 
 /** The version of an open store where it is newer than this program, which then can't read all of it; else null. */
 export function newerStore(db: ShopDb): number | null {
@@ -56,16 +62,23 @@ export function openShopDb(name = "dipbook", watch: ShopDbWatch = {}): ShopDb {
     drafts: "key",
   });
   // Nothing of version 1 is changed but its rows, which are made again from the log: they know more now.
-  db.version(storeVersion)
+  db.version(2)
     .stores({ patterns: "id, savedAt" })
     .upgrade(async () => {
       await remakeRows(db, watch.onUpgrade);
     });
+  db.version(storeVersion).stores({ staged: "id", journal: "key" });
   db.on("blocked", () => watch.onBlocked?.());
-  db.on("versionchange", () => {
+  db.on("versionchange", ({ newVersion }) => {
     db.close({ disableAutoOpen: true });
-    watch.onOutdated?.();
+    // A store that is being removed has no new version.
+    if (newVersion === null) watch.onGone?.();
+    else watch.onOutdated?.();
     return false;
+  });
+  // The browser closes a store it clears. The library tells of its own closing too, by an event of its own making.
+  db.on("close", (event: Event) => {
+    if (!(event instanceof CustomEvent)) watch.onGone?.();
   });
   return db;
 }

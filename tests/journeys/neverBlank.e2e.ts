@@ -45,8 +45,7 @@ test.describe("a store that can't be opened is said on a plain page", () => {
 
   test("an opening that never answers, and answers after all", async ({ page }) => {
     await page.addInitScript(() => {
-      type Open = (this: IDBFactory, name: string, version?: number) => IDBOpenDBRequest;
-      const open = Reflect.get(IDBFactory.prototype, "open") as Open;
+      const open = Reflect.get<IDBFactory, "open">(IDBFactory.prototype, "open");
       const held: (() => void)[] = [];
       Object.assign(window, { letGo: () => held.forEach((go) => go()) });
       IDBFactory.prototype.open = function (this: IDBFactory, ...args: [string, number?]) {
@@ -123,7 +122,7 @@ test.describe("a store that can't be opened is said on a plain page", () => {
     const saving = page.waitForEvent("download");
     await key(page, "Save a backup").click();
     await saving;
-    await expect(page.getByRole("status")).toHaveText(/^Backup made: 0 entries, 0 photos/);
+    await expect(page.getByRole("status")).toHaveText(/^Backup made and checked: 0 entries, 0 photos/);
   });
 
   test("a program that can't be loaded", async ({ page }) => {

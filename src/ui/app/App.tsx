@@ -4,6 +4,7 @@ import { Toasts } from "../parts/Toasts.tsx";
 import { Frame } from "./Frame.tsx";
 import { Routes } from "./Routes.tsx";
 import { ShopProvider, type ShopDoor } from "./shop.tsx";
+import { MovedBar } from "../backup/MovedBar.tsx";
 import { UpdateBar } from "./UpdateBar.tsx";
 import { useTheme } from "./useTheme.ts";
 import { WatcherGuard } from "./WatcherGuard.tsx";
@@ -13,6 +14,7 @@ const DueAlarm = lazy(() => import("../due/DueAlarm.tsx").then((module) => ({ de
 const RunsAlarm = lazy(() =>
   import("../run/RunsAlarm.tsx").then((module) => ({ default: module.RunsAlarm })),
 );
+const LogNote = lazy(() => import("../backup/LogNote.tsx").then((module) => ({ default: module.LogNote })));
 const Learner = lazy(() => import("../learned/Learner.tsx").then((module) => ({ default: module.Learner })));
 
 export function App({ shop, base }: { readonly shop: ShopDoor; readonly base: string }) {
@@ -31,6 +33,7 @@ function InShop() {
     <>
       <Frame>
         <UpdateBar />
+        <MovedBar />
         <Routes />
       </Frame>
       <Toasts />
@@ -40,6 +43,9 @@ function InShop() {
         </WatcherGuard>
         <WatcherGuard watches="Alarms for kiln runs">
           <RunsAlarm />
+        </WatcherGuard>
+        <WatcherGuard watches="The note of this log">
+          <LogNote />
         </WatcherGuard>
         <WatcherGuard watches="Learning from the log">
           <Learner />

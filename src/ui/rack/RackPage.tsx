@@ -3,6 +3,7 @@ import { useState } from "react";
 import { Link } from "wouter";
 import { useWholeRack } from "../app/live.ts";
 import { paths } from "../app/paths.ts";
+import { LogNotices, useClearedLog } from "../backup/LogNotices.tsx";
 import { DemoOffer } from "../demo/DemoOffer.tsx";
 import { Button } from "../parts/Button.tsx";
 import { Empty } from "../parts/Empty.tsx";
@@ -42,6 +43,7 @@ export function RackPage() {
       {whole !== undefined && <FaultCards faults={whole.faults} />}
       {rack !== undefined && rack.length > 0 && (
         <>
+          <LogNotices />
           <CameDue items={rack} />
           <div className={styles["sieve"]}>
             <div className={styles["filters"]} role="group" aria-label="Show">
@@ -81,6 +83,8 @@ export function RackPage() {
 }
 
 function EmptyRack() {
+  const cleared = useClearedLog();
+  if (cleared !== null) return cleared.notice;
   return (
     <Empty title="The rack is empty">
       <p>

@@ -2,13 +2,15 @@ import { Link } from "wouter";
 import { useSettings } from "../app/live.ts";
 import { paths } from "../app/paths.ts";
 import { useFormat } from "../app/useFormat.ts";
+import { MoveCard } from "../backup/MoveCard.tsx";
+import { RestoreCard } from "../backup/RestoreCard.tsx";
+import { SaveCard } from "../backup/SaveCard.tsx";
 import { DemoOffer } from "../demo/DemoOffer.tsx";
 import { Card } from "../parts/Card.tsx";
 import { Choice } from "../parts/Choice.tsx";
 import { Page } from "../parts/Page.tsx";
 import { BucketHoursFields } from "../timeline/BucketHoursFields.tsx";
 import { AboutCard } from "./AboutCard.tsx";
-import { BackupCard } from "./BackupCard.tsx";
 import { KeepCard } from "./KeepCard.tsx";
 import { OwnFiguresCard } from "./OwnFiguresCard.tsx";
 import { RebuildCard } from "./RebuildCard.tsx";
@@ -82,7 +84,13 @@ export function SettingsPage() {
         </Card>
         <OwnFiguresCard />
         <KeepCard />
-        <BackupCard />
+        <div id="backup">
+          <SaveCard />
+        </div>
+        <div id="restore">
+          <RestoreCard />
+        </div>
+        <MoveCard />
         <div id="demo">
           <DemoOffer />
         </div>
