@@ -1,52 +1,77 @@
-import { StrictMode } from "react";
-import { createRoot } from "react-dom/client";
-import { v7 } from "uuid";
-import { navigate } from "wouter/use-browser-location";
-import { onOpenRequest } from "./device/openRequests.ts";
+import { scratchSink } from "./device/fileSink.ts";
+import { handOver } from "./device/share.ts";
+import type { Updates } from "./device/update.ts";
 import { watchUpdates } from "./device/update.ts";
-import { hasDrafts } from "./storage/drafts.ts";
-import { changeSettings, ensureDevice, readSettings } from "./storage/settings.ts";
-import { openShopDb } from "./storage/shopDb.ts";
-import { App } from "./ui/app/App.tsx";
-import { useFleeting } from "./ui/app/fleeting.ts";
-import { makeShop } from "./ui/app/shop.tsx";
+import { makeRescuePage } from "./rescue/rescuePage.ts";
+import { problemOf } from "./rescue/startProblem.ts";
+import type { StartWatch } from "./start.tsx";
 import "./ui/styles/tokens.css";
-import "./ui/styles/base.css";
+import "./rescue/rescue.css";
 
-const { offerUpdate, say } = useFleeting.getState();
-const newId = (): string => v7();
-const clock = (): number => Date.now();
 const base = import.meta.env.BASE_URL.replace(/\/$/, "").replace(/^\.$/, "");
+const storeName = "dipbook";
 
-const db = openShopDb("dipbook", {
-  onBlocked: () => say("Another tab holds an older Dipbook open. Close it, and this one goes on.", "refused"),
-  onOutdated: () => offerUpdate(() => location.reload()),
+/** What the started app wants to know of updates; until it has started there is no form to lose. */
+let app: StartWatch | null = null;
+const startedApp = (): StartWatch | null => app;
+
+// Before anything else, so that a version that mends a start can be taken on the page that says the start failed.
+const updates: Updates | null = import.meta.env.PROD
+  ? watchUpdates({
+      script: `${base}/sw.js`,
+      mayReload: (wish) => startedApp()?.mayReload(wish) ?? true,
+      onWaiting: () => {
+        rescue.offerVersion(() => updates?.apply());
+        startedApp()?.onWaiting();
+      },
+      onTookOver: () => startedApp()?.onTookOver(),
+    })
+  : null;
+
+const rescue = makeRescuePage(document.body, {
+  "try-again": async () => {
+    location.reload();
+    return null;
+  },
+  "save-backup": async () => {
+    const { makeBackup } = await import("./storage/backup/makeBackup.ts");
+    const now = Date.now();
+    const choice = { photos: true, since: null };
+    const app = String(import.meta.env["VITE_DIPBOOK_VERSION"] ?? "");
+    const made = await makeBackup(storeName, await scratchSink(), { choice, now, app, device: "" });
+    if (made.checked === null) return "The backup was made, but could not be read back. Try again.";
+    const gone = await handOver({
+      blob: made.file,
+      name: `dipbook-${new Date(now).toISOString().slice(0, 10)}.zip`,
+    });
+    const { entries, photos } = made.checked;
+    const count = `${entries.found} ${entries.found === 1 ? "entry" : "entries"}, ${photos.found} ${photos.found === 1 ? "photo" : "photos"}`;
+    if (gone === "shared" || gone === "saved")
+      return `Backup made and checked: ${count}. See that it arrived.`;
+    return gone === "dismissed" ? "Not saved: the sheet was closed." : "The browser refused the file.";
+  },
+  "remake-summaries": async () => {
+    const { remakeSummaries } = await import("./storage/remakeSummaries.ts");
+    await remakeSummaries(storeName);
+    location.reload();
+    return null;
+  },
+  "look-for-update": async () => {
+    if (updates === null) return "Updates come with the built app.";
+    const found = await updates.check();
+    if (found === "waiting") {
+      updates.apply();
+      return null;
+    }
+    return found === "none" ? "This is the newest version." : "No connection to the host. Try again later.";
+  },
 });
-
-async function start(root: HTMLElement): Promise<void> {
-  await ensureDevice(db, newId);
-  const kept = await readSettings(db);
-  // A new shop has seen all that was due before it: nothing.
-  const opened = kept.lastSeenDueAt === 0 ? await changeSettings(db, { lastSeenDueAt: clock() }) : kept;
-  const shop = makeShop({ db, clock, newId, opened });
-  createRoot(root).render(
-    <StrictMode>
-      <App shop={shop} base={base} />
-    </StrictMode>,
-  );
-}
-
-function stayCurrent(): void {
-  const updates = watchUpdates({
-    script: `${base}/sw.js`,
-    mayReload: async (wish) => wish === "here" || !(await hasDrafts(db)),
-    onWaiting: () => offerUpdate(updates.apply),
-    onTookOver: () => offerUpdate(updates.reload),
-  });
-  onOpenRequest((path) => navigate(base + path));
-}
 
 const root = document.getElementById("root");
 if (root === null) throw new Error("index.html has no element #root to draw in");
-await start(root);
-if (import.meta.env.PROD) stayCurrent();
+try {
+  const { start } = await import("./start.tsx");
+  await start({ root, base, storeName, rescue, updates, onStarted: (started) => (app = started) });
+} catch (error) {
+  rescue.show(problemOf(error, "app"));
+}

@@ -5,7 +5,7 @@ import { v7 } from "uuid";
 import { Route, Router } from "wouter";
 import type { Entry, EntryOf, EntryType } from "../src/logbook/entry.ts";
 import { loadDemo } from "../src/storage/demo.ts";
-import { changeSettings, type Settings } from "../src/storage/settings.ts";
+import { changeSettings, startingSettings, type Settings } from "../src/storage/settings.ts";
 import { openShopDb, type ShopDb } from "../src/storage/shopDb.ts";
 import { makeShop, ShopProvider, type ShopDoor } from "../src/ui/app/shop.tsx";
 import { demoEntries } from "../src/ui/demo/demoShop.ts";
@@ -41,6 +41,14 @@ export async function demoDesk(settings: Partial<Settings> = {}): Promise<Desk> 
       return (rows as readonly Entry[]).filter(({ device }) => device !== "demo").filter(isOf(type));
     },
   };
+}
+
+/** A store of its own with nothing in it. */
+export function freshDesk(): Pick<Desk, "db" | "shop"> {
+  const db = openShopDb(`desk-${v7()}`);
+  opened.push(db);
+  const shop = makeShop({ db, clock: () => deskNow, newId: () => v7(), opened: startingSettings });
+  return { db, shop };
 }
 
 /** A screen at its address; `places` is where it went since. */

@@ -14,8 +14,11 @@ export type Updates = {
   /** Reload now, for a page that was held on the old version. */
   readonly reload: () => void;
   /** Ask the host for a newer version. Browsers do it on a visit; an app left open for days has to ask. */
-  readonly check: () => Promise<void>;
+  readonly check: () => Promise<Checked>;
 };
+
+/** "waiting": a newer version is stored and can be applied. "no-answer": the host could not be asked. */
+export type Checked = "waiting" | "none" | "no-answer";
 
 /**
  * Stores the app for offline use and tells of new versions.
@@ -62,12 +65,30 @@ export function watchUpdates({
       else workbox.messageSkipWaiting();
     },
     reload,
-    check: async () => {
-      const registration = await container.getRegistration().catch(() => undefined);
-      await registration?.update().catch(() => undefined);
-    },
+    check: () => checkNow(container),
   };
 }
+
+async function checkNow(container: ServiceWorkerContainer): Promise<Checked> {
+  try {
+    const registration = await container.getRegistration();
+    if (registration === undefined) return "no-answer";
+    await registration.update();
+    if (registration.installing !== null) await untilInstalled(registration.installing);
+    return registration.waiting === null ? "none" : "waiting";
+  } catch {
+    return "no-answer";
+  }
+}
+
+const untilInstalled = (worker: ServiceWorker): Promise<void> =>
+  new Promise((done) => {
+    const look = (): void => {
+      if (worker.state !== "installing") done();
+    };
+    worker.addEventListener("statechange", look);
+    look();
+  });
 
 async function register(workbox: Workbox): Promise<Registered> {
   try {
@@ -80,5 +101,5 @@ async function register(workbox: Workbox): Promise<Registered> {
 
 function withoutWorker(reload: () => void): Updates {
   const registered: Promise<Registered> = Promise.resolve({ ok: false, why: "missing" });
-  return { registered, apply: reload, reload, check: async () => undefined };
+  return { registered, apply: reload, reload, check: async () => "no-answer" };
 }

@@ -6,7 +6,7 @@ import { freshShop, removeShops } from "../../tests/fixtures/freshShop.ts";
 import { dayOne, hour, momentAt } from "../../tests/fixtures/logLines.ts";
 import type { Command } from "../logbook/command.ts";
 import type { EntryBodies } from "../logbook/entry.ts";
-import { exportShop, importShop } from "./backup.ts";
+import { backupOf, bringIn } from "../../tests/fixtures/backups.ts";
 import { readMelt, readMelts, readPour, readPours, readRun, readRuns } from "./fires.ts";
 import { getPattern, listPatterns, putPattern, removePattern } from "./patterns.ts";
 import { readBucket, readPiece, readShop } from "./reads.ts";
@@ -66,7 +66,7 @@ describe("a log of the present version", () => {
   test("goes in and comes out as it was, and every row is what the log comes to", async () => {
     const { db } = freshShop();
     const file = JSON.stringify(newLog);
-    expect(await importShop(db, file)).toMatchObject({ ok: true, added: newLog.entries.length });
+    expect(await bringIn(db, file)).toMatchObject({ ok: true, added: newLog.entries.length });
     const [run] = await readRuns(db, "ended");
     const [melt] = await readMelts(db);
     const [pour] = await readPours(db);
@@ -88,7 +88,7 @@ describe("a log of the present version", () => {
     await rebuildProjections(db);
     expect(await db.projections.orderBy("stream").toArray()).toEqual(rows);
     const other = freshShop().db;
-    await importShop(other, await exportShop(db, { now: dayOne }));
+    await bringIn(other, await backupOf(db, { now: dayOne }));
     expect(await other.entries.toArray()).toEqual(await db.entries.toArray());
     expect(await other.projections.orderBy("stream").toArray()).toEqual(rows);
   });
@@ -134,6 +134,17 @@ test("a store of the first version is opened with everything in it, and its rows
   expect(await listPatterns(db)).toEqual([]);
 });
 
+test("while an older store is made ready it says how many of its streams are done", async () => {
+  const told: (readonly [number, number])[] = [];
+  const { name } = freshShop().db;
+  await oldStore(name);
+  const db = openShopDb(name, { onUpgrade: (done, of) => told.push([done, of]) });
+  await db.open();
+  db.close();
+  const { length } = [...new Set(oldLog.entries.map(({ stream }) => stream))];
+  expect(told).toEqual(Array.from({ length }, (_, i) => [i + 1, length]));
+});
+
 describe("patterns", () => {
   const mesh = (): ArrayBuffer => new Float32Array([1, 2, 3]).buffer;
   const keep = (db: ShopDb, id: string, savedAt: number) =>
@@ -160,9 +171,12 @@ describe("patterns", () => {
     expect([await getPattern(db, "heron"), (await listPatterns(db)).length]).toEqual([null, 1]);
   });
 
-  test("are not in a backup", async () => {
-    const { db } = freshShop();
-    await keep(db, "fox", 1);
-    expect(await (await exportShop(db, { now: dayOne })).text()).not.toContain("fox");
+  test("come back from a backup as they were kept", async () => {
+    const [a, b] = [freshShop().db, freshShop().db];
+    await keep(a, "fox", 1);
+    await bringIn(b, await backupOf(a, { now: dayOne }));
+    expect(await getPattern(b, "fox")).toEqual(await getPattern(a, "fox"));
+    const without = await backupOf(a, { now: dayOne, choice: { photos: false, since: null } });
+    expect(await without.text()).not.toContain("fox");
   });
 });

@@ -65,8 +65,15 @@ test("what was learned from touches before is not trusted: it is made again from
   await readShopAir(db);
   await seenDry(db, "badger", 4);
   const factor = {
-    ...{ factor: 0.71, low: 0.5, high: 1, lnMean: -0.34, lnSd: 0.2, scatter: 0.25, safeMultiplier: 1.1 },
-    ...{ pairs: 1, limited: false },
+    factor: 0.71,
+    low: 0.5,
+    high: 1,
+    lnMean: -0.34,
+    lnSd: 0.2,
+    scatter: 0.25,
+    safeMultiplier: 1.1,
+    pairs: 1,
+    limited: false,
   };
   // As version one of the sums kept it.
   await db.settings.put({

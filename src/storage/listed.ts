@@ -4,18 +4,39 @@ import type { ShopDb } from "./shopDb.ts";
 
 const everywhere: readonly Shelf[] = ["work", "done", "archived"];
 
-/** The states of a kind that lie on these shelves, shelf after shelf. */
+/** The states of a kind that lie on these shelves, shelf after shelf; a row that holds none is left out. */
 export async function statesOf<K extends StreamKind>(
   db: ShopDb,
   kind: K,
   shelves: readonly Shelf[] = everywhere,
 ): Promise<readonly RowOf<K>["state"][]> {
+  return (await listedOf(db, kind, shelves)).states;
+}
+
+export type Listed<K extends StreamKind> = {
+  readonly states: readonly RowOf<K>["state"][];
+  /** Streams whose row holds no state: making the summaries again mends them. */
+  readonly rotten: readonly string[];
+};
+
+/** The same, with the streams of the rows that hold no state. */
+export async function listedOf<K extends StreamKind>(
+  db: ShopDb,
+  kind: K,
+  shelves: readonly Shelf[] = everywhere,
+): Promise<Listed<K>> {
   // A question a shelf: one for several would go through the rows by cursor, one at a time.
   const lying = await Promise.all(
     shelves.map((shelf) => db.projections.where("[kind+shelf]").equals([kind, shelf]).toArray()),
   );
-  return lying.flat().flatMap((row) => (isKind(row, kind) ? [row.state] : []));
+  const rows = lying.flat().filter((row) => isKind(row, kind));
+  const [sound, rotten] = [rows.filter(hasState), rows.filter((row) => !hasState(row))];
+  return { states: sound.map(({ state }) => state), rotten: rotten.map(({ stream }) => stream) };
 }
+
+/** A row comes from the store, where a fault of the disk or of an older program may have left anything. */
+export const hasState = ({ state }: { readonly state: unknown }): boolean =>
+  typeof state === "object" && state !== null;
 
 const isKind = <K extends StreamKind>(row: ProjectionRow, kind: K): row is ProjectionRow & RowOf<K> =>
   row.kind === kind;

@@ -4,7 +4,7 @@ import { freshShop, removeShops } from "../../tests/fixtures/freshShop.ts";
 import { coatBody, dayOne, hour, momentAt } from "../../tests/fixtures/logLines.ts";
 import type { Command } from "../logbook/command.ts";
 import type { Entry } from "../logbook/entry.ts";
-import { exportShop, importShop } from "./backup.ts";
+import { backupOf, bringIn } from "../../tests/fixtures/backups.ts";
 import { rebuildProjections } from "./rebuild.ts";
 import { runCommand } from "./run.ts";
 import type { ShopDb } from "./shopDb.ts";
@@ -268,15 +268,19 @@ test("two devices that part and join again come to the same log and the same row
     fc.asyncProperty(rounds, rounds, rounds, async (shared, mine, theirs) => {
       const [a, b] = [freshShop().db, freshShop().db];
       const common = await play([a], shared);
-      expect(await importShop(b, await exportShop(a, { now: dayOne }))).toMatchObject({
+      expect(await bringIn(b, await backupOf(a, { now: dayOne }))).toMatchObject({
         ok: true,
         already: 0,
       });
       const own = await play([a], mine, "d-a");
       const other = await play([b], theirs, "d-b");
-      const [fromA, fromB] = [await exportShop(a, { now: dayOne }), await exportShop(b, { now: dayOne })];
-      expect(await importShop(a, fromB)).toEqual({ ok: true, added: other.length, already: common.length });
-      expect(await importShop(b, fromA)).toEqual({ ok: true, added: own.length, already: common.length });
+      const [fromA, fromB] = [await backupOf(a, { now: dayOne }), await backupOf(b, { now: dayOne })];
+      expect(await bringIn(a, fromB)).toMatchObject({
+        ok: true,
+        added: other.length,
+        already: common.length,
+      });
+      expect(await bringIn(b, fromA)).toMatchObject({ ok: true, added: own.length, already: common.length });
       expect(await a.entries.toArray()).toEqual([...common, ...own, ...other].sort(byId));
       expect(await a.entries.toArray()).toEqual(await b.entries.toArray());
       expect(await rowsOf(a)).toEqual(await rowsOf(b));

@@ -3,7 +3,7 @@ import oldLog from "../../tests/fixtures/log-v1.json" with { type: "json" };
 import { freshShop, removeShops } from "../../tests/fixtures/freshShop.ts";
 import { dayOne, momentAt } from "../../tests/fixtures/logLines.ts";
 import type { Command } from "../logbook/command.ts";
-import { importShop } from "./backup.ts";
+import { bringIn } from "../../tests/fixtures/backups.ts";
 import { isOutOfSpace } from "./quota.ts";
 import { runCommand } from "./run.ts";
 
@@ -38,10 +38,7 @@ test("when there is no room left the maker is told, and a line written by half i
   const before = [await db.entries.toArray(), await db.projections.toArray()];
   const mend = fullDisk("projections");
   expect(await runCommand(db, note, momentAt(dayOne))).toEqual({ ok: false, failure: "out-of-space" });
-  expect(await importShop(db, JSON.stringify(oldLog))).toEqual({
-    ok: false,
-    problems: [{ code: "out-of-space" }],
-  });
+  expect(await bringIn(db, JSON.stringify(oldLog))).toEqual({ ok: false, why: { code: "out-of-space" } });
   mend();
   expect([await db.entries.toArray(), await db.projections.toArray()]).toEqual(before);
   expect(await runCommand(db, note, momentAt(dayOne))).toMatchObject({ ok: true });

@@ -9,7 +9,7 @@ import type { AirReading, Bucket, Piece, Recipe, Room, Shop } from "../logbook/p
 import type { Surroundings } from "../logbook/standing.ts";
 import { startingRecipes } from "../trade/startingRecipes.ts";
 import { learnedFromRow, learningKey } from "./learningRow.ts";
-import { statesOf } from "./listed.ts";
+import { hasState, listedOf, statesOf } from "./listed.ts";
 import type { Shelf } from "./projection.ts";
 import { readingsIn, readingsSince, type AirSpan } from "./roomReadings.ts";
 import type { ShopDb } from "./shopDb.ts";
@@ -21,7 +21,11 @@ const beforeCoatMs = 48 * hourMs;
 /** So long after its last dip nothing that is read of the air changes what is said of a coat. */
 const settledMs = 60 * 24 * hourMs;
 
-export type RackData = Surroundings & { readonly pieces: readonly Piece[] };
+export type RackData = Surroundings & {
+  readonly pieces: readonly Piece[];
+  /** Streams of pieces whose summary can't be read. */
+  readonly rotten?: readonly string[] | undefined;
+};
 export type PieceData = Surroundings & {
   readonly piece: Piece;
   /** Every line of the piece in order, struck ones and strikes included. */
@@ -38,12 +42,10 @@ export function readRack(
   { archivedIds = null }: { readonly archivedIds?: readonly string[] | null | undefined } = {},
 ): Promise<RackData> {
   return db.transaction("r", db.projections, db.entries, db.settings, async () => {
-    const pieces =
-      archivedIds === null
-        ? await statesOf(db, "piece", ["work"])
-        : (await statesOf(db, "piece", putAway)).filter(({ id }) => archivedIds.includes(id));
-    const spans = hangingSpans(pieces, now);
-    return { pieces, ...(await readSurroundings(db, spans)), runs: await runsOf(db, pieces) };
+    const { states: pieces, rotten } = await listedOf(db, "piece", archivedIds === null ? ["work"] : putAway);
+    const asked = archivedIds === null ? pieces : pieces.filter(({ id }) => archivedIds.includes(id));
+    const around = await readSurroundings(db, hangingSpans(asked, now));
+    return { pieces: asked, rotten, ...around, runs: await runsOf(db, asked) };
   });
 }
 
@@ -68,6 +70,17 @@ export function readPiece(db: ShopDb, id: string, now: number): Promise<PieceDat
   });
 }
 
+/** Name and lines of a piece without its surroundings; null when there is no line of it. */
+export async function readPieceLog(
+  db: ShopDb,
+  id: string,
+): Promise<{ readonly name: string | null; readonly entries: readonly Entry[] } | null> {
+  const { entries } = await readStream(db, streamOf("piece", id));
+  if (entries.length === 0) return null;
+  const start = entries.find((entry) => entry.type === "piece-started");
+  return { name: start?.type === "piece-started" ? start.body.plan.name : null, entries };
+}
+
 export const readRooms = async (db: ShopDb): Promise<readonly Room[]> =>
   withBuiltIn(
     await statesOf(db, "room"),
@@ -82,7 +95,7 @@ export function readRoom(
 ): Promise<{ readonly room: Room; readonly readings: readonly AirReading[] } | null> {
   return db.transaction("r", db.projections, db.entries, async () => {
     const row = await db.projections.get(streamOf("room", id));
-    const room = row?.kind === "room" ? row.state : foldRoom(id, []);
+    const room = row?.kind === "room" && hasState(row) ? row.state : foldRoom(id, []);
     return room === null ? null : { room, readings: await readingsSince(db, id, since) };
   });
 }
@@ -111,7 +124,7 @@ export const readRecipes = async (db: ShopDb): Promise<readonly Recipe[]> =>
 
 export async function readShop(db: ShopDb): Promise<Shop> {
   const row = await db.projections.get(shopStream);
-  return row?.kind === "shop" ? row.state : foldShop([]);
+  return row?.kind === "shop" && hasState(row) ? row.state : foldShop([]);
 }
 
 /** All that the sums need beside a piece, with each room's readings in these spans and the last one. */
@@ -138,9 +151,9 @@ export async function readSurroundings(db: ShopDb, spans: readonly AirSpan[]): P
 
 /** The kiln runs these pieces were in, by id. */
 async function runsOf(db: ShopDb, pieces: readonly Piece[]): Promise<ReadonlyMap<string, Run>> {
-  const ids = [...new Set(pieces.flatMap(({ runIds }) => runIds))];
+  const ids = [...new Set(pieces.flatMap(({ runIds }) => runIds ?? []))];
   const rows = ids.length === 0 ? [] : await db.projections.bulkGet(ids.map((id) => streamOf("run", id)));
-  return byId(rows.flatMap((row) => (row?.kind === "run" ? [row.state] : [])));
+  return byId(rows.flatMap((row) => (row?.kind === "run" && hasState(row) ? [row.state] : [])));
 }
 
 const readLearning = async (db: ShopDb): Promise<LearnedDrying | null> =>
@@ -155,14 +168,15 @@ const last: AirSpan = { from: Infinity, to: Infinity };
  */
 export function hangingSpans(pieces: readonly Piece[], now: number): readonly AirSpan[] {
   const spans = pieces.flatMap(({ coats, pours }): readonly AirSpan[] => {
-    const [first] = coats;
+    // A summary that is damaged inside is said to be so where it is worked out, not here.
+    const [first] = coats ?? [];
     if (first === undefined) return [];
     const wettedAt = coats.reduce(
       (latest, { dippedAt, redips }) => Math.max(latest, dippedAt, ...redips.map(({ at }) => at)),
       -Infinity,
     );
     const settledAt = wettedAt + settledMs;
-    const to = pours[0]?.at ?? (settledAt < now ? settledAt : Infinity);
+    const to = pours?.[0]?.at ?? (settledAt < now ? settledAt : Infinity);
     return [{ from: first.dippedAt - beforeCoatMs, to }];
   });
   return joined(spans);

@@ -8,11 +8,16 @@ export type Rebuilt = { readonly streams: number; readonly setAside: readonly Se
 export const rebuildProjections = (db: ShopDb): Promise<Rebuilt> =>
   db.transaction("rw", db.entries, db.projections, async () => remakeRows(db));
 
-/** The same, inside a transaction on entries and projections that is under way. */
-export async function remakeRows(db: ShopDb): Promise<Rebuilt> {
+/** The same, inside a transaction on entries and projections that is under way; `onDone` is told after each stream. */
+export async function remakeRows(db: ShopDb, onDone?: (done: number, of: number) => void): Promise<Rebuilt> {
   const streams = await streamNames(db);
   await db.projections.clear();
-  return { streams: streams.length, setAside: await refold(db, streams) };
+  const setAside: SetAside[] = [];
+  for (const [index, stream] of streams.entries()) {
+    setAside.push(...(await refold(db, [stream])));
+    onDone?.(index + 1, streams.length);
+  }
+  return { streams: streams.length, setAside };
 }
 
 /** Writes the rows of the given streams from their entries; inside a transaction on entries and projections. */

@@ -24,6 +24,22 @@ export type Settings = {
   /** The step of the shop's scale, g; null until someone has said. */
   readonly scaleG: number | null;
   readonly weighUnit: "g" | "kg";
+  /** The last backup that was read back and found sound; null before the first. */
+  readonly lastBackup: {
+    readonly at: number;
+    readonly name: string;
+    /** All entries of the log then, chosen or not. */
+    readonly logEntries: number;
+    readonly entries: number;
+    readonly photos: number;
+  } | null;
+  /** A reminder after so many days or entries since the last backup; 0 for none. */
+  readonly remindDays: number;
+  readonly remindEntries: number;
+  /** When the browser was asked to keep the log; 0 while it was not. */
+  readonly askedToKeepAt: number;
+  /** Where this log has moved to, as the person wrote it; empty while it lives here. */
+  readonly movedTo: string;
 };
 
 /** Every field falls back on its own, so that one damaged value does not cost the rest. */
@@ -49,6 +65,20 @@ const schema = z.object({
   lastSeenDueAt: z.number().min(0).catch(0),
   scaleG: z.number().min(0.001).max(10_000).nullable().catch(null),
   weighUnit: z.enum(["g", "kg"]).catch("g"),
+  lastBackup: z
+    .object({
+      at: z.number().min(0),
+      name: z.string().max(200),
+      logEntries: z.int().min(0),
+      entries: z.int().min(0),
+      photos: z.int().min(0),
+    })
+    .nullable()
+    .catch(null),
+  remindDays: z.int().min(0).max(365).catch(14),
+  remindEntries: z.int().min(0).max(100_000).catch(300),
+  askedToKeepAt: z.number().min(0).catch(0),
+  movedTo: z.string().max(200).catch(""),
 }) satisfies z.ZodType<Settings>;
 
 const key = "own";

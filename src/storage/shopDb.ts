@@ -1,4 +1,5 @@
 import { Dexie, type Table } from "dexie";
+import type { JournalRow } from "./backup/journal.ts";
 import type { PatternRow } from "./patterns.ts";
 import type { ProjectionRow } from "./projection.ts";
 import { remakeRows } from "./rebuild.ts";
@@ -21,14 +22,31 @@ export type ShopDb = Dexie & {
   readonly settings: Table<KeyedRow, string>;
   readonly drafts: Table<KeyedRow, string>;
   readonly patterns: Table<PatternRow, string>;
+  /** Entries of a backup on their way into the log. */
+  readonly staged: Table<StoredEntry, string>;
+  readonly journal: Table<JournalRow, string>;
 };
 
 export type ShopDbWatch = {
   /** Another tab holds an older store open and must be closed first. */
   readonly onBlocked?: (() => void) | undefined;
-  /** Another tab has opened a newer store, or removed it: this one is closed and the page must be loaded again. */
+  /** The store is being brought to this version: streams made anew so far, and of how many. */
+  readonly onUpgrade?: ((done: number, of: number) => void) | undefined;
+  /** Another tab has opened a newer store: this one is closed and the page must be loaded again. */
   readonly onOutdated?: (() => void) | undefined;
+  /** The store was removed under the running app, by another tab or by the browser. */
+  readonly onGone?: (() => void) | undefined;
 };
+
+/** The version of the store this program knows; raised with every `version` below. */
+export const storeVersion = 3;
+
+/** The version of an open store where it is newer than this program, which then can't read all of it; else null. */
+export function newerStore(db: ShopDb): number | null {
+  // The library counts in tens, so that others can put versions between.
+  const found = Math.floor(db.backendDB().version / 10);
+  return found > storeVersion ? found : null;
+}
 
 /**
  * The shop's store in this browser; it opens on first use. Every write is flushed to the disk before it counts as
@@ -47,17 +65,25 @@ export function openShopDb(name = "dipbook", watch: ShopDbWatch = {}): ShopDb {
   db.version(2)
     .stores({ patterns: "id, savedAt" })
     .upgrade(async () => {
-      await remakeRows(db);
+      await remakeRows(db, watch.onUpgrade);
     });
   // Rows of pieces know of their dewax, rinses and looks inside from here on.
-  db.version(3).upgrade(async () => {
-    await remakeRows(db);
-  });
+  db.version(storeVersion)
+    .stores({ staged: "id", journal: "key" })
+    .upgrade(async () => {
+      await remakeRows(db, watch.onUpgrade);
+    });
   db.on("blocked", () => watch.onBlocked?.());
-  db.on("versionchange", () => {
+  db.on("versionchange", ({ newVersion }) => {
     db.close({ disableAutoOpen: true });
-    watch.onOutdated?.();
+    // A store that is being removed has no new version.
+    if (newVersion === null) watch.onGone?.();
+    else watch.onOutdated?.();
     return false;
+  });
+  // The browser closes a store it clears. The library tells of its own closing too, by an event of its own making.
+  db.on("close", (event: Event) => {
+    if (!(event instanceof CustomEvent)) watch.onGone?.();
   });
   return db;
 }

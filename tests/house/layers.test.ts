@@ -23,6 +23,7 @@ const below: Readonly<Record<string, readonly string[]>> = {
   storage: ["physics", "geometry", "trade", "logbook"],
   workers: ["physics", "geometry"],
   device: [],
+  rescue: [],
   ui: ["physics", "geometry", "trade", "logbook", "rules", "storage", "workers", "device"],
 };
 const layers = Object.keys(below);

@@ -1,4 +1,5 @@
 import { expect, test } from "@playwright/test";
+import { likeAPhone, restoreBackup, saveBackup } from "./backups.ts";
 import { handsOn } from "./hands.ts";
 import { makerAt } from "./maker.ts";
 import { visitOnceThenOffline } from "./offline.ts";
@@ -55,6 +56,7 @@ test("a backup from one phone is read on another, where the piece is as it was, 
   page,
   browser,
 }) => {
+  await likeAPhone(page);
   await visitOnceThenOffline(page, "2026-03-02T08:00:00+01:00");
   const maker = makerAt(page, handsOn(page));
   await maker.readAir({ tempC: 20, rh: 0.5 });
@@ -68,10 +70,7 @@ test("a backup from one phone is read on another, where the piece is as it was, 
   const own = await linesInStore(page);
   await maker.goTo("Shop");
   await maker.tap(page.getByRole("link", { name: /^Settings/ }));
-  const saving = page.waitForEvent("download");
-  await maker.tap(maker.key("Save a backup"));
-  const file = await (await saving).path();
-  await expect(page.getByText("Saved with your downloads.")).toBeVisible();
+  const file = await saveBackup(page);
 
   const context = await browser.newContext();
   try {
@@ -80,10 +79,10 @@ test("a backup from one phone is read on another, where the piece is as it was, 
     const other = makerAt(second, handsOn(second));
     await other.goTo("Shop");
     await other.tap(second.getByRole("link", { name: /^Settings/ }));
-    await second.getByLabel("Read a backup").setInputFiles(file);
-    await expect(second.getByText(`${own.length} entries added, 0 entries here already.`)).toBeVisible();
-    await second.getByLabel("Read a backup").setInputFiles(file);
-    await expect(second.getByText(`0 entries added, ${own.length} entries here already.`)).toBeVisible();
+    await restoreBackup(second, file);
+    await expect(second.getByText(`${own.length} entries added, 0 entries here already,`)).toBeVisible();
+    await restoreBackup(second, file);
+    await expect(second.getByText(`0 entries added, ${own.length} entries here already,`)).toBeVisible();
     await other.openPiece("Badger");
     await expect(other.logLines()).toHaveCount(3);
     await expect.poll(() => other.logLines().allInnerTexts()).toEqual(told);

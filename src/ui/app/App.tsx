@@ -4,14 +4,17 @@ import { Toasts } from "../parts/Toasts.tsx";
 import { Frame } from "./Frame.tsx";
 import { Routes } from "./Routes.tsx";
 import { ShopProvider, type ShopDoor } from "./shop.tsx";
+import { MovedBar } from "../backup/MovedBar.tsx";
 import { UpdateBar } from "./UpdateBar.tsx";
 import { useTheme } from "./useTheme.ts";
+import { WatcherGuard } from "./WatcherGuard.tsx";
 
 // The rack is painted first; what watches the due times may come a moment later.
 const DueAlarm = lazy(() => import("../due/DueAlarm.tsx").then((module) => ({ default: module.DueAlarm })));
 const RunsAlarm = lazy(() =>
   import("../run/RunsAlarm.tsx").then((module) => ({ default: module.RunsAlarm })),
 );
+const LogNote = lazy(() => import("../backup/LogNote.tsx").then((module) => ({ default: module.LogNote })));
 const Learner = lazy(() => import("../learned/Learner.tsx").then((module) => ({ default: module.Learner })));
 
 export function App({ shop, base }: { readonly shop: ShopDoor; readonly base: string }) {
@@ -30,13 +33,23 @@ function InShop() {
     <>
       <Frame>
         <UpdateBar />
+        <MovedBar />
         <Routes />
       </Frame>
       <Toasts />
       <Suspense fallback={null}>
-        <DueAlarm />
-        <RunsAlarm />
-        <Learner />
+        <WatcherGuard watches="Alarms for coats">
+          <DueAlarm />
+        </WatcherGuard>
+        <WatcherGuard watches="Alarms for kiln runs">
+          <RunsAlarm />
+        </WatcherGuard>
+        <WatcherGuard watches="The note of this log">
+          <LogNote />
+        </WatcherGuard>
+        <WatcherGuard watches="Learning from the log">
+          <Learner />
+        </WatcherGuard>
       </Suspense>
     </>
   );

@@ -11,6 +11,7 @@ import {
   readBucket,
   readBuckets,
   readPiece,
+  readPieceLog,
   readRack,
   readRecipes,
   readRoom,
@@ -29,7 +30,7 @@ import {
 import { readPourLog } from "../../storage/pourLog.ts";
 import { changeSettings, readSettings, type Settings } from "../../storage/settings.ts";
 import type { ShopDb } from "../../storage/shopDb.ts";
-import { rackItem, rackItems, type RackCache, type RackItem } from "./rackItems.ts";
+import { rackItem, workOutRack, type RackCache, type RackItem, type WholeRack } from "./rackItems.ts";
 import { useNow } from "./useNow.ts";
 import { useShop } from "./shop.tsx";
 
@@ -44,7 +45,7 @@ function cacheOf(db: ShopDb) {
   return cache;
 }
 
-function useRackOf(archivedIds: readonly string[] | null): readonly RackItem[] | undefined {
+function useRackOf(archivedIds: readonly string[] | null): WholeRack | undefined {
   const { db, clock } = useShop();
   const tick = useNow();
   const ids = archivedIds === null ? null : JSON.stringify(archivedIds);
@@ -56,15 +57,17 @@ function useRackOf(archivedIds: readonly string[] | null): readonly RackItem[] |
     if (rack === undefined) return undefined;
     const { items, drying } = cacheOf(db);
     // The clock may have gone past the last tick, and what has just been written must not lie in the future.
-    return rackItems(items, rack, Math.max(tick, clock()), drying);
+    return workOutRack(items, rack, Math.max(tick, clock()), drying);
   }, [rack, tick, clock, db]);
 }
 
 /** Every piece in work, what needs hands first; undefined while it loads, as with every hook here. */
-export const useRack = (): readonly RackItem[] | undefined => useRackOf(null);
+export const useRack = (): readonly RackItem[] | undefined => useRackOf(null)?.items;
+/** The same with the pieces that can't be worked out, for a list that shows them. */
+export const useWholeRack = (): WholeRack | undefined => useRackOf(null);
 
 /** Those of these pieces that are through or put away. */
-export const useArchived = (ids: readonly string[]): readonly RackItem[] | undefined => useRackOf(ids);
+export const useArchived = (ids: readonly string[]): readonly RackItem[] | undefined => useRackOf(ids)?.items;
 
 /** Every piece that is through or put away, as it was logged. */
 export function useArchive(): readonly Piece[] | undefined {
@@ -90,6 +93,14 @@ export function usePiece(id: string): OnePiece | null | undefined {
     const item = rackItem(read.piece, read, Math.max(tick, clock()), cacheOf(db).drying);
     return { item, entries: read.entries, around: read };
   }, [read, tick, clock, db]);
+}
+
+/** The name and lines of a piece alone, without any sum; null when there is none of that id. */
+export function usePieceLog(
+  id: string,
+): { readonly name: string | null; readonly entries: readonly Entry[] } | null | undefined {
+  const { db } = useShop();
+  return useLiveQuery(() => readPieceLog(db, id), [db, id]);
 }
 
 export function useRooms(): readonly Room[] | undefined {

@@ -60,13 +60,16 @@ export function makeShop({ db, clock, newId, opened }: ShopParts): ShopDoor {
   };
   const written = async (run: () => Promise<Ran>, quiet: boolean): Promise<LogResult> => {
     try {
+      const { movedTo } = await readSettings(db);
+      if (movedTo !== "")
+        return refuse(`Not logged: this log has moved to ${movedTo}. Here it can only be read.`, quiet);
       const result = await run();
       if (result.ok) return result;
       if ("failure" in result) return refuse(outOfSpace, quiet);
       const { units } = await readSettings(db);
       return refuse(refusalText(result.refusal, makeFormat(units, shopLocale()), clock()), quiet);
     } catch (error) {
-      return refuse(`It was not written. ${error instanceof Error ? error.message : String(error)}`, quiet);
+      return refuse(failureText(error), quiet);
     }
   };
   return {
@@ -79,5 +82,13 @@ export function makeShop({ db, clock, newId, opened }: ShopParts): ShopDoor {
   };
 }
 
+/** A closed store is one that another tab has made newer, or that was cleared; the page says which. */
+function failureText(error: unknown): string {
+  const isClosed = error instanceof Error && error.name === "DatabaseClosedError";
+  if (isClosed)
+    return "Not logged: another tab runs a newer Dipbook. What you wrote here is kept. Load this page again.";
+  return `Not logged. ${error instanceof Error ? error.message : String(error)}`;
+}
+
 const outOfSpace =
-  "It was not written: this device has no room left. Free some space, or save a backup in Settings and remove photos.";
+  "Not logged: this device has no room left. Free some space, or save a backup in Settings and remove photos.";

@@ -1,6 +1,5 @@
 import type { Say, WordsOf } from "./findingSay.ts";
 
-
 const lastTitle = "Last coat not dry for fire";
 const outerFilm = (say: Say): string =>
   say.text("touched") === "" ? "" : " It felt dry: a hand feels the outer film only.";

@@ -14,6 +14,10 @@ export function useTouchLog(): (of: {
 }) => Promise<void> {
   const { log } = useShop();
   const say = useFleeting((fleeting) => fleeting.say);
+  const takeBack = async (stream: string, entryId: string): Promise<void> => {
+    const struck = await log({ do: "strike", stream, entryId, reason: "tapped by mistake" });
+    if (struck.ok) say("Taken back.");
+  };
   return async ({ pieceId, coatId, verdict, text }) => {
     const stream = streamOf("piece", pieceId);
     const body = { method: "touch", verdict, coatId } as const;
@@ -21,9 +25,7 @@ export function useTouchLog(): (of: {
     const entryId = result.ok ? result.entries[0]?.id : undefined;
     if (entryId === undefined) return;
     say(text, "done", () => {
-      void log({ do: "strike", stream, entryId, reason: "tapped by mistake" }).then((struck) => {
-        if (struck.ok) say("Taken back.");
-      });
+      void takeBack(stream, entryId);
     });
   };
 }

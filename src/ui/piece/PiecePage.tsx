@@ -13,6 +13,7 @@ import { FindingList } from "./FindingList.tsx";
 import { LogGrid } from "./LogGrid.tsx";
 import { NextCard } from "./NextCard.tsx";
 import styles from "./PiecePage.module.css";
+import { PieceGuard } from "./PieceGuard.tsx";
 import { PiecePhotos } from "./PiecePhotos.tsx";
 import { PutAway } from "./PutAway.tsx";
 import { Timeline } from "./Timeline.tsx";
@@ -20,6 +21,14 @@ import { WallVerdict } from "./WallVerdict.tsx";
 
 export function PiecePage() {
   const { id } = useParams<{ id: string }>();
+  return (
+    <PieceGuard key={id} id={id}>
+      <WholePiece id={id} />
+    </PieceGuard>
+  );
+}
+
+function WholePiece({ id }: { readonly id: string }) {
   const found = usePiece(id);
   if (found === undefined)
     return (

@@ -1,14 +1,16 @@
 import { Plus } from "lucide-react";
 import { useState } from "react";
 import { Link } from "wouter";
-import { useRack } from "../app/live.ts";
+import { useWholeRack } from "../app/live.ts";
 import { paths } from "../app/paths.ts";
+import { LogNotices, useClearedLog } from "../backup/LogNotices.tsx";
 import { DemoOffer } from "../demo/DemoOffer.tsx";
 import { Button } from "../parts/Button.tsx";
 import { Empty } from "../parts/Empty.tsx";
 import { LinkButton } from "../parts/LinkButton.tsx";
 import { Page } from "../parts/Page.tsx";
 import { CameDue } from "./CameDue.tsx";
+import { FaultCards } from "./FaultCards.tsx";
 import { rackFilter, turnOf, type RackFilter } from "./rackFilter.ts";
 import { RackCard } from "./RackCard.tsx";
 import styles from "./RackPage.module.css";
@@ -22,7 +24,8 @@ const filters: readonly { readonly filter: RackFilter; readonly name: string }[]
 ];
 
 export function RackPage() {
-  const rack = useRack();
+  const whole = useWholeRack();
+  const rack = whole?.items;
   const [filter, setFilter] = useState<RackFilter>("all");
   const [search, setSearch] = useState("");
   const steady = useSteadyOrder(rack ?? [], (item) => item.standing.piece.id);
@@ -36,9 +39,11 @@ export function RackPage() {
         </LinkButton>
       }
     >
-      {rack?.length === 0 && <EmptyRack />}
+      {rack?.length === 0 && whole?.faults.length === 0 && <EmptyRack />}
+      {whole !== undefined && <FaultCards faults={whole.faults} />}
       {rack !== undefined && rack.length > 0 && (
         <>
+          <LogNotices />
           <CameDue items={rack} />
           <div className={styles["sieve"]}>
             <div className={styles["filters"]} role="group" aria-label="Show">
@@ -78,6 +83,8 @@ export function RackPage() {
 }
 
 function EmptyRack() {
+  const cleared = useClearedLog();
+  if (cleared !== null) return cleared.notice;
   return (
     <Empty title="The rack is empty">
       <p>

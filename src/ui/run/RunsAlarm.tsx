@@ -3,6 +3,7 @@ import type { Run } from "../../logbook/fireStates.ts";
 import { runStanding } from "../../logbook/runStanding.ts";
 import { useRuns } from "../app/live.ts";
 import { useNow } from "../app/useNow.ts";
+import { WatcherGuard } from "../app/WatcherGuard.tsx";
 import { stepDues } from "./runDues.ts";
 import { useRunAlarm } from "./useRunAlarm.ts";
 
@@ -16,7 +17,9 @@ export function RunsAlarm() {
       {runs
         ?.filter(({ startedAt }) => startedAt !== null)
         .map((run) => (
-          <OneRunAlarm key={run.id} run={run} />
+          <WatcherGuard key={run.id} watches="Alarms for a kiln run">
+            <OneRunAlarm run={run} />
+          </WatcherGuard>
         ))}
     </>
   );

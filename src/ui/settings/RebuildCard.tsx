@@ -1,37 +1,14 @@
-import { useState } from "react";
-import { rebuildProjections } from "../../storage/rebuild.ts";
-import { useShop } from "../app/shop.tsx";
-import { Button } from "../parts/Button.tsx";
 import { Card } from "../parts/Card.tsx";
+import { RemakeKey } from "./RemakeKey.tsx";
 
 /** The way out when a list looks wrong: the log is the truth, and every summary can be made from it again. */
 export function RebuildCard() {
-  const { db } = useShop();
-  const [told, setTold] = useState<string | null>(null);
-  const [busy, setBusy] = useState(false);
-  const rebuild = async (): Promise<void> => {
-    setBusy(true);
-    try {
-      const { streams, setAside } = await rebuildProjections(db);
-      const unread =
-        setAside.length === 0 ? "" : ` ${setAside.length} lines could not be read and were left as they are.`;
-      setTold(`Summaries made again from the log: ${streams} pieces, rooms, buckets and recipes.${unread}`);
-    } catch (error) {
-      setTold(
-        `It did not work, and nothing was changed: ${error instanceof Error ? error.message : String(error)}`,
-      );
-    }
-    setBusy(false);
-  };
   return (
     <Card title="Does a list look wrong?">
       <p>
         Every list is a summary of the log. It can be made again at any time; the log itself is not touched.
       </p>
-      <Button disabledReason={busy ? "At work. A long log takes a while." : null} onPress={rebuild}>
-        Make the summaries again
-      </Button>
-      {told !== null && <p role="status">{told}</p>}
+      <RemakeKey />
     </Card>
   );
 }

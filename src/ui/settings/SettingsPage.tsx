@@ -2,13 +2,15 @@ import { Link } from "wouter";
 import { useSettings } from "../app/live.ts";
 import { paths } from "../app/paths.ts";
 import { useFormat } from "../app/useFormat.ts";
+import { MoveCard } from "../backup/MoveCard.tsx";
+import { RestoreCard } from "../backup/RestoreCard.tsx";
+import { SaveCard } from "../backup/SaveCard.tsx";
 import { DemoOffer } from "../demo/DemoOffer.tsx";
 import { Card } from "../parts/Card.tsx";
 import { Choice } from "../parts/Choice.tsx";
 import { Page } from "../parts/Page.tsx";
 import { BucketHoursFields } from "../timeline/BucketHoursFields.tsx";
 import { AboutCard } from "./AboutCard.tsx";
-import { BackupCard } from "./BackupCard.tsx";
 import { KeepCard } from "./KeepCard.tsx";
 import { MinimumsCard } from "./MinimumsCard.tsx";
 import { OwnFiguresCard } from "./OwnFiguresCard.tsx";
@@ -84,7 +86,13 @@ export function SettingsPage() {
         <OwnFiguresCard />
         <MinimumsCard />
         <KeepCard />
-        <BackupCard />
+        <div id="backup">
+          <SaveCard />
+        </div>
+        <div id="restore">
+          <RestoreCard />
+        </div>
+        <MoveCard />
         <div id="demo">
           <DemoOffer />
         </div>

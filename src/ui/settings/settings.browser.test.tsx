@@ -1,6 +1,7 @@
 import { afterEach, expect, test } from "vitest";
 import { page } from "vitest/browser";
-import { clearDesks, demoDesk, showAt } from "../../../tests/demoDesk.tsx";
+import { clearDesks, demoDesk, freshDesk, showAt } from "../../../tests/demoDesk.tsx";
+import { backupOf } from "../../../tests/fixtures/backups.ts";
 import { readSettings } from "../../storage/settings.ts";
 import { FiguresPage } from "./FiguresPage.tsx";
 import { SettingsPage } from "./SettingsPage.tsx";
@@ -41,11 +42,48 @@ test("a file that is no backup changes nothing and is explained", async () => {
   const before = await db.entries.count();
   showAt(shop, "/settings", settings);
   await page
-    .getByLabelText("Read a backup")
+    .getByLabelText("Choose a backup file")
     .upload(new File(["not json"], "holiday.json", { type: "application/json" }));
-  await expect.element(page.getByText(/^This is not a backup, or it is cut off\./)).toBeVisible();
-  await expect.element(page.getByText("Nothing was changed.")).toBeVisible();
+  await expect.element(page.getByText(/^This is not a backup: found .*Nothing was changed\.$/)).toBeVisible();
   expect(await db.entries.count()).toBe(before);
+});
+
+test("a backup is shown before it is joined, and joined only when asked", async () => {
+  const { shop: old, db: oldDb } = await demoDesk();
+  await old.log({
+    do: "log",
+    stream: "piece/own",
+    type: "piece-started",
+    body: { plan: { name: "Own" }, roomId: "first" },
+  });
+  const file = new File([await backupOf(oldDb, { now: Date.now() })], "dipbook.zip");
+  const count = await oldDb.entries.count();
+  const { db, shop } = freshDesk();
+  showAt(shop, "/settings", settings);
+  await page.getByLabelText("Choose a backup file").upload(file);
+  await expect.element(page.getByText("This backup is sound.")).toBeVisible();
+  expect(await db.entries.count()).toBe(0);
+  await page.getByRole("button", { name: /^Add \d+ entries and 0 photos$/ }).click();
+  await expect
+    .element(page.getByText(/entries added, 0 entries here already, 0 photos added\.$/))
+    .toBeVisible();
+  expect(await db.entries.count()).toBe(count);
+});
+
+test("a log that has moved takes no entry and says where it is", async () => {
+  const { db, shop, logged } = await demoDesk({ movedTo: "the new phone" });
+  const result = await shop.log({
+    do: "log",
+    stream: "piece/own",
+    type: "piece-started",
+    body: { plan: { name: "Own" }, roomId: "first" },
+  });
+  expect(result).toEqual({
+    ok: false,
+    text: "Not logged: this log has moved to the new phone. Here it can only be read.",
+  });
+  expect(await logged("piece-started")).not.toContainEqual(expect.objectContaining({ stream: "piece/own" }));
+  expect((await readSettings(db)).movedTo).toBe("the new phone");
 });
 
 test("an own drying factor is an entry of the shop, and the figures page shows it in place of the starting value", async () => {

@@ -1,0 +1,79 @@
+import { crc32 } from "../../geometry/read/crc32.ts";
+
+/** A file found in a zip by its own head, without the list at the zip's end. */
+export type FoundFile = {
+  readonly name: string;
+  /** What is there of it; shorter than it was where the zip is cut off within it. */
+  readonly blob: Blob;
+  readonly isCut: boolean;
+  /** Whether its bytes are those its head gives the checksum of. */
+  readonly isSound: () => Promise<boolean>;
+};
+
+const windowBytes = 1 << 20;
+const headBytes = 30;
+const longestName = 300;
+const ours = /^(entries\/|photos\/|kept\/|manifest\.json$)/;
+
+/**
+ * Every file of ours in a zip whose end or middle is damaged, found by the signature of its local head (PK 03 04,
+ * APPNOTE 4.3.7). Files are stored, not packed, and their sizes stand in their heads, so each is read by itself.
+ */
+export async function* salvageZip(zip: Blob): AsyncGenerator<FoundFile> {
+  let at = 0;
+  while (at + headBytes <= zip.size) {
+    const head = await nextHead(zip, at);
+    if (head === null) return;
+    const { name, dataAt, bytes, sum } = head;
+    const end = Math.min(zip.size, dataAt + bytes);
+    const blob = zip.slice(dataAt, end);
+    const isCut = end < dataAt + bytes;
+    yield { name, blob, isCut, isSound: async () => !isCut && (await sumOf(blob)) === sum };
+    // Where a size is wrong the next head lies elsewhere: it is looked for from the last one on.
+    at = !isCut && (await signatureAt(zip, end)) ? end : head.at + headBytes;
+  }
+}
+
+type Head = {
+  readonly at: number;
+  readonly name: string;
+  readonly dataAt: number;
+  readonly bytes: number;
+  readonly sum: number;
+};
+
+async function nextHead(zip: Blob, from: number): Promise<Head | null> {
+  for (let start = from; start < zip.size; start += windowBytes) {
+    // Windows overlap by a head and its name, so that none falls between two.
+    const bytes = new Uint8Array(
+      await zip.slice(start, start + windowBytes + headBytes + longestName).arrayBuffer(),
+    );
+    const limit = Math.min(windowBytes, bytes.length - headBytes + 1);
+    for (let i = bytes.indexOf(0x50); i !== -1 && i < limit; i = bytes.indexOf(0x50, i + 1)) {
+      const head = headAt(bytes, i, start);
+      if (head !== null) return head;
+    }
+  }
+  return null;
+}
+
+function headAt(bytes: Uint8Array, i: number, start: number): Head | null {
+  if (bytes[i + 1] !== 0x4b || bytes[i + 2] !== 3 || bytes[i + 3] !== 4) return null;
+  const view = new DataView(bytes.buffer, bytes.byteOffset + i);
+  const [stored, sum, size] = [view.getUint16(8, true), view.getUint32(14, true), view.getUint32(22, true)];
+  const [nameBytes, extraBytes] = [view.getUint16(26, true), view.getUint16(28, true)];
+  if (stored !== 0 || nameBytes === 0 || nameBytes > longestName || i + headBytes + nameBytes > bytes.length)
+    return null;
+  const name = new TextDecoder().decode(bytes.subarray(i + headBytes, i + headBytes + nameBytes));
+  if (!ours.test(name)) return null;
+  return { at: start + i, name, dataAt: start + i + headBytes + nameBytes + extraBytes, bytes: size, sum };
+}
+
+/** Whether another head or the list of contents follows, or the zip ends here. */
+async function signatureAt(zip: Blob, at: number): Promise<boolean> {
+  if (at >= zip.size) return true;
+  const [p, k] = new Uint8Array(await zip.slice(at, at + 2).arrayBuffer());
+  return p === 0x50 && k === 0x4b;
+}
+
+const sumOf = async (blob: Blob): Promise<number> => crc32(0, new Uint8Array(await blob.arrayBuffer())) >>> 0;

@@ -1,0 +1,198 @@
+import { BlobReader, ZipWriter, configure } from "@zip.js/zip.js/lib/zip-core.js";
+import { schemaVersion } from "../../logbook/lifts.ts";
+import { learningKey } from "../learningRow.ts";
+import { openRaw, rawKeys, rawRow, rawRows } from "../rawRows.ts";
+import type { Manifest, Part } from "./format.ts";
+import { linesAPart, manifestName, photoName, sealLine, sha256Of, zipFormat, zipVersion } from "./format.ts";
+import { pack } from "./packed.ts";
+
+// Everything is stored as it is: a worker would only carry bytes to and fro.
+configure({ useWebWorkers: false });
+
+export type BackupChoice = {
+  /** Photos and meshes, which are most of a backup's size. */
+  readonly photos: boolean;
+  /** Entries written or dated from then on, epoch ms, with their photos; null for all. */
+  readonly since: number | null;
+};
+
+export type Progress = {
+  readonly done: number;
+  readonly of: number;
+  readonly what: "entries" | "photos" | "kept";
+};
+
+export type BackupWork = {
+  readonly choice: BackupChoice;
+  readonly now: number;
+  readonly app: string;
+  readonly device: string;
+  readonly onProgress?: ((progress: Progress) => void) | undefined;
+  /** Cancels: the promise is then rejected with the signal's reason, and what was written is no backup. */
+  readonly signal?: AbortSignal | undefined;
+};
+
+/**
+ * Writes the store of this name as one zip, part by part; no part is larger than a photo, a mesh or two thousand lines.
+ * It reads the store's own rows, so that it works where the app itself can't open, and what can't be read as an entry
+ * goes along as it lies there. Gives the manifest. Throws where there is no store, or none that answers.
+ */
+export async function writeBackup(
+  storeName: string,
+  sink: WritableStream<Uint8Array>,
+  work: BackupWork,
+): Promise<Manifest> {
+  const db = await openRaw(storeName);
+  if (db === null) throw new Error("There is no log in this browser.");
+  try {
+    return await writeParts(db, sink, work);
+  } finally {
+    db.close();
+  }
+}
+
+async function writeParts(
+  db: IDBDatabase,
+  sink: WritableStream<Uint8Array>,
+  { choice, now, app, device, onProgress, signal }: BackupWork,
+): Promise<Manifest> {
+  const zip = new ZipWriter(sink, { level: 0, dataDescriptor: false, extendedTimestamp: false });
+  const parts: Part[] = [];
+  const add = async (name: string, blob: Blob, photo?: Part["photo"]): Promise<void> => {
+    signal?.throwIfAborted();
+    await zip.add(name, new BlobReader(blob));
+    const sha256 = await sha256Of(await blob.arrayBuffer());
+    parts.push({ name, bytes: blob.size, sha256, ...(photo === undefined ? {} : { photo }) });
+  };
+
+  const entries = await writeEntries(db, add, { choice, onProgress });
+  const photos = choice.photos ? await writePhotos(db, add, { wanted: entries.texts, onProgress }) : 0;
+  const kept = choice.since === null ? await writeKept(db, add, { choice, onProgress }) : 0;
+
+  const manifest: Manifest = {
+    format: zipFormat,
+    version: zipVersion,
+    app,
+    schema: schemaVersion,
+    madeAt: now,
+    device,
+    choice,
+    counts: { entries: entries.count, photos, kept },
+    lastEntryAt: entries.lastAt,
+    parts,
+  };
+  await zip.add(manifestName, new BlobReader(new Blob([JSON.stringify(manifest)])));
+  await zip.close();
+  return manifest;
+}
+
+type Add = (name: string, blob: Blob, photo?: Part["photo"]) => Promise<void>;
+
+type WrittenEntries = {
+  readonly count: number;
+  readonly lastAt: number | null;
+  /** Null: all photos go along. Else every text in the entries, among them the ids of their photos. */
+  readonly texts: ReadonlySet<string> | null;
+};
+
+async function writeEntries(
+  db: IDBDatabase,
+  add: Add,
+  { choice: { since }, onProgress }: Pick<BackupWork, "choice" | "onProgress">,
+): Promise<WrittenEntries> {
+  const of = (await rawKeys(db, "entries")).length;
+  const texts = since === null ? null : new Set<string>();
+  let [done, count, part] = [0, 0, 0];
+  let lastAt: number | null = null;
+  for await (const rows of rawRows(db, "entries", { page: linesAPart })) {
+    const chosen = rows.filter((row) => since === null || isSince(row, since));
+    done += rows.length;
+    onProgress?.({ done, of, what: "entries" });
+    if (chosen.length === 0) continue;
+    for (const row of chosen) {
+      lastAt = latest(lastAt, numberAt(row, "at"));
+      if (texts !== null) gatherTexts(row, texts);
+    }
+    count += chosen.length;
+    part += 1;
+    const lines = chosen.map((row) => `${sealLine(row)}\n`);
+    await add(`entries/${String(part).padStart(5, "0")}.ndjson`, new Blob(lines));
+  }
+  return { count, lastAt, texts };
+}
+
+async function writePhotos(
+  db: IDBDatabase,
+  add: Add,
+  { wanted, onProgress }: { wanted: ReadonlySet<string> | null } & Pick<BackupWork, "onProgress">,
+): Promise<number> {
+  const keys = (await rawKeys(db, "photos")).filter(
+    (key): key is string => typeof key === "string" && (wanted === null || wanted.has(key)),
+  );
+  let count = 0;
+  for (const [index, id] of keys.entries()) {
+    const row = await rawRow(db, "photos", id);
+    const blob = typeof row === "object" && row !== null && "blob" in row ? row.blob : null;
+    if (blob instanceof Blob) {
+      await add(photoName({ id, type: blob.type }), blob, { id, type: blob.type });
+      count += 1;
+    }
+    onProgress?.({ done: index + 1, of: keys.length, what: "photos" });
+  }
+  return count;
+}
+
+export const keptTables = ["settings", "drafts", "patterns"] as const;
+export type KeptTable = (typeof keptTables)[number];
+
+/** What can be made again from the log stays behind. */
+const leftBehind = new Set<IDBValidKey>([learningKey]);
+
+/** Settings, half-written forms and meshes, each row a line with its binary parts beside it. */
+async function writeKept(
+  db: IDBDatabase,
+  add: Add,
+  { choice, onProgress }: Pick<BackupWork, "choice" | "onProgress">,
+): Promise<number> {
+  let [count, binaries] = [0, 0];
+  for (const table of keptTables) {
+    if (table === "patterns" && !choice.photos) continue;
+    const keys = (await rawKeys(db, table)).filter((key) => !leftBehind.has(key));
+    const lines: string[] = [];
+    for (const [index, key] of keys.entries()) {
+      const row = await rawRow(db, table, key);
+      if (row === undefined) continue;
+      const packed = pack(row, binaries);
+      for (const blob of packed.binaries) {
+        await add(`kept/${String(binaries).padStart(5, "0")}.bin`, blob);
+        binaries += 1;
+      }
+      lines.push(`${sealLine(packed.json)}\n`);
+      onProgress?.({ done: index + 1, of: keys.length, what: "kept" });
+    }
+    count += lines.length;
+    if (lines.length > 0) await add(`kept/${table}.ndjson`, new Blob(lines));
+  }
+  return count;
+}
+
+function numberAt(row: unknown, key: string): number | null {
+  const value =
+    typeof row === "object" && row !== null ? (row as Readonly<Record<string, unknown>>)[key] : null;
+  return typeof value === "number" ? value : null;
+}
+
+const latest = (a: number | null, b: number | null): number | null =>
+  a === null || b === null ? (a ?? b) : Math.max(a, b);
+
+/** A row of which neither time can be read goes along: better one line too many. */
+function isSince(row: unknown, since: number): boolean {
+  const at = latest(numberAt(row, "at"), numberAt(row, "recordedAt"));
+  return at === null || at >= since;
+}
+
+function gatherTexts(value: unknown, into: Set<string>): void {
+  if (typeof value === "string") into.add(value);
+  else if (typeof value === "object" && value !== null)
+    for (const inner of Object.values(value)) gatherTexts(inner, into);
+}
