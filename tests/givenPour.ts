@@ -14,7 +14,7 @@ import { dayOne, givenCoated } from "./givenPiece.ts";
 const minuteMs = 60_000;
 /** The pour of the tests is planned for minute 240 of this day. */
 export const pourMin = 240;
-export const pourDayOne = dayOne + 200 * 60 * minuteMs;
+export const pourDayOne = dayOne + 140 * 60 * minuteMs;
 export const minute = (min: number): number => pourDayOne + Math.round(min * minuteMs);
 
 export const pieceId = "piece-of-the-test";

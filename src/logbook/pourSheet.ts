@@ -45,6 +45,11 @@ const wrong: ReadonlySet<WhyCode> = new Set<WhyCode>([
   "review-hold",
   "coats-since-review",
   "open-crack",
+  "pattern-inside",
+  "wax-film",
+  "residue",
+  "rinsed",
+  "cold",
   "stop-warning",
   "not-fired",
   "fired-too-little",
@@ -111,7 +116,7 @@ export function sheetLines(of: SheetOf): readonly SheetLine[] {
   const lines: readonly (readonly [string, Told])[] = [
     ["review-clear", each("review-clear", ({ standing }) => reviewTold(standing.piece))],
     ["shell-sound", each("shell-sound", soundWhy)],
-    ["shell-empty", each("shell-empty", () => only([]))],
+    ["shell-empty", each("shell-empty", ({ standing }) => only(standing.metalBars.map(({ code }) => code)))],
     ["shell-fired", each("shell-fired", firedWhy)],
     [
       "shell-dry",

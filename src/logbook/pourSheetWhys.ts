@@ -6,6 +6,7 @@ import { metalHeatOf } from "./pourChecks.ts";
 import type { HeatRead, MeltHeatRead, ShellHeat } from "./heatRead.ts";
 import type { PourShell } from "./pourShells.ts";
 import { coldShell, shellHeatOf } from "./shellHeat.ts";
+import type { MetalBar } from "./metalReady.ts";
 import type { PourSupply } from "./pourSupply.ts";
 import type { Standing } from "./standing.ts";
 
@@ -17,6 +18,7 @@ export type WhyCode =
   | "coats-since-review"
   | "open-crack"
   | "look-for-cracks"
+  | MetalBar["code"]
   | "stop-warning"
   | "not-fired"
   | "fired-too-little"

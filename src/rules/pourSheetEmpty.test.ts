@@ -34,24 +34,23 @@ const lineAt = (piece: GivenPiece, hour: number) => {
     now: standing.now,
   }).find(({ id }) => id === "shell-empty");
   if (line === undefined) throw new Error("no line for the inside of the shell");
-  const rules = line.why.map(({ finding }) => `${finding?.rule} ${finding?.variant}`);
-  return { state: line.state, rules };
+  return { state: line.state, codes: line.why.map(({ code }) => code) };
 };
 
 test("what the piece holds, its pour sheet holds, and no tick passes it", () => {
   const piece = givenCoated({ alloyId: "a356" });
-  expect(lineAt(piece, 121)).toMatchObject({ state: "not-ok", rules: ["pattern-inside inside"] });
+  expect(lineAt(piece, 121)).toMatchObject({ state: "not-ok", codes: ["pattern-inside"] });
   piece.log(121, "dewaxed", { way: "flash", minutes: 15 });
-  expect(lineAt(piece, 121.5)).toMatchObject({ state: "not-ok", rules: ["pattern-inside film"] });
+  expect(lineAt(piece, 121.5)).toMatchObject({ state: "not-ok", codes: ["wax-film"] });
   piece.log(122, "burnout-started", {});
   piece.log(126, "burnout-ended", { result: "residue" });
-  expect(lineAt(piece, 127)).toMatchObject({ state: "not-ok", rules: ["burnout-residue residue"] });
+  expect(lineAt(piece, 127)).toMatchObject({ state: "not-ok", codes: ["residue"] });
   piece.log(130, "shell-fired", { peakC: 870, holdMin: 60, inside: "clean" });
-  expect(lineAt(piece, 131)).toMatchObject({ state: "ok", rules: [] });
+  expect(lineAt(piece, 131)).toMatchObject({ state: "ok", codes: [] });
   // Aluminium into a cool shell: nothing else would drive the water out.
-  expect(lineAt(piece, 154.1)).toMatchObject({ state: "not-ok", rules: ["shell-damp-again cold"] });
+  expect(lineAt(piece, 154.1)).toMatchObject({ state: "not-ok", codes: ["cold"] });
   piece.log(155, "shell-rinsed", {});
-  expect(lineAt(piece, 155.1)).toMatchObject({ state: "not-ok", rules: ["shell-damp-again rinsed"] });
+  expect(lineAt(piece, 155.1)).toMatchObject({ state: "not-ok", codes: ["rinsed"] });
   piece.log(157, "shell-preheated", { shellC: 120, heldMin: 70 });
-  expect(lineAt(piece, 158)).toMatchObject({ state: "ok", rules: [] });
+  expect(lineAt(piece, 158)).toMatchObject({ state: "ok", codes: [] });
 });

@@ -28,11 +28,12 @@ export function lastWords(
   const coat = `Coat ${last.coat.number}`;
   const { checkAt, dryAt, by, minimum, reason } = cover;
   const latest = dryAt === null ? "" : `; dry ${atTime(dryAt, now, locale)} at the latest`;
+  const unread = last.basis.readings === 0 ? " (room not read: average air assumed)" : "";
   switch (cover.state) {
     case "dry":
-      return by === "air" || by === "minimum" ? `${coat} is dry` : `${coat} is dry ${dryBy(by)}`;
+      return by === "air" || by === "minimum" ? `${coat} is dry${unread}` : `${coat} is dry ${dryBy(by)}`;
     case "check":
-      return `${coat} likely dry – check it${latest}`;
+      return `${coat} likely dry – check it${latest}${unread}`;
     case "drying": {
       if (by === "minimum" && last.verdict === "dry")
         return `${coat} NOT DRY – ${minimumName(minimum)} runs to ${soonTime(minimum.until, now, locale)}`;

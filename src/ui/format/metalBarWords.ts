@@ -3,12 +3,12 @@ import type { Say, WordsOf } from "./findingSay.ts";
 export const patternInsideWords: WordsOf<"pattern-inside"> = {
   inside: () => ({
     title: "Pattern still inside",
-    says: "The log has no dewax, burnout or firing of this shell. Metal on a pattern throws.",
+    says: "The log has no dewax, burnout or firing of this shell. Metal on a pattern sprays out.",
     remedy: "No metal in it. Dewax or burn it out and fire it; if that was done, log it.",
   }),
   film: () => ({
     title: "Wax film not burnt off",
-    says: "It was dewaxed, and no fire since has burnt off the wax that stays on the wall. Metal on wax throws.",
+    says: "It was dewaxed, and no fire since has burnt off the film of wax. Metal on wax sprays out.",
     remedy: "No metal in it. Burn it out or fire it with air, and log that.",
   }),
 };
@@ -16,7 +16,7 @@ export const patternInsideWords: WordsOf<"pattern-inside"> = {
 export const residueWords: WordsOf<"burnout-residue"> = {
   residue: () => ({
     title: "Carbon or ash inside the shell",
-    says: "It was seen inside, and nothing since says that it is gone. Carbon makes gas under metal; ash stays in the face.",
+    says: "It was seen inside, and nothing since shows that it is gone. Carbon makes gas under metal. Ash stays in the face.",
     remedy:
       "Grey or black: fire it again with air. White powder: blow it out cold. Then look inside and log that it is clean.",
   }),
@@ -28,7 +28,7 @@ const dryIt = (say: Say): string =>
 export const dampAgainWords: WordsOf<"shell-damp-again"> = {
   rinsed: (say) => ({
     title: "Rinsed and not dried since",
-    says: `Water went through it ${ageWords(say)} ago. Water under metal throws it.`,
+    says: `Water went through it ${ageWords(say)} ago. Metal on a damp shell sprays out.`,
     remedy: dryIt(say),
   }),
   cold: (say) => ({
