@@ -93,7 +93,7 @@ describe("usual heat of a shell by metal and thinnest section", () => {
       }
     expect(startingShellC(aluminium, 12)).toBe(110);
     expect(startingShellC(bronze, 20)).toBe(330);
-    expect(startingShellC(alloyOf("iron")!, 5)).toBe(500);
+    expect(startingShellC(alloyOf("iron"), 5)).toBe(500);
     expect(startingShellC(null, null)).toBe(500);
   });
 });
