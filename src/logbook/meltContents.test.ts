@@ -2,7 +2,7 @@ import { expect, test } from "vitest";
 import { hazardsOf } from "../trade/hazards.ts";
 import { builtInShop } from "./builtIns.ts";
 import type { Melt } from "./fireStates.ts";
-import { alloyContents, mayHoldOf, meltContents } from "./meltContents.ts";
+import { alloyContents, mayHoldOf, meltContents, meltOfPiece } from "./meltContents.ts";
 
 const plan: Melt["plan"] = {
   id: "plan",
@@ -43,4 +43,20 @@ test("an own copy has the hazards of the row it stands on", () => {
 test("a trace below half a hundredth of a percent is not kept", () => {
   expect(mayHoldOf({ zn: { low: 0, high: 0.00004 } })).toEqual([]);
   expect(mayHoldOf({ zn: { low: 0, high: 0.00005 } })).toHaveLength(1);
+});
+
+test("a piece's melt is the last that names it, and no plan that was put away", () => {
+  const melt = (id: string, at: number, dropped: boolean): Melt => ({
+    id,
+    plan: { ...plan, at },
+    pieceIds: ["gate finial"],
+    startedAt: null,
+    hotFurnace: null,
+    readings: [],
+    lastAt: at,
+    ended: dropped ? { id: "end", at, pouredKg: 0, piggedKg: 0, dropped: true } : null,
+  });
+  const melts = [melt("late", 20, false), melt("early", 10, false), melt("dropped", 30, true)];
+  expect(meltOfPiece(melts, "gate finial")?.id).toBe("late");
+  expect(meltOfPiece(melts, "lantern")).toBeNull();
 });
