@@ -1,7 +1,13 @@
 import type { GridBelief } from "./gridBelief.ts";
 import { beliefOf, momentsOf, quantileOf, requireBelief } from "./gridBelief.ts";
 import { logBetween, logDensity, tenthQuantile } from "./normal.ts";
-import { requireFraction, requirePositive, requireWhole, requireWithin } from "./range.ts";
+import {
+  requireEveryFigure,
+  requireFraction,
+  requirePositive,
+  requireWhole,
+  requireWithin,
+} from "./range.ts";
 import { coatVariance, priorVariance } from "./spread.ts";
 
 /**
@@ -137,6 +143,14 @@ export function heldWithin(
   one: LearnedFactor,
   { low, high, mostSd }: { readonly low: number; readonly high: number; readonly mostSd: number },
 ): LearnedFactor {
+  requireEveryFigure("one", one);
+  for (const [name, value] of Object.entries({ low, high, "one.lnMean": one.lnMean }))
+    requireWithin(name, value, { low: -20, high: 20, unit: "(of ln t)" });
+  for (const [name, value] of Object.entries({ mostSd, "one.lnSd": one.lnSd, "one.scatter": one.scatter }))
+    requireWithin(name, value, { low: 0, high: 20, unit: "(of ln t)" });
+  requireWithin("high − low", high - low, { low: 0, high: 40, unit: "(of ln t)" });
+  for (const [name, value] of Object.entries({ factor: one.factor, low: one.low, high: one.high }))
+    requireWithin(`one.${name}`, value, { low: 0, high: 1e6, unit: "" });
   const lnMean = Math.min(high, Math.max(low, one.lnMean));
   if (lnMean === one.lnMean) return one;
   const lnSd = Math.max(one.lnSd, Math.min(mostSd, Math.hypot(one.lnSd, one.lnMean - lnMean)));

@@ -108,9 +108,11 @@ export const firingPractice = {
   burnKPerH: 200,
 } as const;
 
-/** Minutes a shell of this wall, mm, stands at its heat before it is hot right through: common practice, no source. */
-export const soakMinutes = (wallMm: number): number =>
-  firingPractice.soakMin + firingPractice.perWallMin * wallMm;
+/** Minutes a shell of this wall, 0–1000 mm, stands at its heat before it is hot right through: common practice, no source. */
+export function soakMinutes(wallMm: number): number {
+  requireWithin("wallMm", wallMm, { low: 0, high: 1000, unit: "mm" });
+  return firingPractice.soakMin + firingPractice.perWallMin * wallMm;
+}
 
 /** The limits of this piece, this pattern and this kiln: what its plan keeps and its run is judged by. */
 export function firingLimits(of: FiringFor): FiringLimits {

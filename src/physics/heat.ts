@@ -241,9 +241,8 @@ export function requireBed(bed: Bed): void {
 }
 
 /** Throws a RangeError unless the wall is 0.5–100 mm. */
-export function requireWall(wallMm: number): void {
+export const requireWall = (wallMm: number): void =>
   requireWithin("wallMm", wallMm, { low: 0.5, high: 100, unit: "mm (not m)" });
-}
 
 export type RampFor = {
   readonly wallMm: number;
@@ -258,20 +257,17 @@ export type RampFor = {
 };
 
 /**
- * Share of E·α·ΔT/(1 − ν) that the face in tension takes on a steady ramp. The curve across the wall is a parabola that
- * is flat at the inside: its mean lies a third of ΔT from the inside and two thirds from the outside (derived; the same
- * from memory of Timoshenko & Goodier, Theory of Elasticity). On cooling the outside is in tension, with 2/3. On
- * heating the inside is, with 1/3; a half is kept there, as a green wall bends and its inside is what cracks (judgement).
+ * Share of E·α·ΔT/(1 − ν) that the face in tension takes on a steady ramp: across a parabola flat at the inside the
+ * outside takes 2/3 on cooling, the inside 1/3 on heating (derived; Timoshenko & Goodier, Theory of Elasticity, from
+ * memory). A half is kept on heating, as a green wall bends and its inside is what cracks (judgement).
  */
 const tensionShare = { heating: 1 / 2, cooling: 2 / 3 } as const;
 
 /**
- * Steepest steady ramp, K/h, at which the stress of the wall's own gradient stays at `strengthMPa` (after
- * any safety factor): 4·a·σ·(1 − ν)/(E·α·t²) on heating, three quarters of it on cooling; t half the wall where both
- * sides are heated.
- *
- * Same form as the firing-rate limit of Štubňa, Trník, Chmelík & Vozár, "Mechanical Properties of
- * Kaolin-Base Ceramics During Firing", InTech 2011, with the shape factor 4. Wall 0.5–100 mm.
+ * Steepest steady ramp, K/h, at which the stress of the wall's own gradient stays at `strengthMPa` (after any safety
+ * factor): 4·a·σ·(1 − ν)/(E·α·t²) on heating, three quarters of it on cooling; t half the wall heated from both sides.
+ * Same form as the firing-rate limit of Štubňa, Trník, Chmelík & Vozár, "Mechanical Properties of Kaolin-Base Ceramics
+ * During Firing", InTech 2011, with the shape factor 4. Wall 0.5–100 mm.
  */
 export function rampLimitKPerH({ strengthMPa, ...of }: RampFor & { readonly strengthMPa: number }): number {
   requirePositive("strengthMPa", strengthMPa, { high: 1000, unit: "MPa" });

@@ -1,6 +1,6 @@
 import type { Coat } from "./coat.ts";
 import type { DryStep } from "./dryStep.ts";
-import { requirePositive, requireWithin } from "./range.ts";
+import { requireFigures, requireFraction, requirePositive, requireWithin } from "./range.ts";
 
 /**
  * Water a square metre of a coat still loses just before it is ready, kg/m²s: the least it can lose while it is not dry.
@@ -15,6 +15,9 @@ export function lastFluxKgM2S(
   { pocketSM, factor }: { readonly pocketSM: number; readonly factor: number },
 ): number {
   requireWithin("pocketSM", pocketSM, { low: 0, high: 1e6, unit: "s/m" });
+  requireFigures({ deficitKgM3, surfaceSM: parts.surfaceSM, layerSM2: parts.layerSM2 });
+  requireWithin("depthM", depthM, { low: 0, high: 1, unit: "m" });
+  requireFraction("dryFraction", dryFraction);
   requirePositive("factor", factor, { high: 10_000, unit: "" });
   if (says === "condensing") return 0;
   return deficitKgM3 / (factor * (parts.surfaceSM + pocketSM + parts.layerSM2 * dryFraction * depthM));

@@ -158,8 +158,10 @@ export function indexAtShare(air: MovingAir, waterShare: number, coat: IndexedCo
 export type SpeaksOf = "both" | "wet" | "dry";
 
 /** What is left of a miss on the side that speaks; `wetter` is below 0 where the reading is wetter than expected. */
-export const missHeard = (wetter: number, speaks: SpeaksOf): number =>
-  speaks === "both" ? wetter : speaks === "wet" ? Math.min(0, wetter) : Math.max(0, wetter);
+export function missHeard(wetter: number, speaks: SpeaksOf): number {
+  requireFigures({ wetter });
+  return speaks === "both" ? wetter : speaks === "wet" ? Math.min(0, wetter) : Math.max(0, wetter);
+}
 
 /**
  * A judged surface reading as evidence; null where it was refused. `speaks` is "both" for an open piece and, where

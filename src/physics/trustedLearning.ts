@@ -1,3 +1,4 @@
+import { requireEveryFigure } from "./range.ts";
 import type { LearnedFactor, LnPair } from "./calibration.ts";
 import { heldWithin, lnPair } from "./calibration.ts";
 import type { GroupedPair, ShopLearning } from "./shopLearning.ts";
@@ -44,6 +45,10 @@ export function trustedLearning(pairs: readonly GroupedPair[]): ShopLearning {
  * three were still wet past 1.25 times the model's time. Judgement.
  */
 export function doAgree(pairs: readonly LnPair[]): boolean {
+  requireEveryFigure(
+    "pairs",
+    pairs.map(({ low, high }) => [low, high].filter((end) => Math.abs(end) !== Infinity)),
+  );
   const stillWet = pairs.filter(({ low }) => low > Math.log(mostUntilAgreed));
   if (stillWet.length >= agreeing) return true;
   const times = pairs

@@ -6,6 +6,7 @@ import * as learnedBuild from "../../src/physics/learnedBuild.ts";
 import * as nextWeighing from "../../src/physics/nextWeighing.ts";
 import * as normal from "../../src/physics/normal.ts";
 import * as shopLearning from "../../src/physics/shopLearning.ts";
+import * as trustedLearning from "../../src/physics/trustedLearning.ts";
 import { aboutShare } from "../../src/physics/shareEvidence.ts";
 import { readySpread } from "../../src/physics/spread.ts";
 import * as waterPosterior from "../../src/physics/waterPosterior.ts";
@@ -63,6 +64,10 @@ export const beliefRows: Rows = {
     logPairLikelihood: row(calibration.logPairLikelihood, [{ low: -0.2, high: 0.3, weight: 1 }, 0.1, 0.25]),
     fitFactor: row(calibration.fitFactor, [pairs, { prior, scatter: 0.25 }]),
     learnedFrom: row(calibration.learnedFrom, [belief, { scatter: 0.25, pairs: 3 }]),
+    heldWithin: row(calibration.heldWithin, [
+      calibration.learnedFrom(belief, { scatter: 0.25, pairs: 3 }),
+      { low: -0.1, high: 0.1, mostSd: 0.4 },
+    ]),
     focusedBelief: row(calibration.focusedBelief, [(b: number) => -b * b, prior]),
   },
   factorCurves: {
@@ -105,6 +110,12 @@ export const beliefRows: Rows = {
     logDensity: row(normal.logDensity, [0.5], { mayBeEndless: true }),
     logBelow: row(normal.logBelow, [0.5], { mayBeEndless: true }),
     logBetween: row(normal.logBetween, [-0.5, 0.5], { mayBeEndless: true }),
+  },
+  trustedLearning: {
+    trustedLearning: row(trustedLearning.trustedLearning, [grouped]),
+    doAgree: row(trustedLearning.doAgree, [pairs.map(calibration.lnPair)], {
+      unread: ["0.0.weight", "0.1.weight"],
+    }),
   },
   shopLearning: {
     learnShop: row(shopLearning.learnShop, [grouped]),

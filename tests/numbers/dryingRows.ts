@@ -7,6 +7,7 @@ import * as dryingAdvice from "../../src/physics/dryingAdvice.ts";
 import * as drynessIndex from "../../src/physics/drynessIndex.ts";
 import * as dryStep from "../../src/physics/dryStep.ts";
 import * as film from "../../src/physics/film.ts";
+import * as lastFlux from "../../src/physics/lastFlux.ts";
 import * as front from "../../src/physics/front.ts";
 import * as readyRange from "../../src/physics/readyRange.ts";
 import * as resistanceEvidence from "../../src/physics/resistanceEvidence.ts";
@@ -170,7 +171,22 @@ export const dryingRows: Rows = {
       { first: early, second: later, waterG: 60, balanceG: 0.1, waterSd: 0.15 },
     ]),
   },
+  lastFlux: {
+    lastFluxKgM2S: row(lastFlux.lastFluxKgM2S, [step, backup, { pocketSM: 300, factor: 1.2 }], {
+      unread: [
+        "0.durationS",
+        "0.settlingKgM2S",
+        "0.surfaceC",
+        "0.parts.pocketSM",
+        "0.parts.wetSurfaceC",
+        "1.waterKgM2",
+        "1.criticalKgM2",
+      ],
+    }),
+    leastAreaM2: row(lastFlux.leastAreaM2, [1.2]),
+  },
   surfaceEvidence: {
+    missHeard: row(surfaceEvidence.missHeard, [-0.5, "wet"]),
     requireIndexed: row(surfaceEvidence.requireIndexed, [indexed]),
     indexedCoat: row(surfaceEvidence.indexedCoat, [backup, 300]),
     judgeSurface: row(surfaceEvidence.judgeSurface, [moving, reading, indexed]),

@@ -93,6 +93,7 @@ export const firingRows: Rows = {
     }),
   },
   firingLimits: {
+    soakMinutes: row(firingLimits.soakMinutes, [8]),
     firingLimits: row(firingLimits.firingLimits, [asked], { unread: ["0.preheatC"] }),
     fireGoalC: row(firingLimits.fireGoalC, [{ fireC: 870, pattern, kiln }], {
       unread: [
