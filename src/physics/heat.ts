@@ -275,8 +275,7 @@ export function rampLimitKPerH({ strengthMPa, ...of }: RampFor & { readonly stre
 }
 
 /**
- * Difference across a wall on a steady ramp, K, and the tension it gives, MPa: R·t²/(2a) and a share of
- * E·α·ΔT/(1 − ν), by the way it goes. Holds once the ramp has run for about t²/a.
+ * Difference across a wall on a steady ramp, K, R·t²/(2a), and its tension, MPa. Holds after about t²/a.
  */
 export function rampStress({
   wallMm,

@@ -10,7 +10,7 @@ export async function statesOf<K extends StreamKind>(
   kind: K,
   shelves: readonly Shelf[] = everywhere,
 ): Promise<readonly RowOf<K>["state"][]> {
-  return (await listedOf(db, kind, shelves)).states;
+  return sorted(await Promise.all(lying(db, kind, shelves)), kind).states;
 }
 
 export type Listed<K extends StreamKind> = {
@@ -25,11 +25,15 @@ export async function listedOf<K extends StreamKind>(
   kind: K,
   shelves: readonly Shelf[] = everywhere,
 ): Promise<Listed<K>> {
-  // A question a shelf: one for several would go through the rows by cursor, one at a time.
-  const lying = await Promise.all(
-    shelves.map((shelf) => db.projections.where("[kind+shelf]").equals([kind, shelf]).toArray()),
-  );
-  const rows = lying.flat().filter((row) => isKind(row, kind));
+  return sorted(await Promise.all(lying(db, kind, shelves)), kind);
+}
+
+// A question a shelf: one for several would go through the rows by cursor, one at a time.
+const lying = (db: ShopDb, kind: StreamKind, shelves: readonly Shelf[]) =>
+  shelves.map((shelf) => db.projections.where("[kind+shelf]").equals([kind, shelf]).toArray());
+
+function sorted<K extends StreamKind>(found: readonly (readonly ProjectionRow[])[], kind: K): Listed<K> {
+  const rows = found.flat().filter((row) => isKind(row, kind));
   const [sound, rotten] = [rows.filter(hasState), rows.filter((row) => !hasState(row))];
   return { states: sound.map(({ state }) => state), rotten: rotten.map(({ stream }) => stream) };
 }

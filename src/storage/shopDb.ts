@@ -61,13 +61,8 @@ export function openShopDb(name = "dipbook", watch: ShopDbWatch = {}): ShopDb {
     settings: "key",
     drafts: "key",
   });
-  // Nothing of version 1 is changed but its rows, which are made again from the log: they know more now.
-  db.version(2)
-    .stores({ patterns: "id, savedAt" })
-    .upgrade(async () => {
-      await remakeRows(db, watch.onUpgrade);
-    });
-  // Rows of pieces know of their dewax, rinses and looks inside from here on.
+  db.version(2).stores({ patterns: "id, savedAt" });
+  // Nothing of an older version is changed but its rows, made again from the log: they know more now, as of a dewax.
   db.version(storeVersion)
     .stores({ staged: "id", journal: "key" })
     .upgrade(async () => {

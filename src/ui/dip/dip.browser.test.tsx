@@ -116,7 +116,7 @@ describe("at the bucket", () => {
     await choose(/^Backup/);
     await expect
       .element(tileOf("Hand"))
-      .toHaveTextContent(/Hold: Coat 5 went over a damp coat\. Asks first\./);
+      .toHaveTextContent(/Hold: Coat 4 was damp when you dipped coat 5\. Asks first\./);
     await tileOf("Hand").click();
     await expect.element(page.getByRole("heading", { name: "Hand: coat 6?" })).toBeVisible();
     expect(await coatsLogged(db)).toHaveLength(1);
