@@ -72,7 +72,7 @@ export const coldShellWords: WordsOf<"poured-cold-shell"> = {
   }),
   "too-long-if": (say) => ({
     title: "Shell may have been long out of the kiln",
-    says: `${say.show("outMin")} from kiln to metal. Calculated for a wall of ${say.show("wallMm")}, a thinnest section of ${say.show("sectionMm")} and ${say.show("leftC")} at the kiln door it has ${say.show("limitMin")}; what the log lacks of these is a starting value.`,
+    says: `${say.show("outMin")} from kiln to metal. A shell of ${say.show("wallMm")} with a section of ${say.show("sectionMm")} has ${say.show("limitMin")} from ${say.show("leftC")}. Starting values stand in for what is not logged.`,
     remedy: "Log the thinnest section and the shell's heat, and the minutes are right for your shell.",
   }),
   "too-cold": (say) => ({

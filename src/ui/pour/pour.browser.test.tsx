@@ -254,7 +254,7 @@ describe("the go", () => {
     await expect.element(pour).toHaveTextContent(/Go given by Ada .*, holds until/);
     await expect
       .element(page.getByRole("status", { name: "Stop rule" }))
-      .toHaveTextContent(/^Pour within .* Stop/);
+      .toHaveTextContent(/^(Pour within .* Stop|Stop: )/);
     for (const one of [
       key(/^Out of the kiln/),
       page.getByRole("status", { name: "Stop rule" }),
