@@ -34,7 +34,7 @@ export function standingOf(
   const bare = outer && bareDrying(piece, outer, from);
   const whole =
     bare !== null && mattersToFire(piece)
-      ? finalDry(piece, { ...from, drying: drying.with(-1, bare), wallMm: wall.reachedMm })
+      ? finalDry(piece, { ...from, drying: [...drying.slice(0, -1), bare], wallMm: wall.reachedMm })
       : null;
   const cover =
     bare &&

@@ -99,8 +99,8 @@ function dampOf({ piece, forFire }: Standing): FireFacts["damp"] {
   );
   if (isPatched) return { state: "patched-wet", source: "patched" };
   if (forFire === null) return { state: "damp", source: "no-coat" };
-  if (forFire.state === "dry" && forFire.by === "fire") return { state: "dry", source: "fired" };
-  return { state: forFire.state === "dry" ? "dry" : "damp", source: "drying" };
+  const source = lastFireAt > forFire.wettedAt ? "fired" : "drying";
+  return { state: forFire.state === "dry" ? "dry" : "damp", source };
 }
 
 export type FactsTogether = {

@@ -48,7 +48,9 @@ test("a newcomer takes a first piece from its name to a signed review, with no n
     await expect(findings).toContainText("No room reading");
     await maker.readAir({ tempC: 21, rh: 0.5, moves: "Fan on the room" });
     await maker.openPiece("Heron");
-    await expect(next).toContainText(/check from \d\d:\d\d; dry \d\d:\d\d at the latest|dry \d\d:\d\d, when the usual minimum ends/);
+    await expect(next).toContainText(
+      /check from \d\d:\d\d; dry \d\d:\d\d at the latest|dry \d\d:\d\d, when the usual minimum ends/,
+    );
     await expect(findings.getByText("No room reading")).toBeHidden();
   });
 
