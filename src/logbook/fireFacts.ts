@@ -115,8 +115,8 @@ function dampOf({ piece, forFire, metalBars }: Standing): FireFacts["damp"] {
   if (metalBars.some(({ code }) => code === "rinsed")) return { state: "patched-wet", source: "rinsed" };
   if (metalBars.some(({ code }) => code === "cold")) return { state: "damp", source: "cold" };
   if (forFire === null) return { state: "damp", source: "no-coat" };
-  if (forFire.state === "dry" && lastFireAt > forFire.wettedAt) return { state: "dry", source: "fired" };
-  return { state: forFire.state === "dry" ? "dry" : "damp", source: "drying" };
+  const source = lastFireAt > forFire.wettedAt ? "fired" : "drying";
+  return { state: forFire.state === "dry" ? "dry" : "damp", source };
 }
 
 export type FactsTogether = {

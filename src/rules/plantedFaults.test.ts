@@ -119,6 +119,26 @@ const faults: readonly Fault[] = [
     },
   ],
   [
+    "a coat that froze while wet",
+    "frost",
+    () => {
+      const piece = coated(4);
+      for (const hour of [24.6, 25, 26, 27]) piece.air(hour, { airC: -1, rh: 0.7 });
+      return { piece, atH: 24.6 };
+    },
+  ],
+  [
+    "carbon left in the shell",
+    "burnout-residue",
+    () => {
+      const piece = givenCoated();
+      piece.log(121, "review-signed", { name: "R.", verdict: "clear", passed: [], safety: 4 });
+      piece.log(144, "burnout-started", {});
+      piece.log(147, "burnout-ended", { result: "residue" });
+      return { piece, atH: 147 };
+    },
+  ],
+  [
     "a shell poured cold",
     "poured-cold-shell",
     () => {

@@ -22,52 +22,61 @@ const session = { ...bucket, dipId: "dip", startedAt: 0, prewet: false, order: [
 const rowOf = (standing: Standing) =>
   roomLanes([standing], { from: standing.now, to: standing.now + 48 * hourMs })[0]?.rows[0];
 
-/** A backup coat in still, damp air: drying for its minimum, then to check, then dry. */
-function slowPiece() {
+const slowAir = { airC: 18, rh: 0.6, air: "still" } as const;
+const quickAir = { airC: 30, rh: 0.25, air: "tunnel" } as const;
+
+/** Four coats a day apart: in slow air drying, then to check, then dry; in quick air its minimum alone speaks. */
+function coatedIn(air: typeof slowAir | typeof quickAir) {
   const piece = givenPiece({ recipeId: "start-general" });
-  piece.air(0, { airC: 18, rh: 0.6, air: "still" });
+  piece.air(0, air);
   piece.coats([1, 25, 49, 73]);
   return piece;
 }
 
-test("a coat between coats: tile, rack, piece, due, timeline and dip plan give one state and one time an hour", () => {
-  const piece = slowPiece();
-  const states = new Set<string>();
-  for (let hour = 73.1; hour < 110; hour += 0.5) {
-    const standing = piece.standing(hour);
-    const { cover, now, action } = standing;
-    if (cover === null) throw new Error("no coat");
-    states.add(cover.state);
-    const tile = tileOf(itemOf(standing), session, 4);
-    const [due] = dueTimes([standing]);
-    const row = rowOf(standing);
-    const [wanted] = dipWishes([standing], [], now).wanted;
-    const { turn, when } = actionWords(itemOf(standing), now, "en-GB");
-    const say = (at: number | null): string => (at === null ? "no time" : soonTime(at, now, "en-GB"));
-    const isDry = cover.state === "dry";
-    expect(lastState(tile.cover)).toBe(
-      { dry: "dry", check: "maybe", drying: "wet", unknown: "unknown" }[cover.state],
-    );
-    expect(tile.damp === null).toBe(isDry);
-    expect(dampUnder(standing) === null).toBe(isDry);
-    expect(action).toMatchObject({
-      readiness: { dry: "ready", check: "maybe", drying: "drying", unknown: "unknown" }[cover.state],
-      at: isDry ? cover.dryAt : cover.checkAt,
-    });
-    expect(turn).toBe(cover.state === "drying" ? "drying" : "hands");
-    expect(due?.dueMs).toBe(cover.checkAt);
-    expect(row).toMatchObject({ isReady: isDry, window: { from: cover.checkAt, late: cover.dryAt } });
-    expect(wanted?.wish).toMatchObject(
-      isDry ? { likely: now, late: now } : { likely: cover.checkAt, late: cover.dryAt },
-    );
-    expect(when).toContain(say(isDry ? cover.dryAt : cover.checkAt));
-    expect(coverLine(cover, now, "en-GB")).toContain(clockTime(cover.dryAt ?? 0, "en-GB"));
-  }
-  expect([...states]).toEqual(["drying", "check", "dry"]);
-});
+test.each([
+  { air: slowAir, through: ["drying", "check", "dry"] },
+  { air: quickAir, through: ["drying", "dry"] },
+])(
+  "a coat between coats: tile, rack, piece, due, timeline and dip plan give one state and one time an hour",
+  ({ air, through }) => {
+    const piece = coatedIn(air);
+    const states = new Set<string>();
+    for (let hour = 73.1; hour < 110; hour += 0.5) {
+      const standing = piece.standing(hour);
+      const { cover, now, action } = standing;
+      if (cover === null) throw new Error("no coat");
+      states.add(cover.state);
+      const tile = tileOf(itemOf(standing), session, 4);
+      const [due] = dueTimes([standing]);
+      const row = rowOf(standing);
+      const [wanted] = dipWishes([standing], [], now).wanted;
+      const { turn, when } = actionWords(itemOf(standing), now, "en-GB");
+      const say = (at: number | null): string => (at === null ? "no time" : soonTime(at, now, "en-GB"));
+      const isDry = cover.state === "dry";
+      expect(lastState(tile.cover)).toBe(
+        { dry: "dry", check: "maybe", drying: "wet", unknown: "unknown" }[cover.state],
+      );
+      expect(tile.damp === null).toBe(isDry);
+      expect(dampUnder(standing) === null).toBe(isDry);
+      expect(action).toMatchObject({
+        readiness: { dry: "ready", check: "maybe", drying: "drying", unknown: "unknown" }[cover.state],
+        at: isDry ? cover.dryAt : cover.checkAt,
+      });
+      expect(turn).toBe(cover.state === "drying" ? "drying" : "hands");
+      expect(due?.dueMs).toBe(cover.checkAt);
+      expect(row).toMatchObject({ isReady: isDry, window: { from: cover.checkAt, late: cover.dryAt } });
+      expect(wanted?.wish).toMatchObject(
+        isDry ? { likely: now, late: now } : { likely: cover.checkAt, late: cover.dryAt },
+      );
+      expect(when).toContain(say(isDry ? cover.dryAt : cover.checkAt));
+      expect(coverLine(cover, now, "en-GB")).toContain(clockTime(cover.dryAt ?? 0, "en-GB"));
+    }
+    expect([...states]).toEqual(through);
+  },
+);
 
 test("the timeline follows what was measured: a coat weighed dry is ready there since that weighing", () => {
-  const piece = slowPiece();
+  const piece = coatedIn(slowAir);
   const coatId = piece.standing(74).outer?.coat.id ?? "";
   for (const [hour, massG] of [
     [75, 1240.1],

@@ -16,7 +16,7 @@ export const coatRows: readonly Row<CoatKind>[] = [
   { key: "prime", label: "Prime", startH: leastDryH.prime.value },
   { key: "intermediate", label: "Intermediate", startH: leastDryH.intermediate.value },
   { key: "backup", label: "Backup", startH: leastDryH.backup.value },
-  { key: "seal", label: "Seal, between coats", startH: leastDryH.seal.value },
+  { key: "seal", label: "Seal", startH: leastDryH.seal.value },
 ];
 export const finalRows: readonly Row<FinalDryPlace>[] = [
   { key: "open", label: "Open shell", startH: finalDryH.open.dryAirH.value },
