@@ -20,10 +20,10 @@ export function useTouchLog(): (of: {
     const result = await log({ do: "log", stream, type: "dryness-seen", body });
     const entryId = result.ok ? result.entries[0]?.id : undefined;
     if (entryId === undefined) return;
-    say(text, "done", () => {
-      void log({ do: "strike", stream, entryId, reason: "tapped by mistake" }).then((struck) => {
-        if (struck.ok) say("Taken back.");
-      });
-    });
+    const takeBack = async (): Promise<void> => {
+      const struck = await log({ do: "strike", stream, entryId, reason: "tapped by mistake" });
+      if (struck.ok) say("Taken back.");
+    };
+    say(text, "done", () => void takeBack());
   };
 }
