@@ -14,18 +14,16 @@ export function useTouchLog(): (of: {
 }) => Promise<void> {
   const { log } = useShop();
   const say = useFleeting((fleeting) => fleeting.say);
-  const takeBack = async (stream: string, entryId: string): Promise<void> => {
-    const struck = await log({ do: "strike", stream, entryId, reason: "tapped by mistake" });
-    if (struck.ok) say("Taken back.");
-  };
   return async ({ pieceId, coatId, verdict, text }) => {
     const stream = streamOf("piece", pieceId);
     const body = { method: "touch", verdict, coatId } as const;
     const result = await log({ do: "log", stream, type: "dryness-seen", body });
     const entryId = result.ok ? result.entries[0]?.id : undefined;
     if (entryId === undefined) return;
-    say(text, "done", () => {
-      void takeBack(stream, entryId);
-    });
+    const takeBack = async (): Promise<void> => {
+      const struck = await log({ do: "strike", stream, entryId, reason: "tapped by mistake" });
+      if (struck.ok) say("Taken back.");
+    };
+    say(text, "done", () => void takeBack());
   };
 }
