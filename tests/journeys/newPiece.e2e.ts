@@ -135,7 +135,7 @@ test("a newcomer takes a first piece from its name to a signed review, with no n
     await expect(maker.logLines().first()).toContainText("Review signed: clear");
     await expect(maker.logLines().first()).toContainText("by Ada");
     await expect(maker.logLines().filter({ hasText: /Coat \d: / })).toHaveCount(9);
-    await expect(next).toContainText("Burn out");
+    await expect(next).toContainText("Plan the dewax");
   });
 });
 

@@ -109,9 +109,9 @@ test("wax out by flash fire and on a tray; residue holds piece and pour sheet un
     await maker.onScreen(/^Pour of/);
     await tap(page.getByRole("link", { name: "Pour sheet", exact: true }));
     await maker.onScreen("Pour sheet");
-    await expect(sheetLine).toContainText("Lantern bracket: carbon or ash was seen inside");
-    await expect(sheetLine).toContainText("Oak leaf: its pattern is still inside");
-    await expect(sheetLine).toContainText("blocked");
+    await expect(sheetLine).toContainText("Lantern bracket: carbon or ash inside");
+    await expect(sheetLine).toContainText("Oak leaf: pattern still inside");
+    await expect(sheetLine).toContainText("Not OK");
   });
 
   await test.step("a second firing, looked into and clean, takes it away", async () => {

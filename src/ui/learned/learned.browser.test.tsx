@@ -24,18 +24,30 @@ async function heron(): Promise<{
   return { stream: row?.stream as `piece/${string}`, coatId: coat?.id ?? "", dippedAt: coat?.dippedAt ?? 0 };
 }
 
-test("a coat seen dry teaches the factor; left out with a reason it teaches nothing, and can be taken in again", async () => {
+/** A coat found dry by the air in its bag, and covered: only then does it teach. */
+async function bagged(): Promise<void> {
   const { stream, coatId } = await heron();
+  const minutesAgo = (minutes: number): number => deskNow - minutes * 60_000;
+  const body = { method: "bag", rh: 0.5, roomRh: 0.5, minutes: 30, coatId } as const;
+  await desk.shop.log({ do: "log", stream, type: "dryness-seen", body, at: minutesAgo(5) });
+  const row = await desk.db.projections.get(stream);
+  const last = row?.kind === "piece" ? row.state.coats.at(-1) : undefined;
+  const { number = 1, roomId = "first", bucketId = "first-backup" } = last ?? {};
+  const coat = { number: number + 1, step: null, kind: "backup", stuccoId: "16-30", prewet: false } as const;
   await desk.shop.log({
     do: "log",
     stream,
-    type: "dryness-seen",
-    body: { method: "touch", verdict: "dry", coatId },
-    at: deskNow,
+    type: "coat-dipped",
+    body: { ...coat, roomId, bucketId },
+    at: minutesAgo(1),
   });
+}
+
+test("a coat found dry teaches the factor; left out with a reason it teaches nothing, and can be taken in again", async () => {
+  await bagged();
   show();
   const row = page.getByRole("listitem").filter({ hasText: "heron" });
-  await expect.element(row.first()).toHaveTextContent(/by the sum; dry by .* by touch/);
+  await expect.element(row.first()).toHaveTextContent(/by the sum; dry by .* by the bag/);
   expect((await readRack(desk.db, deskNow)).learned?.shop.pairs).toBeGreaterThan(0);
   const before = (await readRack(desk.db, deskNow)).learned?.shop.pairs ?? 0;
   await row
