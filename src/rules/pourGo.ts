@@ -77,8 +77,7 @@ export function goHistory(log: PourLog, now: number): readonly DecisionPast[] {
     ({ stream, recordedAt }) => stream === streamOf("pour", log.id) && recordedAt <= now,
   );
   const decisions = effective(own).filter(
-    (entry): entry is Extract<typeof entry, { type: "pour-decided" }> & EntryOf<"pour-decided"> =>
-      entry.type === "pour-decided",
+    (entry): entry is EntryOf<"pour-decided"> => entry.type === "pour-decided",
   );
   return decisions.map(({ id, at, recordedAt, body }, place) => {
     const decided = { ...body, id, at };
