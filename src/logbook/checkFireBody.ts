@@ -58,9 +58,12 @@ export const fireChecks: Checks = {
     ),
   "pour-step-marked": ({ step }) => text("step", step),
   "pour-item-checked": ({ item }) => text("item", item),
-  "pour-decided": ({ name, go, passed }) =>
+  "pour-decided": ({ name, go, passed, bound }) =>
     first(
       text("name", name),
+      number("pourAt", bound?.pourAt, ranges.pourAt),
+      number("shellC", bound?.shellC, ranges.shellC),
+      number("metalC", bound?.metalC, ranges.metalC),
       go ? unreasoned(passed.map(({ item, reason }) => ({ name: item, reason }))) : null,
     ),
   "pour-ended": fine,

@@ -1,7 +1,14 @@
 import { describe, expect, test } from "vitest";
 import { builtInShop } from "./builtIns.ts";
 import type { Melt } from "./fireStates.ts";
-import { furnaceMemory, lossMemory, meltSeen, usefulPower } from "./furnaceMemory.ts";
+import {
+  chargedKg,
+  furnaceMemory,
+  lossMemory,
+  meltSeen,
+  plannedChargeKg,
+  usefulPower,
+} from "./furnaceMemory.ts";
 import type { Furnace } from "./shopThings.ts";
 
 const minute = 60_000;
@@ -38,6 +45,16 @@ const melt = (of: {
 const furnace: Furnace = { id: "roarer", name: "Roarer", heat: "propane", powerKW: 15, retired: false };
 
 describe("what a furnace's own melts teach", () => {
+  test("a charge that was weighed speaks before the one that was planned", () => {
+    const planned = melt({ id: "a", hot: true, minutes: 30 });
+    expect(chargedKg(planned)).toBe(4);
+    expect(chargedKg({ ...planned, weighedKg: null })).toBe(4);
+    const weighed = { ...planned, weighedKg: 5 };
+    expect([chargedKg(weighed), plannedChargeKg(weighed)]).toEqual([5, 4]);
+    // Five quarters of the mass, five quarters of the heat.
+    const ratio = meltSeen(weighed, builtInShop)!.energyJ / meltSeen(planned, builtInShop)!.energyJ;
+    expect(ratio).toBeCloseTo(1.25, 9);
+  });
   test("four kilos of C90300 to 1150 °C in half an hour took 1.53 kW, as reckoned by hand", () => {
     const seen = meltSeen(melt({ id: "a", hot: true, minutes: 30 }), builtInShop);
     // 4·[430·980 + 195 000 + 490·150] J over 1800 s.

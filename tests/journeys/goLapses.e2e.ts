@@ -33,6 +33,7 @@ test("a go opens near the pour, lapses when a crack is logged, is given again, a
     await maker.onScreen("Pour sheet");
   };
   const settleLines = async (): Promise<void> => {
+    await expect(line("Fumes go away from us")).toBeVisible();
     for (let rest = 40; rest > 0; rest -= 1) {
       const open = page.locator('button[aria-label$=": OK"][aria-pressed="false"]');
       const left = await open.count();

@@ -7,11 +7,20 @@ import styles from "./pour.module.css";
 
 const asks: readonly GoStanding["state"][] = ["none", "open", "lapsed", "no-go", "not-open"];
 
-/** Where the go stands; a lapsed one in the largest type there is. */
-export function GoLine({ go, now }: { readonly go: GoStanding; readonly now: number }) {
+/** Where the go stands, and the way to the sheet while there is none. */
+export function GoLine({
+  go,
+  now,
+  isLarge,
+}: {
+  readonly go: GoStanding;
+  readonly now: number;
+  readonly isLarge: boolean;
+}) {
   const format = useFormat();
   const { state, known } = go;
-  const kind = state === "lapsed" ? "lapsed" : state === "no-go" ? "stop" : "order";
+  const kind =
+    state === "lapsed" && isLarge ? "lapsed" : state === "lapsed" || state === "no-go" ? "stop" : "order";
   return (
     <>
       <p className={styles[kind]} role={state === "lapsed" ? "alert" : "status"}>

@@ -27,10 +27,12 @@ type Props = {
   readonly turn: ShellCourse | null;
   readonly now: number;
   readonly place: ShellBed;
+  /** It leads the screen, so a lapsed go is said here in the largest type. */
+  readonly isFirst: boolean;
 };
 
 /** One shell at a time, one big key: out of the kiln, pour start, full. */
-export function PourAct({ pour, go, parts, courses, turn, now, place }: Props) {
+export function PourAct({ pour, go, parts, courses, turn, now, place, isFirst }: Props) {
   const { log, clock } = useShop();
   const format = useFormat();
   const say = useFleeting((fleeting) => fleeting.say);
@@ -102,8 +104,8 @@ export function PourAct({ pour, go, parts, courses, turn, now, place }: Props) {
       </div>
       {stage === "waiting" && !hasBegun && (
         <>
-          {go.state !== "go" && (
-            <p className={go.state === "lapsed" ? styles["lapsed"] : styles["stop"]} role="alert">
+          {go.state !== "go" && !isAsking && (
+            <p className={go.state === "lapsed" && isFirst ? styles["lapsed"] : styles["stop"]} role="alert">
               {goText(go, { format, now })}
             </p>
           )}

@@ -89,7 +89,16 @@ export function PourDayView({
   const isReady = plan.tracks.every(({ steps }) => steps.every(({ state }) => state === "done"));
   const isAtPour = go.state === "go" || isReady || pour.plan.pourAt - now <= atPourMs;
   const act = (
-    <PourAct pour={pour} go={go} parts={parts} courses={courses} turn={turn} now={now} place={place} />
+    <PourAct
+      pour={pour}
+      go={go}
+      parts={parts}
+      courses={courses}
+      turn={turn}
+      now={now}
+      place={place}
+      isFirst={isAtPour}
+    />
   );
 
   return (
@@ -119,6 +128,7 @@ export function PourDayView({
             turn={turn}
             now={now}
             place={place}
+            isFirst
           />
         )}
         {hasBegun && (
@@ -146,7 +156,14 @@ export function PourDayView({
           <>
             {isAtPour && act}
             <div className={styles["live"]}>
-              <PourMoment pour={pour} plan={plan} go={go} now={now} awakeWords={awake.words} />
+              <PourMoment
+                pour={pour}
+                plan={plan}
+                go={go}
+                now={now}
+                awakeWords={awake.words}
+                isFirst={!isAtPour}
+              />
               <TrackCards
                 pour={pour}
                 plan={plan}

@@ -18,17 +18,21 @@ export function PourMoment({
   go,
   now,
   awakeWords,
+  isFirst,
 }: {
   readonly pour: Pour;
   readonly plan: PourPlan;
   readonly go: GoStanding;
   readonly now: number;
   readonly awakeWords: string;
+  /** It leads the screen, so a lapsed go is said here in the largest type. */
+  readonly isFirst: boolean;
 }) {
   const { log } = useShop();
   const format = useFormat();
   const { locale } = format;
   const late = trackOrder.find((track) => track === plan.lateTrack);
+  const isLapsed = go.state === "lapsed" && isFirst;
   const isMoved = plan.movedMin >= 1;
   const movedWords = duration(plan.movedMin * 60_000);
   const keep = () =>
@@ -36,10 +40,8 @@ export function PourMoment({
   return (
     <section className={styles["moment"]} aria-label="Pour time">
       <h2>Pour time</h2>
-      {go.state === "lapsed" && <GoLine go={go} now={now} />}
-      <p className={go.state === "lapsed" ? styles["order"] : styles["huge"]}>
-        {dayTime(plan.pourAt, now, locale)}
-      </p>
+      {isLapsed && <GoLine go={go} now={now} isLarge />}
+      <p className={isLapsed ? styles["order"] : styles["huge"]}>{dayTime(plan.pourAt, now, locale)}</p>
       <p>
         <strong>{ago(plan.pourAt, now)}</strong>
       </p>
@@ -68,7 +70,7 @@ export function PourMoment({
             {clashWords(clash, format)}
           </p>
         ))}
-      {go.state !== "lapsed" && <GoLine go={go} now={now} />}
+      {!isLapsed && <GoLine go={go} now={now} isLarge={false} />}
       <p className={styles["soft"]}>{awakeWords}</p>
     </section>
   );
