@@ -172,7 +172,7 @@ test("wax out by flash fire and on a tray; residue holds piece and pour sheet un
     await tap(page.getByRole("navigation", { name: "Main" }).getByRole("link", { name: "Fire" }));
     await tap(page.getByRole("link", { name: /Pour of|2 shells|2 pieces/ }).first());
     await tap(page.getByRole("link", { name: "Pour sheet", exact: true }));
-    await expect(sheetLine).toContainText("Oak leaf: dewaxed, and the film of wax not burnt off");
+    await expect(sheetLine).toContainText("Oak leaf: wax film not burnt off");
     await expect(sheetLine).not.toContainText("Lantern bracket");
   });
 });
