@@ -14,7 +14,7 @@ const coats = recipe?.coats ?? [];
 const standing = (log: TestLog, hours: number): Standing => standingOf(log.piece(), shop, at(hours));
 const action = (log: TestLog, hours: number): NextAction => standing(log, hours).action;
 
-/** A bust of 4 kg: eight stuccoed coats and a seal, half a day each. */
+/** A gate finial of 4 kg: eight stuccoed coats and a seal, half a day each. */
 function sealedBust(): TestLog {
   const log = testLog({
     material: "pla",
@@ -32,7 +32,7 @@ function sealedBust(): TestLog {
   return log;
 }
 
-describe("a bust that cracks in burnout and comes out sound", () => {
+describe("a gate finial that cracks in burnout and comes out sound", () => {
   test("each step asks for the next, the crack holds it until mended, covered, dried and signed again", () => {
     const log = sealedBust();
     const end = 12 * 8;

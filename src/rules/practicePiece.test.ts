@@ -5,13 +5,13 @@ import { findingsFor, reviewFindingsFor, reviewVerdict, worstLevel } from "./all
 import type { Finding, Level } from "./finding.ts";
 
 /*
- * A bust of about 4 kg from a printed pattern, as shops make it (common practice, no source): eight stuccoed coats
+ * A gate finial of about 4 kg from a printed pattern, as shops make it (common practice, no source): eight stuccoed coats
  * and a seal; it cracks as it heats, is mended with slurry, wired and given three coats more; the plastic runs out
  * near 260 °C; fired at 800 °C for some hours, heated to 500 °C, packed in hot sand and filled at 1150 °C; out of
  * the sand after an hour. It came out sound.
  */
-const bust = {
-  name: "Bust of a ferryman",
+const finial = {
+  name: "Gate finial",
   material: "pla",
   alloyId: "c87300",
   metalKg: 4,
@@ -42,7 +42,7 @@ function readRoom(piece: GivenPiece, fromH: number, toH: number): void {
 
 /** Coats, dries and signs; day 6 is a burnout that cracks it. */
 function crackedInBurnout(): { piece: GivenPiece; crackId: string } {
-  const piece = givenPiece(bust);
+  const piece = givenPiece(finial);
   let from = 0.5;
   for (const hour of unhurried) {
     readRoom(piece, from, hour);
@@ -75,7 +75,7 @@ function mended(): GivenPiece {
   return piece;
 }
 
-test("nothing holds the bust on its way through nine unhurried coats, the last one apart", () => {
+test("nothing holds the finial on its way through nine unhurried coats, the last one apart", () => {
   const { piece } = crackedInBurnout();
   for (const hour of [2, 7, 13, 30, 50, 70, 80]) expect(holds(piece, hour)).toEqual([]);
   expect(holds(piece, 84.5)).toEqual(["last-coat-damp"]);

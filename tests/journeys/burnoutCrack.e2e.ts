@@ -24,19 +24,19 @@ test("a shell that cracks in burnout is mended, wired, coated, reviewed again an
 
   await test.step("eight coats and a seal over five days", async () => {
     await maker.readAir({ tempC: 21, rh: 0.5, moves: "Fan on the room" });
-    await maker.startPiece("Bust", { recipe: "General bronze (9 coats)" });
-    await maker.openPiece("Bust");
+    await maker.startPiece("Spout", { recipe: "General bronze (9 coats)" });
+    await maker.openPiece("Spout");
     await tap(page.getByRole("link", { name: "Plan", exact: true }));
     await maker.fillPlan({ material: "PLA", flatMm: [60, 120], headMm: 300, alloy: "C87300 silicon bronze" });
     for (const kind of recipe) {
-      await maker.dipCoat(kind, "Bust");
+      await maker.dipCoat(kind, "Spout");
       await maker.waitHours(12);
       await maker.readAir({ tempC: 21, rh: 0.5 });
     }
   });
 
   const signReview = async (): Promise<void> => {
-    await maker.openPiece("Bust");
+    await maker.openPiece("Spout");
     await tap(next.getByRole("link", { name: "Review before burnout" }));
     await expect(verdict.getByText(/^(clear|watch)$/)).toBeVisible();
     const name = page.getByLabel("Name", { exact: true });
@@ -44,7 +44,7 @@ test("a shell that cracks in burnout is mended, wired, coated, reviewed again an
     await tap(key(/^Sign as (clear|watch)/));
     await expect(page.getByText("Signed by Ada")).toBeVisible();
     await tap(page.getByRole("link", { name: "Back" }));
-    await maker.onScreen("Bust");
+    await maker.onScreen("Spout");
   };
 
   await test.step("dried and reviewed, it goes in the kiln and is read there", async () => {
@@ -85,9 +85,9 @@ test("a shell that cracks in burnout is mended, wired, coated, reviewed again an
     await maker.readAir({ tempC: 22, rh: 0.45 });
     for (const number of [10, 11, 12]) {
       await maker.beginDipFrom("Backup", "Backup");
-      await expect(maker.tile("Bust")).toContainText(`Coat ${number} · backup`);
-      await expect(maker.tile("Bust")).toContainText("Recipe is done – one coat more");
-      await maker.coatDone("Bust");
+      await expect(maker.tile("Spout")).toContainText(`Coat ${number} · backup`);
+      await expect(maker.tile("Spout")).toContainText("Recipe is done – one coat more");
+      await maker.coatDone("Spout");
       await maker.leaveBucket();
       await maker.waitHours(12);
       await maker.readAir({ tempC: 22, rh: 0.46 });

@@ -18,7 +18,7 @@ const bagged: readonly Seen[] = [
   { piece: "demo-dancer", coat: 5, dippedAgo: 190, wetH: 4.5, dryH: 7 },
   { piece: "demo-dancer", coat: 7, dippedAgo: 122, wetH: 5, dryH: 6.5 },
   { piece: "demo-plaque", coat: 6, dippedAgo: 166, wetH: null, dryH: 4 },
-  { piece: "demo-sailor", coat: 4, dippedAgo: 70, wetH: 2.4, dryH: null },
+  { piece: "demo-carp", coat: 4, dippedAgo: 70, wetH: 2.4, dryH: null },
   { piece: "demo-medals", coat: 7, dippedAgo: 122, wetH: 7, dryH: 9.5 },
 ];
 
@@ -58,8 +58,8 @@ function surface(demo: DemoLog): void {
       dryShellC,
       coatId: coatIdOf(demo, piece, coat),
     });
-  read("demo-sailor", 3, 88, 17.2, 20.9);
-  read("demo-sailor", 3, 80.5, 20.9, 20.9);
+  read("demo-carp", 3, 88, 17.2, 20.9);
+  read("demo-carp", 3, 80.5, 20.9, 20.9);
   read("demo-medals", 11, 0.5, 18.4, 21.4);
 }
 

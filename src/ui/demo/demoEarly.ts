@@ -69,9 +69,9 @@ export function earlyPieces(demo: DemoLog): void {
   // Dry, and out of the way until somebody dips again.
   log("piece", "demo-handle", "piece-moved", 12, { roomId: demoShedId });
 
-  log("piece", "demo-sailor", "piece-started", 150, {
+  log("piece", "demo-carp", "piece-started", 150, {
     plan: {
-      name: "Demo: bust of a sailor",
+      name: "Demo: carp water spout",
       material: "pla",
       alloyId: "c87300",
       metalKg: 4.2,
@@ -84,8 +84,8 @@ export function earlyPieces(demo: DemoLog): void {
     },
     roomId: demoRoomId,
   });
-  const sailor = coatByRecipe(demo, "demo-sailor", "start-general", [140, 118, 94, 70]);
-  log("piece", "demo-sailor", "coat-dipped", 67.5, {
+  const carp = coatByRecipe(demo, "demo-carp", "start-general", [140, 118, 94, 70]);
+  log("piece", "demo-carp", "coat-dipped", 67.5, {
     number: 5,
     step: 4,
     kind: "backup",
@@ -93,7 +93,7 @@ export function earlyPieces(demo: DemoLog): void {
     bucketId: null,
     roomId: demoRoomId,
     prewet: false,
-    acceptedDamp: { coatId: sailor.at(-1) ?? "", leftShare: 0.8 },
+    acceptedDamp: { coatId: carp.at(-1) ?? "", leftShare: 0.8 },
     note: "In a hurry.",
   });
 }

@@ -20,7 +20,7 @@ describe("at the bucket", () => {
   test("what the rack wants next is offered with how many pieces it would serve", async () => {
     const { shop } = await rack([
       { name: "Heron", coats: 3, lastH: 40 },
-      { name: "Bust", coats: 4, lastH: 40 },
+      { name: "Spout", coats: 4, lastH: 40 },
       { name: "Hand", coats: 4, lastH: 1 },
       { name: "Otter", coats: 0, lastH: 2 },
     ]);
@@ -34,7 +34,7 @@ describe("at the bucket", () => {
   test("a tap logs this piece's coat with its own time, and the tile says so where it was", async () => {
     const { db, shop, time } = await rack([
       { name: "Heron", coats: 3, lastH: 40 },
-      { name: "Bust", coats: 4, lastH: 40 },
+      { name: "Spout", coats: 4, lastH: 40 },
     ]);
     show(shop);
     await choose(/^Backup/);
@@ -42,8 +42,8 @@ describe("at the bucket", () => {
     await tileOf("Heron").click();
     await expect.element(doneOf("Heron")).toHaveTextContent("Coat 4 done");
     time.now += 90_000;
-    await tileOf("Bust").click();
-    await expect.element(doneOf("Bust")).toHaveTextContent("Coat 5 done");
+    await tileOf("Spout").click();
+    await expect.element(doneOf("Spout")).toHaveTextContent("Coat 5 done");
     const coats = await coatsLogged(db);
     expect(coats.map(({ at, body }) => [at - now, body.number, body.step, body.kind, body.stuccoId])).toEqual(
       expect.arrayContaining([
@@ -57,7 +57,7 @@ describe("at the bucket", () => {
       .getByRole("group")
       .elements()
       .map((group) => group.getAttribute("aria-label"));
-    expect(names).toEqual(["Heron", "Bust"]);
+    expect(names).toEqual(["Heron", "Spout"]);
   });
 
   test("two quick taps are one coat", async () => {
@@ -150,7 +150,7 @@ describe("at the bucket", () => {
   test("Space gives the first waiting piece its coat, a bouncing switch only once", async () => {
     const { db, shop } = await rack([
       { name: "Heron", coats: 3, lastH: 40 },
-      { name: "Bust", coats: 4, lastH: 40 },
+      { name: "Spout", coats: 4, lastH: 40 },
     ]);
     show(shop);
     await choose(/^Backup/);
@@ -161,13 +161,13 @@ describe("at the bucket", () => {
     await settle();
     expect(await coatsLogged(db)).toHaveLength(1);
     await userEvent.keyboard("{Enter}");
-    await expect.element(doneOf("Bust")).toHaveTextContent("done");
+    await expect.element(doneOf("Spout")).toHaveTextContent("done");
   });
 
   test("a reload finds the visit as it was", async () => {
     const { db, shop } = await rack([
       { name: "Heron", coats: 3, lastH: 40 },
-      { name: "Bust", coats: 4, lastH: 40 },
+      { name: "Spout", coats: 4, lastH: 40 },
     ]);
     const before = show(shop);
     await choose(/^Backup/);
@@ -178,15 +178,15 @@ describe("at the bucket", () => {
     show(shop);
     await expect.element(doneOf("Heron")).toHaveTextContent("Coat 4 done");
     await expect.element(page.getByRole("button", { name: /^Undo/ })).toBeVisible();
-    await tileOf("Bust").click();
-    await expect.element(doneOf("Bust")).toHaveTextContent("done");
+    await tileOf("Spout").click();
+    await expect.element(doneOf("Spout")).toHaveTextContent("done");
     expect(new Set((await coatsLogged(db)).map(({ body }) => body.dipId)).size).toBe(1);
   });
 
   test("at most four keys are on the screen, each high enough and clear of the edge", async () => {
     await page.viewport(390, 844);
     const { shop } = await rack(
-      ["Heron", "Bust", "Hand", "Fox", "Otter"].map((name, i) => ({ name, coats: 3, lastH: 40 + i })),
+      ["Heron", "Spout", "Hand", "Fox", "Otter"].map((name, i) => ({ name, coats: 3, lastH: 40 + i })),
     );
     show(shop);
     await choose(/^Backup/);

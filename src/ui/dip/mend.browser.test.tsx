@@ -19,7 +19,7 @@ describe("put right at the bucket", () => {
   test("undo strikes the last coat and gives the tile back", async () => {
     const { db, shop } = await rack([
       { name: "Heron", coats: 3, lastH: 40 },
-      { name: "Bust", coats: 4, lastH: 40 },
+      { name: "Spout", coats: 4, lastH: 40 },
     ]);
     show(shop);
     await choose(/^Backup/);
@@ -91,7 +91,7 @@ describe("put right at the bucket", () => {
   });
 
   test("six pieces in one dip, with one undo and one corrected time, take fewer than 20 taps", async () => {
-    const names = ["Heron", "Bust", "Hand", "Fox", "Otter", "Owl"];
+    const names = ["Heron", "Spout", "Hand", "Fox", "Otter", "Owl"];
     const { db, shop, time } = await rack(names.map((name, i) => ({ name, coats: 3, lastH: 60 - i })));
     show(shop);
     let taps = 0;

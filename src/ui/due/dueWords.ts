@@ -12,7 +12,7 @@ export function dueWords(due: DueTime): string {
     : `${due.name}: check if coat ${due.coat} is dry, then the next coat`;
 }
 
-/** "Came due while the app was closed: Heron, Bust and 2 more". */
+/** "Came due while the app was closed: Heron, Spout and 2 more". */
 export function cameDueWords(dues: readonly Pick<DueTime, "name">[]): string {
   const [first, second, ...more] = dues.map(({ name }) => name);
   const names =

@@ -83,7 +83,7 @@ describe("a melt is planned", () => {
     const desk = await demoDesk();
     const { places } = openPlan(desk);
     await page.getByLabelText("Alloy", { exact: true }).selectOptions("C87300 silicon bronze");
-    await page.getByRole("checkbox", { name: /bust of a sailor/ }).click();
+    await page.getByRole("checkbox", { name: /carp water spout/ }).click();
     await expect.element(page.getByText(/more to weigh in\.$/)).toBeVisible();
     await press("Add ingot or returns");
     await field("Weight").fill("5");

@@ -89,7 +89,7 @@ test("a corrected time leaves the old line struck and the right one beside it", 
 });
 
 test("the wall is told in words and as a table as well as drawn", async () => {
-  await openPiece(/sailor/);
+  await openPiece(/carp/);
   const wall = page.getByRole("img", { name: /^Wall in section: 5 coats/ });
   await expect.element(wall).toHaveAccessibleName(/The head needs .* between .* and .*Outer coat dry/);
   await page.getByText("The same as a table").first().click();

@@ -47,7 +47,7 @@ async function held(target: ReturnType<typeof key>, ms = 1_500): Promise<void> {
 async function twoHotShells(): Promise<void> {
   const rows = await desk.db.projections.toArray();
   pieces = rows
-    .filter((row) => row.kind === "piece" && row.shelf === "work" && /heron|sailor/.test(row.state.plan.name))
+    .filter((row) => row.kind === "piece" && row.shelf === "work" && /heron|carp/.test(row.state.plan.name))
     .map((row) => row.stream.replace("piece/", ""));
   expect(pieces).toHaveLength(2);
   for (const id of pieces) {
@@ -99,9 +99,9 @@ afterEach(clearDesks);
 
 test("a pour day is planned backwards, in the best order, with what nobody had measured", async () => {
   const { places } = showAt(shop, "/fire/pour/new", { route: "/fire/pour/new", screen: PourPlanPage });
-  for (const name of [/heron/i, /sailor/i]) await page.getByRole("checkbox", { name }).click();
+  for (const name of [/heron/i, /carp/i]) await page.getByRole("checkbox", { name }).click();
   await page.getByLabelText(/^Thinnest section of .*heron/i).fill("6");
-  await page.getByLabelText(/^Thinnest section of .*sailor/i).fill("3");
+  await page.getByLabelText(/^Thinnest section of .*carp/i).fill("3");
   await page.getByLabelText("Metal in the crucible").fill("5");
   await page.getByLabelText("Metal at the pour").fill("1180");
   await page.getByRole("radio", { name: "In hot sand" }).click();
@@ -115,7 +115,7 @@ test("a pour day is planned backwards, in the best order, with what nobody had m
     (await desk.db.projections.toArray()).find((row) => row.stream === `piece/${id}`)?.state as {
       plan: { name: string };
     };
-  expect((await nameOf(body.pieceIds[0])).plan.name).toMatch(/sailor/i);
+  expect((await nameOf(body.pieceIds[0])).plan.name).toMatch(/carp/i);
   expect(body).toMatchObject({ bed: "hot-sand", sandC: 315 });
   expect(body.told).toMatchObject({ metalKg: 5, thinnestMm: [3, 6], people: 2 });
   expect(body).not.toHaveProperty("note");

@@ -16,9 +16,9 @@ test("every piece tells its name, its next action in words and its coats", async
   const { shop } = await demoDesk({ lastSeenDueAt: deskNow });
   showRack(shop);
   await expect.poll(() => names().length).toBe(8);
-  const sailor = page.getByRole("link", { name: /bust of a sailor/ });
-  await expect.element(sailor).toHaveTextContent(/Dip coat 6: backup/);
-  await expect.element(sailor).toHaveTextContent("5/9 coats");
+  const carp = page.getByRole("link", { name: /carp water spout/ });
+  await expect.element(carp).toHaveTextContent(/Dip coat 6: backup/);
+  await expect.element(carp).toHaveTextContent("5/9 coats");
 });
 
 test("a filter and a search leave the pieces they speak of", async () => {
@@ -53,19 +53,19 @@ test("nothing is news that was ready before the last look", async () => {
 test("rows stay under the finger for two seconds after a touch, then come into their order", async () => {
   const { db, shop } = await demoDesk({ lastSeenDueAt: deskNow });
   showRack(shop);
-  await expect.poll(() => names()[0]).toBe("Demo: bust of a sailor");
+  await expect.poll(() => names()[0]).toBe("Demo: carp water spout");
   document.body.dispatchEvent(new PointerEvent("pointerdown", { bubbles: true }));
   const row = (await db.projections.toArray()).find(
-    (one) => one.kind === "piece" && /sailor/.test(one.state.plan.name),
+    (one) => one.kind === "piece" && /carp/.test(one.state.plan.name),
   );
   const coatId = row?.kind === "piece" ? (row.state.coats.at(-1)?.id ?? "") : "";
   const body = { method: "touch", verdict: "wet", coatId } as const;
   await act(() => shop.log({ do: "log", stream: row?.stream ?? "", type: "dryness-seen", body }));
   await expect
-    .element(page.getByRole("link", { name: /bust of a sailor/ }))
+    .element(page.getByRole("link", { name: /carp water spout/ }))
     .toHaveTextContent(/Hold: no further coat yet/);
-  expect(names()[0]).toBe("Demo: bust of a sailor");
-  await expect.poll(() => names()[0], { timeout: 4000 }).not.toBe("Demo: bust of a sailor");
+  expect(names()[0]).toBe("Demo: carp water spout");
+  await expect.poll(() => names()[0], { timeout: 4000 }).not.toBe("Demo: carp water spout");
 });
 
 test("a slip on a card's keys is taken back from the message, and the keys stand apart", async () => {

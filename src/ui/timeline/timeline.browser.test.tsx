@@ -72,10 +72,10 @@ test("the proposal says when to dip what, and the table has the same moments", a
   await expect
     .element(proposal.getByRole("heading", { name: /^Dip these three at (17|5):\d\d/ }))
     .toBeVisible();
-  await expect.element(proposal).toHaveTextContent(/backup from .*: .*bust of a sailor/);
+  await expect.element(proposal).toHaveTextContent(/backup from .*: .*carp water spout/);
   await expect.element(proposal).toHaveTextContent(/Without a recipe, so not planned: Demo: wren/);
   await page.getByText("The same as a table").click();
-  const row = page.getByRole("row", { name: /bust of a sailor/ });
+  const row = page.getByRole("row", { name: /carp water spout/ });
   await expect.element(row).toHaveTextContent(/dry since /);
 });
 
