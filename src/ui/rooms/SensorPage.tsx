@@ -82,7 +82,11 @@ function RoomSensor({ room }: { readonly room: Room }) {
             size="big"
             onPress={logNow}
             debounceMs={700}
-            disabledReason={reading === null ? whyNot(isLinked, moves) : null}
+            disabledReason={
+              reading === null
+                ? whyNot(isLinked, told !== null && told.value.airC !== null && told.value.rh !== null)
+                : null
+            }
           >
             Log it now
           </Button>
@@ -99,7 +103,7 @@ function RoomSensor({ room }: { readonly room: Room }) {
   );
 }
 
-function whyNot(isLinked: boolean, moves: AirClass | null): string {
+function whyNot(isLinked: boolean, hasAir: boolean): string {
   if (!isLinked) return "No sensor is linked.";
-  return moves === null ? "Set the air movement first." : "No temperature and humidity from the sensor yet.";
+  return hasAir ? "Set the air movement first." : "No temperature and humidity from the sensor yet.";
 }

@@ -41,7 +41,7 @@ test("what the sensor says is shown with its battery, logged at a tap, and stays
   await connect();
   await expect.element(page.getByText("Connected to Shed north")).toBeVisible();
   await expect.element(page.getByText("Battery 12%: change it soon")).toBeVisible();
-  await expect.element(page.getByText("The sensor has told no temperature and humidity yet.")).toBeVisible();
+  await expect.element(page.getByText("No temperature and humidity from the sensor yet.")).toBeVisible();
   act(() => standIn.play(0x2a6f, [0xde, 0x12]));
   await expect.element(page.getByText("22.5 °C, 48%")).toBeVisible();
   await expect.element(page.getByText("Set the air movement first.")).toBeVisible();
