@@ -19,8 +19,9 @@ const situation = fc
     pressurePa: span(70_000, 106_000),
   })
   .map(({ share, ...rest }) => ({ ...rest, criticalKgM2: rest.waterKgM2 * share }))
-  // Below 1 °C of wet surface the sol freezes and there are no hours; here the coldest air is changed by 1 K.
-  .filter((at) => wetSurfaceC({ ...at, filmWM2K: 50, pressurePa: 70_000 }) > 2.5);
+  // Below 1 °C of wet surface the sol freezes and there are no hours; here the coldest air is changed by 1 K. Open work
+  // in the strongest air is the coldest: a pocket holds back its vapour, and with it the cold.
+  .filter(({ tempC, rh }) => wetSurfaceC({ tempC, rh, filmWM2K: 50, pressurePa: 70_000 }) > 2.5);
 
 type Situation = Parameters<typeof dryingHours>[0];
 
