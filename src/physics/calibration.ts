@@ -55,7 +55,10 @@ const mostFactor = 3;
 /** ln bounds of a pair, in standard units once a factor and a scatter are known. */
 export type LnPair = { readonly low: number; readonly high: number; readonly weight: number };
 
-/** The pair as bounds of ln(t/t̂). Refuses a pair that says nothing, dry at 0 s, or wet after dry. */
+/** Bounds of ln(t/t̂) nearer than this are one moment: subtracting the factor would round the space between them away. */
+const oneMoment = 1e-9;
+
+/** The pair as bounds of ln(t/t̂), equal for one moment. Refuses a pair that says nothing, dry at 0 s, or wet after dry. */
 export function lnPair({ predictedS, wetAtS, dryAtS, weight }: DryingPair): LnPair {
   requirePositive("predictedS", predictedS, { high: 1e10, unit: "s" });
   requireFraction("weight", weight);
@@ -67,7 +70,7 @@ export function lnPair({ predictedS, wetAtS, dryAtS, weight }: DryingPair): LnPa
   const low = wetAtS === null || wetAtS < 1e-12 ? -Infinity : Math.log(wetAtS / predictedS);
   const high = dryAtS === null ? Infinity : Math.log(dryAtS / predictedS);
   if (!(low <= high)) throw new RangeError(`wetAtS must not be after dryAtS ${dryAtS}, found ${wetAtS}`);
-  return { low, high, weight };
+  return { low: high - low < oneMoment ? high : low, high, weight };
 }
 
 /** Log likelihood of a factor's logarithm from one pair. */

@@ -69,7 +69,7 @@ test("the same file brought in again after being taken back is a file of its own
   expect(lines.map((line) => (line.kind === "file" ? line.count : 0))).toEqual([3, 6]);
 });
 
-test("the newest eight of 17 000 readings are there at once", async ({ annotate }) => {
+test("for the newest eight of 17 000 readings no more than some dozens are read", async () => {
   const { db } = freshShop();
   await runCommand(db, read(0), late);
   const [row] = await db.entries.toArray();
@@ -77,13 +77,15 @@ test("the newest eight of 17 000 readings are there at once", async ({ annotate 
   await db.entries.bulkAdd(
     Array.from({ length: 17_000 }, (_, i) => ({ ...row, id: `reading-${i}`, at: at(0) + (i + 1) * 300_000 })),
   );
-  const begun = performance.now();
+  let rowsRead = 0;
+  db.entries.hook("reading", (stored) => {
+    rowsRead++;
+    return stored;
+  });
   const { lines, hasMore } = await readRoomLines(db, "first", 8);
-  const tookMs = performance.now() - begun;
+  expect(rowsRead).toBeGreaterThanOrEqual(8);
+  expect(rowsRead).toBeLessThan(100);
   expect(lines).toHaveLength(8);
   expect(hasMore).toBe(true);
   expect(lines[0]).toMatchObject({ reading: { id: "reading-16999" } });
-  await annotate(`the newest 8 of 17 000 readings: ${tookMs.toFixed(1)} ms`);
-  // Measured at a few ms; reading all of them takes hundreds.
-  expect(tookMs).toBeLessThan(150);
 });

@@ -51,8 +51,6 @@ describe("a logger's file of 200 000 lines", () => {
     expect(result.bad.first.map(({ line }) => line)).toEqual([70_002, 200_001]);
     expect(told.length).toBeGreaterThan(5);
     expect(told.at(-1)?.bytesRead).toBe(file.size);
-    // Measured at about a second; this only catches what would make it minutes.
-    expect(tookMs).toBeLessThan(15_000);
     await annotate(`200 000 lines, ${(file.size / 1e6).toFixed(1)} MB: ${tookMs.toFixed(0)} ms`);
 
     // The same on a clock with summer time, every moment stored before: nothing is new.

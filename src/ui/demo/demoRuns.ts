@@ -11,7 +11,7 @@ import { noise } from "./demoNumbers.ts";
 export const demoBurnoutId = "demo-burnout";
 export const demoPreheatId = "demo-preheat";
 /** The hour the kiln of the dancer's burnout was switched on, before now. */
-export const burnoutAgoH = 41;
+export const burnoutAgoH = 33;
 export const preheatToC = 250;
 
 const startC = 20;

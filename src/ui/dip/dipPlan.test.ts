@@ -135,9 +135,7 @@ test("with no reading of the air the tile says that average air is assumed", () 
   given.coats([1]);
   const standing = given.standing(30);
   const tile = tileOf(itemOf(standing), startSession([standing], backup, visit), 1);
-  expect(lastWords(tile, standing.now, "en-GB")).toBe(
-    "Coat 1 is dry (room not read: average air assumed)",
-  );
+  expect(lastWords(tile, standing.now, "en-GB")).toBe("Coat 1 is dry (room not read: average air assumed)");
 });
 
 test("where the recipe wants another kind the tap logs what was dipped, beside the recipe", () => {

@@ -21,6 +21,7 @@ export function actionWords(
     next === null ? (piece.coats.length === 0 ? "the first coat" : "the next coat") : coatLine(next);
   const ready = cover === null ? null : coverWhen(cover, now, (at) => soonTime(at, now, locale));
   const isDamp = hasBar(standing, "rinsed") || hasBar(standing, "cold");
+  const signed = piece.phase === "reviewed" ? "reviewed and signed" : "pattern still inside";
   switch (action.kind) {
     case "dip":
       return coverHold(findings) === null
@@ -43,11 +44,11 @@ export function actionWords(
     case "review":
       return { verb: "Review before burnout", when: null, turn: "hands" };
     case "dewax":
-      return { verb: "Dewax", when: "reviewed and signed", turn: "hands" };
+      return { verb: "Dewax", when: signed, turn: "hands" };
     case "burn-out":
       return {
         verb: "Burn out",
-        when: piece.phase === "dewaxed" ? "wax is out, its film stays" : "reviewed and signed",
+        when: piece.phase === "dewaxed" ? "wax is out, its film stays" : signed,
         turn: "hands",
       };
     case "end-burnout": {

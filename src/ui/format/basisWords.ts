@@ -1,5 +1,6 @@
 import type { CoatDrying } from "../../logbook/standing.ts";
 import { airClasses } from "../../trade/airClasses.ts";
+import { assumedWords } from "./assumedWords.ts";
 import { balanceWords } from "./saidWords.ts";
 import { duration } from "./time.ts";
 import type { Format } from "./units.ts";
@@ -11,8 +12,9 @@ export function basisWords(
 ): readonly string[] {
   const { readings, lastReadingAgeMs, longestGapMs, forecast, ownFactor, learned, air } = basis;
   const lines: string[] = [];
-  if (readings === 0) lines.push("No reading of the room's air since it was dipped.");
-  else {
+  if (basis.assumed) lines.push(assumedWords(basis, format));
+  else if (readings === 0) lines.push("No reading of the room's air since it was dipped.");
+  if (readings > 0) {
     const age = lastReadingAgeMs === null ? "" : `, the last ${duration(lastReadingAgeMs)} old`;
     lines.push(`${readings === 1 ? "1 reading" : `${readings} readings`} of the room's air${age}.`);
     if (longestGapMs > 12 * 3_600_000)

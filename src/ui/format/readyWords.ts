@@ -1,7 +1,7 @@
 import type { CoatDrying, NoReadyReason } from "../../logbook/standing.ts";
 
 const reasonWords: Record<NoReadyReason, string> = {
-  "no-readings": "no reading of the room: log its temperature and humidity",
+  "no-readings": "no drying time yet: log the room's temperature and humidity",
   "air-too-damp": "the room's air is too damp to dry it: no time can be given",
   condensing: "water is condensing on the shell: warm the piece or dry the air",
   frost:

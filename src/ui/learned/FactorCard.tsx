@@ -1,5 +1,6 @@
 import type { LearnedFactor } from "../../physics/calibration.ts";
 import type { ShopLearning } from "../../physics/shopLearning.ts";
+import { mostUntilAgreed } from "../../physics/trustedLearning.ts";
 import type { Shop } from "../../logbook/piece.ts";
 import { shopStream } from "../../logbook/entry.ts";
 import { useShop } from "../app/shop.tsx";
@@ -30,18 +31,18 @@ export function FactorCard({
         <small>
           {shop.pairs === 0
             ? "the starting value: nothing is learned yet"
-            : `times the sum's hours, between ${number(shop.low)} and ${number(shop.high)} (nine in ten), from ${shop.pairs} ${shop.pairs === 1 ? "coat" : "coats"}`}
+            : `times the calculated hours, between ${number(shop.low)} and ${number(shop.high)} (nine in ten), from ${shop.pairs} ${shop.pairs === 1 ? "coat" : "coats"}`}
         </small>
       </p>
       {figures.dryingFactor !== null && (
         <p>
-          A factor of {number(figures.dryingFactor)} is set by hand and stands before what was learned.{" "}
+          A factor of {number(figures.dryingFactor)} is set by hand and is used in place of what was learned.{" "}
           <Button onPress={clear}>Use what was learned</Button>
         </p>
       )}
       {shop.limited && (
         <p role="note">
-          The coats ask for a factor beyond 0.33 to 3. That is rather a wrong figure: look at the room's
+          The coats ask for a factor beyond 0.33 to 3. Something entered is probably wrong: check the room's
           readings, the air movement and the coats' water.
         </p>
       )}
@@ -67,16 +68,17 @@ export function FactorCard({
         <summary>How it is learned</summary>
         <p className={styles["formula"]}>ln factor = b + d, b ~ N(0, 0.40²), d ~ N(0, 0.20²)</p>
         <p>
-          Each coat's hours by the sum, walked through its own air with no factor, are held against what was
-          seen: still wet then, dry by then. “Found dry in the morning” counts as dry by then and never as a
-          drying time. Weighings and surface readings count whole, the bag seven tenths, resistance half,
-          touch and colour three tenths (judgement). One coat scatters about the factor by {number(scatter)}{" "}
-          of the logarithm; from eight coats on that is the shop's own. Nine coats in ten are ready after{" "}
-          {number(shop.safeMultiplier)} times the sum's hours.
+          A coat's drying time, calculated for the air it hung in with a factor of 1, is compared with when a
+          scale or an instrument found it still wet or dry. “Dry in the morning” counts as dry by then, not as
+          a drying time. Touch and colour tell of the outer film only and are left out. A coat counts once it
+          is covered or fired, and never for its own time.
         </p>
         <p>
-          Source: interval-censored likelihood with a lognormal prior, derived for this app; starting spread
-          from the figures' own uncertainty (estimate).
+          Until three coats agree, the factor stays between {number(1 / mostUntilAgreed)} and{" "}
+          {number(mostUntilAgreed)}. Weighings and surface readings count in full, the bag at 0.7, resistance
+          at 0.5. One coat differs from the factor by {number(scatter)} (standard deviation of the logarithm);
+          from eight coats on this is the shop's own. Nine coats in ten are dry after{" "}
+          {number(shop.safeMultiplier)} times the calculated hours.
         </p>
       </details>
     </Card>

@@ -19,7 +19,7 @@ export function LearnedPage() {
   const figures = useFigures();
   return (
     <Page title="What the shop has learned" back={paths.shop}>
-      {failed && <p role="alert">It can't be worked out now. Open this page again in a moment.</p>}
+      {failed && <p role="alert">It can't be calculated now. Open this page again in a moment.</p>}
       {learned !== null && figures !== undefined && (
         <div className={styles["stack"]}>
           <FactorCard learning={learned.learning} figures={figures} />
@@ -40,10 +40,10 @@ function PairsCard(props: {
   const { pairs, learning } = learned;
   if (pairs.length === 0)
     return (
-      <Empty title="No coat has taught it yet">
+      <Empty title="Nothing learned yet">
         <p>
-          Say “still wet” and “dry” as you see it, from the rack or the piece: each coat that was seen dry, in
-          a room whose air was read, teaches how long coats take here.
+          Weigh a coat twice while it dries, or check it with a bag, a thermometer or a meter, in a room with
+          readings. Once it is covered, the app learns how long coats take here. Touch alone does not count.
         </p>
       </Empty>
     );
@@ -53,8 +53,8 @@ function PairsCard(props: {
       <PairList learned={learned} figures={figures} />
       <details>
         <summary>After old readings were corrected</summary>
-        <p>Coats dry for two weeks are worked out once. If readings of back then were struck or added:</p>
-        <Button onPress={anew}>Work all of them out again</Button>
+        <p>Coats older than two weeks are kept as calculated. If you struck or added readings from then:</p>
+        <Button onPress={anew}>Calculate all of them again</Button>
       </details>
     </Card>
   );

@@ -52,7 +52,7 @@ function PairRow(props: { readonly pair: ShopPair; readonly name: string; readon
         <Link href={paths.coat(pair.pieceId, pair.coatId)}>
           {name}, coat {pair.coatNumber}
         </Link>
-        : {duration(pair.predictedS * 1000)} by the sum; {seenWords(pair)} {pairMethodWords[pair.method]}.
+        : {duration(pair.predictedS * 1000)} calculated; {seenWords(pair)} {pairMethodWords[pair.method]}.
         <small>
           {groupWords(pair.group)}
           {out !== null && `. Left out: ${out}`}

@@ -10,7 +10,7 @@ const top = 24;
 const left = 46;
 const rightGap = 14;
 
-/** Hours by the sum against hours seen, both by their logarithm; what was seen from one side only is a bar open at the other. */
+/** Hours calculated against hours seen, both by their logarithm; what was seen from one side only is a bar open at the other. */
 export function PairsPlot(props: {
   readonly pairs: readonly ShopPair[];
   readonly figures: Shop;
@@ -43,7 +43,7 @@ export function PairsPlot(props: {
           width={width}
           height={bottom + 44}
           role="img"
-          aria-label={`Hours seen against hours by the sum, ${pairs.length} ${pairs.length === 1 ? "coat" : "coats"}; the same numbers stand in the list beneath`}
+          aria-label={`Hours seen against hours calculated, ${pairs.length} ${pairs.length === 1 ? "coat" : "coats"}; the same numbers stand in the list beneath`}
         >
           <text x={4} y={14} className={styles["name"]}>
             Seen, hours
@@ -63,7 +63,7 @@ export function PairsPlot(props: {
             </g>
           ))}
           <text x={right} y={bottom + 38} className={styles["level"]}>
-            By the sum, hours
+            Calculated, hours
           </text>
           {learning.shop.pairs > 0 && (
             <>
@@ -93,7 +93,7 @@ export function PairsPlot(props: {
       </div>
       <figcaption className={styles["caption"]}>
         A coat a bar, from still wet (stroke) to dry (dot); dashed where one end was not seen. Thin line: as
-        the sum says; thick: the shop's factor with its band. Pale: left out.
+        calculated; thick: the shop's factor with its band. Pale: left out.
       </figcaption>
     </figure>
   );

@@ -47,7 +47,7 @@ test("a coat found dry teaches the factor; left out with a reason it teaches not
   await bagged();
   show();
   const row = page.getByRole("listitem").filter({ hasText: "heron" });
-  await expect.element(row.first()).toHaveTextContent(/by the sum; dry by .* by the bag/);
+  await expect.element(row.first()).toHaveTextContent(/calculated; dry by .* by the bag/);
   expect((await readRack(desk.db, deskNow)).learned?.shop.pairs).toBeGreaterThan(0);
   const before = (await readRack(desk.db, deskNow)).learned?.shop.pairs ?? 0;
   await row

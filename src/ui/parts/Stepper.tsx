@@ -6,7 +6,9 @@ import { useRepeat } from "./useRepeat.ts";
 
 type StepperProps = {
   readonly label: string;
-  readonly value: number;
+  /** Null while nothing is set: the first press sets `start`. */
+  readonly value: number | null;
+  readonly start?: number | undefined;
   readonly onChange: (value: number) => void;
   readonly step: number;
   readonly min: number;
@@ -15,9 +17,11 @@ type StepperProps = {
 };
 
 /** A number set with two big keys and no keyboard; a key held down goes on stepping. */
-export function Stepper({ label, value, onChange, step, min, max, show }: StepperProps) {
+export function Stepper({ label, value, start, onChange, step, min, max, show }: StepperProps) {
   const labelId = useId();
+  const shown = value === null ? "not set" : show(value);
   const move = (direction: 1 | -1): void => {
+    if (value === null) return onChange(start ?? min);
     const next = nextStep({ value, step: step * direction, min, max });
     if (next !== value) onChange(next);
   };
@@ -40,7 +44,7 @@ export function Stepper({ label, value, onChange, step, min, max, show }: Steppe
         <button
           type="button"
           aria-label={`${label}: less`}
-          aria-disabled={value <= min || undefined}
+          aria-disabled={(value !== null && value <= min) || undefined}
           {...less}
         >
           <Minus aria-hidden="true" />
@@ -50,18 +54,18 @@ export function Stepper({ label, value, onChange, step, min, max, show }: Steppe
           role="spinbutton"
           tabIndex={0}
           aria-labelledby={labelId}
-          aria-valuenow={value}
+          aria-valuenow={value ?? undefined}
           aria-valuemin={min}
           aria-valuemax={max}
-          aria-valuetext={show(value)}
+          aria-valuetext={shown}
           onKeyDown={onKeyDown}
         >
-          {show(value)}
+          {shown}
         </span>
         <button
           type="button"
           aria-label={`${label}: more`}
-          aria-disabled={value >= max || undefined}
+          aria-disabled={(value !== null && value >= max) || undefined}
           {...more}
         >
           <Plus aria-hidden="true" />

@@ -10,6 +10,7 @@ import { coatWords } from "../format/coatWords.ts";
 import { coverLine, stateWords } from "../format/coverWords.ts";
 import { soonTime } from "../format/time.ts";
 import { weighWords } from "../format/weighWords.ts";
+import { AssumedAir } from "../parts/AssumedAir.tsx";
 import { Ago } from "../parts/Ago.tsx";
 import { Card } from "../parts/Card.tsx";
 import { LinkButton } from "../parts/LinkButton.tsx";
@@ -38,6 +39,7 @@ export function DryingCard(props: {
         {!isDry && <WaterLeft drying={drying} />}
       </p>
       <p className={styles["ready"]}>{coverLine(cover, now, format.locale)}</p>
+      <AssumedAir standing={props.standing} />
       {evidence !== null && isPlain(evidence, belief !== null) && <p>{plainWords(evidence, format)}</p>}
       {belief !== null && <BeliefLines {...belief} />}
       {saidAlone !== null && <BeliefLines {...saidAlone} conflicts={[]} />}

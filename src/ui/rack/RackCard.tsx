@@ -6,6 +6,7 @@ import { paths } from "../app/paths.ts";
 import { useFormat } from "../app/useFormat.ts";
 import { WallStrip } from "../charts/WallStrip.tsx";
 import { actionWords } from "../format/actionWords.ts";
+import { AssumedAir } from "../parts/AssumedAir.tsx";
 import { LevelMark } from "../parts/LevelMark.tsx";
 import styles from "./RackCard.module.css";
 import { RackDryness } from "./RackDryness.tsx";
@@ -39,6 +40,11 @@ export const RackCard = memo(function RackCard({ item }: { readonly item: RackIt
           {when !== null && <span className={styles["when"]}>{when}</span>}
         </span>
       </Link>
+      {piece.phase === "coating" && (
+        <div className={styles["air"]}>
+          <AssumedAir standing={standing} />
+        </div>
+      )}
       <RackDryness standing={standing} />
     </li>
   );

@@ -44,10 +44,15 @@ export function evidenceWords(
   }
   if (leftShare === null || verdict === "unknown")
     return `${reason === null ? "not known" : notKnown[reason]}${knowingly}`;
-  const rests = basis.readings === 1 ? "1 reading" : `${basis.readings} readings`;
+  const counted = basis.readings === 1 ? "1 reading" : `${basis.readings} readings`;
+  const rests = !basis.assumed
+    ? counted
+    : basis.readings === 0
+      ? "room not read"
+      : `${counted}, room partly not read`;
   const wet = condensed ? ", water condensed on it" : "";
   const checks = belief?.heard.length ?? 0;
-  const by = checks === 0 ? "reckoned" : `reckoned with ${checks === 1 ? "1 check" : `${checks} checks`}`;
+  const by = checks === 0 ? "estimated" : `estimated with ${checks === 1 ? "1 check" : `${checks} checks`}`;
   if (verdict === "dry") return `${by} dry (${rests})${wet}`;
   const left = leftShare < 0.005 ? "perhaps dry" : `${format.show("percent", leftShare)} of its water left`;
   return `${by}: ${left} (${rests})${wet}${knowingly}`;

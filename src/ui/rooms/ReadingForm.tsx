@@ -1,6 +1,6 @@
 import { useState } from "react";
 import { streamOf } from "../../logbook/entry.ts";
-import type { Room } from "../../logbook/piece.ts";
+import type { AirReading, Room } from "../../logbook/piece.ts";
 import { airClasses } from "../../trade/airClasses.ts";
 import { useFleeting } from "../app/fleeting.ts";
 import { useShop } from "../app/shop.tsx";
@@ -12,26 +12,38 @@ import { Stepper } from "../parts/Stepper.tsx";
 import { TextField } from "../parts/TextField.tsx";
 import { WhenField } from "../parts/WhenField.tsx";
 import { airClassOptions, readingWords } from "./airWords.ts";
-import { prefill, tempStepC } from "./prefill.ts";
+import { prefill, readingOf, stepsFrom, tempStepC, type ReadingDraft } from "./prefill.ts";
 import styles from "./rooms.module.css";
 
-/** A reading in two taps: what it was last is filled in, the steppers are for what has changed. */
+/**
+ * A reading in two taps: what it was last is filled in, the steppers are for what has changed. Nothing is logged as
+ * read that nobody set: the first form of a room is empty, and one left as it came says that it is the last reading
+ * again.
+ */
 export function ReadingForm({ room }: { readonly room: Room }) {
   const { log } = useShop();
   const format = useFormat();
   const say = useFleeting((fleeting) => fleeting.say);
-  const [draft, setDraft] = useState(() => prefill(room.last, format));
+  const { last } = room;
+  const [draft, setDraft] = useState(() => prefill(last, format));
+  const [isSet, setIsSet] = useState(false);
   const [at, setAt] = useState<number | null>(null);
   const [note, setNote] = useState("");
+  const change = (next: Partial<ReadingDraft>): void => {
+    setDraft({ ...draft, ...next });
+    setIsSet(true);
+  };
+  const read = isSet || last === null ? readingOf(draft) : ({ ok: true, reading: airOf(last) } as const);
   const save = async (): Promise<void> => {
+    if (!read.ok) return;
     const result = await log({
       do: "log",
       stream: streamOf("room", room.id),
       type: "air-read",
-      body: { ...draft, note: note.trim() === "" ? undefined : note.trim() },
+      body: { ...read.reading, note: note.trim() === "" ? undefined : note.trim() },
       at: at ?? undefined,
     });
-    if (result.ok) say(`Logged for ${room.name}: ${readingWords(draft, format)}`);
+    if (result.ok) say(`Logged for ${room.name}: ${readingWords(read.reading, format)}`);
   };
   return (
     <Card title="Read the air">
@@ -39,7 +51,8 @@ export function ReadingForm({ room }: { readonly room: Room }) {
         <Stepper
           label="Temperature"
           value={draft.airC}
-          onChange={(airC) => setDraft({ ...draft, airC })}
+          start={stepsFrom.airC}
+          onChange={(airC) => change({ airC })}
           step={tempStepC(format)}
           min={-10}
           max={60}
@@ -48,26 +61,33 @@ export function ReadingForm({ room }: { readonly room: Room }) {
         <Stepper
           label="Humidity"
           value={draft.rh}
-          onChange={(rh) => setDraft({ ...draft, rh })}
+          start={stepsFrom.rh}
+          onChange={(rh) => change({ rh })}
           step={0.01}
           min={0.05}
           max={1}
           show={(value) => format.show("percent", value)}
         />
       </div>
-      <details>
-        <summary>Air: {airClasses[draft.air].label.toLowerCase()}</summary>
+      <details open={last === null}>
+        <summary>Air: {draft.air === null ? "not set" : airClasses[draft.air].label.toLowerCase()}</summary>
         <div className={styles["more"]}>
           <Choice
             label="How the air moves about the pieces"
             options={airClassOptions}
             value={draft.air}
-            onChange={(air) => setDraft({ ...draft, air })}
+            onChange={(air) => change({ air })}
           />
         </div>
       </details>
-      <Button kind="primary" size="big" onPress={save} debounceMs={700}>
-        Log this reading
+      <Button
+        kind="primary"
+        size="big"
+        onPress={save}
+        debounceMs={700}
+        disabledReason={read.ok ? null : read.missing}
+      >
+        {isSet || last === null ? "Log this reading" : `Same as last: ${readingWords(last, format)}`}
       </Button>
       <details>
         <summary>Read earlier, or a note</summary>
@@ -84,3 +104,5 @@ export function ReadingForm({ room }: { readonly room: Room }) {
     </Card>
   );
 }
+
+const airOf = ({ airC, rh, air }: AirReading) => ({ airC, rh, air });

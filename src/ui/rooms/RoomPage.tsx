@@ -4,6 +4,7 @@ import { useRoom } from "../app/live.ts";
 import { paths } from "../app/paths.ts";
 import { useFormat } from "../app/useFormat.ts";
 import { useNow } from "../app/useNow.ts";
+import { assumedAir } from "../format/assumedWords.ts";
 import { Ago } from "../parts/Ago.tsx";
 import { Card } from "../parts/Card.tsx";
 import { LinkButton } from "../parts/LinkButton.tsx";
@@ -36,7 +37,7 @@ function OneRoom({ room, readings }: { readonly room: Room; readonly readings: r
   return (
     <Page title={room.name} back={paths.rooms} actions={<SensorChip room={room} />}>
       {last === null ? (
-        <p>No reading yet. Without one no ready time can be given for what hangs here.</p>
+        <p>No reading yet. Until there is one, drying times assume {assumedAir(format)}.</p>
       ) : (
         <p className={styles["now"]}>
           <strong>{readingWords(last, format)}</strong>

@@ -41,17 +41,19 @@ function RoomSensor({ room }: { readonly room: Room }) {
   const format = useFormat();
   const sensor = useSensor("air", room.id);
   const [every, setEvery] = useState<(typeof everyOptions)[number]["value"]>("0");
-  const [moves, setMoves] = useState<AirClass>(room.last?.air ?? "still");
+  const [moves, setMoves] = useState<AirClass | null>(room.last?.air ?? null);
   const [said, setSaid] = useState<string | null>(null);
   const { told, name, isLinked } = sensor;
   // While the link stands, what was told last still holds: many sensors speak only when something changes.
-  const reading = isLinked && told !== null ? sensorReading(told.value, { name, moves }) : null;
+  const reading =
+    isLinked && told !== null && moves !== null ? sensorReading(told.value, { name, moves }) : null;
   const isAuto = every !== "0" && sensor.canConnect;
   const awake = useAwake(isAuto);
 
   const logNow = async (): Promise<void> => {
     const at = clock();
     const when = clockTime(at, format.locale);
+    if (moves === null) return setSaid(`${when}: nothing logged, set the air movement first.`);
     if (reading === null) return setSaid(`${when}: nothing logged, the sensor told no air.`);
     const result = await log(
       { do: "log", stream: streamOf("room", room.id), type: "air-read", body: reading },
@@ -66,8 +68,8 @@ function RoomSensor({ room }: { readonly room: Room }) {
       <SensorState sensor={sensor} />
       {sensor.canConnect && (
         <Card title="Into the log">
-          <details>
-            <summary>Air: {airClasses[moves].label.toLowerCase()}</summary>
+          <details open={room.last === null}>
+            <summary>Air: {moves === null ? "not set" : airClasses[moves].label.toLowerCase()}</summary>
             <Choice
               label="How the air moves about the pieces"
               options={airClassOptions}
@@ -82,9 +84,7 @@ function RoomSensor({ room }: { readonly room: Room }) {
             debounceMs={700}
             disabledReason={
               reading === null
-                ? isLinked
-                  ? "The sensor has told no temperature and humidity yet."
-                  : "No sensor is linked."
+                ? whyNot(isLinked, told !== null && told.value.airC !== null && told.value.rh !== null)
                 : null
             }
           >
@@ -101,4 +101,9 @@ function RoomSensor({ room }: { readonly room: Room }) {
       )}
     </Page>
   );
+}
+
+function whyNot(isLinked: boolean, hasAir: boolean): string {
+  if (!isLinked) return "No sensor is linked.";
+  return hasAir ? "Set the air movement first." : "No temperature and humidity from the sensor yet.";
 }

@@ -4,7 +4,7 @@ import type { AirReading } from "../../logbook/piece.ts";
 import { makeFormat } from "../format/units.ts";
 import { fromStart, niceRange, recentReadings } from "./airSeries.ts";
 import { airClassOptions, readingWords, thirstWords } from "./airWords.ts";
-import { prefill, tempStepC } from "./prefill.ts";
+import { prefill, readingOf, tempStepC } from "./prefill.ts";
 
 const hourMs = 3_600_000;
 const now = Date.UTC(2026, 2, 4, 12);
@@ -21,13 +21,26 @@ const read = (hoursAgo: number, airC = 20.3, rh = 0.5): AirReading => ({
 test("the next reading starts from the last one, on the steppers' own marks", () => {
   expect(prefill(read(1), metric)).toEqual({ airC: 20.5, rh: 0.5, air: "room-fan" });
   const inUs = prefill(read(1), us);
-  expect(us.toShown("temp", inUs.airC)).toBeCloseTo(69, 9);
-  expect(us.show("temp", inUs.airC + tempStepC(us))).toBe("70\u00a0°F");
+  expect(us.toShown("temp", inUs.airC ?? NaN)).toBeCloseTo(69, 9);
+  expect(us.show("temp", (inUs.airC ?? NaN) + tempStepC(us))).toBe("70\u00a0°F");
   expect(tempStepC(makeFormat("mixed", "en-GB"))).toBeCloseTo(5 / 9, 12);
 });
 
-test("before the first reading a usual room is offered", () => {
-  expect(prefill(null, metric)).toEqual({ airC: 20, rh: 0.55, air: "still" });
+test("before the first reading nothing is filled in, and the form says what is missing", () => {
+  const empty = prefill(null, metric);
+  expect(empty).toEqual({ airC: null, rh: null, air: null });
+  expect(readingOf(empty)).toEqual({
+    ok: false,
+    missing: "Set the temperature, humidity and air movement first.",
+  });
+  expect(readingOf({ ...empty, airC: 20 })).toMatchObject({
+    missing: "Set the humidity and air movement first.",
+  });
+  expect(readingOf({ airC: 20, rh: 0.5, air: null })).toMatchObject({
+    missing: "Set the air movement first.",
+  });
+  const whole = { airC: 20, rh: 0.5, air: "still" } as const;
+  expect(readingOf(whole)).toEqual({ ok: true, reading: whole });
 });
 
 test("all six classes of moving air are told apart in words", () => {

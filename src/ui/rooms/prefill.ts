@@ -1,19 +1,52 @@
+import type { EntryBodies } from "../../logbook/entry.ts";
 import type { AirReading } from "../../logbook/piece.ts";
 import type { AirClass } from "../../trade/airClasses.ts";
+import { ordinaryRoom } from "../../trade/ordinaryRoom.ts";
 import type { Format } from "../format/units.ts";
 
-export type ReadingDraft = { readonly airC: number; readonly rh: number; readonly air: AirClass };
+/** A reading on its way into the log; null where nobody has set it yet. */
+export type ReadingDraft = {
+  readonly airC: number | null;
+  readonly rh: number | null;
+  readonly air: AirClass | null;
+};
 
-/** What a room is taken for before its first reading: a usual workshop, to be stepped from. */
-const usual: ReadingDraft = { airC: 20, rh: 0.55, air: "still" };
+type Reading = Pick<EntryBodies["air-read"], "airC" | "rh" | "air">;
+
+const nothing: ReadingDraft = { airC: null, rh: null, air: null };
+
+/** Where the first press of an empty stepper begins. */
+export const stepsFrom = ordinaryRoom.value;
 
 /** One tap of the temperature stepper, °C: half a degree, or one degree Fahrenheit. */
 export const tempStepC = (format: Format): number => (format.unit("temp") === "°F" ? 5 / 9 : 0.5);
 
-/** The last reading, on the marks the steppers stop at, so that the next one is a tap or two away. */
+/**
+ * The last reading, on the marks the steppers stop at, so that the next one is a tap or two away. Before the first
+ * reading nothing is filled in: a figure nobody read must not stand ready to be logged.
+ */
 export function prefill(last: AirReading | null, format: Format): ReadingDraft {
-  const { airC, rh, air } = last ?? usual;
+  if (last === null) return nothing;
+  const { airC, rh, air } = last;
   const mark = format.unit("temp") === "°F" ? 1 : 0.5;
   const shown = Math.round(format.toShown("temp", airC) / mark) * mark;
   return { airC: format.fromShown("temp", shown), rh: Math.round(rh * 100) / 100, air };
+}
+
+/** The draft as a reading, or what is missing from it in words. */
+export function readingOf({
+  airC,
+  rh,
+  air,
+}: ReadingDraft):
+  { readonly ok: true; readonly reading: Reading } | { readonly ok: false; readonly missing: string } {
+  if (airC !== null && rh !== null && air !== null) return { ok: true, reading: { airC, rh, air } };
+  const missing = [
+    ...(airC === null ? ["temperature"] : []),
+    ...(rh === null ? ["humidity"] : []),
+    ...(air === null ? ["air movement"] : []),
+  ];
+  const last = missing.at(-1) ?? "";
+  const rest = missing.slice(0, -1).join(", ");
+  return { ok: false, missing: `Set the ${rest === "" ? last : `${rest} and ${last}`} first.` };
 }

@@ -41,9 +41,11 @@ test("what the sensor says is shown with its battery, logged at a tap, and stays
   await connect();
   await expect.element(page.getByText("Connected to Shed north")).toBeVisible();
   await expect.element(page.getByText("Battery 12%: change it soon")).toBeVisible();
-  await expect.element(page.getByText("The sensor has told no temperature and humidity yet.")).toBeVisible();
+  await expect.element(page.getByText("No temperature and humidity from the sensor yet.")).toBeVisible();
   act(() => standIn.play(0x2a6f, [0xde, 0x12]));
   await expect.element(page.getByText("22.5 °C, 48%")).toBeVisible();
+  await expect.element(page.getByText("Set the air movement first.")).toBeVisible();
+  await page.getByRole("radio", { name: "Still room" }).click();
   await page.getByRole("button", { name: "Log it now" }).click();
   await expect
     .poll(() => logged("air-read"))
@@ -85,6 +87,7 @@ test("every five minutes a reading is logged, and none while the sensor is away"
   await expect.element(page.getByText("Connected to Shed north")).toBeVisible();
   act(() => standIn.play(0x2a6f, [0xde, 0x12]));
   vi.useFakeTimers({ toFake: ["setInterval", "clearInterval"] });
+  await page.getByRole("radio", { name: "Still room" }).click();
   await page.getByRole("radio", { name: "Every 5 min" }).click();
   await expect.element(page.getByText(/as long as this screen is open/)).toBeVisible();
   act(() => void vi.advanceTimersByTime(299_000));
