@@ -72,11 +72,16 @@ function cutAt(steps: readonly DryStep[], timesS: readonly number[]): readonly (
     for (;;) {
       const step = steps[i];
       if (step === undefined || atS >= untilS) return stretch;
-      const durationS = Math.min(step.durationS - usedS, untilS - atS);
-      if (durationS > 0) stretch.push({ ...step, durationS });
-      atS += durationS;
-      usedS += durationS;
-      if (usedS < step.durationS) return stretch;
+      const [restS, wantedS] = [step.durationS - usedS, untilS - atS];
+      if (restS > wantedS) {
+        stretch.push({ ...step, durationS: wantedS });
+        usedS += wantedS;
+        atS = untilS;
+        return stretch;
+      }
+      // The rest of a step ends it, whatever its parts round to: the air after it still counts.
+      if (restS > 0) stretch.push({ ...step, durationS: restS });
+      atS += restS;
       i += 1;
       usedS = 0;
     }
