@@ -11,6 +11,9 @@ export default defineConfig({
         extends: true,
         test: {
           name: "core",
+          // Ends only what is stuck: no machine is too slow for a test.
+          testTimeout: 60_000,
+          hookTimeout: 120_000,
           environment: "node",
           include: ["src/**/*.test.ts", "tests/house/**/*.test.ts", "tests/repro/**/*.test.ts"],
           exclude: ["**/*.browser.test.*"],
@@ -44,6 +47,9 @@ export default defineConfig({
         },
         test: {
           name: "browser",
+          testTimeout: 90_000,
+          hookTimeout: 90_000,
+          expect: { poll: { timeout: 20_000 } },
           include: ["src/**/*.browser.test.{ts,tsx}", "tests/repro/**/*.browser.test.{ts,tsx}"],
           browser: {
             enabled: true,

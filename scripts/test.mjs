@@ -37,6 +37,7 @@ function findOrInstallChromium() {
 
 const tally = { passed: 0, failed: 0 };
 const failedSteps = [];
+const whatFailed = [];
 
 function step(name, command, args) {
   console.log(`\n— ${name}`);
@@ -51,14 +52,34 @@ function step(name, command, args) {
 /** Adds what a runner itself reports, so that a run that executed nothing cannot look green. */
 function count(report, read) {
   if (!existsSync(report)) return void failedSteps.push(`${report} is missing`);
-  const { passed, failed } = read(JSON.parse(readFileSync(report, "utf8")));
+  const { passed, failed, found } = read(JSON.parse(readFileSync(report, "utf8")));
   if (passed + failed === 0) failedSteps.push(`${report} holds no test`);
   tally.passed += passed;
   tally.failed += failed;
+  whatFailed.push(...found);
 }
 
-const fromVitest = (report) => ({ passed: report.numPassedTests, failed: report.numFailedTests });
-const fromPlaywright = ({ stats }) => ({ passed: stats.expected, failed: stats.unexpected + stats.flaky });
+const fromVitest = ({ numPassedTests, numFailedTests, testResults }) => ({
+  passed: numPassedTests,
+  failed: numFailedTests,
+  found: testResults.flatMap(({ name, status, message, assertionResults }) => {
+    const failed = assertionResults.filter((test) => test.status === "failed");
+    const tests = failed.map((test) => `${name}: ${test.fullName}\n${test.failureMessages.join("\n")}`);
+    return tests.length === 0 && status === "failed" ? [`${name}\n${message}`] : tests;
+  }),
+});
+const failedSpecs = ({ suites = [], specs = [] }) => [
+  ...specs.filter(({ ok, tests }) => !ok || tests.some(({ status }) => status === "flaky")),
+  ...suites.flatMap(failedSpecs),
+];
+const fromPlaywright = ({ stats, ...report }) => ({
+  passed: stats.expected,
+  failed: stats.unexpected + stats.flaky,
+  found: failedSpecs(report).map(({ file, title, tests }) => {
+    const errors = tests.flatMap(({ results }) => results.flatMap((result) => result.errors));
+    return `${file}: ${title}\n${errors.map(({ message }) => message).join("\n")}`;
+  }),
+});
 
 setUp();
 findOrInstallChromium();
@@ -86,6 +107,8 @@ count(".reports/core.json", fromVitest);
 count(".reports/browser.json", fromVitest);
 count(".reports/journeys.json", fromPlaywright);
 
+// Once more at the end, where whoever sees only the end of the output finds them.
+for (const text of whatFailed) console.log(`\n✗ ${text.slice(0, 3000)}`);
 if (failedSteps.length > 0) console.log(`\nNot passed: ${failedSteps.join(", ")}`);
 console.log(`\n${tally.passed} passed, ${tally.failed + failedSteps.length} failed`);
 process.exit(failedSteps.length > 0 || tally.failed > 0 ? 1 : 0);

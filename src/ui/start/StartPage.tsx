@@ -37,6 +37,7 @@ export function StartPage() {
   const pattern = useStartPattern(form.draft.patternId ?? null, form.draft.recipeId);
   const [refused, setRefused] = useState<string | null>(null);
   const [busy, setBusy] = useState(false);
+  const waitsFor = pattern === undefined ? "The pattern is still being read." : null;
 
   const start = async (after: (id: string) => string) => {
     const read = check(schema, form.draft);
@@ -103,10 +104,15 @@ export function StartPage() {
             {refused}
           </p>
         )}
-        <Button kind="primary" size="big" onPress={() => void start(paths.editPiece)}>
+        <Button
+          kind="primary"
+          size="big"
+          disabledReason={waitsFor}
+          onPress={() => void start(paths.editPiece)}
+        >
           Start and plan it
         </Button>
-        <Button kind="secondary" onPress={() => void start(() => paths.rack)}>
+        <Button kind="secondary" disabledReason={waitsFor} onPress={() => void start(() => paths.rack)}>
           Start, plan later
         </Button>
       </form>

