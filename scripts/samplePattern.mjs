@@ -1,11 +1,11 @@
-// Makes public/sample-pattern.stl: a horned bust of our own, 120 mm high, z up, face to −y, in mm. Run it after changing
+// Makes public/sample-pattern.stl: a gate finial of our own, an artichoke of 120 mm, z up, in mm. Run it after changing
 // the form: node scripts/samplePattern.mjs [where to write]. Only sums, products and square roots, so that every machine
 // writes the same bytes.
 import { writeFileSync } from "node:fs";
 
 const cellMm = 1.5;
-const low = [-58.2, -44.4, -5.3];
-const high = [58, 40, 124];
+const low = [-41.2, -41.3, -5.3];
+const high = [41, 41, 124];
 
 const root = Math.sqrt;
 const distance = (x, y, z) => root(x * x + y * y + z * z);
@@ -36,8 +36,30 @@ function rod(...points) {
   };
 }
 
-/** Both sides of the middle plane. */
-const twice = (form) => (x, y, z) => form(Math.abs(x), y, z);
+/** Turns about the z axis by steps of 22.5°: [cosine, sine] of each. */
+const turns = (() => {
+  const half = root(0.5);
+  const [c, s] = [root((1 + half) / 2), root((1 - half) / 2)];
+  const all = [[1, 0]];
+  while (all.length < 16) {
+    const [x, y] = all.at(-1);
+    all.push([c * x - s * y, s * x + c * y]);
+  }
+  return all;
+})();
+
+/** `count` of a form that stands at x > 0, evenly about the z axis from turn `first` on. */
+function round(count, first, form) {
+  const places = Array.from({ length: count }, (_, i) => turns[(first + (16 / count) * i) % 16]);
+  return (x, y, z) =>
+    places.reduce((best, [c, s]) => Math.min(best, form(c * x + s * y, c * y - s * x, z)), Infinity);
+}
+
+/** A leaf: a rod in the middle plane through `points` [out, up, half thickness], `wider` times as wide as thick. */
+function leaf(wider, ...points) {
+  const stem = rod(...points.map(([out, up, thick]) => [out, 0, up, thick]));
+  return (x, y, z) => stem(x, y / wider, z);
+}
 
 /** Joins with a fillet of about `k` mm. */
 function blend(k, ...forms) {
@@ -57,44 +79,25 @@ function cut(k, form, tool) {
   return (x, y, z) => -joined(x, y, z);
 }
 
-const body = blend(
-  9,
-  ellipsoid([0, 3, 9], [46, 22, 25]),
-  ellipsoid([0, -3, 6], [30, 24, 26]),
-  rod([0, 6, 24, 16], [0, 4, 60, 13.5]),
+const foot = blend(
+  3,
+  ellipsoid([0, 0, 0], [27, 27, 7]),
+  rod([0, 0, 0, 13], [0, 0, 12, 9], [0, 0, 30, 9]),
+  round(1, 0, (x, y, z) => distance(root(x * x + y * y) - 10.5, 0, z - 14) - 3),
 );
-const skull = blend(
-  6,
-  ellipsoid([0, 1, 76], [20, 23, 23]),
-  ellipsoid([0, -11, 61], [15.5, 15.5, 14]),
-  twice(ellipsoid([11, -15, 71], [6, 6, 5])),
-);
-const features = blend(
-  2.5,
-  rod([0, -20, 80, 3], [0, -27, 71, 4]),
-  twice(rod([3, -21, 84, 3], [15, -15, 86, 3])),
-  twice(ellipsoid([8.5, -19.5, 77.5], [4, 3.6, 3.6])),
-);
-const ear = twice(rod([18, 2, 72, 4], [25, 4, 80, 4.5], [29, 6, 90, 1.8]));
-const earHollow = twice(rod([24, -1.5, 76, 2.2], [27, 0, 84, 1.8]));
-const horn = twice(
-  rod([11, -8, 92, 6.5], [19, -9, 101, 5.4], [25, -7, 109, 4.1], [26, -3, 116, 2.9], [23.5, 1, 121.2, 1.75]),
-);
-const mouth = ellipsoid([0, -27, 60], [12, 12, 6.5]);
-const lowerTeeth = twice(rod([7, -20, 50, 3.2], [7, -21.5, 57.8, 1.8]));
-const upperTeeth = twice(rod([3.2, -20, 70, 2.8], [3.2, -22.5, 62.6, 1.7]));
-const underChin = ellipsoid([0, -12, 45.5], [8, 6.5, 4]);
-
-const head = blend(
-  1.5,
-  cut(2, cut(2.5, blend(4, skull, features), mouth), underChin),
-  lowerTeeth,
-  upperTeeth,
-);
-const whole = blend(5, body, head, cut(2, ear, earHollow), horn);
+const bud = blend(6, ellipsoid([0, 0, 58], [28, 28, 31]), ellipsoid([0, 0, 86], [17, 17, 30]));
+/** Rows from the lowest up; each leaf lies on the bud and turns outward at its tip. */
+const leaves = [
+  round(8, 0, leaf(2.6, [12, 30, 3], [24, 36, 3.4], [31, 45, 2.8], [35, 51, 1.8])),
+  round(8, 1, leaf(2.6, [20, 42, 3], [26, 54, 3.4], [30, 64, 2.8], [33.5, 70.5, 1.8])),
+  round(8, 0, leaf(2.5, [21, 58, 3], [23, 70, 3.3], [24.5, 80, 2.7], [27.5, 86.5, 1.8])),
+  round(8, 1, leaf(2.2, [16, 74, 3], [16.5, 86, 3], [17, 95, 2.5], [19.5, 101.5, 1.8])),
+  round(4, 0, leaf(2.4, [9, 88, 2.8], [9, 99, 2.8], [9.5, 106, 2.3], [11.5, 112, 1.8])),
+];
+const whole = blend(4, foot, bud, ...leaves);
 
 /** Inside is below 0; the foot is cut level at z = 0, its edge rounded. */
-const form = cut(5, whole, (_x, _y, z) => z);
+const form = cut(2, whole, (_x, _y, z) => z);
 
 /**
  * Where in and out lie crosswise at the corners of a face of the grid, four triangles would meet in one edge: the outer
@@ -200,7 +203,7 @@ function sized({ points, triangles }) {
 
 function binaryStl({ points, triangles }) {
   const bytes = Buffer.alloc(84 + 50 * triangles.length);
-  bytes.write("A horned bust, made by scripts/samplePattern.mjs; mm, z up");
+  bytes.write("An artichoke finial, made by scripts/samplePattern.mjs; mm, z up");
   bytes.writeUInt32LE(triangles.length, 80);
   for (const [t, corners] of triangles.entries()) {
     const [a, b, c] = corners.map((corner) => points[corner]);

@@ -15,7 +15,7 @@ const standing = (log: TestLog, hours: number): Standing => standingOf(log.piece
 const action = (log: TestLog, hours: number): NextAction => standing(log, hours).action;
 
 /** A gate finial of 4 kg: eight stuccoed coats and a seal, half a day each. */
-function sealedBust(): TestLog {
+function sealedPiece(): TestLog {
   const log = testLog({
     material: "pla",
     alloyId: "c87300",
@@ -34,7 +34,7 @@ function sealedBust(): TestLog {
 
 describe("a gate finial that cracks in burnout and comes out sound", () => {
   test("each step asks for the next, the crack holds it until mended, covered, dried and signed again", () => {
-    const log = sealedBust();
+    const log = sealedPiece();
     const end = 12 * 8;
     expect(action(log, end + 0.2)).toMatchObject({ kind: "final-dry" });
     // The sum has the last coat dry within hours; an open shell hangs for half a day all the same.
@@ -91,7 +91,7 @@ describe("a gate finial that cracks in burnout and comes out sound", () => {
   });
 
   test("a shell mended after its pattern is gone goes to the fire, not to burnout", () => {
-    const log = sealedBust();
+    const log = sealedPiece();
     log.tell("burnout-started", {}, at(121));
     log.tell("burnout-ended", { result: "clean" }, at(125));
     const crackId = log.tell("crack-found", { kind: "hairline", stage: "firing", where: "cup" }, at(126));
@@ -102,7 +102,7 @@ describe("a gate finial that cracks in burnout and comes out sound", () => {
   });
 
   test("a shell that ran out has nothing more to be done to it", () => {
-    const log = sealedBust();
+    const log = sealedPiece();
     log.tell("metal-poured", { metalC: 1150, shellC: null, massKg: null, outOfKilnMin: null }, at(120));
     log.tell("outcome-told", { result: "lost", defects: ["run-out"] }, at(121));
     expect(action(log, 121)).toEqual({ kind: "none" });
