@@ -5,7 +5,7 @@ import { watchUpdates } from "./device/update.ts";
 import { makeRescuePage } from "./rescue/rescuePage.ts";
 import { problemOf } from "./rescue/startProblem.ts";
 import type { StartWatch } from "./start.tsx";
-import "./ui/styles/tokens.css";
+import "./ui/base/styles/tokens.css";
 import "./rescue/rescue.css";
 
 const base = import.meta.env.BASE_URL.replace(/\/$/, "").replace(/^\.$/, "");

@@ -13,12 +13,12 @@ import { sweepUnfinished } from "./storage/backup/journal.ts";
 import { hasDrafts } from "./storage/drafts.ts";
 import type { Settings } from "./storage/settings.ts";
 import { changeSettings, ensureDevice, readSettings } from "./storage/settings.ts";
-import type { ShopDb } from "./storage/shopDb.ts";
+import type { ShopDb } from "./storage/rows.ts";
 import { newerStore, openShopDb, storeVersion } from "./storage/shopDb.ts";
-import { App } from "./ui/app/App.tsx";
-import { useFleeting } from "./ui/app/fleeting.ts";
-import { makeShop } from "./ui/app/shop.tsx";
-import "./ui/styles/base.css";
+import { App } from "./ui/shell/App.tsx";
+import { useFleeting } from "./ui/base/state/fleeting.ts";
+import { makeShop } from "./ui/base/state/shop.tsx";
+import "./ui/base/styles/base.css";
 
 /** What the app does about updates once it runs. */
 export type StartWatch = {

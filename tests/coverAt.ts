@@ -1,4 +1,4 @@
-import type { CoverAnswer } from "../src/logbook/standing.ts";
+import type { CoverAnswer } from "../src/logbook/piece/standing.ts";
 
 /** For tests of words and lists: an answer with these times, set by the air. */
 export const coverAt = ({ checkAt, dryAt }: Pick<CoverAnswer, "checkAt" | "dryAt">): CoverAnswer => ({

@@ -1,10 +1,10 @@
-import type { BurningPattern } from "../src/physics/burnAir.ts";
-import type { FiringFor, FiringShell } from "../src/physics/firingLimits.ts";
-import type { FiringPlan } from "../src/physics/firingSchedule.ts";
-import { planFiring } from "../src/physics/firingSchedule.ts";
-import { plannedC, scheduleCurve } from "../src/physics/firingSegments.ts";
-import type { Kiln } from "../src/physics/kilnPower.ts";
-import type { KilnRun } from "../src/physics/kilnRun.ts";
+import type { BurningPattern } from "../src/physics/drying/burnAir.ts";
+import type { FiringFor, FiringShell } from "../src/physics/heat/firingLimits.ts";
+import type { FiringPlan } from "../src/physics/heat/firingSchedule.ts";
+import { planFiring } from "../src/physics/heat/firingSchedule.ts";
+import { plannedC, scheduleCurve } from "../src/physics/heat/firingSegments.ts";
+import type { Kiln } from "../src/physics/heat/kilnPower.ts";
+import type { KilnRun } from "../src/physics/heat/kilnRun.ts";
 
 /** An invented kiln of a home workshop. */
 export const kiln: Kiln = { powerKW: 3.6, maxC: 1200, volumeL: 60 };

@@ -1,4 +1,4 @@
-import { standingOf } from "../src/logbook/buildStanding.ts";
+import { standingOf } from "../src/logbook/piece/buildStanding.ts";
 import {
   builtInBucketIds,
   builtInRecipe,
@@ -6,16 +6,17 @@ import {
   builtInShop,
   firstBackupBucketId,
   firstRoomId,
-} from "../src/logbook/builtIns.ts";
-import { decide } from "../src/logbook/decide.ts";
-import type { Entry, EntryBodies, EntryType } from "../src/logbook/entry.ts";
-import type { PiecePlan } from "../src/logbook/pieceBodies.ts";
-import { streamOf } from "../src/logbook/entry.ts";
-import { readingsOf } from "../src/logbook/airLog.ts";
-import { foldPiece, foldRoom } from "../src/logbook/fold.ts";
-import { foldBucket } from "../src/logbook/foldBucket.ts";
-import type { Recipe } from "../src/logbook/piece.ts";
-import type { Standing, Surroundings } from "../src/logbook/standing.ts";
+} from "../src/logbook/piece/builtIns.ts";
+import { decide } from "../src/logbook/log/decide.ts";
+import type { Entry, EntryBodies, EntryType } from "../src/logbook/entries/entry.ts";
+import type { PiecePlan } from "../src/logbook/entries/pieceBodies.ts";
+import { streamOf } from "../src/logbook/entries/entry.ts";
+import { readingsOf } from "../src/logbook/air/airLog.ts";
+import { foldPiece, foldRoom } from "../src/logbook/log/fold.ts";
+import { foldBucket } from "../src/logbook/bucket/foldBucket.ts";
+import type { Recipe } from "../src/logbook/piece/piece.ts";
+import type { Standing } from "../src/logbook/piece/standing.ts";
+import type { Surroundings } from "../src/logbook/piece/surroundings.ts";
 import type { Finding } from "../src/rules/finding.ts";
 import type { AirClass } from "../src/trade/airClasses.ts";
 import type { CoatKind } from "../src/trade/coats.ts";

@@ -1,14 +1,14 @@
-import { readingsOf } from "../src/logbook/airLog.ts";
-import { builtInShop, firstRoomId } from "../src/logbook/builtIns.ts";
-import type { Command } from "../src/logbook/command.ts";
-import { decide } from "../src/logbook/decide.ts";
-import { streamOf, type Entry, type EntryBodies, type EntryType } from "../src/logbook/entry.ts";
-import type { PiecePlan } from "../src/logbook/pieceBodies.ts";
-import { stepsOf } from "../src/logbook/pourSteps.ts";
-import { testShop } from "../src/logbook/testLog.ts";
+import { readingsOf } from "../src/logbook/air/airLog.ts";
+import { builtInShop, firstRoomId } from "../src/logbook/piece/builtIns.ts";
+import type { Command } from "../src/logbook/log/command.ts";
+import { decide } from "../src/logbook/log/decide.ts";
+import { streamOf, type Entry, type EntryBodies, type EntryType } from "../src/logbook/entries/entry.ts";
+import type { PiecePlan } from "../src/logbook/entries/pieceBodies.ts";
+import { stepsOf } from "../src/logbook/pour/pourSteps.ts";
+import { testShop } from "./logs/testLog.ts";
 import { goBound, goHistory, goStanding, type GoStanding } from "../src/rules/pourGo.ts";
 import { pourKnownAt, type PourLog } from "../src/rules/pourLog.ts";
-import type { SheetLine } from "../src/logbook/pourSheet.ts";
+import type { SheetLine } from "../src/logbook/pour/pourSheet.ts";
 import { dayOne, givenCoated } from "./givenPiece.ts";
 
 const minuteMs = 60_000;

@@ -1,10 +1,10 @@
-import { readingsOf } from "../src/logbook/airLog.ts";
-import { builtInRecipe } from "../src/logbook/builtIns.ts";
-import { streamOf, type Entry, type StreamKind } from "../src/logbook/entry.ts";
-import { foldRoom } from "../src/logbook/fold.ts";
-import { foldBucket } from "../src/logbook/foldBucket.ts";
-import { foldShop } from "../src/logbook/foldShop.ts";
-import type { Surroundings } from "../src/logbook/standing.ts";
+import { readingsOf } from "../src/logbook/air/airLog.ts";
+import { builtInRecipe } from "../src/logbook/piece/builtIns.ts";
+import { streamOf, type Entry, type StreamKind } from "../src/logbook/entries/entry.ts";
+import { foldRoom } from "../src/logbook/log/fold.ts";
+import { foldBucket } from "../src/logbook/bucket/foldBucket.ts";
+import { foldShop } from "../src/logbook/shop/foldShop.ts";
+import type { Surroundings } from "../src/logbook/piece/surroundings.ts";
 import { startingRecipes } from "../src/trade/startingRecipes.ts";
 
 type Entries = readonly Entry[];

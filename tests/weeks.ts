@@ -1,9 +1,9 @@
-import type { PiecePlan } from "../src/logbook/pieceBodies.ts";
-import { firstBackupBucketId, firstPrimeBucketId } from "../src/logbook/builtIns.ts";
+import type { PiecePlan } from "../src/logbook/entries/pieceBodies.ts";
+import { firstBackupBucketId, firstPrimeBucketId } from "../src/logbook/piece/builtIns.ts";
 import { findingsFor } from "../src/rules/all.ts";
 import type { Finding, Level } from "../src/rules/finding.ts";
 import type { AirClass } from "../src/trade/airClasses.ts";
-import { saturationPressurePa } from "../src/physics/air.ts";
+import { saturationPressurePa } from "../src/physics/air/air.ts";
 import { givenPiece, knownPlan, type GivenPiece } from "./givenPiece.ts";
 
 /** Air of a room at an hour since eight on a Monday morning. */

@@ -16,8 +16,8 @@ import {
   standingRing,
   towers,
   uTube,
-} from "./testShapes.ts";
-import { moved, unwelded, volumeOf } from "./testSolids.ts";
+} from "../../tests/meshes/testShapes.ts";
+import { moved, unwelded, volumeOf } from "../../tests/meshes/testSolids.ts";
 import type { Vec3 } from "./vector.ts";
 
 const up: Vec3 = [0, 0, 1];

@@ -1,8 +1,8 @@
 import { expect, test } from "vitest";
 import { freezeOrder } from "./freezeOrder.ts";
 import type { Mesh } from "./mesh.ts";
-import { ball } from "./testShapes.ts";
-import { arc, boxes, turned } from "./testSolids.ts";
+import { ball } from "../../tests/meshes/testShapes.ts";
+import { arc, boxes, turned } from "../../tests/meshes/testSolids.ts";
 import type { Feed } from "./hotSpots.ts";
 
 const cells = 64;

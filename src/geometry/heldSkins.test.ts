@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
 import { measureMesh } from "./measureMesh.ts";
-import { archedU, towers } from "./testShapes.ts";
+import { archedU, towers } from "../../tests/meshes/testShapes.ts";
 import { heldSkinsSteps } from "./heldSkins.ts";
 import { finish } from "./steps.ts";
 import type { Mesh } from "./mesh.ts";

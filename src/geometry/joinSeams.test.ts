@@ -2,7 +2,7 @@ import { expect, test } from "vitest";
 import { joinSeams } from "./joinSeams.ts";
 import { measureMesh } from "./measureMesh.ts";
 import type { Mesh } from "./mesh.ts";
-import { arc, turned } from "./testSolids.ts";
+import { arc, turned } from "../../tests/meshes/testSolids.ts";
 
 const ball = turned(arc({ r: 0, z: 0, radius: 20, from: -Math.PI / 2, to: Math.PI / 2 }, 12), 24);
 const whole = measureMesh(ball).volume ?? NaN;

@@ -7,7 +7,15 @@ import { measureMesh } from "./measureMesh.ts";
 import type { MeshMeasures } from "./measureMesh.ts";
 import type { Mesh } from "./mesh.ts";
 import { readMesh } from "./readMesh.ts";
-import { arc, boxes, moved, together, turned, turnedInsideOut, unwelded } from "./testSolids.ts";
+import {
+  arc,
+  boxes,
+  moved,
+  together,
+  turned,
+  turnedInsideOut,
+  unwelded,
+} from "../../tests/meshes/testSolids.ts";
 
 const apart = (value: number | null | undefined, truth: number): number =>
   Math.abs((value ?? NaN) / truth - 1);

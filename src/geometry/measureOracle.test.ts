@@ -6,7 +6,7 @@ import { beforeAll, expect, test } from "vitest";
 import { measureMesh } from "./measureMesh.ts";
 import type { Mesh } from "./mesh.ts";
 import { readMesh } from "./readMesh.ts";
-import { arc, moved, together, turned } from "./testSolids.ts";
+import { arc, moved, together, turned } from "../../tests/meshes/testSolids.ts";
 import { weldMesh } from "./weld.ts";
 
 // An independent library of solids (manifold-3d, Apache-2.0) measures the same forms.

@@ -5,7 +5,7 @@ import { measureMesh } from "./measureMesh.ts";
 import { mendMesh } from "./mendMesh.ts";
 import type { Mesh } from "./mesh.ts";
 import { readMesh } from "./readMesh.ts";
-import { arc, boxes, together, turned, turnedInsideOut } from "./testSolids.ts";
+import { arc, boxes, together, turned, turnedInsideOut } from "../../tests/meshes/testSolids.ts";
 
 const ball = turned(arc({ r: 0, z: 0, radius: 20, from: -Math.PI / 2, to: Math.PI / 2 }, 24), 48);
 const whole = measureMesh(ball).volume ?? NaN;

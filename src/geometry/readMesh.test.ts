@@ -4,7 +4,7 @@ import * as files from "../../tests/meshFiles.ts";
 import { measureMesh } from "./measureMesh.ts";
 import { MeshFault } from "./meshFault.ts";
 import { readMesh } from "./readMesh.ts";
-import { boxes, turned } from "./testSolids.ts";
+import { boxes, turned } from "../../tests/meshes/testSolids.ts";
 
 const vase = turned(
   [

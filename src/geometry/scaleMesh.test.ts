@@ -1,7 +1,7 @@
 import { expect, test } from "vitest";
 import { measureMesh } from "./measureMesh.ts";
 import { guessUnit, meshInMm, scaleFactor } from "./scaleMesh.ts";
-import { boxes } from "./testSolids.ts";
+import { boxes } from "../../tests/meshes/testSolids.ts";
 
 test.each([
   [180, "mm"],

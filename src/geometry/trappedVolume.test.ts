@@ -17,8 +17,8 @@ import {
   towers,
   uTube,
   weir,
-} from "./testShapes.ts";
-import { boxes, moved, together, unwelded, volumeOf } from "./testSolids.ts";
+} from "../../tests/meshes/testShapes.ts";
+import { boxes, moved, together, unwelded, volumeOf } from "../../tests/meshes/testSolids.ts";
 import { trappedVolume } from "./trappedVolume.ts";
 import { rotated, turnedBy, asFiled, upOf } from "./rotation.ts";
 import type { Vec3 } from "./vector.ts";

@@ -1,8 +1,8 @@
 import { describe, expect, test } from "vitest";
 import { asFiled, rotated, turnedBy } from "./rotation.ts";
 import { roundSpans } from "./roundSpans.ts";
-import { ball, ballOnStick, cup, hollowBall, towers } from "./testShapes.ts";
-import { boxes, moved, together, turned } from "./testSolids.ts";
+import { ball, ballOnStick, cup, hollowBall, towers } from "../../tests/meshes/testShapes.ts";
+import { boxes, moved, together, turned } from "../../tests/meshes/testSolids.ts";
 import type { Vec3 } from "./vector.ts";
 import { wallThickness } from "./wallThickness.ts";
 

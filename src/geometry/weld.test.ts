@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
-import { boxes, unwelded } from "./testSolids.ts";
+import { boxes, unwelded } from "../../tests/meshes/testSolids.ts";
 import { dropDegenerate, weldMesh } from "./weld.ts";
 
 const loose = unwelded(boxes([[0, 1, 0, 2, 0, 3]]));

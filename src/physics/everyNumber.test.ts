@@ -10,13 +10,13 @@ import {
   isRefused,
 } from "../../tests/numbers/numberRow.ts";
 
-const modules = import.meta.glob<Readonly<Record<string, unknown>>>(["./*.ts", "!./*.test.ts"], {
+const modules = import.meta.glob<Readonly<Record<string, unknown>>>(["./**/*.ts", "!./**/*.test.ts"], {
   eager: true,
 });
 const exported = Object.entries(modules).flatMap(([path, exports]) =>
   Object.entries(exports)
     .filter(([, value]) => typeof value === "function")
-    .map(([name]) => `${path.replace(/^\.\/|\.ts$/g, "")}.${name}`),
+    .map(([name]) => `${path.replace(/^.*\/|\.ts$/g, "")}.${name}`),
 );
 const rows = Object.entries(allRows).flatMap(([module, functions]) =>
   Object.entries(functions).map(([name, row]) => ({ name: `${module}.${name}`, row })),

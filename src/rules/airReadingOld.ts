@@ -1,6 +1,6 @@
-import { workingHours } from "../logbook/workingHours.ts";
+import { workingHours } from "../logbook/piece/workingHours.ts";
 import { practice } from "../trade/practice.ts";
-import type { Standing } from "../logbook/standing.ts";
+import type { Standing } from "../logbook/piece/standing.ts";
 import { figure } from "./finding.ts";
 import { coatStillDrying, hoursBetween } from "./stage.ts";
 import type { FindingOf } from "./variants.ts";

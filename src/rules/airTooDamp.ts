@@ -1,5 +1,5 @@
 import { practice } from "../trade/practice.ts";
-import type { Standing } from "../logbook/standing.ts";
+import type { Standing } from "../logbook/piece/standing.ts";
 import { figure } from "./finding.ts";
 import { coatsAreDone, coatStillDrying } from "./stage.ts";
 import type { FindingOf } from "./variants.ts";

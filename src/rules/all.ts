@@ -1,5 +1,5 @@
-import type { Piece } from "../logbook/piece.ts";
-import type { Standing } from "../logbook/standing.ts";
+import type { Piece } from "../logbook/piece/piece.ts";
+import type { Standing } from "../logbook/piece/standing.ts";
 import { airReadingOld } from "./airReadingOld.ts";
 import { airTooDamp } from "./airTooDamp.ts";
 import { burnoutResidue } from "./burnoutResidue.ts";

@@ -1,4 +1,4 @@
-import type { Standing } from "../logbook/standing.ts";
+import type { Standing } from "../logbook/piece/standing.ts";
 import { practice } from "../trade/practice.ts";
 import type { Figure, FigureUnit } from "./finding.ts";
 import { figure } from "./finding.ts";

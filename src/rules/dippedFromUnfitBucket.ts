@@ -1,6 +1,6 @@
-import type { DippedFrom } from "../logbook/dippedFrom.ts";
-import type { Standing } from "../logbook/standing.ts";
-import type { HealthReason } from "../physics/bucketJudge.ts";
+import type { DippedFrom } from "../logbook/bucket/dippedFrom.ts";
+import type { Standing } from "../logbook/piece/standing.ts";
+import type { HealthReason } from "../physics/slurry/bucketJudge.ts";
 import { practice } from "../trade/practice.ts";
 import type { Level } from "./finding.ts";
 import { figure } from "./finding.ts";

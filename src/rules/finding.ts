@@ -1,4 +1,4 @@
-import type { WeighToTell } from "../logbook/weighToTell.ts";
+import type { WeighToTell } from "../logbook/drying/weighToTell.ts";
 
 /** A finding's weight: do not go on; go on knowing this; for information. */
 export type Level = "hold" | "watch" | "note";

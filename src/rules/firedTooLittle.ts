@@ -1,5 +1,5 @@
-import type { Phase } from "../logbook/piece.ts";
-import type { Standing } from "../logbook/standing.ts";
+import type { Phase } from "../logbook/piece/piece.ts";
+import type { Standing } from "../logbook/piece/standing.ts";
 import { practice } from "../trade/practice.ts";
 import { figure } from "./finding.ts";
 import type { Heat } from "./firings.ts";

@@ -1,4 +1,4 @@
-import type { Piece } from "../logbook/piece.ts";
+import type { Piece } from "../logbook/piece/piece.ts";
 import { practice } from "../trade/practice.ts";
 
 export type Heat = {

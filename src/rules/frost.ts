@@ -1,4 +1,4 @@
-import type { CoatDrying, Standing } from "../logbook/standing.ts";
+import type { CoatDrying, Standing } from "../logbook/piece/standing.ts";
 import { figure } from "./finding.ts";
 import type { FindingOf } from "./variants.ts";
 

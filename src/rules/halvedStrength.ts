@@ -1,4 +1,4 @@
-import type { CoatDrying, Standing } from "../logbook/standing.ts";
+import type { CoatDrying, Standing } from "../logbook/piece/standing.ts";
 import { practice } from "../trade/practice.ts";
 import type { Figure } from "./finding.ts";
 import { figure } from "./finding.ts";

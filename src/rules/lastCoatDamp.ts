@@ -1,6 +1,6 @@
-import type { Piece } from "../logbook/piece.ts";
-import type { CoatDrying, FireAnswer, Standing } from "../logbook/standing.ts";
-import { wettedAt } from "../logbook/dryMinimum.ts";
+import type { Piece } from "../logbook/piece/piece.ts";
+import type { CoatDrying, FireAnswer, Standing } from "../logbook/piece/standing.ts";
+import { wettedAt } from "../logbook/drying/dryMinimum.ts";
 import { geometryClasses } from "../trade/geometryClasses.ts";
 import { practice } from "../trade/practice.ts";
 import type { Level } from "./finding.ts";

@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { builtInRecipe } from "../logbook/builtIns.ts";
+import { builtInRecipe } from "../logbook/piece/builtIns.ts";
 import { givenCoated, givenPiece, knownPlan, told, unhurried } from "../../tests/givenPiece.ts";
 import { noSealCoat } from "./noSealCoat.ts";
 

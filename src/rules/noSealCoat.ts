@@ -1,4 +1,4 @@
-import type { Standing } from "../logbook/standing.ts";
+import type { Standing } from "../logbook/piece/standing.ts";
 import { coatsAreDone } from "./stage.ts";
 import type { FindingOf } from "./variants.ts";
 

@@ -1,5 +1,5 @@
-import type { Crack, Piece } from "../logbook/piece.ts";
-import type { Standing } from "../logbook/standing.ts";
+import type { Crack, Piece } from "../logbook/piece/piece.ts";
+import type { Standing } from "../logbook/piece/standing.ts";
 import { figure } from "./finding.ts";
 import { hoursBetween, wasHot } from "./stage.ts";
 import type { FindingOf } from "./variants.ts";

@@ -1,4 +1,4 @@
-import type { Standing } from "../logbook/standing.ts";
+import type { Standing } from "../logbook/piece/standing.ts";
 import type { FindingOf } from "./variants.ts";
 
 /** A crack found after a burnout and patched, with no wire round it. Wire holds a cracked shell together; it adds no strength. */

@@ -12,7 +12,7 @@ import {
   ticked,
   type GivenPour,
 } from "../../tests/givenPour.ts";
-import type { EntryBodies } from "../logbook/entry.ts";
+import type { EntryBodies } from "../logbook/entries/entry.ts";
 import { goHistory } from "./pourGo.ts";
 
 const crack = (where: string): EntryBodies["crack-found"] => ({ kind: "open", stage: "firing", where });

@@ -1,9 +1,9 @@
-import { effective } from "../logbook/effective.ts";
-import { streamOf, type EntryOf, type EntryType } from "../logbook/entry.ts";
-import type { GoBound } from "../logbook/fireBodies.ts";
-import type { Pour } from "../logbook/fireStates.ts";
-import { isWrong, type SheetLine } from "../logbook/pourSheet.ts";
-import type { Why } from "../logbook/pourSheetWhys.ts";
+import { effective } from "../logbook/log/effective.ts";
+import { streamOf, type EntryOf, type EntryType } from "../logbook/entries/entry.ts";
+import type { GoBound } from "../logbook/entries/fireBodies.ts";
+import type { Pour } from "../logbook/fire/fireStates.ts";
+import { isWrong, type SheetLine } from "../logbook/pour/pourSheet.ts";
+import type { Why } from "../logbook/pour/pourSheetWhys.ts";
 import { pourGo } from "../trade/pourGo.ts";
 import type { Finding } from "./finding.ts";
 import { pourKnownAt, type PourKnown, type PourLog } from "./pourLog.ts";

@@ -1,11 +1,11 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
 import { givenReady, meltStream, minute, pieceStream, pourStream } from "../../tests/givenPour.ts";
-import type { Command } from "../logbook/command.ts";
-import { decide } from "../logbook/decide.ts";
-import type { Entry } from "../logbook/entry.ts";
-import { stepsOf } from "../logbook/pourSteps.ts";
-import { testShop } from "../logbook/testLog.ts";
+import type { Command } from "../logbook/log/command.ts";
+import { decide } from "../logbook/log/decide.ts";
+import type { Entry } from "../logbook/entries/entry.ts";
+import { stepsOf } from "../logbook/pour/pourSteps.ts";
+import { testShop } from "../../tests/logs/testLog.ts";
 import { goStanding } from "./pourGo.ts";
 
 const minuteMs = 60_000;

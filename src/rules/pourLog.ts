@@ -1,15 +1,16 @@
-import { standingOf } from "../logbook/buildStanding.ts";
-import { streamOf, type Entry } from "../logbook/entry.ts";
-import type { Melt, Pour, Run } from "../logbook/fireStates.ts";
-import { foldPiece } from "../logbook/fold.ts";
-import { foldMelt } from "../logbook/foldMelt.ts";
-import { foldPour } from "../logbook/foldPour.ts";
-import { foldRun } from "../logbook/foldRun.ts";
-import { shellCourse } from "../logbook/pourCourse.ts";
-import { sheetLines, type SheetLine } from "../logbook/pourSheet.ts";
-import { pourSupply, type PourSupply } from "../logbook/pourSupply.ts";
-import { readTold } from "../logbook/pourTold.ts";
-import type { Standing, Surroundings } from "../logbook/standing.ts";
+import { standingOf } from "../logbook/piece/buildStanding.ts";
+import { streamOf, type Entry } from "../logbook/entries/entry.ts";
+import type { Melt, Pour, Run } from "../logbook/fire/fireStates.ts";
+import { foldPiece } from "../logbook/log/fold.ts";
+import { foldMelt } from "../logbook/pour/foldMelt.ts";
+import { foldPour } from "../logbook/pour/foldPour.ts";
+import { foldRun } from "../logbook/fire/foldRun.ts";
+import { shellCourse } from "../logbook/pour/pourCourse.ts";
+import { sheetLines, type SheetLine } from "../logbook/pour/pourSheet.ts";
+import { pourSupply, type PourSupply } from "../logbook/pour/pourSupply.ts";
+import { readTold } from "../logbook/pour/pourTold.ts";
+import type { Standing } from "../logbook/piece/standing.ts";
+import type { Surroundings } from "../logbook/piece/surroundings.ts";
 import { findingsFor } from "./all.ts";
 import type { Finding } from "./finding.ts";
 

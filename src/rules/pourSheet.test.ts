@@ -9,8 +9,8 @@ import {
   runStream,
   type GivenPour,
 } from "../../tests/givenPour.ts";
-import { lineAgeMin } from "../logbook/pourSheetAges.ts";
-import { sheetLines, sheetVerdict } from "../logbook/pourSheet.ts";
+import { lineAgeMin } from "../logbook/pour/pourSheetAges.ts";
+import { sheetLines, sheetVerdict } from "../logbook/pour/pourSheet.ts";
 
 /** State and reasons of a line, as "to-check heat-not-read". */
 const said = (day: GivenPour, id: string, min: number): string => {

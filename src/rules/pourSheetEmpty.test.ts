@@ -1,9 +1,9 @@
 import { expect, test } from "vitest";
 import { givenCoated, type GivenPiece } from "../../tests/givenPiece.ts";
-import { builtInShop } from "../logbook/builtIns.ts";
-import type { Pour } from "../logbook/fireStates.ts";
-import { sheetLines } from "../logbook/pourSheet.ts";
-import { pourSupply } from "../logbook/pourSupply.ts";
+import { builtInShop } from "../logbook/piece/builtIns.ts";
+import type { Pour } from "../logbook/fire/fireStates.ts";
+import { sheetLines } from "../logbook/pour/pourSheet.ts";
+import { pourSupply } from "../logbook/pour/pourSupply.ts";
 import { findingsFor } from "./all.ts";
 
 const lineAt = (piece: GivenPiece, hour: number) => {

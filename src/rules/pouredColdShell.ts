@@ -1,8 +1,8 @@
-import { ownAlloy } from "../logbook/ownAlloy.ts";
-import { startingTold } from "../logbook/pourTold.ts";
-import { coldShell, shellHeatOf, type ShellHeat } from "../logbook/shellHeat.ts";
-import { coolingWall, mayBeOut } from "../logbook/shellOut.ts";
-import type { Standing } from "../logbook/standing.ts";
+import { ownAlloy } from "../logbook/shop/ownAlloy.ts";
+import { startingTold } from "../logbook/pour/pourTold.ts";
+import { coldShell, shellHeatOf, type ShellHeat } from "../logbook/fire/shellHeat.ts";
+import { coolingWall, mayBeOut } from "../logbook/fire/shellOut.ts";
+import type { Standing } from "../logbook/piece/standing.ts";
 import { figure } from "./finding.ts";
 import type { FindingOf } from "./variants.ts";
 

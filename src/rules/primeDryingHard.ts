@@ -1,7 +1,7 @@
-import type { AirReading } from "../logbook/piece.ts";
-import type { Standing } from "../logbook/standing.ts";
-import { pressureAtAltitudePa, rhOverIce } from "../physics/air.ts";
-import { evaporativeDropK } from "../physics/film.ts";
+import type { AirReading } from "../logbook/piece/piece.ts";
+import type { Standing } from "../logbook/piece/standing.ts";
+import { pressureAtAltitudePa, rhOverIce } from "../physics/air/air.ts";
+import { evaporativeDropK } from "../physics/air/film.ts";
 import { airClasses } from "../trade/airClasses.ts";
 import { practice } from "../trade/practice.ts";
 import { figure } from "./finding.ts";

@@ -1,7 +1,7 @@
-import type { Standing } from "../logbook/standing.ts";
+import type { Standing } from "../logbook/piece/standing.ts";
 import { practice } from "../trade/practice.ts";
 import { figure } from "./finding.ts";
-import { wettedAt } from "../logbook/dryMinimum.ts";
+import { wettedAt } from "../logbook/drying/dryMinimum.ts";
 import { hoursBetween, primeStretches } from "./stage.ts";
 import type { FindingOf } from "./variants.ts";
 

@@ -1,5 +1,5 @@
-import type { AirReading } from "../logbook/piece.ts";
-import type { Standing } from "../logbook/standing.ts";
+import type { AirReading } from "../logbook/piece/piece.ts";
+import type { Standing } from "../logbook/piece/standing.ts";
 import { patternMaterials } from "../trade/patternMaterials.ts";
 import { practice } from "../trade/practice.ts";
 import type { Level } from "./finding.ts";

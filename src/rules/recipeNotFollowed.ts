@@ -1,5 +1,5 @@
-import type { Coat, Recipe } from "../logbook/piece.ts";
-import type { Standing } from "../logbook/standing.ts";
+import type { Coat, Recipe } from "../logbook/piece/piece.ts";
+import type { Standing } from "../logbook/piece/standing.ts";
 import { figure } from "./finding.ts";
 import { coatsAreDone } from "./stage.ts";
 import type { FindingOf, VariantOf } from "./variants.ts";

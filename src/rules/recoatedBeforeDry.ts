@@ -1,5 +1,5 @@
-import { firstHotAt } from "../logbook/hotTimes.ts";
-import type { CoatDrying, Standing } from "../logbook/standing.ts";
+import { firstHotAt } from "../logbook/fire/hotTimes.ts";
+import type { CoatDrying, Standing } from "../logbook/piece/standing.ts";
 import { practice } from "../trade/practice.ts";
 import { figure } from "./finding.ts";
 import type { Level } from "./finding.ts";

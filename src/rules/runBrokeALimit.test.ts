@@ -1,10 +1,10 @@
 import { expect, test } from "vitest";
 import { kiln, plan } from "../../tests/givenFiring.ts";
 import { dayOne, givenCoated, told } from "../../tests/givenPiece.ts";
-import type { RunBasis } from "../logbook/fireBodies.ts";
-import { foldRun } from "../logbook/foldRun.ts";
-import { loggedSegments } from "../logbook/runStanding.ts";
-import { streamLog } from "../logbook/testStreamLog.ts";
+import type { RunBasis } from "../logbook/entries/fireBodies.ts";
+import { foldRun } from "../logbook/fire/foldRun.ts";
+import { loggedSegments } from "../logbook/fire/runStanding.ts";
+import { streamLog } from "../../tests/logs/testStreamLog.ts";
 import { runBrokeALimit } from "./runBrokeALimit.ts";
 
 const at = (hour: number): number => dayOne + hour * 3_600_000;

@@ -1,8 +1,8 @@
-import type { Piece } from "../logbook/piece.ts";
-import type { Run } from "../logbook/fireStates.ts";
-import { runStanding } from "../logbook/runStanding.ts";
-import type { Standing } from "../logbook/standing.ts";
-import type { RunFinding } from "../physics/runFindings.ts";
+import type { Piece } from "../logbook/piece/piece.ts";
+import type { Run } from "../logbook/fire/fireStates.ts";
+import { runStanding } from "../logbook/fire/runStanding.ts";
+import type { Standing } from "../logbook/piece/standing.ts";
+import type { RunFinding } from "../physics/heat/runFindings.ts";
 import { figure, type Level } from "./finding.ts";
 import type { FindingOf } from "./variants.ts";
 

@@ -1,6 +1,6 @@
-import type { Phase } from "../logbook/piece.ts";
-import type { Standing } from "../logbook/standing.ts";
-import { firingPractice } from "../physics/firingLimits.ts";
+import type { Phase } from "../logbook/piece/piece.ts";
+import type { Standing } from "../logbook/piece/standing.ts";
+import { firingPractice } from "../physics/heat/firingLimits.ts";
 import { figure } from "./finding.ts";
 import { hoursBetween } from "./stage.ts";
 import type { FindingOf } from "./variants.ts";

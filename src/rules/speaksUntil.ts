@@ -1,4 +1,4 @@
-import type { Piece } from "../logbook/piece.ts";
+import type { Piece } from "../logbook/piece/piece.ts";
 import type { RuleId } from "./finding.ts";
 import { isBeforeFire, isPastPour } from "./stage.ts";
 

@@ -1,7 +1,7 @@
-import { wettedAt } from "../logbook/dryMinimum.ts";
-import { firstHotAt } from "../logbook/hotTimes.ts";
-import type { Coat, Piece } from "../logbook/piece.ts";
-import type { Standing } from "../logbook/standing.ts";
+import { wettedAt } from "../logbook/drying/dryMinimum.ts";
+import { firstHotAt } from "../logbook/fire/hotTimes.ts";
+import type { Coat, Piece } from "../logbook/piece/piece.ts";
+import type { Standing } from "../logbook/piece/standing.ts";
 import { practice } from "../trade/practice.ts";
 
 const hourMs = 3_600_000;

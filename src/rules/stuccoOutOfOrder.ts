@@ -1,5 +1,5 @@
-import type { Coat } from "../logbook/piece.ts";
-import type { Standing } from "../logbook/standing.ts";
+import type { Coat } from "../logbook/piece/piece.ts";
+import type { Standing } from "../logbook/piece/standing.ts";
 import { practice } from "../trade/practice.ts";
 import type { Stucco } from "../trade/stuccos.ts";
 import { stuccoOf } from "../trade/stuccos.ts";

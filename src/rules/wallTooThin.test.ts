@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
-import type { Recipe } from "../logbook/piece.ts";
-import { builtInRecipe } from "../logbook/builtIns.ts";
+import type { Recipe } from "../logbook/piece/piece.ts";
+import { builtInRecipe } from "../logbook/piece/builtIns.ts";
 import { givenCoated, givenPiece, knownPlan, told } from "../../tests/givenPiece.ts";
 import { wallTooThin } from "./wallTooThin.ts";
 

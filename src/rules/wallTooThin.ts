@@ -1,8 +1,14 @@
-import { ownAlloy } from "../logbook/ownAlloy.ts";
-import { backupMm } from "../logbook/shellWall.ts";
-import { coatsToAdd, headPressurePa, requiredWallMm, safetyBand, safetyReached } from "../physics/wall.ts";
-import { coatMm } from "../logbook/coatMm.ts";
-import type { Standing } from "../logbook/standing.ts";
+import { ownAlloy } from "../logbook/shop/ownAlloy.ts";
+import { backupMm } from "../logbook/piece/shellWall.ts";
+import {
+  coatsToAdd,
+  headPressurePa,
+  requiredWallMm,
+  safetyBand,
+  safetyReached,
+} from "../physics/shell/wall.ts";
+import { coatMm } from "../logbook/drying/coatMm.ts";
+import type { Standing } from "../logbook/piece/standing.ts";
 import { figure } from "./finding.ts";
 import { halvedStrength } from "./halvedStrength.ts";
 import { coatsAreDone } from "./stage.ts";

@@ -1,8 +1,8 @@
-import type { AirSince, Unpack } from "../logbook/airLog.ts";
-import { unpackAir } from "../logbook/airLog.ts";
-import { compareEntries, type Entry, type EntryOf } from "../logbook/entry.ts";
-import type { AirReading } from "../logbook/piece.ts";
-import type { ShopDb, StoredEntry } from "./shopDb.ts";
+import type { AirSince, Unpack } from "../logbook/air/airLog.ts";
+import { unpackAir } from "../logbook/air/airLog.ts";
+import { compareEntries, type Entry, type EntryOf } from "../logbook/entries/entry.ts";
+import type { AirReading } from "../logbook/piece/piece.ts";
+import type { ShopDb, StoredEntry } from "./rows.ts";
 import { readStored } from "./streams.ts";
 
 type Block = EntryOf<"air-logged">;

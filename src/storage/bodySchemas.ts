@@ -1,5 +1,5 @@
 import { z } from "zod";
-import type { EntryBodies, EntryType } from "../logbook/entry.ts";
+import type { EntryBodies, EntryType } from "../logbook/entries/entry.ts";
 import { bucketSchemas } from "./bucketSchemas.ts";
 import { fireSchemas } from "./fireSchemas.ts";
 import { pieceSchemas } from "./pieceSchemas.ts";

@@ -1,5 +1,5 @@
 import { z } from "zod";
-import type { BucketBodies } from "../logbook/bucketBodies.ts";
+import type { BucketBodies } from "../logbook/entries/bucketBodies.ts";
 import { flag, id, note, photos, seconds, share, short, tempC, upTo, words } from "./schemaParts.ts";
 
 const kg = upTo(1e6);

@@ -1,10 +1,10 @@
-import type { Entry } from "../logbook/entry.ts";
-import { shopStream } from "../logbook/entry.ts";
+import type { Entry } from "../logbook/entries/entry.ts";
+import { shopStream } from "../logbook/entries/entry.ts";
 import { demoLinesOf, isDemoThing } from "./demoShopLines.ts";
 import { parseEntry } from "./entrySchema.ts";
 import { learningKey } from "./learningRow.ts";
 import { refold } from "./rebuild.ts";
-import type { ShopDb } from "./shopDb.ts";
+import type { ShopDb } from "./rows.ts";
 
 const demoKinds = ["piece", "room", "bucket", "recipe", "run", "melt", "pour"] as const;
 const isDemo = (stream: string): boolean => demoKinds.some((kind) => stream.startsWith(`${kind}/demo-`));

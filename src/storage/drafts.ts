@@ -1,4 +1,4 @@
-import type { ShopDb } from "./shopDb.ts";
+import type { ShopDb } from "./rows.ts";
 
 /** What was being written under a key, as it was given; null when there is nothing. The reader checks its shape. */
 export async function readDraft(db: ShopDb, key: string): Promise<unknown> {

@@ -1,7 +1,7 @@
 import { z } from "zod";
-import type { Entry, EntryBodies, EntryType } from "../logbook/entry.ts";
-import { kindOfType } from "../logbook/entryKinds.ts";
-import { liftEntry, schemaVersion } from "../logbook/lifts.ts";
+import type { Entry, EntryBodies, EntryType } from "../logbook/entries/entry.ts";
+import { kindOfType } from "../logbook/entries/entryKinds.ts";
+import { liftEntry, schemaVersion } from "../logbook/entries/lifts.ts";
 import { bodySchemas } from "./bodySchemas.ts";
 
 /** Where an entry fails and what was expected there; `found` is short and never the whole value. */

@@ -1,5 +1,5 @@
 import { z } from "zod";
-import type { MeltBodies, PourBodies, RunBodies } from "../logbook/fireBodies.ts";
+import type { MeltBodies, PourBodies, RunBodies } from "../logbook/entries/fireBodies.ts";
 import {
   energy,
   flag,

@@ -4,15 +4,16 @@ import oldLog from "../../tests/fixtures/log-v1.json" with { type: "json" };
 import newLog from "../../tests/fixtures/log-v2.json" with { type: "json" };
 import { freshShop, removeShops } from "../../tests/fixtures/freshShop.ts";
 import { dayOne, hour, momentAt } from "../../tests/fixtures/logLines.ts";
-import type { Command } from "../logbook/command.ts";
-import type { EntryBodies } from "../logbook/entry.ts";
+import type { Command } from "../logbook/log/command.ts";
+import type { EntryBodies } from "../logbook/entries/entry.ts";
 import { backupOf, bringIn } from "../../tests/fixtures/backups.ts";
 import { readMelt, readMelts, readPour, readPours, readRun, readRuns } from "./fires.ts";
 import { getPattern, listPatterns, putPattern, removePattern } from "./patterns.ts";
 import { readBucket, readPiece, readShop } from "./reads.ts";
 import { rebuildProjections } from "./rebuild.ts";
 import { runCommand } from "./run.ts";
-import { openShopDb, type ShopDb } from "./shopDb.ts";
+import { openShopDb } from "./shopDb.ts";
+import type { ShopDb } from "./rows.ts";
 
 afterEach(removeShops);
 

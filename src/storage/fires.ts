@@ -1,12 +1,12 @@
-import type { Entry } from "../logbook/entry.ts";
-import { streamOf } from "../logbook/entry.ts";
-import type { Melt, Pour, Run } from "../logbook/fireStates.ts";
-import { foldMelt } from "../logbook/foldMelt.ts";
-import { foldPour } from "../logbook/foldPour.ts";
-import { foldRun } from "../logbook/foldRun.ts";
+import type { Entry } from "../logbook/entries/entry.ts";
+import { streamOf } from "../logbook/entries/entry.ts";
+import type { Melt, Pour, Run } from "../logbook/fire/fireStates.ts";
+import { foldMelt } from "../logbook/pour/foldMelt.ts";
+import { foldPour } from "../logbook/pour/foldPour.ts";
+import { foldRun } from "../logbook/fire/foldRun.ts";
 import { statesOf } from "./listed.ts";
 import type { Shelf } from "./projection.ts";
-import type { ShopDb } from "./shopDb.ts";
+import type { ShopDb } from "./rows.ts";
 import { readStream } from "./streams.ts";
 
 /** Fires that were planned and have not ended, those that have, or all of them. */

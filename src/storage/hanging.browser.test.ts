@@ -1,14 +1,14 @@
 import { afterEach, describe, expect, test } from "vitest";
 import { freshShop, removeShops } from "../../tests/fixtures/freshShop.ts";
 import { coatBody, dayOne, hour, line, momentAt } from "../../tests/fixtures/logLines.ts";
-import { standingOf } from "../logbook/buildStanding.ts";
-import type { EntryBodies, EntryType } from "../logbook/entry.ts";
-import type { Standing } from "../logbook/standing.ts";
+import { standingOf } from "../logbook/piece/buildStanding.ts";
+import type { EntryBodies, EntryType } from "../logbook/entries/entry.ts";
+import type { Standing } from "../logbook/piece/standing.ts";
 import { recoatedBeforeDry } from "../rules/recoatedBeforeDry.ts";
 import { readPiece, readRack } from "./reads.ts";
 import { readingsIn, readingsSince } from "./roomReadings.ts";
 import { runCommand } from "./run.ts";
-import type { ShopDb } from "./shopDb.ts";
+import type { ShopDb } from "./rows.ts";
 
 afterEach(removeShops);
 

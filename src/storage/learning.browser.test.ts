@@ -1,11 +1,11 @@
 import { afterEach, expect, test } from "vitest";
 import { freshShop, removeShops } from "../../tests/fixtures/freshShop.ts";
 import { coatBody, dayOne, hour, line, momentAt } from "../../tests/fixtures/logLines.ts";
-import type { EntryBodies, EntryType } from "../logbook/entry.ts";
+import type { EntryBodies, EntryType } from "../logbook/entries/entry.ts";
 import { relearn } from "./learning.ts";
 import { readRack } from "./reads.ts";
 import { runCommand } from "./run.ts";
-import type { ShopDb } from "./shopDb.ts";
+import type { ShopDb } from "./rows.ts";
 
 afterEach(removeShops);
 

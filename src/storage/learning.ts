@@ -1,18 +1,18 @@
-import type { CoatWeighing } from "../physics/learnedBuild.ts";
-import { trustedLearning } from "../physics/trustedLearning.ts";
-import type { ShopPair } from "../logbook/dryingPairs.ts";
-import { pairsOf } from "../logbook/dryingPairs.ts";
-import type { LearnedDrying, WithoutOwn } from "../logbook/learnedDrying.ts";
-import { teachingPairs, withoutOwn } from "../logbook/learnedDrying.ts";
-import type { WallRead } from "../logbook/learnedGains.ts";
-import { wallReads, weighedCoats } from "../logbook/learnedGains.ts";
-import type { Piece, Shop } from "../logbook/piece.ts";
-import type { Surroundings } from "../logbook/standing.ts";
+import type { CoatWeighing } from "../physics/evidence/learnedBuild.ts";
+import { trustedLearning } from "../physics/evidence/trustedLearning.ts";
+import type { ShopPair } from "../logbook/drying/dryingPairs.ts";
+import { pairsOf } from "../logbook/drying/dryingPairs.ts";
+import type { LearnedDrying, WithoutOwn } from "../logbook/drying/learnedDrying.ts";
+import { teachingPairs, withoutOwn } from "../logbook/drying/learnedDrying.ts";
+import type { WallRead } from "../logbook/drying/learnedGains.ts";
+import { wallReads, weighedCoats } from "../logbook/drying/learnedGains.ts";
+import type { Piece, Shop } from "../logbook/piece/piece.ts";
+import type { Surroundings } from "../logbook/piece/surroundings.ts";
 import { isDemoId } from "./demoShopLines.ts";
 import { statesOf } from "./listed.ts";
 import { readSurroundings } from "./reads.ts";
 import { learnedFromRow, learningKey, learningSums, rowOfLearned } from "./learningRow.ts";
-import type { ShopDb } from "./shopDb.ts";
+import type { ShopDb } from "./rows.ts";
 
 const dayMs = 86_400_000;
 /** From so long after its last dip on no reading to come changes what a piece teaches. */

@@ -1,5 +1,5 @@
 import { z } from "zod";
-import type { LearnedDrying } from "../logbook/learnedDrying.ts";
+import type { LearnedDrying } from "../logbook/drying/learnedDrying.ts";
 
 /** Where what was learned is kept, beside the settings. */
 export const learningKey = "learning";

@@ -1,6 +1,6 @@
-import type { StreamKind } from "../logbook/entry.ts";
+import type { StreamKind } from "../logbook/entries/entry.ts";
 import type { ProjectionRow, RowOf, Shelf } from "./projection.ts";
-import type { ShopDb } from "./shopDb.ts";
+import type { ShopDb } from "./rows.ts";
 
 const everywhere: readonly Shelf[] = ["work", "done", "archived"];
 

@@ -2,12 +2,12 @@ import * as fc from "fast-check";
 import { afterEach, expect, test } from "vitest";
 import { freshShop, removeShops } from "../../tests/fixtures/freshShop.ts";
 import { coatBody, dayOne, hour, momentAt } from "../../tests/fixtures/logLines.ts";
-import type { Command } from "../logbook/command.ts";
-import type { Entry } from "../logbook/entry.ts";
+import type { Command } from "../logbook/log/command.ts";
+import type { Entry } from "../logbook/entries/entry.ts";
 import { backupOf, bringIn } from "../../tests/fixtures/backups.ts";
 import { rebuildProjections } from "./rebuild.ts";
 import { runCommand } from "./run.ts";
-import type { ShopDb } from "./shopDb.ts";
+import type { ShopDb } from "./rows.ts";
 
 afterEach(removeShops);
 

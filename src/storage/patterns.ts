@@ -1,14 +1,6 @@
 import { isOutOfSpace } from "./quota.ts";
-import type { ShopDb } from "./shopDb.ts";
+import type { PatternRow, ShopDb } from "./rows.ts";
 
-/** A mesh kept so that it opens at once: its file's hash, and what the page that shows it wants to find again. */
-export type PatternRow = {
-  readonly id: string;
-  readonly name: string;
-  readonly savedAt: number;
-  /** Numbers, lists, blobs and buffers as the page gave them; the reader checks their shape. */
-  readonly kept: unknown;
-};
 export type PatternHead = Pick<PatternRow, "id" | "name" | "savedAt">;
 
 /** Keeps a pattern, in place of one of the same id; it is in the store when this resolves. */

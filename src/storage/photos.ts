@@ -1,4 +1,4 @@
-import type { ShopDb } from "./shopDb.ts";
+import type { ShopDb } from "./rows.ts";
 
 const photoMaxBytes = 15_000_000;
 

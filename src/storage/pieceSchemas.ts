@@ -1,5 +1,5 @@
 import { z } from "zod";
-import type { PieceBodies } from "../logbook/pieceBodies.ts";
+import type { PieceBodies } from "../logbook/entries/pieceBodies.ts";
 import {
   count,
   flag,

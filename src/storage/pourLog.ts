@@ -1,8 +1,8 @@
-import { streamOf, type Entry } from "../logbook/entry.ts";
-import { foldPiece } from "../logbook/fold.ts";
-import type { Surroundings } from "../logbook/standing.ts";
+import { streamOf, type Entry } from "../logbook/entries/entry.ts";
+import { foldPiece } from "../logbook/log/fold.ts";
+import type { Surroundings } from "../logbook/piece/surroundings.ts";
 import { hangingSpans, readSurroundings } from "./reads.ts";
-import type { ShopDb } from "./shopDb.ts";
+import type { ShopDb } from "./rows.ts";
 import { readStream } from "./streams.ts";
 
 type PourLogRead = {

@@ -1,15 +1,15 @@
-import { airMovesOf, type AirSince } from "../logbook/airLog.ts";
-import { effective } from "../logbook/effective.ts";
-import type { Entry, StreamKind } from "../logbook/entry.ts";
-import { parseStream } from "../logbook/entryKinds.ts";
-import type { Melt, Pour, Run } from "../logbook/fireStates.ts";
-import { foldPiece, foldRecipe, foldRoom } from "../logbook/fold.ts";
-import { foldBucket } from "../logbook/foldBucket.ts";
-import { foldMelt } from "../logbook/foldMelt.ts";
-import { foldPour } from "../logbook/foldPour.ts";
-import { foldRun } from "../logbook/foldRun.ts";
-import { foldShop } from "../logbook/foldShop.ts";
-import type { AirReading, Bucket, Piece, Recipe, Room, Shop } from "../logbook/piece.ts";
+import { airMovesOf, type AirSince } from "../logbook/air/airLog.ts";
+import { effective } from "../logbook/log/effective.ts";
+import type { Entry, StreamKind } from "../logbook/entries/entry.ts";
+import { parseStream } from "../logbook/entries/entryKinds.ts";
+import type { Melt, Pour, Run } from "../logbook/fire/fireStates.ts";
+import { foldPiece, foldRecipe, foldRoom } from "../logbook/log/fold.ts";
+import { foldBucket } from "../logbook/bucket/foldBucket.ts";
+import { foldMelt } from "../logbook/pour/foldMelt.ts";
+import { foldPour } from "../logbook/pour/foldPour.ts";
+import { foldRun } from "../logbook/fire/foldRun.ts";
+import { foldShop } from "../logbook/shop/foldShop.ts";
+import type { AirReading, Bucket, Piece, Recipe, Room, Shop } from "../logbook/piece/piece.ts";
 
 /** Where a row is looked for: what is in work, pieces on the rack as well as fires, what is through, and what was put away. */
 export type Shelf = "work" | "done" | "archived";

@@ -2,7 +2,7 @@ import { afterEach, expect, test, vi } from "vitest";
 import oldLog from "../../tests/fixtures/log-v1.json" with { type: "json" };
 import { freshShop, removeShops } from "../../tests/fixtures/freshShop.ts";
 import { dayOne, momentAt } from "../../tests/fixtures/logLines.ts";
-import type { Command } from "../logbook/command.ts";
+import type { Command } from "../logbook/log/command.ts";
 import { bringIn } from "../../tests/fixtures/backups.ts";
 import { isOutOfSpace } from "./quota.ts";
 import { runCommand } from "./run.ts";

@@ -1,18 +1,18 @@
-import { builtInBucketIds, builtInRoomIds } from "../logbook/builtIns.ts";
-import { streamOf, shopStream, type Entry } from "../logbook/entry.ts";
-import type { Run } from "../logbook/fireStates.ts";
-import { foldPiece, foldRecipe, foldRoom } from "../logbook/fold.ts";
-import { foldBucket } from "../logbook/foldBucket.ts";
-import { foldShop } from "../logbook/foldShop.ts";
-import type { LearnedDrying } from "../logbook/learnedDrying.ts";
-import type { AirReading, Bucket, Piece, Recipe, Room, Shop } from "../logbook/piece.ts";
-import type { Surroundings } from "../logbook/standing.ts";
+import { builtInBucketIds, builtInRoomIds } from "../logbook/piece/builtIns.ts";
+import { streamOf, shopStream, type Entry } from "../logbook/entries/entry.ts";
+import type { Run } from "../logbook/fire/fireStates.ts";
+import { foldPiece, foldRecipe, foldRoom } from "../logbook/log/fold.ts";
+import { foldBucket } from "../logbook/bucket/foldBucket.ts";
+import { foldShop } from "../logbook/shop/foldShop.ts";
+import type { LearnedDrying } from "../logbook/drying/learnedDrying.ts";
+import type { AirReading, Bucket, Piece, Recipe, Room, Shop } from "../logbook/piece/piece.ts";
+import type { Surroundings } from "../logbook/piece/surroundings.ts";
 import { startingRecipes } from "../trade/startingRecipes.ts";
 import { learnedFromRow, learningKey } from "./learningRow.ts";
 import { hasState, listedOf, statesOf } from "./listed.ts";
 import type { Shelf } from "./projection.ts";
 import { readingsIn, readingsSince, type AirSpan } from "./roomReadings.ts";
-import type { ShopDb } from "./shopDb.ts";
+import type { ShopDb } from "./rows.ts";
 import { readStream, type SetAside } from "./streams.ts";
 
 const hourMs = 3_600_000;

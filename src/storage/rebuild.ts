@@ -1,5 +1,5 @@
 import { projectionOf, type ProjectionRow } from "./projection.ts";
-import type { ShopDb } from "./shopDb.ts";
+import type { ShopDb } from "./rows.ts";
 import { readStream, type SetAside } from "./streams.ts";
 
 export type Rebuilt = { readonly streams: number; readonly setAside: readonly SetAside[] };

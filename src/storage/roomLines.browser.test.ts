@@ -1,7 +1,7 @@
 import { afterEach, expect, test } from "vitest";
 import { freshShop, removeShops } from "../../tests/fixtures/freshShop.ts";
 import { dayOne, hour, momentAt } from "../../tests/fixtures/logLines.ts";
-import type { Command } from "../logbook/command.ts";
+import type { Command } from "../logbook/log/command.ts";
 import { blocksOfFile, readRoomLines } from "./roomLines.ts";
 import { runCommand, runCommands } from "./run.ts";
 

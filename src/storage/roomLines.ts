@@ -1,9 +1,9 @@
-import { effective } from "../logbook/effective.ts";
-import { type Entry, type EntryOf, streamOf } from "../logbook/entry.ts";
-import { untilOf } from "../logbook/packed.ts";
-import type { AirReading } from "../logbook/piece.ts";
+import { effective } from "../logbook/log/effective.ts";
+import { type Entry, type EntryOf, streamOf } from "../logbook/entries/entry.ts";
+import { untilOf } from "../logbook/entries/packed.ts";
+import type { AirReading } from "../logbook/piece/piece.ts";
 import { readAirRows } from "./airBlocks.ts";
-import type { ShopDb, StoredEntry } from "./shopDb.ts";
+import type { ShopDb, StoredEntry } from "./rows.ts";
 
 /** What stands for a file of readings that was brought in: its blocks were all written at one moment. */
 export type AirFile = { readonly source: string; readonly recordedAt: number };

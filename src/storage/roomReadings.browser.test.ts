@@ -1,13 +1,13 @@
 import { afterEach, describe, expect, test, vi } from "vitest";
 import { freshShop, removeShops } from "../../tests/fixtures/freshShop.ts";
 import { dayOne, hour, line, momentAt } from "../../tests/fixtures/logLines.ts";
-import type { Command } from "../logbook/command.ts";
-import type { EntryBodies } from "../logbook/entry.ts";
+import type { Command } from "../logbook/log/command.ts";
+import type { EntryBodies } from "../logbook/entries/entry.ts";
 import { readRoom, readRooms } from "./reads.ts";
 import { rebuildProjections } from "./rebuild.ts";
 import { readingsSince } from "./roomReadings.ts";
 import { runCommand, runCommands } from "./run.ts";
-import type { ShopDb } from "./shopDb.ts";
+import type { ShopDb } from "./rows.ts";
 
 afterEach(removeShops);
 

@@ -1,8 +1,8 @@
-import { readingsOf } from "../logbook/airLog.ts";
-import { streamOf } from "../logbook/entry.ts";
-import type { AirReading } from "../logbook/piece.ts";
+import { readingsOf } from "../logbook/air/airLog.ts";
+import { streamOf } from "../logbook/entries/entry.ts";
+import type { AirReading } from "../logbook/piece/piece.ts";
 import { keepingUnpacked, readAirRows } from "./airBlocks.ts";
-import type { ShopDb, StoredEntry } from "./shopDb.ts";
+import type { ShopDb, StoredEntry } from "./rows.ts";
 
 /** A logger's block reaches no further past its own time. */
 const blockMs = 24 * 3_600_000;

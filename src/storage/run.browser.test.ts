@@ -1,12 +1,12 @@
 import { afterEach, describe, expect, test, vi } from "vitest";
 import { freshShop, removeShops } from "../../tests/fixtures/freshShop.ts";
 import { coatBody, dayOne, hour, line, momentAt } from "../../tests/fixtures/logLines.ts";
-import { standingOf } from "../logbook/buildStanding.ts";
-import type { Command } from "../logbook/command.ts";
-import type { EntryBodies, EntryType } from "../logbook/entry.ts";
+import { standingOf } from "../logbook/piece/buildStanding.ts";
+import type { Command } from "../logbook/log/command.ts";
+import type { EntryBodies, EntryType } from "../logbook/entries/entry.ts";
 import { readPiece, readRack, readRoom, readRooms } from "./reads.ts";
 import { runCommand } from "./run.ts";
-import type { ShopDb } from "./shopDb.ts";
+import type { ShopDb } from "./rows.ts";
 
 afterEach(removeShops);
 

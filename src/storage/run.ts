@@ -1,11 +1,11 @@
-import type { Command, Moment, Refusal } from "../logbook/command.ts";
-import { readingsOf } from "../logbook/airLog.ts";
-import { decide } from "../logbook/decide.ts";
-import { compareEntries, type Entry } from "../logbook/entry.ts";
+import type { Command, Moment, Refusal } from "../logbook/log/command.ts";
+import { readingsOf } from "../logbook/air/airLog.ts";
+import { decide } from "../logbook/log/decide.ts";
+import { compareEntries, type Entry } from "../logbook/entries/entry.ts";
 import { parseEntry, type Fault } from "./entrySchema.ts";
 import { projectionOf, withReading } from "./projection.ts";
 import { isOutOfSpace } from "./quota.ts";
-import type { ShopDb } from "./shopDb.ts";
+import type { ShopDb } from "./rows.ts";
 import { readStored, readStream } from "./streams.ts";
 
 export type Ran =

@@ -1,5 +1,5 @@
 import { z } from "zod";
-import type { ShopDb } from "./shopDb.ts";
+import type { ShopDb } from "./rows.ts";
 
 export type Settings = {
   readonly units: "metric" | "us" | "mixed";

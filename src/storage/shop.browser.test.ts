@@ -8,7 +8,8 @@ import { getPhoto, putPhoto } from "./photos.ts";
 import { readArchive, readPiece, readRack, readRecipes, readRoom, readRooms } from "./reads.ts";
 import { runCommand } from "./run.ts";
 import { changeSettings, ensureDevice, readSettings, startingSettings } from "./settings.ts";
-import { openShopDb, type ShopDb } from "./shopDb.ts";
+import { openShopDb } from "./shopDb.ts";
+import type { ShopDb } from "./rows.ts";
 
 afterEach(removeShops);
 

@@ -1,31 +1,6 @@
-import { Dexie, type Table } from "dexie";
-import type { JournalRow } from "./backup/journal.ts";
-import type { PatternRow } from "./patterns.ts";
-import type { ProjectionRow } from "./projection.ts";
+import { Dexie } from "dexie";
 import { remakeRows } from "./rebuild.ts";
-
-/** A row of the log as it lies in the store: read through `parseEntry`, never rewritten. */
-export type StoredEntry = {
-  readonly id: string;
-  readonly stream: string;
-  readonly type: string;
-  readonly at: number;
-  readonly recordedAt: number;
-};
-export type PhotoRow = { readonly id: string; readonly blob: Blob };
-export type KeyedRow = { readonly key: string; readonly value: unknown };
-
-export type ShopDb = Dexie & {
-  readonly entries: Table<StoredEntry, string>;
-  readonly projections: Table<ProjectionRow, string>;
-  readonly photos: Table<PhotoRow, string>;
-  readonly settings: Table<KeyedRow, string>;
-  readonly drafts: Table<KeyedRow, string>;
-  readonly patterns: Table<PatternRow, string>;
-  /** Entries of a backup on their way into the log. */
-  readonly staged: Table<StoredEntry, string>;
-  readonly journal: Table<JournalRow, string>;
-};
+import type { ShopDb } from "./rows.ts";
 
 export type ShopDbWatch = {
   /** Another tab holds an older store open and must be closed first. */

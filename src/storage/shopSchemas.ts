@@ -1,5 +1,5 @@
 import { z } from "zod";
-import type { RecipeBodies, RoomBodies, ShopBodies } from "../logbook/shopBodies.ts";
+import type { RecipeBodies, RoomBodies, ShopBodies } from "../logbook/entries/shopBodies.ts";
 import {
   currency,
   flag,

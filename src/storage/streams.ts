@@ -1,7 +1,7 @@
 import { Dexie } from "dexie";
-import { compareEntries, type Entry } from "../logbook/entry.ts";
+import { compareEntries, type Entry } from "../logbook/entries/entry.ts";
 import { parseEntry, type Fault } from "./entrySchema.ts";
-import type { ShopDb, StoredEntry } from "./shopDb.ts";
+import type { ShopDb, StoredEntry } from "./rows.ts";
 
 /** A stored row that could not be read: it stays in the store and in every export, and takes no part in a sum. */
 export type SetAside = { readonly id: string; readonly stream: string; readonly fault: Fault };

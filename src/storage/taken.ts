@@ -1,10 +1,10 @@
-import { learnCoatGains, type LearnedCoat } from "../physics/learnedBuild.ts";
-import { takenBy, type Taken } from "../logbook/dippedOut.ts";
-import { weighedCoats } from "../logbook/learnedGains.ts";
-import type { Bucket, Piece, Recipe, Shop } from "../logbook/piece.ts";
+import { learnCoatGains, type LearnedCoat } from "../physics/evidence/learnedBuild.ts";
+import { takenBy, type Taken } from "../logbook/bucket/dippedOut.ts";
+import { weighedCoats } from "../logbook/drying/learnedGains.ts";
+import type { Bucket, Piece, Recipe, Shop } from "../logbook/piece/piece.ts";
 import { statesOf } from "./listed.ts";
 import { readSurroundings } from "./reads.ts";
-import type { ShopDb } from "./shopDb.ts";
+import type { ShopDb } from "./rows.ts";
 
 /** What left the buckets on pieces, with all it was reckoned from. */
 export type TakenData = {

@@ -1,7 +1,7 @@
 import { expect, test } from "vitest";
 import truth from "../../tests/truth/alloys.json" with { type: "json" };
-import { headPressurePa } from "../physics/wall.ts";
-import type { Alloy } from "./alloys.ts";
+import { headPressurePa } from "../physics/shell/wall.ts";
+import type { Alloy } from "./alloy.ts";
 import { alloyOf, alloys } from "./alloys.ts";
 
 const published = ({ liquidKgM3, solidKgM3, solidusC, liquidusC, pourLowC, pourHighC }: Alloy) => [

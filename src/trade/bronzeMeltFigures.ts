@@ -1,4 +1,4 @@
-import type { MeltFigures } from "./meltFigures.ts";
+import type { MeltFigures } from "./meltFigure.ts";
 
 /** Melting, pouring and shrink of silicon and tin bronzes. Every figure names its source; those from memory say so. */
 export const bronzeMeltFigures: readonly MeltFigures[] = [

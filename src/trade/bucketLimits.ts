@@ -1,5 +1,5 @@
-import type { BucketCheck } from "../physics/bucketHealth.ts";
-import type { BucketLimits } from "../physics/bucketFacts.ts";
+import type { BucketCheck } from "../physics/slurry/bucketHealth.ts";
+import type { BucketLimits } from "../physics/slurry/bucketFacts.ts";
 import type { Flour } from "./flours.ts";
 import type { Published } from "./published.ts";
 

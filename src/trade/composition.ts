@@ -1,16 +1,7 @@
-import type { CompositionLimit } from "../physics/chargeVerdict.ts";
-import { elements, type Contents, type Element } from "../physics/scrap.ts";
+import { elements, type Contents, type Element } from "../physics/metal/scrap.ts";
 import { aluminiumAndOtherLimits } from "./compositionOther.ts";
+import type { Composition } from "./compositionRow.ts";
 import { copperLimits } from "./compositionCopper.ts";
-
-/** What an alloy may hold, with who printed it and when: limits change from edition to edition. Fractions. */
-export type Composition = {
-  readonly alloyId: string;
-  readonly source: string;
-  readonly edition: string;
-  readonly note?: string | undefined;
-  readonly limits: readonly CompositionLimit[];
-};
 
 export const compositions: readonly Composition[] = [...copperLimits, ...aluminiumAndOtherLimits];
 

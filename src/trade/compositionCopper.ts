@@ -1,4 +1,4 @@
-import type { Composition } from "./composition.ts";
+import type { Composition } from "./compositionRow.ts";
 import { copperWithNickel, limitsFrom, namedAtLeast, type Printed } from "./compositionRow.ts";
 
 const b584 = "trade magazine's table of ASTM B584-14 limits (September 2016, p. 36)";

@@ -1,4 +1,4 @@
-import type { Composition } from "./composition.ts";
+import type { Composition } from "./compositionRow.ts";
 import { limitsFrom } from "./compositionRow.ts";
 
 /** Limits of aluminium alloys, copper, silver and pewter. The base metal is the rest. */

@@ -1,5 +1,14 @@
-import type { CompositionLimit } from "../physics/chargeVerdict.ts";
-import type { Element } from "../physics/scrap.ts";
+import type { CompositionLimit } from "../physics/metal/chargeVerdict.ts";
+import type { Element } from "../physics/metal/scrap.ts";
+
+/** What an alloy may hold, with who printed it and when: limits change from edition to edition. Fractions. */
+export type Composition = {
+  readonly alloyId: string;
+  readonly source: string;
+  readonly edition: string;
+  readonly note?: string | undefined;
+  readonly limits: readonly CompositionLimit[];
+};
 
 /** Limits as they are printed, in percent: one number is the most, a pair the least and the most, null for an open end. */
 export type Printed = Readonly<

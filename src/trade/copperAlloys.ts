@@ -1,4 +1,4 @@
-import type { Alloy } from "./alloys.ts";
+import type { Alloy } from "./alloy.ts";
 
 /** Bronzes and brasses. Every figure names its source; those from memory say so. */
 export const coppers: readonly Alloy[] = [

@@ -1,5 +1,5 @@
-import type { CupId } from "../physics/viscosityCups.ts";
-import { viscosityCups } from "../physics/viscosityCups.ts";
+import type { CupId } from "../physics/slurry/viscosityCups.ts";
+import { viscosityCups } from "../physics/slurry/viscosityCups.ts";
 import type { Published } from "./published.ts";
 
 /** A kind of flow cup. The cup in the hand is a thing of its own: two of one kind never share a chart. */

@@ -1,9 +1,9 @@
 import { describe, expect, test } from "vitest";
 import truth from "../../tests/truth/heat.json" with { type: "json" };
-import { checkSchedule } from "../physics/checkSchedule.ts";
-import { planFiring } from "../physics/firingSchedule.ts";
-import { rampLimitKPerH, wallCooling } from "../physics/heat.ts";
-import { planPour } from "../physics/pourDay.ts";
+import { checkSchedule } from "../physics/heat/checkSchedule.ts";
+import { planFiring } from "../physics/heat/firingSchedule.ts";
+import { rampLimitKPerH, wallCooling } from "../physics/heat/heat.ts";
+import { planPour } from "../physics/metal/pourDay.ts";
 import { burningPatternOf, firingShellOf } from "./firingFigures.ts";
 import { fumeLimits, limitsOfGases } from "./fumeLimits.ts";
 import type { BurnoutMaterial } from "./patternBurnout.ts";

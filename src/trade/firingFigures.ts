@@ -1,5 +1,5 @@
-import type { BurningPattern } from "../physics/burnAir.ts";
-import type { FiringShell } from "../physics/firingLimits.ts";
+import type { BurningPattern } from "../physics/drying/burnAir.ts";
+import type { FiringShell } from "../physics/heat/firingLimits.ts";
 import type { BurnoutMaterial } from "./patternBurnout.ts";
 import { patternBurnout, waxFilmShare } from "./patternBurnout.ts";
 import type { StuccoFamily } from "./shellThermal.ts";

@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import type { Contents, Element } from "../physics/scrap.ts";
+import type { Contents, Element } from "../physics/metal/scrap.ts";
 import { alloys } from "./alloys.ts";
 import { hazardAbove, hazardsOf, leadedFrom, metalContentsOf, type MetalHazard } from "./hazards.ts";
 import { knockoutHeatOf } from "./knockoutHeat.ts";

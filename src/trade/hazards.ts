@@ -1,4 +1,4 @@
-import type { Contents, Element } from "../physics/scrap.ts";
+import type { Contents, Element } from "../physics/metal/scrap.ts";
 import { contentsOf } from "./composition.ts";
 import type { Published } from "./published.ts";
 

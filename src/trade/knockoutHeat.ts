@@ -1,4 +1,4 @@
-import type { Alloy } from "./alloys.ts";
+import type { Alloy } from "./alloy.ts";
 import type { Published } from "./published.ts";
 
 /** Core heat below which a casting may be broken out, °C, and what to know before. */

@@ -1,4 +1,4 @@
-import type { Alloy } from "./alloys.ts";
+import type { Alloy } from "./alloy.ts";
 
 /** Aluminium alloys, copper, silver, tin and iron. Every figure names its source; those from memory say so. */
 export const lightAndOtherMetals: readonly Alloy[] = [

@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
-import { learnFurnace } from "../physics/furnace.ts";
-import { meltEnergyJ } from "../physics/melt.ts";
-import { judgeCharge } from "../physics/chargeVerdict.ts";
+import { learnFurnace } from "../physics/heat/furnace.ts";
+import { meltEnergyJ } from "../physics/metal/melt.ts";
+import { judgeCharge } from "../physics/metal/chargeVerdict.ts";
 import { alloys, alloyOf } from "./alloys.ts";
 import { compositionOf, compositions, contentsOf, namedElements } from "./composition.ts";
 import { furnaceEfficiency, fuels } from "./furnaces.ts";

@@ -1,4 +1,4 @@
-import type { Contents, Element } from "../physics/scrap.ts";
+import type { Contents, Element } from "../physics/metal/scrap.ts";
 import { fumeLimits, type FumeLimit } from "./fumeLimits.ts";
 import { hazardAbove } from "./hazards.ts";
 import type { Published } from "./published.ts";

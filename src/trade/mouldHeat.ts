@@ -1,5 +1,5 @@
-import type { MouldHeat } from "../physics/fluidity.ts";
-import { silicaSand } from "../physics/freezing.ts";
+import type { MouldHeat } from "../physics/metal/fluidity.ts";
+import { silicaSand } from "../physics/metal/freezing.ts";
 import type { Published } from "./published.ts";
 
 /** What moulds are to heat. */

@@ -1,4 +1,4 @@
-import type { MeltFigures } from "./meltFigures.ts";
+import type { MeltFigures } from "./meltFigure.ts";
 
 /** Melting, pouring and shrink of aluminium alloys, copper, silver, tin and iron. Every figure names its source. */
 export const otherMeltFigures: readonly MeltFigures[] = [

@@ -1,4 +1,4 @@
-import type { CoatPickup } from "../physics/stock.ts";
+import type { CoatPickup } from "../physics/slurry/stock.ts";
 import type { CoatKind } from "./coats.ts";
 
 /** What a drained coat keeps, by kind, until the shop has weighed its own. */

@@ -1,4 +1,4 @@
-import type { PourStep, PourTrack } from "../physics/pourDay.ts";
+import type { PourStep, PourTrack } from "../physics/metal/pourDay.ts";
 
 /** How long each thing of a pour day stays good, min: common practice, no source; starting values. */
 export const pourHoldMin = {

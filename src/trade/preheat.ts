@@ -1,4 +1,4 @@
-import type { Alloy } from "./alloys.ts";
+import type { Alloy } from "./alloy.ts";
 import { preheatSource, shellPreheat } from "./shellPreheat.ts";
 import type { Published } from "./published.ts";
 

@@ -1,4 +1,4 @@
-import type { Element, Recovery } from "../physics/scrap.ts";
+import type { Element, Recovery } from "../physics/metal/scrap.ts";
 import type { Published } from "./published.ts";
 
 const source = "common practice, no source; the shop's own assays are better";

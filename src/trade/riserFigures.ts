@@ -1,4 +1,4 @@
-import type { CaineConstants } from "../physics/riserSanity.ts";
+import type { CaineConstants } from "../physics/metal/riserSanity.ts";
 import type { Published } from "./published.ts";
 
 const caine = "J. B. Caine, Trans. AFS 57 (1949), by way of P. N. Rao; from memory";

@@ -1,4 +1,4 @@
-import type { AlloyFamily } from "./alloys.ts";
+import type { AlloyFamily } from "./alloy.ts";
 
 /**
  * Shell temperature at the pour by the thinnest section, °C; a thinner section wants a hotter shell before hotter

@@ -1,4 +1,4 @@
-import type { ShellHeat } from "../physics/heat.ts";
+import type { ShellHeat } from "../physics/heat/heat.ts";
 
 /** What most of the wall is made of: it decides how the wall conducts and what fire does to it. */
 export type StuccoFamily = "fused-silica" | "aluminosilicate" | "zircon" | "quartz";

@@ -1,8 +1,8 @@
 import { describe, expect, test } from "vitest";
 import truth from "../../tests/truth/slurry.json" with { type: "json" };
-import { cupViscosityMm2S, firstMix } from "../physics/slurry.ts";
-import { solDensityGCm3 } from "../physics/sol.ts";
-import { viscosityCups } from "../physics/viscosityCups.ts";
+import { cupViscosityMm2S, firstMix } from "../physics/slurry/slurry.ts";
+import { solDensityGCm3 } from "../physics/slurry/sol.ts";
+import { viscosityCups } from "../physics/slurry/viscosityCups.ts";
 import { binderOf, binders, solShelfMonths } from "./binders.ts";
 import { bucketLimitSources, bucketLimitsFor, checkEveryDays, mixingH } from "./bucketLimits.ts";
 import { cupOf, cupRepeatability, cups } from "./cups.ts";

@@ -1,4 +1,4 @@
-import type { Alloy } from "./alloys.ts";
+import type { Alloy } from "./alloy.ts";
 import type { Published } from "./published.ts";
 
 /** What a stream of a metal is like: surface tension N/m, viscosity Pa·s, speed at the gate m/s. */

@@ -1,4 +1,4 @@
-import { coatBuildMm } from "../physics/wall.ts";
+import { coatBuildMm } from "../physics/shell/wall.ts";
 import type { Mesh } from "./meshes.ts";
 import { sieveOpeningMm } from "./meshes.ts";
 

@@ -1,4 +1,4 @@
-import type { VolumeRoute } from "../physics/patternVolume.ts";
+import type { VolumeRoute } from "../physics/metal/patternVolume.ts";
 import type { Published } from "./published.ts";
 
 /** How far a volume by each route may be off, a share of itself. */

@@ -11,7 +11,7 @@ import type { RoundSpan } from "../geometry/roundSpans.ts";
 import type { Trapped } from "../geometry/trappedVolume.ts";
 import type { Vec3 } from "../geometry/vector.ts";
 import type { WallThickness } from "../geometry/wallThickness.ts";
-import type { OpenedPattern } from "./pattern/openPattern.ts";
+import type { OpenedPattern } from "./pattern/openedPattern.ts";
 import type { PatternCaps } from "./patternCaps.ts";
 
 /** How finely tips are told from noise: rise mm, volume mm³. */
@@ -77,7 +77,6 @@ export type PatternAnswers = {
 };
 
 export type PatternWork = keyof PatternAsked;
-
 type JobOf<W extends PatternWork> = { readonly id: number; readonly do: W; readonly asked: PatternAsked[W] };
 export type PatternJob =
   { readonly [W in PatternWork]: JobOf<W> }[PatternWork] | { readonly id: number; readonly do: "cancel" };

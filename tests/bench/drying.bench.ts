@@ -1,9 +1,9 @@
 import { expect, test } from "@playwright/test";
-import { standingOf } from "../../src/logbook/buildStanding.ts";
-import { makeDryingMemory } from "../../src/logbook/dryingMemory.ts";
-import type { AirReading, Piece } from "../../src/logbook/piece.ts";
-import type { Surroundings } from "../../src/logbook/standing.ts";
-import { testLog, testShop } from "../../src/logbook/testLog.ts";
+import { standingOf } from "../../src/logbook/piece/buildStanding.ts";
+import { makeDryingMemory } from "../../src/logbook/drying/dryingMemory.ts";
+import type { AirReading, Piece } from "../../src/logbook/piece/piece.ts";
+import type { Surroundings } from "../../src/logbook/piece/surroundings.ts";
+import { testLog, testShop } from "../logs/testLog.ts";
 import { figuresOf, show } from "./measure.ts";
 
 const pieceCount = 30;

@@ -1,7 +1,7 @@
 import { expect, test } from "@playwright/test";
-import { wallCooling } from "../../src/physics/heat.ts";
-import { evenCellsMm, march } from "../../src/physics/heatMarch.ts";
-import { startConduction } from "../../src/physics/heatSolver.ts";
+import { wallCooling } from "../../src/physics/heat/heat.ts";
+import { evenCellsMm, march } from "../../src/physics/heat/heatMarch.ts";
+import { startConduction } from "../../src/physics/heat/heatSolver.ts";
 import { figuresOf, show } from "./measure.ts";
 
 const shell = { conductivityWMK: 0.7, densityKgM3: 1800, heatJKgK: 1000, emissivity: 0.85 } as const;

@@ -1,6 +1,6 @@
 import { expect, test } from "@playwright/test";
-import { lnPair, logPairLikelihood } from "../../src/physics/calibration.ts";
-import { learnShop } from "../../src/physics/shopLearning.ts";
+import { lnPair, logPairLikelihood } from "../../src/physics/evidence/calibration.ts";
+import { learnShop } from "../../src/physics/evidence/shopLearning.ts";
 import { figuresOf, show } from "./measure.ts";
 
 const pairCount = 300;

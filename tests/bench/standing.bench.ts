@@ -1,9 +1,9 @@
 import { expect, test } from "@playwright/test";
-import { standingOf } from "../../src/logbook/buildStanding.ts";
-import { readingsOf } from "../../src/logbook/airLog.ts";
-import type { AirReading } from "../../src/logbook/piece.ts";
-import { hourMs, monday, testLog, testShop } from "../../src/logbook/testLog.ts";
-import { streamLog } from "../../src/logbook/testStreamLog.ts";
+import { standingOf } from "../../src/logbook/piece/buildStanding.ts";
+import { readingsOf } from "../../src/logbook/air/airLog.ts";
+import type { AirReading } from "../../src/logbook/piece/piece.ts";
+import { hourMs, monday, testLog, testShop } from "../logs/testLog.ts";
+import { streamLog } from "../logs/testStreamLog.ts";
 import { figuresOf, show } from "./measure.ts";
 
 const taken = (work: () => void): number => {

@@ -10,8 +10,14 @@ import {
   writeFileSync,
 } from "node:fs";
 import { tmpdir } from "node:os";
-import { join, resolve } from "node:path";
+import { join, relative, resolve } from "node:path";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
+
+/** What every part of the page may import. */
+const core = ["physics", "geometry", "trade", "logbook", "rules", "storage", "workers", "device"];
+
+/** The base of the page and its six jobs. */
+const jobs = ["ui/base", "ui/air", "ui/pattern", "ui/shop", "ui/bucket", "ui/fire", "ui/making"];
 
 /** The layers and the layers each may import; DEVELOPERS.md draws the same. */
 const below: Readonly<Record<string, readonly string[]>> = {
@@ -24,9 +30,17 @@ const below: Readonly<Record<string, readonly string[]>> = {
   workers: ["physics", "geometry"],
   device: [],
   rescue: [],
-  ui: ["physics", "geometry", "trade", "logbook", "rules", "storage", "workers", "device"],
+  "ui/base": core,
+  "ui/air": [...core, "ui/base"],
+  "ui/pattern": [...core, "ui/base"],
+  "ui/shop": [...core, "ui/base"],
+  "ui/bucket": [...core, "ui/base", "ui/shop"],
+  "ui/fire": [...core, "ui/base", "ui/air", "ui/pattern"],
+  "ui/making": [...core, "ui/base", "ui/air", "ui/pattern", "ui/shop", "ui/fire"],
+  "ui/shell": [...core, ...jobs],
 };
 const layers = Object.keys(below);
+const typeOf = (layer: string): string => `Kept${layer.replace("/", "")}`;
 
 type LayerConfig = {
   readonly compilerOptions: { readonly lib: readonly string[] };
@@ -35,15 +49,23 @@ type LayerConfig = {
 const configOf = (layer: string): LayerConfig =>
   JSON.parse(readFileSync(`src/${layer}/tsconfig.json`, "utf8")) as LayerConfig;
 
-test("every folder of src is a layer of the table", () => {
-  const folders = readdirSync("src", { withFileTypes: true }).filter((entry) => entry.isDirectory());
-  expect(folders.map((folder) => folder.name).sort()).toEqual([...layers].sort());
+const foldersIn = (path: string): readonly string[] =>
+  readdirSync(path, { withFileTypes: true })
+    .filter((entry) => entry.isDirectory())
+    .map((folder) => folder.name);
+
+test("every folder of src, and of its ui, is a layer of the table", () => {
+  const folders = [
+    ...foldersIn("src").filter((name) => name !== "ui"),
+    ...foldersIn("src/ui").map((name) => `ui/${name}`),
+  ];
+  expect(folders.sort()).toEqual([...layers].sort());
 });
 
 test.each(layers)("%s references the layers below it and no other", (layer) => {
   expect(
     configOf(layer)
-      .references.map(({ path }) => path.replace("../", ""))
+      .references.map(({ path }) => relative("src", join("src", layer, path)))
       .sort(),
   ).toEqual([...(below[layer] ?? [])].sort());
 });
@@ -73,15 +95,15 @@ describe("a violation planted in a copy", () => {
     for (const layer of layers) {
       mkdirSync(join(copy, "src", layer), { recursive: true });
       cpSync(`src/${layer}/tsconfig.json`, join(copy, "src", layer, "tsconfig.json"));
-      writeFileSync(join(copy, "src", layer, "kept.ts"), `export type Kept${layer} = "${layer}";\n`);
+      writeFileSync(join(copy, "src", layer, "kept.ts"), `export type ${typeOf(layer)} = "${layer}";\n`);
     }
     for (const layer of layers) {
       const refused = layers.filter((other) => other !== layer && !(below[layer] ?? []).includes(other));
       for (const other of refused)
         plant(
           layer,
-          `up-${other}.ts`,
-          `import type { Kept${other} } from "../${other}/kept.ts";\nexport type Up = Kept${other};\n`,
+          `up-${other.replace("/", "-")}.ts`,
+          `import type { ${typeOf(other)} } from "${relative(layer, other)}/kept.ts";\nexport type Up = ${typeOf(other)};\n`,
         );
     }
     for (const layer of ["physics", "geometry", "trade", "logbook", "rules"])

@@ -1,5 +1,5 @@
 import { expect, test } from "@playwright/test";
-import { hills } from "../../src/geometry/testShapes.ts";
+import { hills } from "../meshes/testShapes.ts";
 import { stlBinaryFile } from "../meshFiles.ts";
 import { handsOn } from "./hands.ts";
 import { makerAt } from "./maker.ts";

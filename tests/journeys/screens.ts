@@ -1,6 +1,6 @@
 import { readFileSync } from "node:fs";
-import { paths } from "../../src/ui/app/paths.ts";
-import type { LoggedByHand } from "../../src/ui/format/logWords.ts";
+import { paths } from "../../src/ui/base/state/paths.ts";
+import type { LoggedByHand } from "../../src/ui/base/format/logWords.ts";
 
 export type Screen = readonly [path: string, title: string | RegExp];
 /** A room and a bucket by id, and the names they go by on the screen. */
@@ -129,7 +129,7 @@ export const formsOf = (id: string): readonly Screen[] =>
 
 /** The patterns of the app's routes, read where they are told. */
 export function routesOfApp(): readonly string[] {
-  const told = readFileSync("src/ui/app/Routes.tsx", "utf8");
+  const told = readFileSync("src/ui/shell/Routes.tsx", "utf8");
   const named: Readonly<Record<string, unknown>> = paths;
   return [...told.matchAll(/\[(?:paths\.(\w+)|"([^"]+)"), \w+\],/g)].map(([, name, pattern]) => {
     const route = pattern ?? named[name ?? ""];

@@ -1,12 +1,12 @@
-import * as air from "../../src/physics/air.ts";
-import * as dayView from "../../src/physics/dayView.ts";
-import * as evaporation from "../../src/physics/evaporation.ts";
-import * as forecast from "../../src/physics/forecast.ts";
-import * as forecastError from "../../src/physics/forecastError.ts";
-import * as range from "../../src/physics/range.ts";
-import * as readings from "../../src/physics/readings.ts";
-import * as root from "../../src/physics/root.ts";
-import * as transport from "../../src/physics/transport.ts";
+import * as air from "../../src/physics/air/air.ts";
+import * as dayView from "../../src/physics/drying/dayView.ts";
+import * as evaporation from "../../src/physics/air/evaporation.ts";
+import * as forecast from "../../src/physics/drying/forecast.ts";
+import * as forecastError from "../../src/physics/drying/forecastError.ts";
+import * as range from "../../src/physics/stats/range.ts";
+import * as readings from "../../src/physics/drying/readings.ts";
+import * as root from "../../src/physics/stats/root.ts";
+import * as transport from "../../src/physics/air/transport.ts";
 import type { Rows } from "./numberRow.ts";
 import { row } from "./numberRow.ts";
 

@@ -1,15 +1,15 @@
-import * as calibration from "../../src/physics/calibration.ts";
-import * as factorCurves from "../../src/physics/factorCurves.ts";
-import * as gridBelief from "../../src/physics/gridBelief.ts";
-import * as dryStep from "../../src/physics/dryStep.ts";
-import * as learnedBuild from "../../src/physics/learnedBuild.ts";
-import * as nextWeighing from "../../src/physics/nextWeighing.ts";
-import * as normal from "../../src/physics/normal.ts";
-import * as shopLearning from "../../src/physics/shopLearning.ts";
-import * as trustedLearning from "../../src/physics/trustedLearning.ts";
-import { aboutShare } from "../../src/physics/shareEvidence.ts";
-import { readySpread } from "../../src/physics/spread.ts";
-import * as waterPosterior from "../../src/physics/waterPosterior.ts";
+import * as calibration from "../../src/physics/evidence/calibration.ts";
+import * as factorCurves from "../../src/physics/evidence/factorCurves.ts";
+import * as gridBelief from "../../src/physics/evidence/gridBelief.ts";
+import * as dryStep from "../../src/physics/drying/dryStep.ts";
+import * as learnedBuild from "../../src/physics/evidence/learnedBuild.ts";
+import * as nextWeighing from "../../src/physics/evidence/nextWeighing.ts";
+import * as normal from "../../src/physics/stats/normal.ts";
+import * as shopLearning from "../../src/physics/evidence/shopLearning.ts";
+import * as trustedLearning from "../../src/physics/evidence/trustedLearning.ts";
+import { aboutShare } from "../../src/physics/evidence/shareEvidence.ts";
+import { readySpread } from "../../src/physics/stats/spread.ts";
+import * as waterPosterior from "../../src/physics/evidence/waterPosterior.ts";
 import type { Rows } from "./numberRow.ts";
 import { row } from "./numberRow.ts";
 

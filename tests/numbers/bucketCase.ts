@@ -1,4 +1,4 @@
-import type { BucketFacts, BucketLimits } from "../../src/physics/bucketFacts.ts";
+import type { BucketFacts, BucketLimits } from "../../src/physics/slurry/bucketFacts.ts";
 
 /** A bucket of which all is known. */
 export const bucketFacts: BucketFacts = {

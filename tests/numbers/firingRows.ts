@@ -1,13 +1,13 @@
-import * as burnAir from "../../src/physics/burnAir.ts";
-import * as checkSchedule from "../../src/physics/checkSchedule.ts";
-import * as firingLimits from "../../src/physics/firingLimits.ts";
-import * as firingRamps from "../../src/physics/firingRamps.ts";
-import * as firingSchedule from "../../src/physics/firingSchedule.ts";
-import * as firingSegments from "../../src/physics/firingSegments.ts";
-import * as kilnPower from "../../src/physics/kilnPower.ts";
-import * as kilnRun from "../../src/physics/kilnRun.ts";
-import * as runFindings from "../../src/physics/runFindings.ts";
-import * as runPosition from "../../src/physics/runPosition.ts";
+import * as burnAir from "../../src/physics/drying/burnAir.ts";
+import * as checkSchedule from "../../src/physics/heat/checkSchedule.ts";
+import * as firingLimits from "../../src/physics/heat/firingLimits.ts";
+import * as firingRamps from "../../src/physics/heat/firingRamps.ts";
+import * as firingSchedule from "../../src/physics/heat/firingSchedule.ts";
+import * as firingSegments from "../../src/physics/heat/firingSegments.ts";
+import * as kilnPower from "../../src/physics/heat/kilnPower.ts";
+import * as kilnRun from "../../src/physics/heat/kilnRun.ts";
+import * as runFindings from "../../src/physics/heat/runFindings.ts";
+import * as runPosition from "../../src/physics/heat/runPosition.ts";
 import type { Rows } from "./numberRow.ts";
 import { row } from "./numberRow.ts";
 

@@ -1,12 +1,12 @@
-import * as feedChain from "../../src/physics/feedChain.ts";
-import * as feeding from "../../src/physics/feeding.ts";
-import * as flow from "../../src/physics/flow.ts";
-import * as fluidity from "../../src/physics/fluidity.ts";
-import * as freezing from "../../src/physics/freezing.ts";
-import * as gating from "../../src/physics/gating.ts";
-import * as misrun from "../../src/physics/misrun.ts";
-import * as riserSanity from "../../src/physics/riserSanity.ts";
-import * as wall from "../../src/physics/wall.ts";
+import * as feedChain from "../../src/physics/metal/feedChain.ts";
+import * as feeding from "../../src/physics/metal/feeding.ts";
+import * as flow from "../../src/physics/metal/flow.ts";
+import * as fluidity from "../../src/physics/metal/fluidity.ts";
+import * as freezing from "../../src/physics/metal/freezing.ts";
+import * as gating from "../../src/physics/metal/gating.ts";
+import * as misrun from "../../src/physics/metal/misrun.ts";
+import * as riserSanity from "../../src/physics/metal/riserSanity.ts";
+import * as wall from "../../src/physics/shell/wall.ts";
 import type { Rows } from "./numberRow.ts";
 import { row } from "./numberRow.ts";
 

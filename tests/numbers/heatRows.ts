@@ -1,15 +1,15 @@
-import * as castingCooling from "../../src/physics/castingCooling.ts";
-import * as coolingSolid from "../../src/physics/coolingSolid.ts";
-import * as heat from "../../src/physics/heat.ts";
-import * as closed from "../../src/physics/heatClosedForms.ts";
-import * as heatMarch from "../../src/physics/heatMarch.ts";
-import * as heatProperty from "../../src/physics/heatProperty.ts";
-import * as heatSolver from "../../src/physics/heatSolver.ts";
-import * as hotShell from "../../src/physics/hotShell.ts";
-import * as knockout from "../../src/physics/knockout.ts";
-import * as latestPour from "../../src/physics/latestPour.ts";
-import * as pourDay from "../../src/physics/pourDay.ts";
-import * as pourOrder from "../../src/physics/pourOrder.ts";
+import * as castingCooling from "../../src/physics/heat/castingCooling.ts";
+import * as coolingSolid from "../../src/physics/heat/coolingSolid.ts";
+import * as heat from "../../src/physics/heat/heat.ts";
+import * as closed from "../../src/physics/heat/heatClosedForms.ts";
+import * as heatMarch from "../../src/physics/heat/heatMarch.ts";
+import * as heatProperty from "../../src/physics/heat/heatProperty.ts";
+import * as heatSolver from "../../src/physics/heat/heatSolver.ts";
+import * as hotShell from "../../src/physics/metal/hotShell.ts";
+import * as knockout from "../../src/physics/heat/knockout.ts";
+import * as latestPour from "../../src/physics/metal/latestPour.ts";
+import * as pourDay from "../../src/physics/metal/pourDay.ts";
+import * as pourOrder from "../../src/physics/metal/pourOrder.ts";
 import type { Rows } from "./numberRow.ts";
 import { row } from "./numberRow.ts";
 

@@ -1,13 +1,13 @@
-import * as addition from "../../src/physics/addition.ts";
-import * as castingMass from "../../src/physics/castingMass.ts";
-import * as chargeVerdict from "../../src/physics/chargeVerdict.ts";
-import * as crucible from "../../src/physics/crucible.ts";
-import * as furnace from "../../src/physics/furnace.ts";
-import * as melt from "../../src/physics/melt.ts";
-import * as patternVolume from "../../src/physics/patternVolume.ts";
-import * as printSolidity from "../../src/physics/printSolidity.ts";
-import * as scrap from "../../src/physics/scrap.ts";
-import * as shrinkScale from "../../src/physics/shrinkScale.ts";
+import * as addition from "../../src/physics/slurry/addition.ts";
+import * as castingMass from "../../src/physics/metal/castingMass.ts";
+import * as chargeVerdict from "../../src/physics/metal/chargeVerdict.ts";
+import * as crucible from "../../src/physics/metal/crucible.ts";
+import * as furnace from "../../src/physics/heat/furnace.ts";
+import * as melt from "../../src/physics/metal/melt.ts";
+import * as patternVolume from "../../src/physics/metal/patternVolume.ts";
+import * as printSolidity from "../../src/physics/shell/printSolidity.ts";
+import * as scrap from "../../src/physics/metal/scrap.ts";
+import * as shrinkScale from "../../src/physics/metal/shrinkScale.ts";
 import type { Rows } from "./numberRow.ts";
 import { row } from "./numberRow.ts";
 

@@ -4,7 +4,7 @@ import { slicesOf, stlBinaryFile, stlTextFile } from "../../../tests/meshFiles.t
 import { measureMesh } from "../measureMesh.ts";
 import { MeshFault } from "../meshFault.ts";
 import { openMeshReader, readMesh } from "../readMesh.ts";
-import { boxes } from "../testSolids.ts";
+import { boxes } from "../../../tests/meshes/testSolids.ts";
 import type { ReadMesh } from "./reader.ts";
 
 const cube = boxes([[0, 10, 0, 10, 0, 10]]);

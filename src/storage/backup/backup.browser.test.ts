@@ -8,7 +8,7 @@ import { getPhoto, putPhoto } from "../photos.ts";
 import { readArchive, readBuckets, readPiece, readRack, readRecipes, readRooms, readShop } from "../reads.ts";
 import { rebuildProjections } from "../rebuild.ts";
 import { changeSettings, readSettings } from "../settings.ts";
-import type { ShopDb } from "../shopDb.ts";
+import type { ShopDb } from "../rows.ts";
 
 afterEach(removeShops);
 

@@ -3,7 +3,7 @@ import oldLog from "../../../tests/fixtures/log-v1.json" with { type: "json" };
 import { bringIn, look } from "../../../tests/fixtures/backups.ts";
 import { freshShop, removeShops } from "../../../tests/fixtures/freshShop.ts";
 import { coatBody, dayOne, hour, line } from "../../../tests/fixtures/logLines.ts";
-import type { ShopDb } from "../shopDb.ts";
+import type { ShopDb } from "../rows.ts";
 import { judgeRow } from "./judgeRow.ts";
 
 afterEach(removeShops);

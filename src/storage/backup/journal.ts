@@ -1,12 +1,5 @@
-import type { PatternRow } from "../patterns.ts";
-import type { KeyedRow, PhotoRow, ShopDb } from "../shopDb.ts";
-
-/** What a restore has put in so far, a row each, should it never come to its end. */
-export type JournalRow =
-  | { readonly key: string; readonly photoId: string }
-  | { readonly key: string; readonly patternId: string }
-  /** Settings and half-written forms, which come in with the entries and not before. */
-  | { readonly key: string; readonly table: "settings" | "drafts"; readonly row: KeyedRow };
+import type { PatternRow } from "../rows.ts";
+import type { KeyedRow, PhotoRow, ShopDb } from "../rows.ts";
 
 /** One restore at a time in a browser, whatever the number of tabs; sweeping waits for none and passes over one. */
 const lockName = "dipbook-restore";

@@ -1,5 +1,5 @@
 import { envelopeSchema, parseEntry, type Fault } from "../entrySchema.ts";
-import type { StoredEntry } from "../shopDb.ts";
+import type { StoredEntry } from "../rows.ts";
 
 /**
  * What a line of a backup is worth: "entry" can be read; "aside" can't, by this program, and is kept as it is, as it

@@ -1,5 +1,5 @@
 import type { Fault } from "../entrySchema.ts";
-import type { ShopDb, StoredEntry } from "../shopDb.ts";
+import type { ShopDb, StoredEntry } from "../rows.ts";
 import type { BackupHead, NotABackup, OpenBackup, ReadWork, Unreadable } from "./items.ts";
 import { canonical, judgeRow } from "./judgeRow.ts";
 import { openBackup } from "./openBackup.ts";

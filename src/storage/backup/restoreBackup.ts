@@ -1,7 +1,7 @@
 import { isOutOfSpace } from "../quota.ts";
 import { refold } from "../rebuild.ts";
-import type { KeyedRow, ShopDb, StoredEntry } from "../shopDb.ts";
-import type { PatternRow } from "../patterns.ts";
+import type { KeyedRow, ShopDb, StoredEntry } from "../rows.ts";
+import type { PatternRow } from "../rows.ts";
 import type { BackupItem, NotABackup, ReadWork } from "./items.ts";
 import { closeJournal, noteKept, putPatternAside, putPhotoAside, sweep, whileRestoring } from "./journal.ts";
 import { canonical, judgeRow } from "./judgeRow.ts";

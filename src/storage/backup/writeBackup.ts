@@ -1,5 +1,5 @@
 import { BlobReader, ZipWriter, configure } from "@zip.js/zip.js/lib/zip-core.js";
-import { schemaVersion } from "../../logbook/lifts.ts";
+import { schemaVersion } from "../../logbook/entries/lifts.ts";
 import { learningKey } from "../learningRow.ts";
 import { openRaw, rawKeys, rawRow, rawRows } from "../rawRows.ts";
 import type { Manifest, Part } from "./format.ts";

@@ -5,7 +5,7 @@ import { dayOne, hour, line } from "../../../tests/fixtures/logLines.ts";
 import { writeDraft, readDraft } from "../drafts.ts";
 import { putPhoto } from "../photos.ts";
 import { changeSettings, readSettings } from "../settings.ts";
-import type { ShopDb } from "../shopDb.ts";
+import type { ShopDb } from "../rows.ts";
 import { sealLine, unsealLine } from "./format.ts";
 import { sweepUnfinished } from "./journal.ts";
 import { isSound } from "./previewBackup.ts";

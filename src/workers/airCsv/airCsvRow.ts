@@ -1,4 +1,4 @@
-import { saturationPressureWaterPa } from "../../physics/air.ts";
+import { saturationPressureWaterPa } from "../../physics/air/air.ts";
 import type { AirCsvPlan, PressureUnit, TempUnit } from "./airCsvPlan.ts";
 import { planGaps } from "./airCsvPlan.ts";
 import type { CsvRow } from "./csvRows.ts";

@@ -1,6 +1,6 @@
 import * as fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { ranges } from "../../logbook/ranges.ts";
+import { ranges } from "../../logbook/entries/ranges.ts";
 import type { AirCsvPlan } from "./airCsvPlan.ts";
 import { airCsvLimits } from "./airCsvRow.ts";
 import type { AirCsvOptions, AirCsvResult } from "./readAirCsv.ts";

@@ -1,28 +1,16 @@
 import { joinSeams } from "../../geometry/joinSeams.ts";
 import { measureSteps } from "../../geometry/measureMesh.ts";
 import { mendMesh } from "../../geometry/mendMesh.ts";
-import type { LengthUnit, Mesh } from "../../geometry/mesh.ts";
-import type { MeshFormat, ReadMesh, ReadNote } from "../../geometry/read/reader.ts";
+import type { Mesh } from "../../geometry/mesh.ts";
+import type { ReadMesh } from "../../geometry/read/reader.ts";
 import { openMeshReader } from "../../geometry/readMesh.ts";
 import type { Vec3 } from "../../geometry/vector.ts";
 import type { PatternCaps } from "../patternCaps.ts";
 import { holeSizes, measuresOf, type FoundPattern } from "./foundPattern.ts";
 import { lighten } from "./lighten.ts";
 import { sha256Stream } from "./sha256.ts";
+import type { OpenedPattern } from "./openedPattern.ts";
 import { breathe, drive, type Work } from "./work.ts";
-
-export type OpenedPattern = {
-  /** SHA-256 of the file, hex. */
-  readonly id: string;
-  readonly file: {
-    readonly name: string;
-    readonly sizeBytes: number;
-    readonly format: MeshFormat;
-    readonly unit: LengthUnit | null;
-    readonly notes: readonly ReadNote[];
-  };
-  readonly found: FoundPattern;
-};
 
 /** A mesh ready for the sums, about the middle of its box, with the copy that is shown. */
 export type ReadyMesh = { readonly mesh: Mesh; readonly display: Mesh };

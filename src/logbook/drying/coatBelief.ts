@@ -1,0 +1,90 @@
+import { factorCurves } from "../../physics/evidence/factorCurves.ts";
+import type { DryStep } from "../../physics/drying/dryStep.ts";
+import type { ReadySpread } from "../../physics/stats/spread.ts";
+import { indexedCoat } from "../../physics/evidence/surfaceEvidence.ts";
+import type { Conflict } from "../../physics/evidence/waterPosterior.ts";
+import { waterPosterior } from "../../physics/evidence/waterPosterior.ts";
+import { hear } from "./coatShares.ts";
+import type { CoatSpan, Heard, Unheard } from "./coatSpan.ts";
+import { walkAir } from "../air/hanging.ts";
+import type { Kept } from "../log/kept.ts";
+import { isSame, keep, restOfAir } from "../log/kept.ts";
+
+/** What was seen of a coat and its sum, put together. */
+export type SpanBelief = {
+  /** The coat's own factors on time, for drying it on: in place of the spread before anything was seen. */
+  readonly spread: ReadySpread;
+  readonly heard: readonly Heard[];
+  readonly unheard: readonly Unheard[];
+  /** Observations that do not go with the rest, as of the last of them. */
+  readonly conflicts: readonly (Conflict & { readonly seenId: string })[];
+};
+
+/** Beliefs of before, by coat and dip. */
+export type BeliefMemory = Map<string, Kept<{ readonly belief: SpanBelief }>>;
+
+/**
+ * The belief that the observations of a span leave of the coat's factor on time; null where none speaks.
+ */
+export function spanBelief(
+  span: CoatSpan,
+  { prior, id, memory }: { prior: ReadySpread; id: string; memory: BeliefMemory | null },
+): SpanBelief | null {
+  if (span.seen.length === 0) return null;
+  const lastAt = span.seen.reduce((last, { at }) => Math.max(last, at), span.from);
+  const rest = {
+    text: JSON.stringify([prior, span.wet, span.from, span.seen, span.weights, span.places]),
+    air: restOfAir(span.stays, { from: span.from, until: lastAt, isWhole: false }),
+  };
+  const kept = memory?.get(id);
+  if (memory && kept && isSame(kept, rest)) {
+    keep(memory, id, kept);
+    return kept.belief;
+  }
+  const belief = believe(span, prior, lastAt);
+  if (memory && belief !== null) keep(memory, id, { ...rest, belief });
+  return belief;
+}
+
+function believe(span: CoatSpan, prior: ReadySpread, lastAt: number): SpanBelief | null {
+  const { heard, unheard } = hear(span);
+  const evidence = heard.map((one) => one.evidence);
+  const steps = stepsSince(span, lastAt);
+  if (evidence.length === 0 || steps === null) return null;
+  const nowS = (lastAt - span.from) / 1000;
+  const timesS = [
+    nowS,
+    ...evidence.flatMap(({ afterS, sinceS }) => (sinceS === null ? [afterS] : [afterS, sinceS])),
+  ];
+  const { readyShare } = indexedCoat(span.wet, 0);
+  const curves = factorCurves({ coat: span.wet, steps, timesS, spread: prior });
+  const { spread, modelSpread, conflicts, pulls } = waterPosterior({ curves, evidence, nowS, readyShare });
+  // Moved by what the evidence moves on the grid: where it moves nothing the prior stays to its last digit.
+  const moved = (guess: "early" | "likely" | "late"): number =>
+    prior[guess] * (spread[guess] / modelSpread[guess]);
+  return {
+    spread: { early: moved("early"), likely: moved("likely"), late: moved("late"), sigmaLn: spread.sigmaLn },
+    heard,
+    unheard,
+    conflicts: conflicts.map((conflict) => {
+      const place = pulls.findIndex(
+        ({ source, afterS, apart }) =>
+          source === conflict.source && afterS === conflict.afterS && apart === conflict.apart,
+      );
+      return { ...conflict, seenId: heard[place]?.seen.id ?? "" };
+    }),
+  };
+}
+
+/** The stretches of air from the dip to a time. Null where the time has not moved on to any. */
+export function stepsSince(
+  { stays, from }: Pick<CoatSpan, "stays" | "from">,
+  to: number,
+): readonly DryStep[] | null {
+  const steps: DryStep[] = [];
+  walkAir(stays, { from, to }, (step) => {
+    steps.push(step);
+    return true;
+  });
+  return steps.length === 0 && to > from ? null : steps;
+}

@@ -1,0 +1,69 @@
+import { effective } from "../log/effective.ts";
+import type { Entry, EntryOf } from "../entries/entry.ts";
+import { isOfKind, type EntryIn } from "../entries/entryKinds.ts";
+import type { Run, RunReading } from "./fireStates.ts";
+import { dated } from "../log/lastOf.ts";
+import { untilOf } from "../entries/packed.ts";
+
+/** The kiln run its entries tell, or null while nothing that stands plans it. Total: no sequence of entries throws. */
+export function foldRun(id: string, entries: readonly Entry[]): Run | null {
+  const standing = effective(entries).filter((entry) => isOfKind(entry, "run"));
+  const plan = standing.find((entry) => entry.type === "run-planned");
+  if (plan === undefined) return null;
+  const run = standing.filter((entry) => entry !== plan).reduce(evolveRun, newRun(id, plan));
+  return { ...run, readings: runReadingsOf(standing) };
+}
+
+/** Every reading of a run that stands, a logger's unpacked, oldest first. */
+function runReadingsOf(standing: readonly EntryIn<"run">[]): readonly RunReading[] {
+  const readings: RunReading[] = [];
+  for (const entry of standing) {
+    const { id, at } = entry;
+    if (entry.type === "run-read") readings.push({ id, at, kilnC: entry.body.kilnC });
+    if (entry.type !== "run-logged") continue;
+    const { afterS, kilnC } = entry.body;
+    const count = Math.min(afterS.length, kilnC.length);
+    for (let i = 0; i < count; i++)
+      readings.push({ id: `${id}#${i}`, at: at + (afterS[i] ?? 0) * 1000, kilnC: kilnC[i] ?? NaN });
+  }
+  return readings.sort((a, b) => a.at - b.at);
+}
+
+const newRun = (id: string, planned: EntryOf<"run-planned">): Run => ({
+  id,
+  plan: dated(planned),
+  pieceIds: planned.body.pieceIds,
+  segments: planned.body.segments,
+  changes: [],
+  startedAt: null,
+  startedC: null,
+  readings: [],
+  stepsDone: [],
+  ended: null,
+  lastAt: planned.at,
+});
+
+function evolveRun(before: Run, entry: EntryIn<"run">): Run {
+  const { id, at } = entry;
+  const run = { ...before, lastAt: Math.max(before.lastAt, untilOf(entry)) };
+  switch (entry.type) {
+    case "run-changed": {
+      const { segments, note = null } = entry.body;
+      return { ...run, segments, changes: [...run.changes, { id, at, note }] };
+    }
+    case "run-started":
+      return run.startedAt === null ? { ...run, startedAt: at, startedC: entry.body.kilnC } : run;
+    case "run-step-done": {
+      const { segment, note = null } = entry.body;
+      const place = run.segments[segment];
+      const code = place?.kind === "instruction" ? place.code : null;
+      return { ...run, stepsDone: [...run.stepsDone, { id, at, segment, code, note }] };
+    }
+    case "run-ended":
+      return { ...run, ended: run.ended ?? dated(entry) };
+    case "run-planned":
+    case "run-read":
+    case "run-logged":
+      return run;
+  }
+}

@@ -1,0 +1,74 @@
+import { bareDrying } from "../drying/bareDrying.ts";
+import { coverAnswer } from "../drying/coverAnswer.ts";
+import { dippedFrom } from "../bucket/dippedFrom.ts";
+import { dryMinimum } from "../drying/dryMinimum.ts";
+import type { DryingMemory } from "../drying/dryingMemory.ts";
+import { finalDry } from "../drying/finalDry.ts";
+import { fireAnswer } from "../drying/fireAnswer.ts";
+import { staysOf } from "../air/hanging.ts";
+import { metalReady } from "../fire/metalReady.ts";
+import { nextAction, nextCoat } from "./nextAction.ts";
+import type { Piece } from "./piece.ts";
+import { shellDrying } from "../drying/shellDrying.ts";
+import { wallStanding } from "./shellWall.ts";
+import type { Standing } from "./standing.ts";
+import type { Surroundings } from "./surroundings.ts";
+
+/**
+ * Where a piece stands at `now`, epoch ms: its log, its recipe and its rooms' air put together. Total: numbers no
+ * shop could have are left out of the sums, never thrown over. Whoever asks again and again hands in a memory: then
+ * only what is new is reckoned.
+ */
+export function standingOf(
+  piece: Piece,
+  surroundings: Surroundings,
+  now: number,
+  memory: DryingMemory | null = null,
+): Standing {
+  const { shop, recipes, rooms, readings } = surroundings;
+  const recipe = recipes.get(piece.plan.recipeId ?? "") ?? null;
+  const roomId = piece.rooms.at(-1)?.roomId ?? "";
+  const drying = shellDrying(piece, { surroundings, recipe, now, memory });
+  const outer = drying.at(-1) ?? null;
+  const next = nextCoat(piece, recipe);
+  const wall = wallStanding({ piece, recipe, shop, drying });
+  const from = { surroundings, recipe, now, memory };
+  const bare = outer && bareDrying(piece, outer, from);
+  const whole =
+    bare !== null && mattersToFire(piece)
+      ? finalDry(piece, { ...from, drying: [...drying.slice(0, -1), bare], wallMm: wall.reachedMm })
+      : null;
+  const cover =
+    bare &&
+    coverAnswer(piece, { outer: bare, minimum: dryMinimum(bare.coat, { ...surroundings, recipe }), now });
+  const stays = staysOf(piece, surroundings, memory?.lines);
+  const forFire = bare && fireAnswer(piece, { outer: bare, whole, stays, now });
+  const isLast = next === null && (piece.phase === "coating" || piece.phase === "reviewed");
+  const runs = piece.runIds.flatMap((id) => surroundings.runs?.get(id) ?? []);
+  const bars = metalReady(piece, { runs, now });
+  return {
+    piece,
+    now,
+    recipe,
+    room: rooms.get(roomId) ?? null,
+    readings: readings.get(roomId) ?? [],
+    shop,
+    drying,
+    runs,
+    dippedFrom: dippedFrom(piece, surroundings),
+    outer,
+    cover,
+    forFire,
+    next,
+    coatsDone: piece.coats.length,
+    coatsPlanned: recipe?.coats.length ?? null,
+    wall,
+    finalDry: isLast ? whole : null,
+    metalBars: bars,
+    action: nextAction({ piece, recipe, next, cover, forFire, bars }),
+  };
+}
+
+/** Until it has been fired it matters how dry the shell is, or was when it went in. */
+const mattersToFire = ({ phase }: Piece): boolean =>
+  phase === "coating" || phase === "reviewed" || phase === "burnout" || phase === "burnt-out";

@@ -1,0 +1,184 @@
+import { describe, expect, test } from "vitest";
+import { standingOf } from "./buildStanding.ts";
+import type { EntryBodies } from "../entries/entry.ts";
+import type { PiecePlan } from "../entries/pieceBodies.ts";
+import { builtInShop } from "./builtIns.ts";
+import type { Shop } from "./piece.ts";
+import type { WallStanding } from "./standing.ts";
+import type { TestLog } from "../../../tests/logs/testLog.ts";
+import { hourMs, monday, steadyAir, testLog, testShop } from "../../../tests/logs/testLog.ts";
+
+const at = (hours: number): number => monday + hours * hourMs;
+const air = steadyAir({ from: monday, hours: 200 });
+/** A silicon bronze with 0.4 m of head on a flat of 100 × 100 mm. */
+const plan: Partial<PiecePlan> = {
+  alloyId: "c87300",
+  headM: 0.4,
+  part: { kind: "flat", widthMm: 100, lengthMm: 100 },
+  recipeId: "start-general",
+};
+
+function wallOf(log: TestLog, shop = builtInShop): WallStanding {
+  return standingOf(log.piece(), testShop(air, { shop }), at(150)).wall;
+}
+
+/** The general recipe to its end, twelve hours a coat: 2 × 0.32 + 0.62 + 5 × 1.23 + 0.25 mm. */
+function generalShell(more: Partial<PiecePlan> = {}): TestLog {
+  const log = testLog({ ...plan, ...more });
+  const prime = { kind: "prime", stuccoId: "80-120" } as const;
+  const rest = [
+    prime,
+    prime,
+    { kind: "intermediate", stuccoId: "30-80" } as const,
+    ...Array.from({ length: 5 }, () => ({ kind: "backup", stuccoId: "16-30" }) as const),
+    { kind: "seal", stuccoId: null } as const,
+  ];
+  for (const [i, coat] of rest.entries()) log.coat(at(12 * i), coat);
+  return log;
+}
+const judgedOf = (log: TestLog, shop?: Shop) => {
+  const { judged, missing } = wallOf(log, shop);
+  if (judged === null) throw new Error(`not judged: ${missing.join(", ")}`);
+  return judged;
+};
+
+describe("what the coats give", () => {
+  test("is the sum of the table's coats until a caliper says otherwise", () => {
+    const wall = wallOf(generalShell());
+    expect(wall.reachedMm).toBeCloseTo(7.66, 1);
+    expect(wall).toMatchObject({ basis: "table", missing: [] });
+    expect(wall.perCoatMm).toHaveLength(9);
+  });
+
+  test("is the caliper's figure from then on, shared out as the table has it", () => {
+    const log = generalShell();
+    const table = wallOf(log);
+    log.tell("wall-measured", { wallMm: 9 }, at(110));
+    const wall = wallOf(log);
+    expect(wall.reachedMm).toBeCloseTo(9, 9);
+    expect(wall.basis).toBe("measured");
+    const shares = wall.perCoatMm.map((mm, i) => mm / (table.perCoatMm[i] ?? NaN));
+    for (const share of shares) expect(share).toBeCloseTo(9 / table.reachedMm, 9);
+  });
+
+  test("the newest reading wins, and coats put on after it count as it taught, within the table's spread", () => {
+    const log = testLog(plan);
+    log.coat(at(0));
+    log.coat(at(12));
+    log.tell("wall-measured", { wallMm: 9 }, at(20));
+    log.tell("wall-measured", { wallMm: 2.7 }, at(21));
+    log.coat(at(24));
+    const learnt = 2.7 / (2 * 1.229);
+    expect(wallOf(log).reachedMm).toBeCloseTo(2.7 + 1.229 * learnt, 6);
+    log.tell("wall-measured", { wallMm: 9 }, at(23));
+    expect(wallOf(log).reachedMm).toBeCloseTo(9 + 1.229 * 1.25, 6);
+  });
+
+  test("a reading on a bare pattern, or of an impossible wall, teaches nothing", () => {
+    const log = testLog(plan);
+    log.tell("wall-measured", { wallMm: 5 }, at(0));
+    log.coat(at(1));
+    expect(wallOf(log)).toMatchObject({ basis: "table" });
+  });
+});
+
+describe("what the head asks for", () => {
+  test("a flat of 100 mm under 0.4 m of silicon bronze wants about 8.4 mm at strength 4 and factor 3", () => {
+    const judged = judgedOf(generalShell());
+    expect(judged.requiredMm).toBeCloseTo(8.4, 1);
+    // A stronger shell would do with 6.44 mm; the floor of the recipe holds.
+    expect(judged.requiredLowMm).toBe(6.5);
+    expect(judged.requiredHighMm).toBeCloseTo(8.4 * Math.sqrt(1.7), 1);
+    expect(judged.headPressurePa).toBeGreaterThan(30_000);
+    expect(judged.coatsToAdd).toBe(1);
+    expect(judged.safety).toBeCloseTo(3 * (7.66 / 8.4) ** 2, 1);
+    expect(judged.band).toBe("marginal");
+    expect(judged.safetyHigh / judged.safetyLow).toBeCloseTo(1.7 ** 2, 9);
+  });
+
+  test("the floor holds where the head asks for little", () => {
+    const judged = judgedOf(generalShell({ headM: 0.02 }));
+    expect(judged).toMatchObject({ requiredMm: 6.5, floorMm: 6.5, coatsToAdd: 0, band: "carries" });
+  });
+
+  test("the shop's own strength stands before the recipe's", () => {
+    expect(judgedOf(generalShell()).morMPa).toBe(4);
+    expect(judgedOf(generalShell(), { ...builtInShop, morMPa: 6 }).morMPa).toBe(6);
+    expect(judgedOf(generalShell({ recipeId: undefined })).morMPa).toBe(4);
+  });
+});
+
+describe("when it can't be judged", () => {
+  test.each<[string, Partial<PiecePlan>, readonly string[]]>([
+    ["no alloy", { alloyId: undefined }, ["alloy"]],
+    ["an alloy nobody knows", { alloyId: "unobtainium" }, ["alloy"]],
+    ["no head and no part", { headM: undefined, part: undefined }, ["head", "part"]],
+  ])("%s: the wall is told, the verdict is missing by name", (_, more, missing) => {
+    expect(wallOf(generalShell(more))).toMatchObject({ judged: null, missing });
+  });
+
+  test("a flat without width, come in from another log, is no part to judge by", () => {
+    const piece = generalShell().piece();
+    const bare = {
+      ...piece,
+      plan: { ...piece.plan, part: { kind: "flat", widthMm: 0, lengthMm: 5 } as const },
+    };
+    const { wall } = standingOf(bare, testShop(air), at(150));
+    expect(wall).toMatchObject({ judged: null, missing: ["part"] });
+  });
+
+  test("no coats in the log is not a thin wall", () => {
+    expect(wallOf(testLog(plan))).toMatchObject({ judged: null, missing: ["coats"], reachedMm: 0 });
+  });
+});
+
+describe("half the strength", () => {
+  test("for a coat put on over a wet one, and only then", () => {
+    const dry = generalShell();
+    expect(judgedOf(dry)).toMatchObject({ morHalved: false, morMPa: 4 });
+    const damp = generalShell();
+    damp.coat(at(96.5), { step: null });
+    expect(judgedOf(damp)).toMatchObject({ morHalved: true, morMPa: 2 });
+    expect(judgedOf(damp).safety / judgedOf(dry).safety).toBeLessThan(0.7);
+  });
+
+  test("not when the coat beneath was felt dry first", () => {
+    const log = generalShell();
+    const coatId = log.piece().coats.at(-1)?.id ?? "";
+    log.tell("dryness-seen", { method: "touch", verdict: "dry", coatId }, at(96.4));
+    log.coat(at(96.5), { step: null });
+    expect(judgedOf(log).morHalved).toBe(false);
+  });
+
+  test("for one accepted as damp in the doubtful hours, unless the sum has come to call it ready", () => {
+    const dipAfter = (hours: number): boolean => {
+      const log = generalShell();
+      const acceptedDamp = { coatId: log.piece().coats.at(-1)?.id ?? "", leftShare: 0.2 };
+      log.coat(at(96 + hours), { step: null, acceptedDamp });
+      return judgedOf(log).morHalved;
+    };
+    expect(dipAfter(1.4)).toBe(true);
+    expect(dipAfter(10)).toBe(false);
+  });
+
+  test.each<[string, EntryBodies["shell-fired"], boolean]>([
+    ["799 °C", { peakC: 799, holdMin: 60 }, true],
+    ["800 °C for 30 min", { peakC: 800, holdMin: 30 }, false],
+    ["29 min", { peakC: 900, holdMin: 29 }, true],
+  ])("for a firing of %s: %o → %s", (_, fired, halved) => {
+    const log = generalShell();
+    log.tell("shell-fired", fired, at(120));
+    expect(judgedOf(log).morHalved).toBe(halved);
+  });
+
+  test("not any more once it is fired well, and not for a fire before the coats that stand outside", () => {
+    const log = generalShell();
+    log.tell("shell-fired", { peakC: 600, holdMin: 60 }, at(120));
+    log.tell("shell-fired", { peakC: 850, holdMin: 60 }, at(125));
+    expect(judgedOf(log).morHalved).toBe(false);
+    const mended = generalShell();
+    mended.tell("shell-fired", { peakC: 600, holdMin: 60 }, at(110));
+    mended.coat(at(130), { step: null });
+    expect(judgedOf(mended).morHalved).toBe(false);
+  });
+});

@@ -1,0 +1,60 @@
+import type { Alloy } from "../../trade/alloy.ts";
+import type { MeltFigures } from "../../trade/meltFigure.ts";
+import type { Published } from "../../trade/published.ts";
+
+/** Thinnest section from which the range of heavy work counts, mm; the limit itself is heavy. */
+export const heavyFromMm: Published = {
+  value: 8,
+  source: "judgement; data sheets print light and heavy work without a section",
+};
+/** Metal this far over its liquidus still fills a thin shell, K. */
+export const fillsAboveK: Published = { value: 60, source: "common practice, no source; 60–180 K is usual" };
+/** Below this much over its liquidus nothing is poured, K, whatever a range says. */
+export const pouredAboveK: Published = { value: 10, source: "judgement, no source" };
+
+type Of = {
+  readonly alloy: Alloy;
+  /** For the range of heavy work; without them the light one stands for both. */
+  readonly figures: Pick<MeltFigures, "heavyLowC" | "heavyHighC"> | null;
+  /** Thinnest section, mm; null where nobody measured it, and the light range counts. */
+  readonly thinnestMm: number | null;
+};
+
+export type PourHeat = {
+  readonly work: "light" | "heavy";
+  readonly lowC: number;
+  readonly highC: number;
+  /** Colder than this it may not fill. */
+  readonly leastC: number;
+  /** Where a plan starts: the low end, for the ranges are from sand practice and a hot shell asks less. */
+  readonly startC: number;
+};
+
+/** Pouring range of a metal for its thinnest section, °C, and where to start in it. */
+export function pourHeatOf({ alloy, figures, thinnestMm }: Of): PourHeat {
+  const isHeavy = figures !== null && thinnestMm !== null && thinnestMm >= heavyFromMm.value;
+  const lowC = isHeavy ? figures.heavyLowC.value : alloy.pourLowC.value;
+  const highC = isHeavy ? figures.heavyHighC.value : alloy.pourHighC.value;
+  const liquidusC = alloy.liquidusC.value;
+  const leastC = Math.max(liquidusC + pouredAboveK.value, Math.min(liquidusC + fillsAboveK.value, lowC));
+  return {
+    work: isHeavy ? "heavy" : "light",
+    lowC,
+    highC,
+    leastC,
+    startC: Math.max(lowC, Math.min(highC, leastC)),
+  };
+}
+
+export type PourHeatCheck =
+  | { readonly is: "ok" }
+  | { readonly is: "too-cold"; readonly byK: number; readonly leastC: number }
+  | { readonly is: "too-hot"; readonly byK: number; readonly mostC: number };
+
+/** Metal at `metalC`, °C, against both ends of what its section takes. */
+export function pourHeatCheck({ metalC, ...of }: Of & { readonly metalC: number }): PourHeatCheck {
+  const { leastC, highC, startC } = pourHeatOf(of);
+  const mostC = Math.max(highC, startC);
+  if (metalC < leastC) return { is: "too-cold", byK: leastC - metalC, leastC };
+  return metalC > mostC ? { is: "too-hot", byK: metalC - mostC, mostC } : { is: "ok" };
+}

@@ -1,0 +1,178 @@
+import { castingCooling, type CastingTimes } from "../../physics/heat/castingCooling.ts";
+import { meltCoolKPerMin, pourOrder, type PourOrder } from "../../physics/metal/pourOrder.ts";
+import type { Alloy } from "../../trade/alloy.ts";
+import { knockoutHeatOf } from "../../trade/knockoutHeat.ts";
+import type { MeltFigures } from "../../trade/meltFigure.ts";
+import { coolingHeatOf } from "../../trade/shellThermal.ts";
+import { pourHeatOf } from "./pourHeat.ts";
+import { startingSectionMm } from "../fire/shellHeat.ts";
+import { coolingWall, mayBeOut, minutesToFull, type ShellBed } from "../fire/shellOut.ts";
+import type { Standing } from "../piece/standing.ts";
+
+/** What a pour needs of one shell. */
+export type PourShell = {
+  readonly id: string;
+  readonly name: string;
+  readonly wallMm: number;
+  /** False where the log has no wall and the starting one is calculated with. */
+  readonly isWallKnown: boolean;
+  readonly thinnestMm: number | null;
+  readonly thinnestFrom: "told" | "mesh" | null;
+  /** Volume over cooled area of its thickest section, mm; null where neither mesh nor plan tells it. */
+  readonly modulusMm: number | null;
+  /** `thinnest`: only the thinnest section is known, so the rest freezes later than is reckoned. */
+  readonly modulusFrom: "mesh" | "volume" | "thinnest" | null;
+  readonly metalKg: number | null;
+};
+
+export function pourShell(
+  { piece, wall }: Standing,
+  {
+    toldMm,
+    metalKg,
+    alloy,
+  }: { readonly toldMm: number | null; readonly metalKg: number | null; readonly alloy: Alloy | null },
+): PourShell {
+  const meshMm = piece.patterns.at(-1)?.thinnestMm ?? null;
+  const fromMesh = meshMm !== null && meshMm > 0 ? meshMm : null;
+  const thinnestMm = toldMm ?? fromMesh;
+  const { wallMm, isKnown } = coolingWall(wall);
+  return {
+    id: piece.id,
+    name: piece.plan.name,
+    wallMm,
+    isWallKnown: isKnown,
+    thinnestMm,
+    thinnestFrom: toldMm !== null ? "told" : fromMesh !== null ? "mesh" : null,
+    ...modulusOf(piece, { thinnestMm, metalKg, alloy }),
+    metalKg,
+  };
+}
+
+/** The thickest section's on the mesh, else the mean one by volume and area, else the thinnest section's. */
+function modulusOf(
+  { plan, patterns }: Standing["piece"],
+  {
+    thinnestMm,
+    metalKg,
+    alloy,
+  }: { readonly thinnestMm: number | null; readonly metalKg: number | null; readonly alloy: Alloy | null },
+): Pick<PourShell, "modulusMm" | "modulusFrom"> {
+  const within = (mm: number): number => Math.min(200, Math.max(0.2, mm));
+  const thickMm = patterns.at(-1)?.thickestMm ?? null;
+  if (thickMm !== null && thickMm > 0) return { modulusMm: within(thickMm / 2), modulusFrom: "mesh" };
+  const litre =
+    plan.metalLitre ?? (metalKg === null || alloy === null ? null : (metalKg / alloy.solidKgM3.value) * 1000);
+  if (litre !== null && plan.areaM2 !== undefined && plan.areaM2 > 0)
+    return { modulusMm: within(litre / plan.areaM2), modulusFrom: "volume" };
+  return thinnestMm === null
+    ? { modulusMm: null, modulusFrom: null }
+    : { modulusMm: within(thinnestMm / 2), modulusFrom: "thinnest" };
+}
+
+/** Skin on a skimmed melt: judgement, between bright and oxidised copper. */
+const meltEmissivity = 0.5;
+
+/** How fast the metal cools once the crucible is out: its open face taken as a crucible's as deep as it is wide. */
+export function metalCooling(of: {
+  readonly metalKg: number;
+  readonly metalC: number;
+  readonly airC: number;
+  readonly figures: MeltFigures;
+}): number {
+  const m3 = of.metalKg / of.figures.crucibleKgM3.value;
+  const acrossM = Math.cbrt((4 * m3) / Math.PI);
+  return meltCoolKPerMin({
+    metalKg: of.metalKg,
+    heatJKgK: of.figures.liquidHeatJKgK.value,
+    metalC: of.metalC,
+    airC: of.airC,
+    bareM2: (Math.PI * acrossM ** 2) / 4,
+    emissivity: meltEmissivity,
+  });
+}
+
+/** The best order for these shells and whether metal and heat last; null while a mass or the metal isn't known. */
+export function shellsInOrder({
+  shells,
+  metalKg,
+  metalC,
+  shellC,
+  carryMin,
+  alloy,
+  figures,
+  place,
+}: {
+  readonly shells: readonly PourShell[];
+  readonly metalKg: number | null;
+  readonly metalC: number;
+  readonly shellC: number;
+  readonly carryMin: number;
+  readonly alloy: Alloy;
+  readonly figures: MeltFigures;
+  readonly place: ShellBed;
+}): PourOrder | null {
+  if (metalKg === null || !(metalKg > 0) || metalC < 100 || shells.length === 0) return null;
+  if (shells.some((shell) => shell.metalKg === null)) return null;
+  return pourOrder({
+    shells: shells.map((shell) => {
+      const { wallMm, thinnestMm } = shell;
+      const out = mayBeOut({ ...place, wallMm, thinnestMm, alloy, startC: shellC });
+      return {
+        id: shell.id,
+        metalKg: shell.metalKg ?? 0,
+        thinnestMm: thinnestMm ?? startingSectionMm,
+        pourMin: minutesToFull(carryMin),
+        leastMetalC: pourHeatOf({ alloy, figures, thinnestMm }).leastC,
+        latestMin: out?.latest.likelyMin ?? null,
+      };
+    }),
+    metalKg,
+    metalC,
+    meltCoolKPerMin: metalCooling({ metalKg, metalC, airC: place.airC, figures }),
+    outTogether: false,
+  });
+}
+
+/** When the metal in a shell is frozen and cold enough to break out; null where its sections aren't known. */
+export function castingTimesOf({
+  shell,
+  alloy,
+  figures,
+  metalC,
+  faceC,
+  place,
+}: {
+  readonly shell: PourShell;
+  readonly alloy: Alloy;
+  readonly figures: MeltFigures;
+  readonly metalC: number;
+  /** The shell when metal came. */
+  readonly faceC: number;
+  readonly place: ShellBed;
+}): CastingTimes | null {
+  if (shell.modulusMm === null) return null;
+  const { conductivityWMK, densityKgM3, heatJKgK, emissivity } = coolingHeatOf(place.family);
+  return castingCooling({
+    metal: {
+      densityKgM3: figures.crucibleKgM3.value,
+      solidusC: alloy.solidusC.value,
+      liquidusC: alloy.liquidusC.value,
+      latentJKg: figures.latentJKg.value,
+      solidJKgK: figures.solidHeatJKgK.value,
+      liquidJKgK: figures.liquidHeatJKgK.value,
+    },
+    modulusMm: shell.modulusMm,
+    pourC: Math.min(1900, Math.max(alloy.liquidusC.value, metalC)),
+    shellMm: shell.wallMm,
+    shellC: Math.min(1300, Math.max(-20, faceC)),
+    conductivityWMK,
+    shellKgM3: densityKgM3,
+    shellJKgK: heatJKgK,
+    emissivity,
+    airC: place.airC,
+    around: place.bed === "air" ? "air" : "sand",
+    sandC: place.bed === "hot-sand" ? place.sandC : undefined,
+    knockoutC: knockoutHeatOf(alloy).value,
+  });
+}

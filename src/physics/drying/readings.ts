@@ -1,0 +1,131 @@
+import { saturationPressurePa, vapourPressurePa } from "../air/air.ts";
+import type { DryingInterval } from "./dryStep.ts";
+import { requireAirPressure, requireFraction, requireMoment, requireWithin } from "../stats/range.ts";
+
+/** One reading of a room: epoch ms, °C, fraction, and the air's movement as a film coefficient, W/m²K. */
+export type AirReading = {
+  readonly atMs: number;
+  readonly tempC: number;
+  readonly rh: number;
+  readonly filmWM2K: number;
+};
+
+export type AirHistory = {
+  readonly intervals: readonly DryingInterval[];
+  /** Longest time without a reading between the first one and `toMs`, s. Over 2 h the answer is less sure. */
+  readonly gapS: number;
+  /** How long the first reading was held backwards, s; 0 where one is older than `fromMs`. */
+  readonly heldBackS: number;
+};
+
+/** Longest step where the air changes, s: within it the deficit may count as constant. */
+const subStepS = 1800;
+
+/** A century between two readings is a wrong clock. */
+const mostGapMs = 3.2e12;
+
+/** Changes between two readings that call for sub-steps. */
+const steadyTempK = 2;
+const steadyRh = 0.05;
+
+/** Readings in order of time. Ties are put in order by value, so that the order they came in never matters. */
+export function inOrder(readings: readonly AirReading[]): readonly AirReading[] {
+  for (const { atMs, tempC, rh, filmWM2K } of readings) {
+    requireWithin("filmWM2K", filmWM2K, { low: 0, high: 500, unit: "W/m²K" });
+    requireWithin("atMs", atMs, { low: 0, high: 8.64e15, unit: "ms" });
+    requireWithin("tempC", tempC, { low: -40, high: 90, unit: "°C" });
+    requireFraction("rh", rh);
+  }
+  return [...readings].sort(
+    (a, b) => a.atMs - b.atMs || a.tempC - b.tempC || a.rh - b.rh || a.filmWM2K - b.filmWM2K,
+  );
+}
+
+/**
+ * A room's readings as stretches of constant air from `fromMs` to `toMs`, ready to dry a coat.
+ *
+ * Between two readings temperature and vapour pressure go in a straight line, also across a long gap: where
+ * the far end of a gap is known that beats holding the near one, which on a cooling night would promise too
+ * much. Stretches take the air of their middle; they are cut to 30 min where the air moves by more than 2 K or
+ * 5 % rh. The film is held from the earlier reading, as a fan is switched, not faded. After the last reading
+ * the air is held; before the first it is held back, and both are told. No readings: no intervals.
+ */
+export function intervalsFromReadings({
+  readings,
+  fromMs,
+  toMs,
+  pressurePa,
+}: {
+  readonly readings: readonly AirReading[];
+  readonly fromMs: number;
+  readonly toMs: number;
+  readonly pressurePa: number;
+}): AirHistory {
+  requireMoment("fromMs", fromMs);
+  requireMoment("toMs", toMs);
+  requireAirPressure(pressurePa);
+  if (!(fromMs <= toMs)) throw new RangeError(`toMs must not be before fromMs ${fromMs}, found ${toMs}`);
+  const ordered = inOrder(readings);
+  const first = ordered[0];
+  if (first === undefined) return { intervals: [], gapS: (toMs - fromMs) / 1000, heldBackS: 0 };
+  const intervals: DryingInterval[] = [];
+  let gapMs = 0;
+  const heldBackMs = Math.max(0, Math.min(toMs, first.atMs) - fromMs);
+  const add = (stretch: readonly DryingInterval[]): void => {
+    intervals.push(...stretch);
+  };
+  if (heldBackMs > 0) add([held(first, { ms: heldBackMs, pressurePa })]);
+  for (const [i, reading] of ordered.entries()) {
+    const next = ordered[i + 1];
+    const from = Math.max(fromMs, reading.atMs);
+    const to = Math.min(toMs, next?.atMs ?? toMs);
+    if (to <= from) continue;
+    gapMs = Math.max(gapMs, (next?.atMs ?? toMs) - reading.atMs);
+    add(
+      next
+        ? intervalsBetween(reading, next, { from, to, pressurePa })
+        : [held(reading, { ms: to - from, pressurePa })],
+    );
+  }
+  return { intervals, gapS: gapMs / 1000, heldBackS: heldBackMs / 1000 };
+}
+
+function held(
+  { tempC, rh, filmWM2K }: AirReading,
+  { ms, pressurePa }: { ms: number; pressurePa: number },
+): DryingInterval {
+  return { durationS: ms / 1000, tempC, rh, pressurePa, filmWM2K };
+}
+
+/** The air between two readings that follow one another, from `from` to `to` (epoch ms) within them. Refuses readings of one moment. */
+export function intervalsBetween(
+  a: AirReading,
+  b: AirReading,
+  { from, to, pressurePa }: { from: number; to: number; pressurePa: number },
+): readonly DryingInterval[] {
+  inOrder([a, b]);
+  requireAirPressure(pressurePa);
+  if (!(b.atMs > a.atMs))
+    throw new RangeError(`the later reading must be after ${a.atMs} ms, found ${b.atMs}`);
+  requireWithin("from", from, { low: a.atMs, high: b.atMs, unit: "ms" });
+  requireWithin("to", to, { low: from, high: b.atMs, unit: "ms" });
+  requireWithin("to − from", to - from, { low: 0, high: mostGapMs, unit: "ms" });
+  const steady = Math.abs(b.tempC - a.tempC) <= steadyTempK && Math.abs(b.rh - a.rh) <= steadyRh;
+  const parts = steady ? 1 : Math.ceil((to - from) / 1000 / subStepS);
+  const ms = (to - from) / parts;
+  return Array.from({ length: parts }, (_, i) => {
+    const share = (from + (i + 0.5) * ms - a.atMs) / (b.atMs - a.atMs);
+    return { ...airBetween(a, b, share), durationS: ms / 1000, pressurePa, filmWM2K: a.filmWM2K };
+  });
+}
+
+/** Air on the straight line of temperature and vapour pressure between two, `share` 0–1 of the way. */
+function airBetween(
+  a: { tempC: number; rh: number },
+  b: { tempC: number; rh: number },
+  share: number,
+): { readonly tempC: number; readonly rh: number } {
+  const tempC = a.tempC + share * (b.tempC - a.tempC);
+  const vapourPa = vapourPressurePa(a) + share * (vapourPressurePa(b) - vapourPressurePa(a));
+  return { tempC, rh: Math.min(1, vapourPa / saturationPressurePa(tempC)) };
+}

@@ -1,0 +1,116 @@
+import type { Advice } from "../../../physics/drying/dryingAdvice.ts";
+import type { CoatAdvice } from "../../../logbook/drying/coatAdvice.ts";
+import type { Piece } from "../../../logbook/piece/piece.ts";
+import { geometryClasses } from "../../../trade/geometryClasses.ts";
+import { practice } from "../../../trade/practice.ts";
+import { useFormat } from "../../base/state/useFormat.ts";
+import { duration } from "../../base/format/time.ts";
+import { Card } from "../../base/parts/Card.tsx";
+import { readingWords } from "../rooms/airWords.ts";
+import css from "./Advice.module.css";
+import { cautionWords, hoursWords, meansWords, remedyWords } from "./adviceWords.ts";
+
+type Said = Extract<CoatAdvice, { readonly kind: "advice" }>;
+
+/** What would help, best first; each with a bar of its hours beside those of now. */
+export function AdviceList({ said, piece }: { readonly said: Said; readonly piece: Piece }) {
+  const format = useFormat();
+  const { hoursNow, advice, reading, readingAgeMs, place } = said;
+  const longest = Math.max(hoursNow ?? 0, ...advice.map(({ hours }) => hours ?? 0));
+  return (
+    <>
+      <Card title={hoursNow === null ? "As it is: never" : `As it is: ${hoursWords(hoursNow)} to go`}>
+        {hoursNow === null && (
+          <p>
+            Over {format.show("percent", practice.rhNeverDry.value)} nothing comes to ready, however the air
+            moves. Only drier or warmer air helps.
+          </p>
+        )}
+        <p>
+          For the air as last read, {duration(readingAgeMs)} ago: {readingWords(reading, format)}. It is taken
+          to stay so; the ready time of the piece goes by the room's forecast and may differ.
+        </p>
+        {readingAgeMs > practice.readingOldH.value * 3_600_000 && (
+          <p>
+            <strong>That is old. Read the air again before you act on this.</strong>
+          </p>
+        )}
+      </Card>
+      {advice.length === 0 ? (
+        <Card title="Nothing would help much" tone="note">
+          <p>
+            {hoursNow === null
+              ? "Not even warmer or drier air, as far as tried here. Take it to another room."
+              : "The air is already as good as a shop can make it, or so little water is left that nothing saves a hundredth of the time. Wait."}
+          </p>
+        </Card>
+      ) : (
+        <ol className={css["list"]} aria-label="What would help, best first">
+          {advice.map((one) => (
+            <Line
+              key={one.remedy.kind === "air-class" ? one.remedy.id : one.remedy.kind}
+              one={one}
+              hoursNow={hoursNow}
+              longest={longest}
+            />
+          ))}
+        </ol>
+      )}
+      <Card title="How this is reckoned">
+        <details>
+          <summary>Formula, inputs and sources</summary>
+          <div className={css["more"]}>
+            <p>
+              The coat is dried again from the water in it now, in steady air with one thing changed at a
+              time: dW/dt = −Δρ / (A + G + B·δ). Place: {geometryClasses[place].label.toLowerCase()}, G ={" "}
+              {geometryClasses[place].pocketSM} s/m.{" "}
+              {said.advice.some(({ cautions }) => cautions.length > 0) && piece.plan.material === undefined
+                ? "What the pattern is made of is not known: it is warned for as wax, which moves most. "
+                : ""}
+              All hours are good to a factor of about 1.5; their order is surer than their length.
+            </p>
+            <p>
+              Sources: resistances in series, derived for this app; saturation by IAPWS SR1-86(1992); air
+              films from memory of Incropera &amp; DeWitt, ch. 7 and 9; a room held within 1.7 K for prime
+              coats, Investment Casting Institute, Atlas of Casting Defects; the rest of the cautions common
+              practice, no source.
+            </p>
+          </div>
+        </details>
+      </Card>
+    </>
+  );
+}
+
+function Line(props: { readonly one: Advice; readonly hoursNow: number | null; readonly longest: number }) {
+  const { one, hoursNow, longest } = props;
+  const format = useFormat();
+  const { remedy, hours, savedHours, cautions } = one;
+  const share = (of: number): string => `${longest > 0 ? Math.max(1, (of / longest) * 100) : 0}%`;
+  return (
+    <li className={css["line"]}>
+      <h2 className={css["what"]}>{remedyWords(remedy, format)}</h2>
+      <p className={css["soft"]}>{meansWords(one, format)}</p>
+      <p className={css["hours"]}>
+        {hours === null
+          ? "still never"
+          : savedHours === null
+            ? `makes it ready in ${hoursWords(hours)}`
+            : `${hoursWords(hours)} to go: saves ${hoursWords(savedHours)}`}
+      </p>
+      {hours !== null && (
+        <div className={css["bars"]} aria-hidden="true">
+          {hoursNow !== null && <span className={css["was"]} style={{ width: share(hoursNow) }} />}
+          <span className={css["is"]} style={{ width: share(hours) }} />
+        </div>
+      )}
+      {cautions.length > 0 && (
+        <ul className={css["cautions"]} aria-label="Cautions">
+          {cautions.map((caution) => (
+            <li key={caution.code}>{cautionWords(caution, format)}</li>
+          ))}
+        </ul>
+      )}
+    </li>
+  );
+}

@@ -1,0 +1,69 @@
+import { useFormat } from "../../base/state/useFormat.ts";
+import { useNow } from "../../base/state/useNow.ts";
+import { ago } from "../../base/format/time.ts";
+import { Button } from "../../base/parts/Button.tsx";
+import { Card } from "../../base/parts/Card.tsx";
+import { Empty } from "../../base/parts/Empty.tsx";
+import { cannotConnect, refusedWords, stateWords, valueWords } from "../sensors/sensorWords.ts";
+import type { SensorInHand } from "../sensors/useSensor.ts";
+import { thirstWords } from "./airWords.ts";
+import styles from "./rooms.module.css";
+
+/** The link to a room's sensor: how it stands, what was said last and how long ago, the battery, and the ways on. */
+export function SensorState({ sensor }: { readonly sensor: SensorInHand<"air"> }) {
+  const format = useFormat();
+  const now = useNow(5000);
+  const { state, told, refused, battery } = sensor;
+  if (!sensor.canConnect)
+    return (
+      <Empty title="No Bluetooth in this browser">
+        <p>{cannotConnect}</p>
+        <p>A logger’s file can be brought in with any browser, and a reading takes two taps by hand.</p>
+      </Empty>
+    );
+  const isOff = state.is === "idle" || state.is === "stopped";
+  const words = told === null ? null : valueWords(told.value, format);
+  const { airC = null, rh = null } = told?.value ?? {};
+  return (
+    <Card title={stateWords(sensor, "air")} tone={sensor.isLinked ? "clear" : isOff ? "plain" : "watch"}>
+      {isOff && (
+        <p>
+          Any sensor that offers the standard Environmental Sensing service can be read here. The browser
+          shows what is near and asks you to choose.
+        </p>
+      )}
+      {refused !== null && <p role="alert">{refusedWords(refused, "air")}</p>}
+      {told !== null && words !== null && (
+        <>
+          <p className={styles["live"]}>{words}</p>
+          <p>
+            {sensor.isLinked ? "" : "That was the last. "}Told {ago(told.at, Math.max(now, told.at))}
+            {airC !== null && rh !== null && `; ${thirstWords({ airC, rh }, format)}`}
+          </p>
+        </>
+      )}
+      {state.is === "waiting" && <p>It comes back by itself once it is near and switched on.</p>}
+      {sensor.isLinked && words === null && <p>Waiting for what it says…</p>}
+      {battery !== null && (
+        <p>
+          Battery {format.show("percent", battery)}
+          {battery < 0.15 && ": change it soon"}
+        </p>
+      )}
+      <div className={styles["keys"]}>
+        {isOff ? (
+          <>
+            <Button onPress={() => sensor.connect()}>Connect a sensor</Button>
+            {refused !== null && (
+              <Button kind="quiet" onPress={() => sensor.connect({ anyDevice: true })}>
+                Look through every device near
+              </Button>
+            )}
+          </>
+        ) : (
+          <Button onPress={sensor.letGo}>Let go of it</Button>
+        )}
+      </div>
+    </Card>
+  );
+}

@@ -1,0 +1,40 @@
+import type { AirCsvPlan } from "../../../../workers/airCsv/airCsvPlan.ts";
+import { useFormat } from "../../../base/state/useFormat.ts";
+import { Button } from "../../../base/parts/Button.tsx";
+import { Card } from "../../../base/parts/Card.tsx";
+import styles from "./csv.module.css";
+import type { ChangePlan } from "./changePlan.ts";
+import { orders } from "./planChoices.ts";
+import type { Guessed } from "./useAirFile.ts";
+
+/** The same line read both ways: only the person knows which it is. */
+export function OpenDateCard(props: {
+  readonly openDate: NonNullable<Guessed["openDate"]>;
+  readonly plan: AirCsvPlan;
+  readonly change: ChangePlan;
+}) {
+  const { openDate, plan, change } = props;
+  const { locale } = useFormat();
+  const { time } = plan;
+  if (time?.kind !== "text") return null;
+  const zone = /^[+-]/.test(time.zone) ? undefined : time.zone;
+  const write = (atS: number): string =>
+    new Intl.DateTimeFormat(locale, { dateStyle: "long", timeStyle: "short", timeZone: zone }).format(
+      atS * 1000,
+    );
+  return (
+    <Card title={`Which day is “${openDate.text}”?`} tone="watch">
+      <p>No line of this file tells day and month apart. Nothing is read until you say.</p>
+      <div className={styles["keys"]}>
+        {openDate.readings.map(({ order, atS }) => (
+          <Button key={order} onPress={() => change({ time: { ...time, order } }, { saysOrder: true })}>
+            <span className={styles["answer"]}>
+              {write(atS)}
+              <small>{orders.find(({ value }) => value === order)?.label.toLowerCase()}</small>
+            </span>
+          </Button>
+        ))}
+      </div>
+    </Card>
+  );
+}

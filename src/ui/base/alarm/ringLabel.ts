@@ -1,0 +1,43 @@
+import type { NotifyPermission } from "../../../device/notify.ts";
+import type { Settings } from "../../../storage/settings.ts";
+
+/** The ways a due time can make itself known, the surest first. */
+export type RingLayer = "screen" | "calendar" | "notice" | "none";
+
+/** What each layer can promise, and no more. */
+export const layerWords: Record<RingLayer, string> = {
+  screen: "Rings as long as this screen is left on.",
+  calendar: "Your calendar rings it, once you have added it there.",
+  notice: "A notification may come while the app is still open somewhere. Once it is shut, nothing comes.",
+  none: "Does not ring. You find it here when you open the app.",
+};
+
+export const calendarOld = "The calendar has an old time for this. Put it in the calendar again.";
+
+export type RingState = {
+  /** True while this screen is kept on and set to sound. */
+  readonly screenOn: boolean;
+  readonly permission: NotifyPermission;
+  /** The time that was last put in the calendar for this coat; null when it never was. */
+  readonly inCalendarMs: number | null;
+};
+
+/** Times closer than this are the same in a calendar. */
+const sameMs = 5 * 60_000;
+
+/** The honest label of one due time: what will make it known as things stand now. */
+export function ringLabel(dueMs: number, { screenOn, permission, inCalendarMs }: RingState): string {
+  const calendarFits = inCalendarMs !== null && Math.abs(inCalendarMs - dueMs) < sameMs;
+  if (screenOn) return layerWords.screen;
+  if (calendarFits) return layerWords.calendar;
+  if (inCalendarMs !== null) return calendarOld;
+  return permission === "granted" ? layerWords.notice : layerWords.none;
+}
+
+/** What was found on this device when the layer was tried. */
+export function testedWords(tested: Settings["ringTested"][string], say: (at: number) => string): string {
+  if (tested === undefined) return "Not tried on this device yet.";
+  return tested.rang
+    ? `Tried here ${say(tested.at)}: it rang.`
+    : `Tried here ${say(tested.at)}: it did NOT ring.`;
+}

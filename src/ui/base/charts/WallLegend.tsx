@@ -1,0 +1,77 @@
+import { useId } from "react";
+import type { WallStanding } from "../../../logbook/piece/standing.ts";
+import { WetPattern } from "./WallDrawing.tsx";
+import { wetnessWords, type WallBand, type Wetness } from "./wallBands.ts";
+import styles from "./WallSection.module.css";
+
+const order = ["wet", "maybe", "unknown", "covered-damp"] as const satisfies readonly Wetness[];
+
+/** What the marks in the drawing mean, only those that are in it. */
+export function WallLegend({
+  bands,
+  isComing,
+  needed,
+}: {
+  readonly isComing: boolean;
+  readonly bands: readonly WallBand[];
+  readonly needed: WallStanding["judged"];
+}) {
+  const id = useId();
+  const outer = bands.at(-1);
+  const shown = order.filter((wetness) => bands.some((band) => band.wetness === wetness));
+  return (
+    <ul className={styles["legend"]}>
+      {outer?.wetness === "dry" && <li>Outer coat dry</li>}
+      {shown.map((wetness) => (
+        <li key={wetness}>
+          <svg width="22" height="22" aria-hidden="true">
+            <WetPattern id={`${id}-${wetness}`} />
+            <rect className={styles["swatch"]} width="22" height="22" />
+            <rect
+              width="22"
+              height="22"
+              fill={`url(#${id}-${wetness}-${wetness === "wet" ? "wet" : "damp"})`}
+            />
+          </svg>
+          {legendWords[wetness](outer?.coat.number, bands)}
+        </li>
+      ))}
+      {isComing && (
+        <li>
+          <svg width="22" height="22" aria-hidden="true">
+            <rect
+              className={`${styles["backup"]} ${styles["coming"]}`}
+              x="0.5"
+              y="0.5"
+              width="21"
+              height="21"
+            />
+          </svg>
+          coats to come by the recipe
+        </li>
+      )}
+      {needed !== null && (
+        <li>
+          <svg width="22" height="22" aria-hidden="true">
+            <rect className={styles["neededRange"]} x="1" y="1" width="20" height="6" />
+            <path className={styles["neededLine"]} d="M11 0V22" />
+          </svg>
+          {needed.requiredMm > needed.floorMm ? "wall the head needs" : "least wall for handling and burnout"}
+          {needed.requiredHighMm > needed.requiredLowMm && ", and how sure that is"}
+        </li>
+      )}
+    </ul>
+  );
+}
+
+type Words = (outer: number | undefined, bands: readonly WallBand[]) => string;
+
+const legendWords: Record<(typeof order)[number], Words> = {
+  wet: (outer) => `coat ${outer ?? ""} is wet`,
+  maybe: (outer) => `coat ${outer ?? ""} is perhaps dry`,
+  unknown: () => wetnessWords.unknown,
+  "covered-damp": (_, bands) => {
+    const numbers = bands.filter((band) => band.wetness === "covered-damp").map((band) => band.coat.number);
+    return `${numbers.length === 1 ? "coat" : "coats"} ${numbers.join(", ")} covered while damp`;
+  },
+};

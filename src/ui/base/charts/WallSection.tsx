@@ -1,0 +1,126 @@
+import { useId } from "react";
+import type { Standing } from "../../../logbook/piece/standing.ts";
+import { useFormat } from "../state/useFormat.ts";
+import type { Format } from "../format/units.ts";
+import { NeededWall } from "./NeededWall.tsx";
+import { scaleBar } from "./scaleBar.ts";
+import { useWidth } from "./useWidth.ts";
+import { comingBands, coreOf, wallBands, wetnessWords, type WallBand } from "./wallBands.ts";
+import { WallDrawing, WetPattern } from "./WallDrawing.tsx";
+import { WallLegend } from "./WallLegend.tsx";
+import styles from "./WallSection.module.css";
+import { WallTable } from "./WallTable.tsx";
+
+const top = 40;
+const height = 168;
+const bottom = top + height;
+const coreWidth = 44;
+const rightSpace = 16;
+
+/** The wall cut through: each coat a band to scale from the pattern outward, and the line the head asks for. */
+export function WallSection({ standing }: { readonly standing: Standing }) {
+  const format = useFormat();
+  const [box, width] = useWidth<HTMLDivElement>(340);
+  const id = useId();
+  const bands = wallBands(standing);
+  const coming = comingBands(standing);
+  const { judged, reachedMm } = standing.wall;
+  const farMm = Math.max(reachedMm, coming.at(-1)?.toMm ?? 0, judged?.requiredHighMm ?? 0, 2) * 1.06;
+  const pxPerMm = (width - coreWidth - rightSpace) / farMm;
+  const bar = scaleBar(format, farMm / 3);
+  const core = coreOf(standing);
+  const drawnTo = bands.at(-1)?.toMm ?? 0;
+  if (bands.length === 0 && judged === null)
+    return <p>No coat yet: the wall is drawn here, coat by coat, to scale.</p>;
+  return (
+    <figure className={styles["figure"]}>
+      <div ref={box}>
+        <svg
+          className={styles["svg"]}
+          width={width}
+          height={bottom + 58}
+          viewBox={`0 0 ${width} ${bottom + 58}`}
+          role="img"
+          aria-label={wallSummary(standing, bands, format)}
+        >
+          <WetPattern id={id} />
+          {judged !== null && (
+            <NeededWall judged={judged} {...{ pxPerMm, coreWidth, top, bottom, width, format }} part="band" />
+          )}
+          {coming.map(({ step, kind, fromMm, toMm }) => (
+            <rect
+              key={step}
+              className={`${styles[kind]} ${styles["coming"]}`}
+              x={coreWidth + fromMm * pxPerMm}
+              y={top}
+              width={(toMm - fromMm) * pxPerMm}
+              height={height}
+            />
+          ))}
+          <rect className={styles[core]} x={0} y={top} width={coreWidth} height={height} />
+          <text
+            className={styles["coreName"]}
+            transform={`translate(${coreWidth / 2 + 4} ${bottom - 10}) rotate(-90)`}
+          >
+            {core}
+          </text>
+          <WallDrawing bands={bands} patternId={id} {...{ pxPerMm, coreWidth, top, height }} />
+          <BandNumbers bands={bands} pxPerMm={pxPerMm} />
+          {judged !== null && (
+            <NeededWall judged={judged} {...{ pxPerMm, coreWidth, top, bottom, width, format }} part="line" />
+          )}
+          {bands.length > 0 && (
+            <g className={styles["measure"]}>
+              <path d={`M${coreWidth} ${bottom + 26}v8h${drawnTo * pxPerMm}v-8`} />
+              <text x={coreWidth + (drawnTo * pxPerMm) / 2} y={bottom + 50}>
+                {format.show("mm", reachedMm)} wall
+              </text>
+            </g>
+          )}
+        </svg>
+      </div>
+      <figcaption className={styles["caption"]}>
+        <WallLegend bands={bands} isComing={coming.length > 0} needed={judged} />
+        <span className={styles["scale"]}>
+          <span className={styles["bar"]} style={{ width: bar.mm * pxPerMm }} />
+          {bar.text}
+        </span>
+      </figcaption>
+      <details>
+        <summary>The same as a table</summary>
+        <WallTable bands={bands} standing={standing} />
+      </details>
+    </figure>
+  );
+}
+
+/** Numbers under their bands, the outermost first to get its place where bands are too thin for all. */
+function BandNumbers({ bands, pxPerMm }: { readonly bands: readonly WallBand[]; readonly pxPerMm: number }) {
+  const middle = ({ fromMm, toMm }: WallBand): number => coreWidth + ((fromMm + toMm) / 2) * pxPerMm;
+  const placed = bands.reduceRight<readonly WallBand[]>((shown, band) => {
+    const last = shown.at(-1);
+    const room = band.coat.number > 8 ? 20 : 12;
+    return last !== undefined && middle(last) - middle(band) < room ? shown : [...shown, band];
+  }, []);
+  return placed.map((band) => (
+    <text key={band.coat.id} className={styles["number"]} x={middle(band)} y={bottom + 18}>
+      {band.coat.number}
+    </text>
+  ));
+}
+
+function wallSummary({ wall }: Standing, bands: readonly WallBand[], format: Format): string {
+  const outer = bands.at(-1);
+  const show = (mm: number): string => format.show("mm", mm);
+  const said = [
+    `Wall in section: ${bands.length === 1 ? "1 coat" : `${bands.length} coats`}, ${show(wall.reachedMm)}.`,
+  ];
+  if (wall.judged !== null) {
+    const { requiredMm, requiredLowMm, requiredHighMm } = wall.judged;
+    said.push(
+      `The head needs ${show(requiredMm)}, between ${show(requiredLowMm)} and ${show(requiredHighMm)}.`,
+    );
+  }
+  if (outer !== undefined) said.push(`Outer coat ${wetnessWords[outer.wetness]}.`);
+  return said.join(" ");
+}

@@ -1,0 +1,38 @@
+import type { EntryOf } from "../../../logbook/entries/entry.ts";
+import type { DewaxWay, ShellInside } from "../../../logbook/entries/pieceBodies.ts";
+import { figure, told, type EntryText } from "./entryText.ts";
+import type { Format } from "./units.ts";
+
+export const dewaxWayWords: Readonly<Record<DewaxWay, string>> = {
+  flash: "flash fire",
+  steam: "steam",
+  "hot-water": "hot water",
+  staged: "staged in the kiln",
+};
+export const insideWords: Readonly<Record<ShellInside, string>> = {
+  clean: "clean inside",
+  residue: "residue inside",
+};
+
+/** The lines of a log between the wax and the fire. */
+export function dewaxEntryWords(
+  entry: EntryOf<"dewaxed"> | EntryOf<"shell-rinsed"> | EntryOf<"shell-inspected">,
+  format: Format,
+): EntryText {
+  switch (entry.type) {
+    case "dewaxed": {
+      const { way, minutes, waxBackG, rinsed = false, note } = entry.body;
+      return told(
+        `Dewaxed: ${dewaxWayWords[way]}`,
+        minutes === null ? null : format.show("min", minutes),
+        figure("wax weighed back", waxBackG, (g) => format.show("g", g)),
+        rinsed ? "rinsed" : null,
+        note,
+      );
+    }
+    case "shell-rinsed":
+      return told("Shell rinsed with water", entry.body.note);
+    case "shell-inspected":
+      return told(`Looked inside: ${entry.body.inside}`, entry.body.note);
+  }
+}

@@ -1,0 +1,229 @@
+import type { Entry, EntryBodies } from "../../../logbook/entries/entry.ts";
+import { bucketEntryWords } from "./bucketEntryWords.ts";
+import { coatWords } from "./coatWords.ts";
+import { dewaxEntryWords, insideWords } from "./dewaxWords.ts";
+import { drynessWords } from "./drynessWords.ts";
+import type { EntryNames } from "./entryNames.ts";
+import { figure, told, type EntryText } from "./entryText.ts";
+import { meltEntryWords, pourEntryWords, runEntryWords } from "./fireEntryWords.ts";
+import { planWords } from "./planWords.ts";
+import { roomAndRecipeWords, shopEntryWords } from "./shopEntryWords.ts";
+import type { Format } from "./units.ts";
+
+/** One line of the log in words: what happened, and the numbers and remarks it carries. */
+export function entryWords(entry: Entry, names: EntryNames): EntryText {
+  const { format, room } = names;
+  switch (entry.type) {
+    case "piece-started":
+      return told(
+        "Piece started",
+        `hung in ${room(entry.body.roomId)}`,
+        ...planWords(entry.body.plan, names),
+      );
+    case "piece-changed":
+      return told("Plan changed", ...planWords(entry.body.changes, names));
+    case "piece-moved":
+      return told(`Moved to ${room(entry.body.roomId)}`);
+    case "pattern-measured":
+      return patternMeasured(entry.body, format);
+    case "coat-dipped":
+      return coatDipped(entry.body, names);
+    case "coat-redipped":
+      return told("Same coat dipped again", entry.body.note);
+    case "coat-skipped":
+      return told(`Coat ${entry.body.step + 1} of the recipe left out`, entry.body.reason);
+    case "piece-weighed":
+      return told(`Weighed: ${format.show("g", entry.body.massG)}`, "before a dip", entry.body.note);
+    case "dryness-seen":
+      return drynessWords(entry.body, format);
+    case "hold-passed":
+      return told(
+        `Hold passed: ${holdWords[entry.body.point]}`,
+        entry.body.name === undefined ? null : `by ${entry.body.name}`,
+      );
+    case "wall-measured":
+      return told(`Wall measured: ${format.show("mm", entry.body.wallMm)}`, entry.body.where);
+    case "crack-found":
+      return told(
+        crackWords[entry.body.kind],
+        entry.body.where,
+        stageWords[entry.body.stage],
+        entry.body.trimmedOff === true ? "in the part that is trimmed off" : null,
+      );
+    case "crack-patched":
+      return told("Crack mended", entry.body.how);
+    case "wire-wrapped":
+      return told("Wire wrapped", entry.body.note);
+    case "review-signed":
+      return told(
+        `Review signed: ${entry.body.verdict}`,
+        `by ${entry.body.name}`,
+        entry.body.safety === null ? null : `safety factor ${format.number(entry.body.safety, 1)}`,
+        ...entry.body.passed.map(({ reason }) => `hold passed: ${reason}`),
+      );
+    case "burnout-started":
+      return told("Burnout started", entry.body.note);
+    case "burnout-read":
+      return told(`Kiln read: ${format.show("temp", entry.body.kilnC)}`, entry.body.note);
+    case "burnout-ended":
+      return told(burnoutWords[entry.body.result], entry.body.note);
+    case "dewaxed":
+    case "shell-rinsed":
+    case "shell-inspected":
+      return dewaxEntryWords(entry, format);
+    case "shell-fired":
+      return told(
+        `Fired to ${format.show("temp", entry.body.peakC)}`,
+        `held ${format.show("min", entry.body.holdMin)}`,
+        entry.body.inside === undefined ? null : insideWords[entry.body.inside],
+      );
+    case "shell-preheated":
+      return told(
+        `Preheated to ${format.show("temp", entry.body.shellC)}`,
+        figure("held", entry.body.heldMin, (min) => format.show("min", min)),
+        entry.body.note,
+      );
+    case "shell-out-of-kiln":
+      return told(
+        "Out of the kiln",
+        figure("shell", entry.body.shellC, (c) => format.show("temp", c)),
+      );
+    case "pour-begun":
+      return told(
+        "Pour begun",
+        figure("metal", entry.body.metalC, (c) => format.show("temp", c)),
+      );
+    case "metal-poured":
+      return poured(entry.body, format);
+    case "shell-knocked-out":
+      return told("Knocked out", entry.body.note);
+    case "piece-finished":
+      return told("Finished", entry.body.note);
+    case "outcome-told":
+      return told(`Came out ${entry.body.result}`, ...entry.body.defects, entry.body.note);
+    case "piece-scrapped":
+      return told("Scrapped", entry.body.reason);
+    case "piece-archived":
+      return told(entry.body.archived ? "Put in the archive" : "Taken out of the archive");
+    case "note-written":
+      return told("Note", entry.body.text);
+    case "bucket-set":
+    case "bucket-read":
+    case "bucket-mixed":
+    case "bucket-topped":
+    case "bucket-lost":
+    case "bucket-counted":
+    case "bucket-passed":
+      return bucketEntryWords(entry, format);
+    case "room-set":
+    case "air-read":
+    case "air-logged":
+    case "recipe-set":
+      return roomAndRecipeWords(entry, format);
+    case "shop-figures-set":
+    case "drying-pair-judged":
+    case "cup-set":
+    case "material-set":
+    case "stock-moved":
+    case "kiln-set":
+    case "furnace-set":
+    case "alloy-set":
+    case "shrink-measured":
+      return shopEntryWords(entry, format);
+    case "run-planned":
+    case "run-changed":
+    case "run-started":
+    case "run-read":
+    case "run-logged":
+    case "run-step-done":
+    case "run-ended":
+      return runEntryWords(entry, format);
+    case "melt-planned":
+    case "melt-started":
+    case "melt-read":
+    case "melt-ended":
+      return meltEntryWords(entry, names);
+    case "pour-planned":
+    case "pour-step-marked":
+    case "pour-item-checked":
+    case "pour-decided":
+    case "pour-ended":
+      return pourEntryWords(entry, format);
+    case "entry-struck":
+      return told(
+        entry.body.replacedBy === undefined ? "Entry struck" : "Entry corrected",
+        entry.body.reason,
+      );
+  }
+}
+
+function coatDipped(body: EntryBodies["coat-dipped"], { format, bucket }: EntryNames): EntryText {
+  return told(
+    `Coat ${body.number}: ${coatWords(body)}`,
+    body.bucketId === null ? null : `from ${bucket(body.bucketId)}`,
+    body.prewet ? "prewetted" : null,
+    body.drainS === undefined ? null : `drained ${format.show("s", body.drainS)}`,
+    body.acceptedDamp === undefined ? null : dampWords(body.acceptedDamp.leftShare, format),
+    body.note,
+  );
+}
+
+const dampWords = (leftShare: number | null, format: Format): string =>
+  leftShare === null
+    ? "over a coat not known to be dry"
+    : leftShare < 0.01
+      ? "over a coat likely dry, not surely"
+      : `over a damp coat, ${format.show("percent", leftShare)} of its water still to go`;
+
+function poured(body: EntryBodies["metal-poured"], format: Format): EntryText {
+  return told(
+    body.massKg === null ? "Metal poured" : `Metal poured: ${format.show("kg", body.massKg)}`,
+    figure("metal", body.metalC, (value) => format.show("temp", value)),
+    figure("shell", body.shellC, (value) => format.show("temp", value)),
+    figure("out of the kiln", body.outOfKilnMin, (value) => format.show("min", value)),
+    body.note,
+  );
+}
+
+function patternMeasured(body: EntryBodies["pattern-measured"], format: Format): EntryText {
+  const litre = body.volumeMm3 === null ? null : body.volumeMm3 / 1e6;
+  return told(
+    `Pattern measured: ${body.fileName}`,
+    body.watertight ? null : "the mesh is open",
+    figure("volume", litre, (known) => format.show("litre", known)),
+    `area ${format.show("m2", body.areaMm2 / 1e6)}`,
+    figure("head", body.headM, (m) => format.show("m", m)),
+    figure("thinnest", body.thinnestMm, (mm) => format.show("mm", mm)),
+    counted(body.vents, "vent"),
+    counted(body.drains, "drain"),
+    figure("air trapped", body.trappedMl, (ml) => format.show("litre", ml / 1000)),
+  );
+}
+
+const counted = (count: number, thing: string): string | null =>
+  count === 0 ? null : `${count} ${thing}${count === 1 ? "" : "s"}`;
+
+const crackWords: Record<EntryBodies["crack-found"]["kind"], string> = {
+  hairline: "Hairline crack found",
+  open: "Open crack found",
+  chip: "Chip found",
+  lift: "Lifted coat found",
+};
+const holdWords: Record<EntryBodies["hold-passed"]["point"], string> = {
+  "prime-coverage": "prime covers everything",
+  "after-second-coat": "after the second coat",
+  "mid-shell": "half the shell",
+  "before-seal": "before the seal coat",
+  "cup-rim": "cup and rim",
+};
+const stageWords: Record<EntryBodies["crack-found"]["stage"], string | null> = {
+  coating: "while coating",
+  burnout: "in burnout",
+  firing: "in firing",
+  other: null,
+};
+const burnoutWords: Record<EntryBodies["burnout-ended"]["result"], string> = {
+  clean: "Burnout ended, clean",
+  residue: "Burnout ended, residue left",
+  stopped: "Burnout stopped",
+};

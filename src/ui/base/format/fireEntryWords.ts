@@ -1,0 +1,135 @@
+import type { EntryBodies } from "../../../logbook/entries/entry.ts";
+import type { EntryIn } from "../../../logbook/entries/entryKinds.ts";
+import { figure, told, type EntryText } from "./entryText.ts";
+import type { EntryNames } from "./entryNames.ts";
+import type { Format } from "./units.ts";
+
+/** One line of a kiln run's log in words. */
+export function runEntryWords(entry: EntryIn<"run">, format: Format): EntryText {
+  switch (entry.type) {
+    case "run-planned":
+      return told(
+        `${purposeWords[entry.body.purpose]} planned`,
+        counted(entry.body.pieceIds.length, "piece"),
+        counted(entry.body.segments.length, "step"),
+        entry.body.note,
+      );
+    case "run-changed":
+      return told("Plan changed", counted(entry.body.segments.length, "step"), entry.body.note);
+    case "run-started":
+      return told(
+        "Run started",
+        figure("kiln", entry.body.kilnC, (c) => format.show("temp", c)),
+      );
+    case "run-read":
+      return told(`Kiln read: ${format.show("temp", entry.body.kilnC)}`);
+    case "run-logged": {
+      const { source, afterS, kilnC } = entry.body;
+      return told(
+        `Kiln logged: ${counted(afterS.length, "reading") ?? "no reading"}`,
+        `from ${source}`,
+        `over ${format.show("h", (afterS.at(-1) ?? 0) / 3600)}`,
+        `up to ${format.show("temp", Math.max(...kilnC))}`,
+      );
+    }
+    case "run-step-done":
+      return told(`Step ${entry.body.segment + 1} done`, entry.body.note);
+    case "run-ended":
+      return told(
+        entry.body.result === "done" ? "Run ended" : "Run stopped",
+        ...spentWords(entry.body, format),
+        entry.body.note,
+      );
+  }
+}
+
+/** One line of a melt's log in words. */
+export function meltEntryWords(
+  entry: EntryIn<"melt">,
+  { format, alloy }: Pick<EntryNames, "format" | "alloy">,
+): EntryText {
+  switch (entry.type) {
+    case "melt-planned": {
+      const { alloyId, items, pourC, note } = entry.body;
+      const massKg = items.reduce((sum, item) => sum + item.massKg, 0);
+      return told(
+        `Melt planned: ${alloy(alloyId)}`,
+        `charge ${format.show("kg", massKg)}`,
+        `to pour at ${format.show("temp", pourC)}`,
+        note,
+      );
+    }
+    case "melt-started":
+      return told(
+        "Melt started",
+        entry.body.hotFurnace ? "furnace still hot" : null,
+        figure("charge weighed", entry.body.weighedKg ?? null, (kg) => format.show("kg", kg)),
+      );
+    case "melt-read":
+      return told(`Metal read: ${format.show("temp", entry.body.metalC)}`);
+    case "melt-ended":
+      if (entry.body.dropped === true) return told("Plan put away", entry.body.note);
+      return told(
+        "Melt ended",
+        `poured ${format.show("kg", entry.body.pouredKg)}`,
+        entry.body.piggedKg === 0 ? null : `into ingots ${format.show("kg", entry.body.piggedKg)}`,
+        ...spentWords(entry.body, format),
+        entry.body.note,
+      );
+  }
+}
+
+/** One line of a pour's log in words. */
+export function pourEntryWords(entry: EntryIn<"pour">, format: Format): EntryText {
+  switch (entry.type) {
+    case "pour-planned":
+      return told(
+        "Pour planned",
+        counted(entry.body.pieceIds.length, "shell"),
+        bedWords[entry.body.bed],
+        figure("sand", entry.body.sandC, (c) => format.show("temp", c)),
+        `shell ${format.show("temp", entry.body.shellC)}`,
+        `metal ${format.show("temp", entry.body.metalC)}`,
+        entry.body.note,
+      );
+    case "pour-step-marked":
+      return told(`${entry.body.state === "done" ? "Done" : "Begun"}: ${spoken(entry.body.step)}`);
+    case "pour-item-checked":
+      return told(`${entry.body.ok ? "OK" : "Not OK"}: ${spoken(entry.body.item)}`, entry.body.note);
+    case "pour-decided":
+      return told(
+        entry.body.go ? "Go" : "No-go",
+        `by ${entry.body.name}`,
+        ...entry.body.passed.map(({ item, reason }) => `${spoken(item)} passed: ${reason}`),
+      );
+    case "pour-ended":
+      return told(entry.body.dropped === true ? "Plan put away" : "Pour ended", entry.body.note);
+  }
+}
+
+const purposeWords: Record<EntryBodies["run-planned"]["purpose"], string> = {
+  burnout: "Burnout",
+  firing: "Firing",
+  preheat: "Preheat",
+};
+const bedWords: Record<EntryBodies["pour-planned"]["bed"], string> = {
+  air: "standing free",
+  "cold-sand": "in cold sand",
+  "hot-sand": "in hot sand",
+};
+
+const counted = (count: number, thing: string): string | null =>
+  count === 0 ? null : `${count} ${thing}${count === 1 ? "" : "s"}`;
+
+/** The id of a step or an item, as a person would say it: its words are on the page that lists it. */
+const spoken = (id: string): string => id.replaceAll("-", " ");
+
+function spentWords(
+  { energyKWh, fuelKg }: { readonly energyKWh?: number | undefined; readonly fuelKg?: number | undefined },
+  format: Format,
+): readonly (string | null)[] {
+  return [
+    figure("energy", energyKWh, (kWh) => `${format.number(kWh, 1)}\u00a0kWh`),
+    figure("fuel", fuelKg, (kg) => format.show("kg", kg)),
+  ];
+}

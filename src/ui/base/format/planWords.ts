@@ -1,0 +1,50 @@
+import type { PlanChanges, WallPart } from "../../../logbook/entries/pieceBodies.ts";
+import { geometryClasses } from "../../../trade/geometryClasses.ts";
+import { patternMaterials } from "../../../trade/patternMaterials.ts";
+import type { EntryNames } from "./entryNames.ts";
+import type { Format, Quantity } from "./units.ts";
+
+/** "flat 120 mm × 200 mm", "round 80 mm". */
+export function partWords(part: WallPart, format: Format): string {
+  const show = (mm: number): string => format.show("mm", mm);
+  return part.kind === "round"
+    ? `round ${show(part.diameterMm)}`
+    : `flat ${show(part.widthMm)} × ${show(part.lengthMm)}`;
+}
+
+/** What a plan says, a part each; a key that is null says it is no longer known. */
+export function planWords(
+  plan: PlanChanges,
+  { format, recipe, alloy }: Pick<EntryNames, "format" | "recipe" | "alloy">,
+): readonly string[] {
+  const say = <T>(
+    name: string,
+    value: T | null | undefined,
+    show: (value: T) => string,
+  ): readonly string[] =>
+    value === undefined ? [] : [value === null ? `${name} not known` : `${name} ${show(value)}`];
+  const sized = (name: string, quantity: Quantity, value: number | null | undefined): readonly string[] =>
+    say(name, value, (known) => format.show(quantity, known));
+  return [
+    ...say("named", plan.name, (name) => name),
+    ...say("pattern of", plan.material, (material) => inSentence(patternMaterials[material].label)),
+    ...say("alloy", plan.alloyId, alloy),
+    ...sized("metal", "kg", plan.metalKg),
+    ...sized("metal", "litre", plan.metalLitre),
+    ...sized("head", "m", plan.headM),
+    ...say("wall part", plan.part, (part) => partWords(part, format)),
+    ...sized("area", "m2", plan.areaM2),
+    ...say("recipe", plan.recipeId, recipe),
+    ...say("shape", plan.geometry, (geometry) => inSentence(geometryClasses[geometry].label)),
+    ...say("slower places", plan.pockets, (pockets) =>
+      pockets.map((pocket) => inSentence(geometryClasses[pocket].label)).join(", "),
+    ),
+    ...(plan.patternId === undefined ? [] : [plan.patternId === null ? "no mesh" : "begun from a mesh"]),
+    ...(plan.note === undefined || plan.note === null ? [] : [plan.note]),
+  ];
+}
+
+/** A label as it stands within a line: "Wax" becomes "wax", "PLA" stays. */
+function inSentence(label: string): string {
+  return /^[A-Z][a-z]/.test(label) ? label.charAt(0).toLowerCase() + label.slice(1) : label;
+}

@@ -1,0 +1,60 @@
+import { useEffect, useMemo } from "react";
+import type { Entry } from "../../../logbook/entries/entry.ts";
+import { alloyName } from "../../../logbook/shop/ownAlloy.ts";
+import { useBuckets, useFigures, useRecipes, useRooms } from "../state/live.ts";
+import { useFormat } from "../state/useFormat.ts";
+import type { EntryNames } from "../format/entryNames.ts";
+import { LeftOutNote } from "../parts/LeftOutNote.tsx";
+import styles from "./Timeline.module.css";
+import { TimelineEntry } from "./TimelineEntry.tsx";
+import { timelineLines } from "./timelineLines.ts";
+
+/** Every line of the piece's log, newest first, struck ones too. */
+export function Timeline({
+  stream,
+  entries,
+}: {
+  readonly stream: string;
+  readonly entries: readonly Entry[];
+}) {
+  const lines = useMemo(() => timelineLines(entries), [entries]);
+  const names = useEntryNames();
+  useEffect(() => {
+    // Come from a link to one entry on another screen: the line was not there yet when the browser looked for it.
+    if (location.hash.startsWith("#entry-"))
+      document.getElementById(location.hash.slice(1))?.scrollIntoView();
+  }, []);
+  return (
+    <section aria-labelledby="timeline-title">
+      <h2 id="timeline-title" className={styles["title"]}>
+        Log
+      </h2>
+      <LeftOutNote entries={entries} />
+      <ol className={styles["list"]}>
+        {lines.map((line) => (
+          <TimelineEntry key={line.entry.id} stream={stream} line={line} names={names} />
+        ))}
+      </ol>
+    </section>
+  );
+}
+
+function useEntryNames(): EntryNames {
+  const format = useFormat();
+  const rooms = useRooms();
+  const buckets = useBuckets();
+  const recipes = useRecipes();
+  const shop = useFigures();
+  return useMemo(() => {
+    const nameIn =
+      (all: readonly { readonly id: string; readonly name: string }[] | undefined) => (id: string) =>
+        all?.find((one) => one.id === id)?.name ?? "…";
+    return {
+      format,
+      room: nameIn(rooms),
+      bucket: nameIn(buckets),
+      recipe: nameIn(recipes),
+      alloy: (id: string) => (shop === undefined ? "…" : alloyName(id, shop)),
+    };
+  }, [format, rooms, buckets, recipes, shop]);
+}

@@ -1,0 +1,63 @@
+import { useState } from "react";
+import { useShop } from "../state/shop.tsx";
+import { entryWords } from "../format/entryWords.ts";
+import type { EntryNames } from "../format/entryNames.ts";
+import { Button } from "../parts/Button.tsx";
+import { When } from "../parts/When.tsx";
+import { CorrectTime } from "./CorrectTime.tsx";
+import { StrikeEntry } from "./StrikeEntry.tsx";
+import styles from "./Timeline.module.css";
+import type { TimelineLine } from "./timelineLines.ts";
+
+const lateMs = 10 * 60_000;
+
+export function TimelineEntry(props: {
+  readonly stream: string;
+  readonly line: TimelineLine;
+  readonly names: EntryNames;
+}) {
+  const { stream, line, names } = props;
+  const { entry, strike } = line;
+  const { log } = useShop();
+  const [doing, setDoing] = useState<"time" | "strike" | null>(null);
+  const { title, detail } = entryWords(entry, names);
+  const done = (): void => setDoing(null);
+  const bringBack = async (): Promise<void> => {
+    if (strike === null) return;
+    await log({ do: "strike", stream, entryId: strike.id, reason: "the strike was a mistake" });
+  };
+  return (
+    <li id={`entry-${entry.id}`} className={styles["line"]} data-struck={strike !== null || undefined}>
+      <details>
+        <summary>
+          <span className={styles["text"]}>
+            <span className={styles["when"]}>
+              <When at={entry.at} />
+            </span>
+            <span className={styles["what"]}>{strike === null ? title : <s>{title}</s>}</span>
+            {detail !== null && strike === null && <span className={styles["detail"]}>{detail}</span>}
+            {strike !== null && <span className={styles["detail"]}>struck: {strike.body.reason}</span>}
+          </span>
+        </summary>
+        <div className={styles["more"]}>
+          {entry.recordedAt - entry.at > lateMs && (
+            <p>
+              Written down <When at={entry.recordedAt} />.
+            </p>
+          )}
+          {strike === null && doing === null && (
+            <div className={styles["keys"]}>
+              <Button onPress={() => setDoing("time")}>Correct the time</Button>
+              <Button onPress={() => setDoing("strike")}>Strike this entry</Button>
+            </div>
+          )}
+          {doing === "time" && <CorrectTime stream={stream} entry={entry} onDone={done} />}
+          {doing === "strike" && <StrikeEntry stream={stream} entry={entry} onDone={done} />}
+          {strike !== null && strike.body.replacedBy === undefined && (
+            <Button onPress={bringBack}>Bring it back</Button>
+          )}
+        </div>
+      </details>
+    </li>
+  );
+}

@@ -1,0 +1,18 @@
+import css from "../../shop/settings/SettingsPage.module.css";
+
+export function Tick({
+  label,
+  ticked,
+  onChange,
+}: {
+  readonly label: string;
+  readonly ticked: boolean;
+  readonly onChange: (ticked: boolean) => void;
+}) {
+  return (
+    <label className={css["tick"]}>
+      <input type="checkbox" checked={ticked} onChange={(event) => onChange(event.target.checked)} />
+      {label}
+    </label>
+  );
+}

@@ -1,0 +1,212 @@
+import { useState } from "react";
+import { useParams } from "wouter";
+import type { BucketSegment } from "../../../logbook/bucket/bucketChart.ts";
+import type { BucketStanding } from "../../../logbook/bucket/bucketStanding.ts";
+import { paths } from "../../base/state/paths.ts";
+import { useFormat } from "../../base/state/useFormat.ts";
+import { dayTime } from "../../base/format/time.ts";
+import { Card } from "../../base/parts/Card.tsx";
+import { Choice } from "../../base/forms/Choice.tsx";
+import { Empty } from "../../base/parts/Empty.tsx";
+import { LinkButton } from "../../base/parts/LinkButton.tsx";
+import { Page } from "../../base/parts/Page.tsx";
+import { useBucketStanding } from "../useBucketStanding.ts";
+import { basisSays, checkFirst, ruleName, segmentName, signalSays } from "./chartWords.ts";
+import { SecondsChart } from "./SecondsChart.tsx";
+import css from "./SecondsChart.module.css";
+
+export function BucketChartPage() {
+  const { id } = useParams<{ id: string }>();
+  const found = useBucketStanding(id);
+  if (found === undefined) return <Page title="Chart">{null}</Page>;
+  if (found === null)
+    return (
+      <Page title="Chart" back={paths.buckets}>
+        <Empty title="No such bucket">
+          <p>It is not in this device’s log.</p>
+        </Empty>
+      </Page>
+    );
+  const { standing } = found;
+  return (
+    <Page title={`${standing.bucket.name}: chart`} back={paths.bucket(id)}>
+      {standing.segments.length === 0 ? (
+        <Empty title="No cup seconds yet">
+          <p>The chart begins with the first reading as found, and draws limits from the tenth on.</p>
+          <LinkButton kind="primary" href={paths.bucketRead(id)}>
+            Read the bucket
+          </LinkButton>
+        </Empty>
+      ) : (
+        <Segments key={standing.segments.length} standing={standing} />
+      )}
+    </Page>
+  );
+}
+
+function Segments({ standing }: { readonly standing: BucketStanding }) {
+  const { segments } = standing;
+  const [place, setPlace] = useState(segments.length - 1);
+  const segment = segments[place];
+  if (segment === undefined) return null;
+  return (
+    <>
+      {segments.length > 1 && (
+        <Choice
+          label="Stretch"
+          value={String(place)}
+          options={segments
+            .map((each, i) => ({ value: String(i), label: segmentName(each) }))
+            .slice(-6)
+            .toReversed()}
+          onChange={(next) => setPlace(Number(next))}
+        />
+      )}
+      <OneSegment segment={segment} standing={standing} />
+    </>
+  );
+}
+
+function OneSegment({
+  segment,
+  standing,
+}: {
+  readonly segment: BucketSegment;
+  readonly standing: BucketStanding;
+}) {
+  const { aim } = standing;
+  const { chart } = segment;
+  const band = segment.cup?.key === aim.cup?.key ? aim.bandS : null;
+  return (
+    <>
+      <Card title={segment.cup === null ? "Seconds as found" : `Seconds as found, ${segment.cup.name}`}>
+        <SecondsChart segment={segment} band={band} />
+        <p className={css["soft"]}>{basisSays[chart?.basis ?? "too-few"]}</p>
+        {band === null && (
+          <p className={css["soft"]}>
+            No target band is drawn:{" "}
+            {aim.bandS === null ? "none is set for this bucket." : "it is told in another cup’s seconds."}
+          </p>
+        )}
+      </Card>
+      <Card title="Signals">
+        <Signals segment={segment} now={standing.now} />
+      </Card>
+      <Card title="The figures">
+        <Figures segment={segment} now={standing.now} />
+      </Card>
+    </>
+  );
+}
+
+function Signals({ segment, now }: { readonly segment: BucketSegment; readonly now: number }) {
+  const format = useFormat();
+  const signals = segment.chart?.signals ?? [];
+  if (segment.chart === null || segment.chart.basis === "too-few")
+    return <p>Too few readings to tell a signal from the bucket’s usual play.</p>;
+  if (signals.length === 0)
+    return <p>None. Readings inside the limits want no correction: correcting them makes the play wider.</p>;
+  const places = [...new Set(signals.map(({ index }) => index))].toSorted((one, other) => other - one);
+  const list = (indexes: readonly number[]) => (
+    <ul className={css["signals"]}>
+      {indexes.map((index) => {
+        const point = segment.charted[index];
+        const fired = signals.filter((signal) => signal.index === index);
+        const [first] = fired;
+        if (point === undefined || first === undefined) return null;
+        return (
+          <li key={index}>
+            <strong>
+              {format.number(point.seconds, 1)} s, {dayTime(point.at, now, format.locale)}
+            </strong>
+            {fired.map((signal) => (
+              <span key={signal.rule}>
+                Rule {signal.rule}, {ruleName[signal.rule]}. {signalSays(signal)}
+              </span>
+            ))}
+            <span className={css["soft"]}>{checkFirst(first)}</span>
+          </li>
+        );
+      })}
+    </ul>
+  );
+  return (
+    <>
+      {list(places.slice(0, newest))}
+      {places.length > newest && (
+        <details>
+          <summary>Earlier ones ({places.length - newest})</summary>
+          {list(places.slice(newest))}
+        </details>
+      )}
+    </>
+  );
+}
+
+/** Signals told at once; what came before has been seen. */
+const newest = 2;
+
+function Figures({ segment, now }: { readonly segment: BucketSegment; readonly now: number }) {
+  const format = useFormat();
+  const { chart, points, charted } = segment;
+  const seconds = (value: number): string => format.number(value, 2);
+  const indexOf = new Map(charted.map(({ id }, i) => [id, i]));
+  const rangeTo = (id: string): number | null => chart?.movingRanges[indexOf.get(id) ?? -1] ?? null;
+  return (
+    <>
+      {chart !== null && (
+        <p>
+          Middle {seconds(chart.centre)} s, limits {seconds(chart.limits.lower)} and{" "}
+          {seconds(chart.limits.upper)} s, mean moving range {seconds(chart.meanRange)} s
+          {chart.basis === "too-few" ? " (not yet used)" : ""}.
+        </p>
+      )}
+      <details>
+        <summary>As a table</summary>
+        <div className={css["table"]}>
+          <table>
+            <thead>
+              <tr>
+                <th scope="col">No.</th>
+                <th scope="col">Read</th>
+                <th scope="col">Seconds</th>
+                <th scope="col">Moving range</th>
+                <th scope="col">Remark</th>
+              </tr>
+            </thead>
+            <tbody>
+              {points.map(({ id, at, seconds: value, hollow, afterCorrection }, i) => {
+                const range = rangeTo(id);
+                return (
+                  <tr key={id}>
+                    <td>{i + 1}</td>
+                    <td>{dayTime(at, now, format.locale)}</td>
+                    <td>{format.number(value, 1)}</td>
+                    <td>{range === null ? "–" : format.number(range, 1)}</td>
+                    <td>
+                      {[
+                        hollow ? "carried to the bucket’s temperature, not charted" : null,
+                        afterCorrection ? "topped up before it" : null,
+                      ]
+                        .filter((word) => word !== null)
+                        .join("; ")}
+                    </td>
+                  </tr>
+                );
+              })}
+            </tbody>
+          </table>
+        </div>
+      </details>
+      <details>
+        <summary>How the limits are reckoned</summary>
+        <p>
+          Individuals and moving range chart: middle ± 3 × mean moving range ÷ 1.128, NIST/SEMATECH e-Handbook
+          of Statistical Methods, 6.3.2.2. Rules 1 to 4 after Western Electric; rule 5 is six in a row one
+          way. The range across a top-up, a new batch or another cup is left out. Taken together the five
+          rules raise a false alarm about once in ninety readings: a signal says look, not act.
+        </p>
+      </details>
+    </>
+  );
+}

@@ -1,0 +1,136 @@
+import { useState } from "react";
+import { bucketCup } from "../../../logbook/bucket/bucketCups.ts";
+import type { Shop } from "../../../logbook/piece/piece.ts";
+import { cups } from "../../../trade/cups.ts";
+import { flours } from "../../../trade/flours.ts";
+import { slurryStarts } from "../../../trade/slurryTargets.ts";
+import { useFormat } from "../../base/state/useFormat.ts";
+import { SelectField } from "../../base/forms/SelectField.tsx";
+import type { Form } from "../../base/forms/useForm.ts";
+import { Button } from "../../base/parts/Button.tsx";
+import { NumberField } from "../../base/forms/NumberField.tsx";
+import type { Quantity } from "../../base/format/units.ts";
+import type { AimsDraft, BucketDraft } from "./bucketForm.ts";
+import { startingAims } from "./startingAims.ts";
+import css from "./BucketsPage.module.css";
+
+type NumberKey = Exclude<keyof AimsDraft, "flourId" | "cupId">;
+
+const bandRows: readonly (readonly [key: NumberKey, label: string, quantity: Quantity])[] = [
+  ["lowS", "Seconds, from", "s"],
+  ["highS", "Seconds, to", "s"],
+  ["densityGCm3", "Density", "density"],
+  ["slurryC", "Temperature", "temp"],
+];
+const mixRows: typeof bandRows = [
+  ["flourGCm3", "Flour density", "density"],
+  ["ratio", "Flour to binder, by mass", "plain"],
+  ["solSilica", "Silica in the binder", "percent"],
+  ["solGCm3", "Binder density", "density"],
+];
+const sizeRows: typeof bandRows = [
+  ["fullL", "Full", "litre"],
+  ["leastL", "Least, to cover a piece", "litre"],
+  ["openM2", "Open surface", "m2"],
+];
+
+/** What the bucket should read and what it is made of; starting values are filled in only when asked for. */
+export function AimsFields({
+  form,
+  shop,
+}: {
+  readonly form: Form<BucketDraft>;
+  readonly shop: Pick<Shop, "cups">;
+}) {
+  const { draft, set, errors } = form;
+  const format = useFormat();
+  const [startId, setStartId] = useState<string | null>(null);
+  const [source, setSource] = useState<string | null>(null);
+  const fill = (): void => {
+    const cupKind = draft.cupId === null ? null : (bucketCup({ cupId: draft.cupId }, shop)?.kind ?? null);
+    const aims = startId === null ? null : startingAims({ startId, use: draft.use, cupKind });
+    if (aims === null) return;
+    const { source: from, ...values } = aims;
+    set({ ...values, cupId: draft.cupId ?? "zahn-4" });
+    setSource(from);
+  };
+  const fields = (rows: typeof bandRows) => (
+    <div className={css["two"]}>
+      {rows.map(([key, label, quantity]) => (
+        <NumberField
+          key={key}
+          label={label}
+          quantity={quantity}
+          min={key === "slurryC" ? undefined : 0}
+          value={draft[key]}
+          onChange={(value) => set({ [key]: value })}
+          error={errors[key]}
+        />
+      ))}
+    </div>
+  );
+  // A round number in either system.
+  const acrossMm = format.unit("mm") === "in" ? 304.8 : 300;
+  const own = shop.cups.filter(({ retired, id }) => !retired || id === draft.cupId);
+  return (
+    <>
+      <h2 className={css["part"]}>What it should read</h2>
+      <SelectField
+        label="Starting values for"
+        empty="Choose a mix"
+        options={slurryStarts.map(({ id, label }) => ({ value: id, label }))}
+        value={startId}
+        onChange={setStartId}
+      />
+      <Button onPress={fill} disabledReason={startId === null ? "Choose a mix first." : null}>
+        Fill in starting values
+      </Button>
+      {source !== null && (
+        <p role="status" className={css["soft"]}>
+          Starting values, to be changed by what your own buckets tell: {source}.
+        </p>
+      )}
+      <SelectField
+        label="Cup"
+        empty="Not told"
+        hint="A cup of your own from the wall is best: no two run alike."
+        options={[
+          ...own.map(({ id, name }) => ({ value: id, label: name })),
+          ...cups.map(({ id, label }) => ({ value: id, label: `${label}, no name of its own` })),
+        ]}
+        value={draft.cupId}
+        onChange={(cupId) => set({ cupId })}
+      />
+      {fields(bandRows)}
+      <h2 className={css["part"]}>What it is made of</h2>
+      <SelectField
+        label="Flour"
+        options={flours.map(({ id, label }) => ({ value: id, label }))}
+        value={draft.flourId}
+        onChange={(flourId) =>
+          set({
+            flourId,
+            flourGCm3: flours.find(({ id }) => id === flourId)?.densityGCm3.value ?? draft.flourGCm3,
+          })
+        }
+      />
+      {fields(mixRows)}
+      <h2 className={css["part"]}>How long its coats dry</h2>
+      <NumberField
+        label="Minimum drying time"
+        quantity="h"
+        min={0}
+        value={draft.leastDryH}
+        onChange={(leastDryH) => set({ leastDryH })}
+        hint="Before the next coat, whatever the air. Empty: the shop's for the kind of coat."
+        error={errors["leastDryH"]}
+      />
+      <h2 className={css["part"]}>How big it is</h2>
+      {fields(sizeRows)}
+      <p className={css["soft"]}>
+        A round bucket {format.show("mm", acrossMm)} across is open{" "}
+        {format.show("m2", (Math.PI / 4) * (acrossMm / 1000) ** 2)}.
+      </p>
+    </>
+  );
+}

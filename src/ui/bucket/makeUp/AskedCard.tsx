@@ -1,0 +1,68 @@
+import type { BucketStanding } from "../../../logbook/bucket/bucketStanding.ts";
+import { paths } from "../../base/state/paths.ts";
+import { useFormat } from "../../base/state/useFormat.ts";
+import { adviceWords, lackWords } from "../../base/format/bucketAdviceWords.ts";
+import { readingLine } from "../../base/format/bucketReadingWords.ts";
+import { Ago } from "../../base/parts/Ago.tsx";
+import { Card } from "../../base/parts/Card.tsx";
+import { LinkButton } from "../../base/parts/LinkButton.tsx";
+import { DustNote } from "./DustNote.tsx";
+import css from "./makeUp.module.css";
+
+/** What the last reading asks for, one thing after another. */
+export function AskedCard({ standing }: { readonly standing: BucketStanding }) {
+  const format = useFormat();
+  const { advice, readings, bucket, aim } = standing;
+  if (!advice.ok) {
+    const needsReading = advice.missing.includes("reading");
+    const needsAims = [aim.bandS, aim.densityGCm3, aim.flourGCm3, aim.fullL].includes(null);
+    return (
+      <Card title="What it asks for">
+        <p>
+          {needsReading
+            ? "Not known: it was not read since it was last made or added to. Temperature first, then density, then seconds."
+            : `It can’t be reckoned yet. Missing: ${advice.missing.map((lack) => lackWords[lack]).join("; ")}.`}
+        </p>
+        {needsAims && <LinkButton href={paths.bucketAims(bucket.id)}>Set its targets</LinkButton>}
+      </Card>
+    );
+  }
+  const reading = readings.find(({ reading: { id } }) => id === advice.readingId);
+  if (!advice.correction.ok)
+    return (
+      <Card title="What it asks for">
+        <p>The seconds of the last reading are none its cup can show: read it again.</p>
+      </Card>
+    );
+  const { advice: acts } = advice.correction;
+  const hasFlour = acts.some(({ code }) => code === "add-flour-and-binder");
+  return (
+    <Card title="What it asks for">
+      {reading !== undefined && (
+        <p className={css["soft"]}>
+          {readingLine(reading, format)}, <Ago at={reading.at} />
+        </p>
+      )}
+      <ol className={css["order"]}>
+        {acts.map((act) => {
+          const { title, says } = adviceWords(act, format);
+          return (
+            <li key={act.code}>
+              <strong>{title}</strong>
+              <span>{says}</span>
+            </li>
+          );
+        })}
+      </ol>
+      {hasFlour && <DustNote />}
+      <details>
+        <summary>How it is told</summary>
+        <p>
+          In this order: temperature, density, seconds. Thick and dense is lost water. Thick at the right
+          density is not: no water, a gel test. Thin and light is too much water or settled flour. Light but
+          not thin is air, or gelling. Common practice, no source; the order’s logic derived.
+        </p>
+      </details>
+    </Card>
+  );
+}

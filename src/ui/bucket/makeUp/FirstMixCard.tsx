@@ -1,0 +1,177 @@
+import { useState } from "react";
+import type { Makings } from "../../../logbook/entries/bucketBodies.ts";
+import type { BucketStanding } from "../../../logbook/bucket/bucketStanding.ts";
+import { ranges, within } from "../../../logbook/entries/ranges.ts";
+import { firstMix, type FirstMix } from "../../../physics/slurry/slurry.ts";
+import { flourVolumeFractions } from "../../../trade/slurryTargets.ts";
+import { flours } from "../../../trade/flours.ts";
+import { useFormat } from "../../base/state/useFormat.ts";
+import { SelectField } from "../../base/forms/SelectField.tsx";
+import { useForm } from "../../base/forms/useForm.ts";
+import { Reckoned } from "../../base/parts/Reckoned.tsx";
+import { Button } from "../../base/parts/Button.tsx";
+import { Choice } from "../../base/forms/Choice.tsx";
+import { NumberField } from "../../base/forms/NumberField.tsx";
+import { DustNote } from "./DustNote.tsx";
+import { cannotFlowWords } from "./makeUpWords.ts";
+import css from "./makeUp.module.css";
+
+type MixDraft = {
+  readonly litres: number | null;
+  readonly by: "ratio" | "fraction";
+  readonly ratio: number | null;
+  readonly fraction: number | null;
+  readonly flourId: string | null;
+  readonly flourGCm3: number | null;
+};
+
+/** A first mix of so many litres, of any flour: by its ratio, or by the share of volume that makes a slurry flow. */
+export function FirstMixCard(props: {
+  readonly standing: BucketStanding;
+  readonly isOpen: boolean;
+  readonly onPutIn: (makings: Makings, litre: number) => void;
+}) {
+  const { standing, isOpen, onPutIn } = props;
+  const { aim, bucket } = standing;
+  const format = useFormat();
+  const seed = flourVolumeFractions[bucket.use === "prime" || bucket.use === "single" ? "prime" : "backup"];
+  const { draft, set } = useForm<MixDraft>(`first-mix/${bucket.id}`, {
+    litres: aim.fullL ?? 20,
+    by: aim.ratio === null ? "fraction" : "ratio",
+    ratio: aim.ratio?.value ?? null,
+    fraction: seed.value,
+    flourId: bucket.targets.flourId ?? null,
+    flourGCm3: aim.flourGCm3?.value ?? null,
+  });
+  const [open, setOpen] = useState(isOpen);
+  const mix = mixOf(draft, { binderGCm3: aim.solGCm3.value, binderSilica: aim.solSilica.value });
+  return (
+    <details
+      className={css["fold"]}
+      open={open}
+      onToggle={({ currentTarget }) => setOpen(currentTarget.open)}
+    >
+      <summary>A first mix</summary>
+      <div className={css["inside"]}>
+        <div className={css["two"]}>
+          <NumberField
+            label="How much"
+            quantity="litre"
+            value={draft.litres}
+            onChange={(litres) => set({ litres })}
+            min={0.1}
+            max={ranges.bucketL.high}
+          />
+          <SelectField
+            label="Flour"
+            empty="Another flour"
+            options={flours.map(({ id, label }) => ({ value: id, label }))}
+            value={draft.flourId}
+            onChange={(flourId) =>
+              set({
+                flourId,
+                flourGCm3: flours.find(({ id }) => id === flourId)?.densityGCm3.value ?? draft.flourGCm3,
+              })
+            }
+          />
+          <NumberField
+            label="Flour density"
+            quantity="density"
+            value={draft.flourGCm3}
+            onChange={(flourGCm3) => set({ flourGCm3 })}
+            min={ranges.flourGCm3.low}
+            max={ranges.flourGCm3.high}
+          />
+          {draft.by === "ratio" ? (
+            <NumberField
+              label="Flour to binder, by mass"
+              quantity="plain"
+              value={draft.ratio}
+              onChange={(ratio) => set({ ratio })}
+              min={ranges.ratio.low}
+              max={ranges.ratio.high}
+            />
+          ) : (
+            <NumberField
+              label="Flour, of the volume"
+              quantity="percent"
+              value={draft.fraction}
+              onChange={(fraction) => set({ fraction })}
+              min={0.05}
+              max={0.6}
+              hint={`Starting value ${format.show("share", seed.value)}`}
+            />
+          )}
+        </div>
+        <Choice
+          label="Reckoned by"
+          value={draft.by}
+          options={[
+            { value: "ratio", label: "Its ratio" },
+            { value: "fraction", label: "Flour nobody has a recipe of" },
+          ]}
+          onChange={(by) => set({ by })}
+        />
+        {mix === null && <p>Fill in litres, flour density and how it is reckoned.</p>}
+        {mix !== null && !mix.ok && <p className={css["refused"]}>{cannotFlowWords(mix, format)}</p>}
+        {mix?.ok === true && <Mix mix={mix} />}
+        {mix?.ok === true && (
+          <Button
+            onPress={() => onPutIn({ flourKg: mix.flourKg, solKg: mix.solKg, waterKg: 0 }, draft.litres ?? 0)}
+          >
+            Mix this
+          </Button>
+        )}
+        <Reckoned
+          formula="B = N ÷ (1/ρb + R/ρf); F = R · B; by volume: R = φ·ρf ÷ [(1 − φ)·ρb]"
+          given={[
+            ["Binder density ρb", format.show("density", aim.solGCm3.value)],
+            ["Silica in it", format.show("share", aim.solSilica.value)],
+          ]}
+          source={`derived: volumes add up. The share of volume: ${seed.source}`}
+        />
+      </div>
+    </details>
+  );
+}
+
+function Mix({ mix }: { readonly mix: Extract<FirstMix, { readonly ok: true }> }) {
+  const format = useFormat();
+  return (
+    <>
+      <ol className={css["order"]}>
+        <li>
+          <strong>
+            Binder: {format.show("kg", mix.solKg)} ({format.show("litre", mix.solL)})
+          </strong>
+          <span>First, into a clean bucket, the stirrer running.</span>
+        </li>
+        <li>
+          <strong>Flour: {format.show("kg", mix.firstFlourKg)}</strong>
+          <span>Nine tenths, slowly, as fast as it wets. Then let it stir.</span>
+        </li>
+        <li>
+          <strong>Flour: up to {format.show("kg", mix.flourKg - mix.firstFlourKg)} more</strong>
+          <span>The rest by the cup: stop when it reads its seconds. Common practice, no source.</span>
+        </li>
+      </ol>
+      <DustNote />
+      <p className={css["soft"]}>
+        {format.show("density", mix.densityGCm3)}, {format.number(mix.ratio, 2)} of flour to one of binder,{" "}
+        {format.show("percent", mix.solids)} solids, {format.show("percent", mix.flourVolumeFraction)} of the
+        volume flour.
+      </p>
+    </>
+  );
+}
+
+function mixOf(
+  { litres, by, ratio, fraction, flourGCm3 }: MixDraft,
+  binder: { readonly binderGCm3: number; readonly binderSilica: number },
+): FirstMix | null {
+  if (litres === null || litres <= 0 || litres > ranges.bucketL.high) return null;
+  if (!within(ranges.flourGCm3, flourGCm3)) return null;
+  const from = { volumeL: litres, flourGCm3, ...binder };
+  if (by === "ratio") return within(ranges.ratio, ratio) ? firstMix({ ...from, ratio }) : null;
+  return within(ranges.share, fraction) ? firstMix({ ...from, flourVolumeFraction: fraction }) : null;
+}

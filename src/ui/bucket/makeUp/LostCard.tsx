@@ -1,0 +1,91 @@
+import { useState } from "react";
+import type { BucketStanding } from "../../../logbook/bucket/bucketStanding.ts";
+import { streamOf } from "../../../logbook/entries/entry.ts";
+import { ranges, within } from "../../../logbook/entries/ranges.ts";
+import { massCheck } from "../../../physics/slurry/stock.ts";
+import { useFleeting } from "../../base/state/fleeting.ts";
+import { useShop } from "../../base/state/shop.tsx";
+import { useFormat } from "../../base/state/useFormat.ts";
+import { useForm } from "../../base/forms/useForm.ts";
+import { Button } from "../../base/parts/Button.tsx";
+import { Choice } from "../../base/forms/Choice.tsx";
+import { NumberField } from "../../base/forms/NumberField.tsx";
+import css from "./makeUp.module.css";
+
+type What = "counted" | "lost" | "thrown-away";
+type LostDraft = { readonly what: What; readonly litre: number | null };
+
+/** What is in it as measured, and what was spilt or thrown away. A count far off what was written asks first. */
+export function LostCard({ standing }: { readonly standing: BucketStanding }) {
+  const { bucket, volume } = standing;
+  const { log } = useShop();
+  const format = useFormat();
+  const say = useFleeting((fleeting) => fleeting.say);
+  const form = useForm<LostDraft>(`bucket-lost/${bucket.id}`, { what: "counted", litre: null });
+  const { draft, set } = form;
+  const [asked, setAsked] = useState(false);
+  const [refused, setRefused] = useState<string | null>(null);
+  const off =
+    draft.what === "counted" && volume !== null && volume.volumeL > 0 && within(ranges.bucketL, draft.litre)
+      ? massCheck({ reckonedKg: volume.volumeL, weighedKg: draft.litre })
+      : null;
+  const mustAsk = off?.ask === true && volume?.basis !== "full";
+  const change = (changes: Partial<LostDraft>): void => {
+    setAsked(false);
+    setRefused(null);
+    set(changes);
+  };
+  const save = async (): Promise<void> => {
+    const { what, litre } = draft;
+    if (litre === null) return setRefused("Found no litres. Measure with a dip stick, then tell them.");
+    if (mustAsk && !asked) return setAsked(true);
+    const stream = streamOf("bucket", bucket.id);
+    const done =
+      what === "counted"
+        ? await log({ do: "log", stream, type: "bucket-counted", body: { litre } }, { quiet: true })
+        : await log({ do: "log", stream, type: "bucket-lost", body: { litre, how: what } }, { quiet: true });
+    if (!done.ok) return setRefused(done.text);
+    await form.restart();
+    setAsked(false);
+    say("In the log.");
+  };
+  return (
+    <details className={css["fold"]}>
+      <summary>Counted, lost, thrown away</summary>
+      <div className={css["inside"]}>
+        <Choice
+          label="What"
+          value={draft.what}
+          options={[
+            { value: "counted", label: "Measured", hint: "What is in it now" },
+            { value: "lost", label: "Lost", hint: "Spilt, dripped" },
+            { value: "thrown-away", label: "Thrown away" },
+          ]}
+          onChange={(what) => change({ what })}
+        />
+        <NumberField
+          label={draft.what === "counted" ? "In the bucket" : "How much"}
+          quantity="litre"
+          min={0}
+          max={ranges.bucketL.high}
+          value={draft.litre}
+          onChange={(litre) => change({ litre })}
+          error={refused}
+        />
+        {volume !== null && (
+          <p className={css["soft"]}>
+            By what was written there should be {format.show("litre", volume.volumeL)} in it.
+          </p>
+        )}
+        {asked && off !== null && (
+          <p role="alert" className={css["refused"]}>
+            That is {format.show("percent", Math.abs(off.share))} {off.share < 0 ? "less" : "more"} than what
+            was written gives. Was a mix, a top-up or a spill left out? Write that down first; if not, log the
+            measure as it is.
+          </p>
+        )}
+        <Button onPress={save}>{asked ? "Log it as measured" : "Log it"}</Button>
+      </div>
+    </details>
+  );
+}

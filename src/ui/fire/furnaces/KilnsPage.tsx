@@ -1,0 +1,89 @@
+import { useState } from "react";
+import { useFigures, useMelts } from "../../base/state/live.ts";
+import { paths } from "../../base/state/paths.ts";
+import { useFormat } from "../../base/state/useFormat.ts";
+import { powerWords, priceWords } from "../../base/format/moneyWords.ts";
+import { Button } from "../../base/parts/Button.tsx";
+import { Card } from "../../base/parts/Card.tsx";
+import { Page } from "../../base/parts/Page.tsx";
+import { Rows, type Given } from "../../base/parts/Reckoned.tsx";
+import type { Kiln } from "../../../logbook/shop/shopThings.ts";
+import { FurnaceCard } from "./FurnaceCard.tsx";
+import { FurnaceForm } from "./FurnaceForm.tsx";
+import { KilnForm } from "./KilnForm.tsx";
+import css from "./fire.module.css";
+
+/** Kilns and furnaces of the shop, with what its own melts have taught of them. */
+export function KilnsPage() {
+  const shop = useFigures();
+  const melts = useMelts("ended");
+  const [adding, setAdding] = useState<"kiln" | "furnace" | null>(null);
+  if (shop === undefined || melts === undefined) return <Page title="Kilns and furnaces">{null}</Page>;
+  const inUse = <T extends { readonly retired: boolean }>(things: readonly T[]): readonly T[] =>
+    things.toSorted((a, b) => Number(a.retired) - Number(b.retired));
+  const close = (): void => setAdding(null);
+  return (
+    <Page title="Kilns and furnaces" back={paths.fire}>
+      <p className={css["none"]}>
+        Dipbook only reckons with these figures: a kiln's and a furnace's own controllers protect them.
+      </p>
+      <div className={css["sections"]} data-two>
+        <section className={css["section"]} aria-label="Kilns">
+          <div className={css["head"]}>
+            <h2>Kilns</h2>
+            <Button onPress={() => setAdding(adding === "kiln" ? null : "kiln")}>
+              {adding === "kiln" ? "Not now" : "Add a kiln"}
+            </Button>
+          </div>
+          {adding === "kiln" && <KilnForm kiln={null} onDone={close} />}
+          {shop.kilns.length === 0 && adding !== "kiln" && (
+            <p>None yet. A run needs its power and its size to tell what it can climb.</p>
+          )}
+          {inUse(shop.kilns).map((kiln) => (
+            <KilnCard key={kiln.id} kiln={kiln} />
+          ))}
+        </section>
+        <section className={css["section"]} aria-label="Furnaces">
+          <div className={css["head"]}>
+            <h2>Furnaces</h2>
+            <Button onPress={() => setAdding(adding === "furnace" ? null : "furnace")}>
+              {adding === "furnace" ? "Not now" : "Add a furnace"}
+            </Button>
+          </div>
+          {adding === "furnace" && <FurnaceForm furnace={null} onDone={close} />}
+          {shop.furnaces.length === 0 && adding !== "furnace" && (
+            <p>None yet. A melt needs its power; what ends in the metal it learns from your own melts.</p>
+          )}
+          {inUse(shop.furnaces).map((furnace) => (
+            <FurnaceCard key={furnace.id} furnace={furnace} melts={melts} shop={shop} />
+          ))}
+        </section>
+      </div>
+    </Page>
+  );
+}
+
+function KilnCard({ kiln }: { readonly kiln: Kiln }) {
+  const format = useFormat();
+  const [open, setOpen] = useState(false);
+  if (open) return <KilnForm kiln={kiln} onDone={() => setOpen(false)} />;
+  const price = priceWords(kiln.pricePerKWh, kiln.currency, { each: "a kWh", format });
+  return (
+    <Card title={kiln.retired ? `${kiln.name} (out of use)` : kiln.name}>
+      <Rows
+        rows={[
+          [kiln.heat === "gas" ? "Gas" : "Electric", powerWords(kiln.powerKW, format)],
+          ["Inside", format.show("litre", kiln.volumeL)],
+          ["Highest", format.show("temp", kiln.maxC)],
+          ...(kiln.maxRampKPerH === undefined
+            ? []
+            : [["Fastest climb", `${format.show("tempDiff", kiln.maxRampKPerH)}/h`] as Given]),
+          ...(price === null ? [] : [["Price", price] as Given]),
+        ]}
+      />
+      <Button label={`Change ${kiln.name}`} onPress={() => setOpen(true)}>
+        Change
+      </Button>
+    </Card>
+  );
+}

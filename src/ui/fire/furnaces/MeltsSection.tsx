@@ -1,0 +1,47 @@
+import { builtInShop } from "../../../logbook/piece/builtIns.ts";
+import { isPutAway, type Melt } from "../../../logbook/fire/fireStates.ts";
+import { chargedKg } from "../../../logbook/fire/furnaceMemory.ts";
+import { alloyName } from "../../../logbook/shop/ownAlloy.ts";
+import type { Shop } from "../../../logbook/piece/piece.ts";
+import { useFigures, useMelts } from "../../base/state/live.ts";
+import { paths } from "../../base/state/paths.ts";
+import { useFormat } from "../../base/state/useFormat.ts";
+import type { Format } from "../../base/format/units.ts";
+import { Ago } from "../../base/parts/Ago.tsx";
+import { FireSection, type FireLine } from "./FireSection.tsx";
+
+export function MeltsSection() {
+  const format = useFormat();
+  const melts = useMelts();
+  const shop = useFigures() ?? builtInShop;
+  return (
+    <FireSection
+      title="Melts"
+      none="No melt yet. Plan one and the charge, the heat and the time are reckoned."
+      plan={{ href: paths.newMelt, label: "Plan a melt" }}
+      lines={melts?.map((melt) => lineOf(melt, { shop, format }))}
+    />
+  );
+}
+
+function lineOf(melt: Melt, { shop, format }: { readonly shop: Shop; readonly format: Format }): FireLine {
+  const { id, plan, startedAt, readings, ended, lastAt } = melt;
+  const last = readings.at(-1);
+  return {
+    id,
+    href: paths.melt(id),
+    title: `${format.show("kg", chargedKg(melt))} of ${alloyName(plan.alloyId, shop)}`,
+    state: ended !== null ? "ended" : startedAt !== null ? "under way" : "planned",
+    word: isPutAway(melt) ? "put away" : undefined,
+    says: (
+      <>
+        {ended !== null && !isPutAway(melt)
+          ? `poured ${format.show("kg", ended.pouredKg)}`
+          : last === undefined
+            ? `to pour at ${format.show("temp", plan.pourC)}`
+            : `${format.show("temp", last.metalC)} of ${format.show("temp", plan.pourC)}`}
+        , <Ago at={lastAt} />
+      </>
+    ),
+  };
+}

@@ -1,0 +1,130 @@
+import { metalContentsOf } from "../../../trade/hazards.ts";
+import { useParams } from "wouter";
+import { ownAlloy, ownMeltFigures } from "../../../logbook/shop/ownAlloy.ts";
+import type { Shop } from "../../../logbook/piece/piece.ts";
+import { alloyOf } from "../../../trade/alloys.ts";
+import type { Alloy } from "../../../trade/alloy.ts";
+import { freezingGroup } from "../../../trade/meltFigures.ts";
+import type { MeltFigures } from "../../../trade/meltFigure.ts";
+import { useFigures } from "../../base/state/live.ts";
+import { paths } from "../../base/state/paths.ts";
+import { useFormat } from "../../base/state/useFormat.ts";
+import { Card } from "../../base/parts/Card.tsx";
+import { Empty } from "../../base/parts/Empty.tsx";
+import { Page } from "../../base/parts/Page.tsx";
+import { alloyFigures } from "./alloyFigures.ts";
+import { CompositionCard } from "./CompositionCard.tsx";
+import { HazardCard } from "./HazardCard.tsx";
+import { groupWords } from "./metalWords.ts";
+import { OwnAlloyCard } from "./OwnAlloyCard.tsx";
+import { Rows } from "../../base/parts/Reckoned.tsx";
+import { ShrinkCard } from "./ShrinkCard.tsx";
+import css from "./metal.module.css";
+
+/** One metal: its figures with their sources, its hazards and limits, and the shop's own copy of it. */
+export function AlloyPage() {
+  const { id } = useParams<{ id: string }>();
+  const shop = useFigures();
+  if (shop === undefined) return <Page title="Alloy">{null}</Page>;
+  const alloy = ownAlloy(id, shop);
+  if (alloy === null)
+    return (
+      <Page title="Alloy" back={paths.alloys}>
+        <Empty title="No such alloy">
+          <p>It may be another shop's own copy.</p>
+        </Empty>
+      </Page>
+    );
+  return <OneAlloy key={id} id={id} alloy={alloy} figures={ownMeltFigures(id, shop)} shop={shop} />;
+}
+
+type Props = {
+  readonly id: string;
+  readonly alloy: Alloy;
+  readonly figures: MeltFigures | null;
+  readonly shop: Shop;
+};
+
+function OneAlloy({ id, alloy, figures, shop }: Props) {
+  const format = useFormat();
+  const own = shop.alloys.find((copy) => copy.id === id) ?? null;
+  const temp = (c: number): string => format.show("temp", c);
+  const group = freezingGroup({ solidusC: alloy.solidusC.value, liquidusC: alloy.liquidusC.value });
+  return (
+    <Page title={alloy.name} back={paths.alloys}>
+      {own !== null && !own.retired && (
+        <p className={css["lead"]}>
+          Your own copy
+          {alloyOf(id) === null ? ` of ${alloyOf(alloy.id)?.name ?? alloy.id}` : ", in place of the table's"}.
+          {own.note !== undefined && ` ${own.note}`}
+        </p>
+      )}
+      <div className={css["columns"]}>
+        <div className={css["column"]}>
+          <Card title="At a glance">
+            <Rows
+              rows={[
+                ["Pour, light and thin", `${temp(alloy.pourLowC.value)} to ${temp(alloy.pourHighC.value)}`],
+                ...(figures === null
+                  ? []
+                  : ([
+                      [
+                        "Pour, heavy",
+                        `${temp(figures.heavyLowC.value)} to ${temp(figures.heavyHighC.value)}`,
+                      ],
+                    ] as const)),
+                ["Melts", `${temp(alloy.solidusC.value)} to ${temp(alloy.liquidusC.value)}`],
+              ]}
+            />
+            <p>It {groupWords[group]}.</p>
+            {figures !== null && (
+              <p>
+                {sentence(figures.behaviour.value)}{" "}
+                <span className={css["soft"]}>({figures.behaviour.source})</span>
+              </p>
+            )}
+          </Card>
+          <HazardCard contents={metalContentsOf(alloy.id) ?? {}} />
+          <FiguresCard alloy={alloy} figures={figures} />
+        </div>
+        <div className={css["column"]}>
+          <OwnAlloyCard
+            key={JSON.stringify(own)}
+            id={id}
+            own={own}
+            alloy={alloy}
+            figures={figures}
+            shop={shop}
+          />
+          <ShrinkCard alloyId={id} shop={shop} figures={figures} />
+          <CompositionCard alloyId={alloy.id} />
+        </div>
+      </div>
+    </Page>
+  );
+}
+
+function FiguresCard({ alloy, figures }: { readonly alloy: Alloy; readonly figures: MeltFigures | null }) {
+  const format = useFormat();
+  return (
+    <Card title="Every figure, and who says so">
+      <dl className={css["rows"]}>
+        {alloyFigures(alloy, figures, format).map(({ name, value, source, note, kind }) => (
+          <div key={name} className={css["sourced"]}>
+            <dt>{name}</dt>
+            <dd>{value}</dd>
+            <dd className={css["source"]}>
+              {kind !== "sourced" && !source.startsWith(kind) && (
+                <strong>{kind === "own" ? "your own" : kind}: </strong>
+              )}
+              {kind === "own" ? "set on this page" : source}
+              {note !== undefined && `. ${note}`}
+            </dd>
+          </div>
+        ))}
+      </dl>
+    </Card>
+  );
+}
+
+const sentence = (words: string): string => `${words.charAt(0).toUpperCase()}${words.slice(1)}.`;

@@ -1,0 +1,77 @@
+import { hazardsOf, metalContentsOf } from "../../../trade/hazards.ts";
+import { useState } from "react";
+import { Link } from "wouter";
+import { alloyChoices, ownAlloy, ownMeltFigures } from "../../../logbook/shop/ownAlloy.ts";
+import type { Shop } from "../../../logbook/piece/piece.ts";
+import { freezingGroup } from "../../../trade/meltFigures.ts";
+import { useFigures } from "../../base/state/live.ts";
+import { paths } from "../../base/state/paths.ts";
+import { useFormat } from "../../base/state/useFormat.ts";
+import { Page } from "../../base/parts/Page.tsx";
+import { TextField } from "../../base/forms/TextField.tsx";
+import { hazardName } from "../../base/cautions/hazardWords.ts";
+import css from "./metal.module.css";
+
+const groupShort = { skin: "freezes as a skin", between: "in between", pasty: "freezes as a paste" } as const;
+
+/** Every metal, the shop's own copies first. */
+export function AlloysPage() {
+  const shop = useFigures();
+  const [sought, setSought] = useState("");
+  if (shop === undefined) return <Page title="Alloys">{null}</Page>;
+  const choices = alloyChoices(shop).filter(({ name }) =>
+    name.toLowerCase().includes(sought.trim().toLowerCase()),
+  );
+  return (
+    <Page title="Alloys" back={paths.fire}>
+      <p className={css["lead"]}>
+        Figures for melting, pouring and freezing, each with who says so. Open one to see them, and to make a
+        copy with the figures of your own ingot: it then stands in everywhere.
+      </p>
+      <TextField label="Find" value={sought} onChange={setSought} />
+      {choices.length === 0 && <p role="status">No alloy of that name.</p>}
+      <ul className={css["list"]}>
+        {choices.map(({ id, isOwn }) => (
+          <li key={id}>
+            <AlloyLine id={id} isOwn={isOwn} shop={shop} />
+          </li>
+        ))}
+      </ul>
+    </Page>
+  );
+}
+
+function AlloyLine({
+  id,
+  isOwn,
+  shop,
+}: {
+  readonly id: string;
+  readonly isOwn: boolean;
+  readonly shop: Shop;
+}) {
+  const format = useFormat();
+  const [alloy, figures] = [ownAlloy(id, shop), ownMeltFigures(id, shop)];
+  if (alloy === null) return null;
+  const temp = (c: number): string => format.show("temp", c);
+  const hazards = hazardsOf(metalContentsOf(alloy.id) ?? {});
+  const group = freezingGroup({ solidusC: alloy.solidusC.value, liquidusC: alloy.liquidusC.value });
+  return (
+    <Link href={paths.alloy(id)} className={css["card"]}>
+      <strong>
+        {alloy.name}
+        {isOwn && <small> (your own)</small>}
+      </strong>
+      <span>
+        Pour {temp(alloy.pourLowC.value)} to {temp(alloy.pourHighC.value)} light
+        {figures !== null && `, ${temp(figures.heavyLowC.value)} to ${temp(figures.heavyHighC.value)} heavy`}
+      </span>
+      <span className={css["soft"]}>
+        Melts {temp(alloy.solidusC.value)} to {temp(alloy.liquidusC.value)}, {groupShort[group]} ·{" "}
+        {format.show("density", alloy.solidKgM3.value / 1000)}
+        {figures !== null && ` · shrinks ${format.show("share", figures.shrinkHigh.value)}`}
+        {hazards.length > 0 && ` · ${hazards.map((hazard) => hazardName[hazard]).join(", ")}`}
+      </span>
+    </Link>
+  );
+}

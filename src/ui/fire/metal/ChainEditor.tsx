@@ -1,0 +1,200 @@
+import { ArrowDown, ArrowUp, Trash2 } from "lucide-react";
+import { useState } from "react";
+import type { LinkRole } from "../../../physics/metal/feedChain.ts";
+import type { PatternMeasured } from "../../../logbook/entries/pieceBodies.ts";
+import { SelectField } from "../../base/forms/SelectField.tsx";
+import { Button } from "../../base/parts/Button.tsx";
+import { TextField } from "../../base/forms/TextField.tsx";
+import { solidOf } from "./chainSum.ts";
+import { DraftNumber } from "../../base/forms/DraftNumber.tsx";
+import {
+  emptyLink,
+  linkLimits,
+  type GatingDraft,
+  type LinkDraft,
+  type LinkShape,
+} from "../../pattern/mesh/gatingDraft.ts";
+import type { DraftForm } from "../../base/forms/DraftNumber.tsx";
+import css from "./metal.module.css";
+
+const roles: readonly { readonly value: LinkRole; readonly label: string }[] = [
+  { value: "casting", label: "Casting section" },
+  { value: "gate", label: "Gate" },
+  { value: "runner", label: "Runner" },
+  { value: "riser", label: "Riser" },
+  { value: "sprue", label: "Sprue" },
+  { value: "cup", label: "Cup" },
+];
+const shapes: readonly { readonly value: LinkShape; readonly label: string }[] = [
+  { value: "plate", label: "Plate or wall" },
+  { value: "bar", label: "Bar" },
+  { value: "round", label: "Round" },
+  { value: "tube", label: "Tube" },
+  { value: "ball", label: "Ball" },
+  { value: "cup", label: "Upright round, open on top" },
+  { value: "measured", label: "Volume and surface" },
+];
+const roleWords = (role: LinkRole): string => roles.find(({ value }) => value === role)?.label ?? role;
+
+type SizeName = "thicknessMm" | "widthMm" | "lengthMm" | "diameterMm" | "volumeCm3" | "areaCm2";
+type Size = { readonly name: SizeName; readonly label: string; readonly mayBeEmpty?: boolean };
+const long: Size = { name: "lengthMm", label: "Length", mayBeEmpty: true };
+
+const sizes: Readonly<Record<LinkShape, readonly Size[]>> = {
+  plate: [
+    { name: "thicknessMm", label: "Thickness" },
+    { name: "widthMm", label: "Width", mayBeEmpty: true },
+    long,
+  ],
+  bar: [{ name: "thicknessMm", label: "Thickness" }, { name: "widthMm", label: "Width" }, long],
+  round: [{ name: "diameterMm", label: "Diameter" }, long],
+  tube: [{ name: "diameterMm", label: "Outer diameter" }, { name: "thicknessMm", label: "Wall" }, long],
+  ball: [{ name: "diameterMm", label: "Diameter" }],
+  cup: [
+    { name: "diameterMm", label: "Diameter" },
+    { name: "lengthMm", label: "Height" },
+  ],
+  measured: [
+    { name: "volumeCm3", label: "Volume" },
+    { name: "areaCm2", label: "Cooling surface, cm²" },
+  ],
+};
+
+/** The parts metal feeds through, from the far end of the casting to the cup; one at a time is open. */
+export function ChainEditor({
+  form: { draft, set },
+  mesh,
+}: {
+  readonly form: DraftForm<GatingDraft>;
+  readonly mesh: PatternMeasured | null;
+}) {
+  const { links } = draft;
+  const [open, setOpen] = useState<number | null>(null);
+  const put = (next: readonly LinkDraft[]): void => set({ links: next });
+  const nextKey = Math.max(0, ...links.map(({ key }) => key)) + 1;
+  const move = (at: number, by: 1 | -1): void => {
+    const [link, other] = [links[at], links[at + by]];
+    if (link !== undefined && other !== undefined) put(links.with(at, other).with(at + by, link));
+  };
+  const add = (link: LinkDraft): void => {
+    put(link.role === "casting" ? [link, ...links] : [...links, link]);
+    setOpen(link.key);
+  };
+  return (
+    <>
+      <p className={css["soft"]}>From the far end of the casting, link by link, to the cup.</p>
+      <ol className={css["list"]}>
+        {links.map((link, at) => (
+          <li key={link.key}>
+            <details
+              className={css["route"]}
+              open={open === link.key}
+              onToggle={(event) => {
+                const isOpen = event.currentTarget.open;
+                setOpen((now) => (isOpen ? link.key : now === link.key ? null : now));
+              }}
+            >
+              <summary>
+                <span className={css["routeName"]}>
+                  {link.name === "" ? `Part ${at + 1}` : link.name}{" "}
+                  <small>
+                    {solidOf(link) === null ? "sizes wanting" : roleWords(link.role).toLowerCase()}
+                  </small>
+                </span>
+              </summary>
+              {open === link.key && (
+                <LinkFields
+                  link={link}
+                  onChange={(changes) => put(links.with(at, { ...link, ...changes }))}
+                />
+              )}
+              <div className={css["keys"]}>
+                <Button label={`Move ${link.name} up`} onPress={() => move(at, -1)}>
+                  <ArrowUp aria-hidden="true" />
+                </Button>
+                <Button label={`Move ${link.name} down`} onPress={() => move(at, 1)}>
+                  <ArrowDown aria-hidden="true" />
+                </Button>
+                <Button
+                  label={`Take out ${link.name}`}
+                  onPress={() => put(links.filter(({ key }) => key !== link.key))}
+                >
+                  <Trash2 aria-hidden="true" />
+                </Button>
+              </div>
+            </details>
+          </li>
+        ))}
+      </ol>
+      <div className={css["keys"]}>
+        <Button onPress={() => add(emptyLink(nextKey, "Casting section", "casting", "plate"))}>
+          Add a casting section
+        </Button>
+        <Button onPress={() => add(emptyLink(nextKey, "Riser", "riser", "cup"))}>Add a riser</Button>
+        {mesh !== null && mesh.volumeMm3 !== null && (
+          <Button
+            onPress={() =>
+              add({
+                ...emptyLink(nextKey, "Casting, by its mesh", "casting", "measured"),
+                volumeCm3: (mesh.volumeMm3 ?? 0) / 1000,
+                areaCm2: mesh.areaMm2 / 100,
+              })
+            }
+          >
+            Add the mesh
+          </Button>
+        )}
+      </div>
+    </>
+  );
+}
+
+function LinkFields({
+  link,
+  onChange,
+}: {
+  readonly link: LinkDraft;
+  readonly onChange: (changes: Partial<LinkDraft>) => void;
+}) {
+  const form = { draft: link, set: onChange };
+  return (
+    <div className={css["stack"]}>
+      <TextField label="Name" value={link.name} onChange={(name) => onChange({ name })} />
+      <div className={css["fields"]}>
+        <SelectField
+          label="It is a"
+          options={roles}
+          value={link.role}
+          onChange={(role) => onChange({ role: (role ?? "casting") as LinkRole })}
+          empty={null}
+        />
+        <SelectField
+          label="Most like"
+          options={shapes}
+          value={link.shape}
+          onChange={(shape) => onChange({ shape: (shape ?? "plate") as LinkShape })}
+          empty={null}
+        />
+        {sizes[link.shape].map(({ name, label, mayBeEmpty }) => (
+          <DraftNumber
+            key={name}
+            form={form}
+            limits={linkLimits}
+            name={name}
+            label={label}
+            quantity={name === "volumeCm3" ? "cm3" : name === "areaCm2" ? "plain" : "mm"}
+            hint={mayBeEmpty === true ? "Empty: so long that its ends don't matter." : undefined}
+          />
+        ))}
+        <DraftNumber
+          form={form}
+          limits={linkLimits}
+          name="coveredCm2"
+          label="Face against its neighbours, cm²"
+          quantity="plain"
+          hint="Where it does not cool; empty: none."
+        />
+      </div>
+    </div>
+  );
+}

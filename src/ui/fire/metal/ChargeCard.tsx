@@ -1,0 +1,156 @@
+import type { ChargeParts } from "../../../physics/metal/melt.ts";
+import type { PatternMeasured } from "../../../logbook/entries/pieceBodies.ts";
+import { marginOf } from "../../../trade/volumeRoutes.ts";
+import { useFormat } from "../../base/state/useFormat.ts";
+import { Card } from "../../base/parts/Card.tsx";
+import { Choice } from "../../base/forms/Choice.tsx";
+import type { LossKnown, MarginBy } from "./chargeSum.ts";
+import { DraftNumber, type DraftForm } from "../../base/forms/DraftNumber.tsx";
+import { massLimits, type MassDraft } from "./massDraft.ts";
+import { Reckoned, Rows } from "../../base/parts/Reckoned.tsx";
+import css from "./metal.module.css";
+
+const gatingWays = [
+  { value: "mass", label: "In metal" },
+  { value: "wax", label: "Weighed as wax" },
+] as const;
+const meshWay = { value: "mesh", label: "From the mesh" } as const;
+
+const kinds = [
+  { value: "clean-ingot", label: "Clean ingot" },
+  { value: "mixed-returns", label: "Mixed returns" },
+  { value: "turnings", label: "Turnings and fine" },
+] as const;
+
+/** What to weigh in: casting, gating, margin, heel and what burns away. */
+export function ChargeCard({
+  form,
+  charge,
+  margin,
+  loss,
+  mesh,
+}: {
+  readonly form: DraftForm<MassDraft>;
+  readonly charge: ChargeParts | null;
+  readonly margin: MarginBy;
+  readonly loss: LossKnown | null;
+  readonly mesh: PatternMeasured | null;
+}) {
+  const format = useFormat();
+  const { draft, set } = form;
+  const hasMeshGating = (mesh?.gatingMm3 ?? 0) > 0;
+  return (
+    <Card title="The charge">
+      {charge === null ? (
+        <p>Once the casting's metal is known, what to weigh in stands here.</p>
+      ) : (
+        <p className={css["big"]}>
+          {format.show("kg", charge.chargeKg)} <small>to weigh in</small>
+        </p>
+      )}
+      {draft.withGating === "no" && (
+        <>
+          <Choice
+            label="Sprue, cup, runners and vents"
+            options={hasMeshGating ? [...gatingWays, meshWay] : gatingWays}
+            value={draft.gatingBy}
+            onChange={(gatingBy) => set({ gatingBy })}
+          />
+          {draft.gatingBy === "mass" && (
+            <DraftNumber form={form} limits={massLimits} name="gatingKg" label="Gating" quantity="kg" />
+          )}
+          {draft.gatingBy === "wax" && (
+            <DraftNumber
+              form={form}
+              limits={massLimits}
+              name="gatingWaxG"
+              label="Wax of the gating"
+              quantity="g"
+              hint="Every bar, the cup and the vents, on one scale."
+            />
+          )}
+        </>
+      )}
+      <Choice
+        label="Margin"
+        options={(["measured", "weighed", "guessed"] as const).map((by) => ({
+          value: by,
+          label: `${format.show("percent", marginOf[by].value)}, ${by}`,
+        }))}
+        value={margin}
+        onChange={(marginBy) => set({ marginBy })}
+      />
+      <Choice
+        label="Charged with"
+        options={kinds}
+        value={draft.chargeKind}
+        onChange={(chargeKind) => set({ chargeKind })}
+      />
+      <div className={css["fields"]}>
+        <DraftNumber
+          form={form}
+          limits={massLimits}
+          name="heelKg"
+          label="Heel left in the crucible"
+          quantity="kg"
+          hint="On purpose; nothing if you pour it empty."
+        />
+        <DraftNumber
+          form={form}
+          limits={massLimits}
+          name="lossShare"
+          label="Melt loss"
+          quantity="share"
+          hint={
+            loss === null
+              ? "Not known for this metal: give your own."
+              : loss.basis === "typed"
+                ? "Yours; empty it to take the usual figure."
+                : `Taken: ${format.show("share", loss.lossShare)}, ${loss.basis === "learned" ? loss.source : "a starting value"}.`
+          }
+        />
+      </div>
+      {charge !== null && <Parts charge={charge} loss={loss} margin={margin} />}
+    </Card>
+  );
+}
+
+function Parts({
+  charge,
+  loss,
+  margin,
+}: {
+  readonly charge: ChargeParts;
+  readonly loss: LossKnown | null;
+  readonly margin: MarginBy;
+}) {
+  const format = useFormat();
+  const kg = (value: number): string => format.show("kg", value);
+  return (
+    <>
+      <Rows
+        rows={[
+          ["Casting", kg(charge.castingKg)],
+          ["Gating", kg(charge.gatingKg)],
+          ["Margin, never nothing", kg(charge.marginKg)],
+          ["Heel", kg(charge.heelKg)],
+          ["In the crucible at the pour", kg(charge.meltKg)],
+          ["Burns, boils or is skimmed off", kg(charge.lossKg)],
+          ["Yield, casting of all poured", format.show("percent", charge.yieldShare)],
+        ]}
+      />
+      <Reckoned
+        formula="charge = (casting + gating + margin + heel) ÷ (1 − loss); the margin is a share of casting and gating, at least 0.2 kg"
+        given={[
+          ["Margin", format.show("percent", marginOf[margin].value)],
+          ["Loss", loss === null ? "none taken" : format.show("share", loss.lossShare)],
+        ]}
+        source={`a mass balance, derived here; margin: ${marginOf[margin].source}; loss: ${loss?.source ?? "not known"}`}
+      />
+      <p className={css["soft"]}>
+        What is not poured goes into ingot moulds: dry, preheated, large enough, and standing ready before the
+        pour. Yields of 45 to 65% are usual with sculpture in shell (common practice, no source).
+      </p>
+    </>
+  );
+}

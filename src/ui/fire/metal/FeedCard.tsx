@@ -1,0 +1,113 @@
+import { riserDiameterMm } from "../../../physics/metal/feeding.ts";
+import type { PatternMeasured } from "../../../logbook/entries/pieceBodies.ts";
+import type { Alloy } from "../../../trade/alloy.ts";
+import { feedingWalls, freezingGroup } from "../../../trade/meltFigures.ts";
+import type { MeltFigures } from "../../../trade/meltFigure.ts";
+import { useFormat } from "../../base/state/useFormat.ts";
+import type { Format } from "../../base/format/units.ts";
+import { Card } from "../../base/parts/Card.tsx";
+import { Choice } from "../../base/forms/Choice.tsx";
+import { ChainEditor } from "./ChainEditor.tsx";
+import { ChainPicture } from "./ChainPicture.tsx";
+import type { ChainSum } from "./chainSum.ts";
+import { DraftNumber, type DraftForm } from "../../base/forms/DraftNumber.tsx";
+import { gatingLimits, type GatingDraft } from "../../pattern/mesh/gatingDraft.ts";
+import { groupWords } from "./metalWords.ts";
+import { Reckoned } from "../../base/parts/Reckoned.tsx";
+import { RiserChecksList } from "./RiserChecksList.tsx";
+import css from "./metal.module.css";
+
+const beds = [
+  { value: "air", label: "Hot shell, standing free" },
+  { value: "cold-sand", label: "Hot shell, in sand" },
+  { value: "thick-mould", label: "Thick cold mould" },
+] as const;
+
+const lawWords: Readonly<Record<ChainSum["lawKind"], string>> = {
+  through:
+    "in a hot shell heat runs out through its wall, and freezing time grows in step with the modulus (± 30%)",
+  chill:
+    "the front is still inside the shell, which chills like a thick mould: time grows with the modulus squared (± 30%)",
+  thick: "in a thick mould time grows with the modulus squared",
+};
+
+/** Will feed metal reach the casting until it is frozen: the chain, its picture and the three checks. */
+export function FeedCard({
+  form,
+  sum,
+  alloy,
+  figures,
+  mesh,
+}: {
+  readonly form: DraftForm<GatingDraft>;
+  readonly sum: ChainSum | null;
+  readonly alloy: Alloy;
+  readonly figures: MeltFigures;
+  readonly mesh: PatternMeasured | null;
+}) {
+  const format = useFormat();
+  const { draft, set } = form;
+  const group = freezingGroup({ solidusC: alloy.solidusC.value, liquidusC: alloy.liquidusC.value });
+  const walls = feedingWalls[group];
+  return (
+    <Card title="Will it be fed?">
+      <p>
+        {alloy.name} {groupWords[group]}. It feeds about {walls.value} walls far
+        {draft.wallMm === null
+          ? ""
+          : `: in a wall of ${format.show("mm", draft.wallMm)}, ${format.show("mm", walls.value * draft.wallMm)} on each side of a gate`}
+        .
+      </p>
+      <Choice label="It freezes in" options={beds} value={draft.bed} onChange={(bed) => set({ bed })} />
+      {draft.bed !== "thick-mould" && (
+        <DraftNumber
+          form={form}
+          limits={gatingLimits}
+          name="shellMm"
+          label="Wall of the shell"
+          quantity="mm"
+          hint="Empty: 8 mm. It stands here from the coats on it."
+        />
+      )}
+      {sum === null ? (
+        <p>Give one part its sizes and the picture begins.</p>
+      ) : (
+        <>
+          <ChainPicture links={sum.chain.links} />
+          {sum.chain.shutAt !== null && (
+            <p role="alert" className={css["stop"]}>
+              {sum.chain.shutAt.name} freezes before what it feeds: all behind it is cut off and shrinks
+              inside. Make its modulus {format.show("mm", sum.chain.shutAt.needsMm ?? 0)} or more
+              {roundFor(sum.chain.shutAt.needsMm, format)}.
+            </p>
+          )}
+          {sum.missing.length > 0 && (
+            <p className={css["soft"]}>Left out for want of a size: {sum.missing.join(", ")}.</p>
+          )}
+        </>
+      )}
+      <ChainEditor form={form} mesh={mesh} />
+      {sum?.checks != null && (
+        <RiserChecksList
+          form={form}
+          checks={sum.checks}
+          isPathMet={sum.chain.isMet}
+          alloy={alloy}
+          figures={figures}
+          links={draft.links}
+        />
+      )}
+      <Reckoned
+        formula="M = volume ÷ cooling face; each M on the way to the cup at least 1.1 × the largest before it; freezing t = C·Mⁿ"
+        given={sum === null ? [] : [["Here", lawWords[sum.lawKind]]]}
+        source={`path: from memory of Wlodawer, Directional Solidification of Steel Castings (1966); thick mould: Chvorinov, constant after Flemings (1974), from memory; hot shell: derived here; reach of feeding: ${walls.source}`}
+      />
+    </Card>
+  );
+}
+
+/** ", a round bar of 12 mm": what a modulus means in the hand. */
+const roundFor = (modulusMm: number | null, format: Format): string =>
+  modulusMm === null
+    ? ""
+    : `: a round bar of ${format.show("mm", 4 * modulusMm)}, or as a riser as high as wide ${format.show("mm", riserDiameterMm({ modulusMm, slender: 1 }))}`;

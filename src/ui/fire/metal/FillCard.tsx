@@ -1,0 +1,144 @@
+import { useFormat } from "../../base/state/useFormat.ts";
+import { Card } from "../../base/parts/Card.tsx";
+import { DraftNumber, type DraftForm } from "../../base/forms/DraftNumber.tsx";
+import type { FillTime } from "./fillTimes.ts";
+import { gatingLimits, type GatingDraft } from "../../pattern/mesh/gatingDraft.ts";
+import type { GatingSum } from "./gatingSum.ts";
+import { shortSpan } from "./heatWords.ts";
+import { Reckoned, Rows, type Given } from "../../base/parts/Reckoned.tsx";
+import css from "./metal.module.css";
+
+const byWords: Readonly<Record<FillTime["by"], string>> = {
+  wall: "By the wall and the mass",
+  gate: "By the gate and the mass",
+  metal: "By the metal and the mass",
+  freezing: "At most, before it stops",
+  hand: "What a hand pours",
+};
+
+/** How long the fill should take, and the choke, gates and vents that make it so. */
+export function FillCard({
+  form,
+  times,
+  timeS,
+  sum,
+}: {
+  readonly form: DraftForm<GatingDraft>;
+  readonly times: readonly FillTime[];
+  readonly timeS: number | null;
+  readonly sum: GatingSum;
+}) {
+  const freezing = times.find(({ by }) => by === "freezing");
+  const hand = times.find(({ by }) => by === "hand");
+  return (
+    <Card title="Fill time and choke">
+      <DraftNumber
+        form={form}
+        limits={gatingLimits}
+        name="massKg"
+        label="Metal through the sprue"
+        quantity="kg"
+        hint="Casting, gates and risers; from the plan if it says."
+      />
+      {times.length > 0 && (
+        <Rows
+          rows={times.map(({ by, lowS, highS }): Given => [
+            byWords[by],
+            lowS === highS ? shortSpan(lowS) : `${shortSpan(lowS)} to ${shortSpan(highS)}`,
+          ])}
+        />
+      )}
+      <DraftNumber
+        form={form}
+        limits={gatingLimits}
+        name="fillS"
+        label="Planned fill"
+        quantity="s"
+        hint={timeS === null ? "Give the metal first." : `Empty: ${shortSpan(timeS)}.`}
+      />
+      {timeS !== null && freezing !== undefined && timeS > freezing.lowS * 1.001 && (
+        <p role="alert" className={css["warn"]}>
+          Longer than the {shortSpan(freezing.lowS)} the thinnest wall allows: it may stop before it is full.
+        </p>
+      )}
+      {timeS !== null && hand !== undefined && timeS < hand.lowS * 0.999 && (
+        <p className={css["warn"]}>
+          Faster than a hand gives: from a crucible it takes about {shortSpan(hand.lowS)} at best.
+        </p>
+      )}
+      {sum.choke === null ? (
+        <p>With head, metal and time, choke and gates stand here.</p>
+      ) : (
+        <Choke choke={sum.choke} limitMS={sum.limitMS} criticalMS={sum.criticalMS} />
+      )}
+      <DraftNumber
+        form={form}
+        limits={gatingLimits}
+        name="gateMm2"
+        label="All your gates together"
+        quantity="mm2"
+        hint="Their sections added up."
+      />
+      {sum.throughGates !== null && <Through through={sum.throughGates} limitMS={sum.limitMS} />}
+      <Reckoned
+        formula="choke = mass ÷ (liquid density × time × Cd × √(2·g·H)); gates = mass ÷ (density × time × speed limit); vents ≥ ½ choke; critical speed = 2·(γ·g/ρ)^¼"
+        given={times.map(({ by, source }): Given => [byWords[by], source])}
+        source="P. N. Rao, gating (from memory); gate speed: J. Campbell, Complete Casting Handbook (from memory), Runyoro, Boutorabi & Campbell, Trans. AFS 100 (1992) 225–234; exact fill from below: Ghosh & Mallik, Manufacturing Science ch. 2 (from memory); vents: common practice, no source"
+      />
+    </Card>
+  );
+}
+
+function Choke({
+  choke,
+  limitMS,
+  criticalMS,
+}: {
+  readonly choke: NonNullable<GatingSum["choke"]>;
+  readonly limitMS: number;
+  readonly criticalMS: number;
+}) {
+  const format = useFormat();
+  return (
+    <>
+      <p className={css["big"]}>
+        {format.show("mm2", choke.areaMm2)}{" "}
+        <small>choke at the sprue's foot, ⌀ {format.show("mm", choke.roundMm)}</small>
+      </p>
+      <Rows
+        rows={[
+          ["Speed at the sprue's foot", format.show("speed", choke.speedMS)],
+          [
+            `All gates, to stay below ${format.show("speed", limitMS)}`,
+            `${format.show("mm2", choke.gatesMm2)} or more`,
+          ],
+          ["Gates to choke", `${format.number(choke.gateToChoke, 1)} to 1`],
+          ["All vents", `${format.show("mm2", choke.ventsMm2)} or more, one at every high pocket`],
+          ["Speed where its surface folds in", format.show("speed", criticalMS)],
+          ["Reynolds number in the sprue", `${format.number(choke.reynolds, 0)}, always turbulent inside`],
+        ]}
+      />
+    </>
+  );
+}
+
+function Through({
+  through: { speedMS, isTooFast, fillS },
+  limitMS,
+}: {
+  readonly through: NonNullable<GatingSum["throughGates"]>;
+  readonly limitMS: number;
+}) {
+  const format = useFormat();
+  return (
+    <p role={isTooFast ? "alert" : undefined} className={isTooFast ? css["warn"] : undefined}>
+      Through these gates the metal comes in at {format.show("speed", speedMS)}
+      {isTooFast
+        ? `, faster than the ${format.show("speed", limitMS)} this metal bears: widen them, or fill more slowly.`
+        : `, below the ${format.show("speed", limitMS)} this metal bears.`}{" "}
+      {fillS === null
+        ? "They would never fill it from below."
+        : `If they alone set the pace, the cavity is full after ${shortSpan(fillS)}.`}
+    </p>
+  );
+}

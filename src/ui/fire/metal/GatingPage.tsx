@@ -1,0 +1,125 @@
+import { hazardsOf, metalContentsOf } from "../../../trade/hazards.ts";
+import { pourHeatOf } from "../../../logbook/pour/pourHeat.ts";
+import { useParams } from "wouter";
+import { ownAlloy, ownMeltFigures } from "../../../logbook/shop/ownAlloy.ts";
+import type { Piece } from "../../../logbook/piece/piece.ts";
+import type { Alloy } from "../../../trade/alloy.ts";
+import type { MeltFigures } from "../../../trade/meltFigure.ts";
+import { streamOf } from "../../../trade/streams.ts";
+import { usePiece } from "../../base/state/live.ts";
+import { paths } from "../../base/state/paths.ts";
+import { useForm } from "../../base/forms/useForm.ts";
+import { Card } from "../../base/parts/Card.tsx";
+import { Empty } from "../../base/parts/Empty.tsx";
+import { LinkButton } from "../../base/parts/LinkButton.tsx";
+import { Page } from "../../base/parts/Page.tsx";
+import { TakeGating } from "../../pattern/mesh/TakeGating.tsx";
+import { chainSum } from "./chainSum.ts";
+import { FeedCard } from "./FeedCard.tsx";
+import { FillCard } from "./FillCard.tsx";
+import { fillTimes, plannedFillS } from "./fillTimes.ts";
+import { gatingDraftOf, gatingLimits, type GatingDraft } from "../../pattern/mesh/gatingDraft.ts";
+import { gatingSum } from "./gatingSum.ts";
+import { HeadCard } from "./HeadCard.tsx";
+import { HeadSave } from "./HeadSave.tsx";
+import { KnockoutCard } from "./KnockoutCard.tsx";
+import { kept } from "../../base/forms/limits.ts";
+import { RunCard } from "./RunCard.tsx";
+import { metalHot, runSum } from "./runSum.ts";
+import css from "./metal.module.css";
+
+/** Sprue, gates and feeding of a piece: how fast it fills, whether it runs full, where it freezes early. */
+export function GatingPage() {
+  const { id } = useParams<{ id: string }>();
+  const found = usePiece(id);
+  if (found === undefined) return <Page title="Gating and feeding">{null}</Page>;
+  if (found === null)
+    return (
+      <Page title="Gating and feeding" back={paths.rack}>
+        <Empty title="No such piece">
+          <p>It is not in this device's log.</p>
+        </Empty>
+      </Page>
+    );
+  const { piece, shop, wall } = found.item.standing;
+  const { alloyId } = piece.plan;
+  const alloy = alloyId === undefined ? null : ownAlloy(alloyId, shop);
+  const figures = alloyId === undefined ? null : ownMeltFigures(alloyId, shop);
+  if (alloy === null || figures === null)
+    return (
+      <Page title="Gating and feeding" back={paths.piece(id)}>
+        <Empty title="Which metal?">
+          <p>Every sum here rests on the alloy. Choose it in the plan first.</p>
+          <LinkButton kind="primary" href={paths.editPiece(id)}>
+            Choose the alloy
+          </LinkButton>
+        </Empty>
+      </Page>
+    );
+  return <Gating key={id} piece={piece} alloy={alloy} figures={figures} shellMm={wall.reachedMm} />;
+}
+
+function Gating({
+  piece,
+  alloy,
+  figures,
+  shellMm,
+}: {
+  readonly piece: Piece;
+  readonly alloy: Alloy;
+  readonly figures: MeltFigures;
+  readonly shellMm: number;
+}) {
+  const { plan } = piece;
+  const mesh = piece.patterns.at(-1) ?? null;
+  const start = gatingDraftOf({ metalKg: plan.metalKg, headM: plan.headM, mesh, shellMm });
+  const form = useForm<GatingDraft>(`gating/${piece.id}`, start);
+  const { draft } = form;
+  const { massKg, wallMm, fillS } = kept(draft, gatingLimits);
+  const stream = streamOf(alloy);
+  const hot = metalHot(draft, alloy, figures);
+  const liquidKgM3 = figures.crucibleKgM3.value;
+  const runAt = (speedMS: number) => (hot === null ? null : runSum({ draft, hot, alloy, figures, speedMS }));
+  const runTimeS = runAt(stream.gateSpeedMS.value)?.time?.likelyS ?? null;
+  const times = massKg === null ? [] : fillTimes({ massKg, gate: draft.gate, alloy, wallMm, runTimeS });
+  const timeS = fillS ?? plannedFillS(times);
+  const sum = gatingSum({ draft, massKg, timeS, liquidKgM3, stream });
+  const run = runAt(Math.min(20, sum.throughGates?.speedMS ?? stream.gateSpeedMS.value));
+  const chain = chainSum({
+    draft,
+    alloy,
+    figures,
+    metalC: hot?.metalC ?? pourHeatOf({ alloy, figures, thinnestMm: null }).startC,
+    shellC: hot?.shellC ?? 20,
+  });
+  return (
+    <Page
+      title="Gating and feeding"
+      back={paths.piece(piece.id)}
+      actions={<LinkButton href={paths.metal(piece.id)}>Metal</LinkButton>}
+    >
+      <p className={css["lead"]}>
+        {plan.name}, in {alloy.name}. What you type here is kept on this device and not written into the log;
+        these are sums to plan with, and no figure here is permission to pour.
+      </p>
+      {hazardsOf(metalContentsOf(alloy.id) ?? {}).includes("oxide-film") && (
+        <Card tone="watch">
+          <p>This metal grows a tough skin as it flows: fill it quietly from below.</p>
+        </Card>
+      )}
+      <div className={css["columns"]}>
+        <div className={css["column"]}>
+          {plan.patternId !== undefined && <TakeGating patternId={plan.patternId} form={form} />}
+          <HeadCard form={form} sum={sum} />
+          <HeadSave piece={piece} draft={draft} />
+          <FillCard form={form} times={times} timeS={timeS} sum={sum} />
+          <RunCard form={form} hot={hot} run={run} alloy={alloy} limitMS={sum.limitMS} />
+        </div>
+        <div className={css["column"]}>
+          <FeedCard form={form} sum={chain} alloy={alloy} figures={figures} mesh={mesh} />
+          {chain !== null && <KnockoutCard sum={chain} alloy={alloy} />}
+        </div>
+      </div>
+    </Page>
+  );
+}

@@ -1,0 +1,108 @@
+import { fallForSpeedM } from "../../../physics/metal/flow.ts";
+import { dischargeCoefficients } from "../../../trade/gatingFigures.ts";
+import { useFormat } from "../../base/state/useFormat.ts";
+import { Card } from "../../base/parts/Card.tsx";
+import { Choice } from "../../base/forms/Choice.tsx";
+import { DraftNumber, type DraftForm } from "../../base/forms/DraftNumber.tsx";
+import { gatingLimits, type GatingDraft } from "../../pattern/mesh/gatingDraft.ts";
+import type { GatingSum } from "./gatingSum.ts";
+import { GatePicture } from "./GatePicture.tsx";
+import { Reckoned } from "../../base/parts/Reckoned.tsx";
+import css from "./metal.module.css";
+
+const gates = [
+  { value: "top", label: "From above" },
+  { value: "bottom", label: "From below" },
+  { value: "parting", label: "In between" },
+] as const;
+const flows = [
+  { value: "tapered", label: "Tapered sprue, basin" },
+  { value: "straight", label: "Straight, or sharp turns" },
+  { value: "filter", label: "Through a filter" },
+] as const;
+
+/** Where the metal comes in, what pushes it, and how the sprue must narrow. */
+export function HeadCard({ form, sum }: { readonly form: DraftForm<GatingDraft>; readonly sum: GatingSum }) {
+  const format = useFormat();
+  const { draft, set } = form;
+  const mm = (metres: number): string => format.show("mm", metres * 1000);
+  return (
+    <Card title="Head and sprue">
+      <Choice
+        label="The gate comes in"
+        options={gates}
+        value={draft.gate}
+        onChange={(gate) => set({ gate })}
+      />
+      <GatePicture gate={draft.gate} />
+      <div className={css["fields"]}>
+        <DraftNumber
+          form={form}
+          limits={gatingLimits}
+          name="sprueMm"
+          label="Cup to gate (h)"
+          quantity="mm"
+          hint="From the metal in the cup straight down to the gate."
+        />
+        {draft.gate !== "top" && (
+          <DraftNumber
+            form={form}
+            limits={gatingLimits}
+            name="cavityMm"
+            label="Height of the cavity (c)"
+            quantity="mm"
+          />
+        )}
+        {draft.gate === "parting" && (
+          <DraftNumber
+            form={form}
+            limits={gatingLimits}
+            name="aboveGateMm"
+            label="Of it above the gate (p)"
+            quantity="mm"
+          />
+        )}
+        <DraftNumber
+          form={form}
+          limits={gatingLimits}
+          name="cupMm"
+          label="Metal in the cup"
+          quantity="mm"
+          hint="Its depth over the sprue's top; keep it two thirds full from the first second."
+        />
+      </div>
+      <Choice label="The way down" options={flows} value={draft.flow} onChange={(flow) => set({ flow })} />
+      {sum.noHead === "never-fills" && (
+        <p role="alert" className={css["stop"]}>
+          The cavity stands above the metal in the cup: it never fills. Raise the cup.
+        </p>
+      )}
+      {sum.headM !== null && (
+        <p className={css["big"]}>
+          {mm(sum.headM)} <small>mean head while it fills</small>
+        </p>
+      )}
+      {sum.taper !== null && (
+        <p>
+          Sprue: its top {format.number(sum.taper, 2)} times its foot in section, so that it draws no air.
+        </p>
+      )}
+      {draft.gate === "top" && (
+        <p className={css["warn"]}>
+          Free fall past {mm(fallForSpeedM(sum.limitMS))} is faster than {format.show("speed", sum.limitMS)}:
+          from above, metal breaks up and folds its skin in. Lean the mould, or gate from below.
+        </p>
+      )}
+      <Reckoned
+        formula="from above H = h; from below H = h − c/2; between H = h − p²/2c; sprue: top ÷ foot = √(whole drop ÷ depth in the cup)"
+        given={[
+          [
+            "Let through of the ideal speed",
+            format.number(dischargeCoefficients[draft.flow].value.likely, 2),
+          ],
+        ]}
+        source={`P. N. Rao, Manufacturing Technology: Foundry, Forming and Welding, gating (from memory); sprue: Bernoulli and continuity, Kalpakjian & Schmid ch. 10 (from memory); ${dischargeCoefficients[draft.flow].source}`}
+      />
+    </Card>
+  );
+}

@@ -1,0 +1,139 @@
+import { pourHeatOf } from "../../../logbook/pour/pourHeat.ts";
+import { usefulPower, type FurnaceMemory } from "../../../logbook/fire/furnaceMemory.ts";
+import type { Furnace } from "../../../logbook/shop/shopThings.ts";
+import type { Alloy } from "../../../trade/alloy.ts";
+import { bottleDrawKgH } from "../../../trade/furnaces.ts";
+import type { MeltFigures } from "../../../trade/meltFigure.ts";
+import { useFormat } from "../../base/state/useFormat.ts";
+import { paths } from "../../base/state/paths.ts";
+import { SelectField } from "../../base/forms/SelectField.tsx";
+import { Card } from "../../base/parts/Card.tsx";
+import { Choice } from "../../base/forms/Choice.tsx";
+import { LinkButton } from "../../base/parts/LinkButton.tsx";
+import { DraftNumber, type DraftForm } from "../../base/forms/DraftNumber.tsx";
+import { heatSum, type HeatSum } from "./heatSum.ts";
+import { powerBasis, rangeMinutes } from "./heatWords.ts";
+import { kept } from "../../base/forms/limits.ts";
+import { massLimits, type MassDraft } from "./massDraft.ts";
+import { Reckoned, Rows, type Given } from "../../base/parts/Reckoned.tsx";
+import css from "./metal.module.css";
+
+/** Heat, time and fuel of this piece's charge in one of the shop's furnaces, and how hot to pour it. */
+export function HeatCard({
+  form,
+  alloy,
+  figures,
+  thinnestMm,
+  chargeKg,
+  furnaces,
+  furnace,
+  memory,
+}: {
+  readonly form: DraftForm<MassDraft>;
+  readonly alloy: Alloy;
+  readonly figures: MeltFigures;
+  /** Thinnest section of the mesh, mm. */
+  readonly thinnestMm: number | null;
+  readonly chargeKg: number | null;
+  readonly furnaces: readonly Furnace[];
+  readonly furnace: Furnace | null;
+  readonly memory: FurnaceMemory;
+}) {
+  const format = useFormat();
+  const { draft, set } = form;
+  const temp = (c: number): string => format.show("temp", c);
+  const usual = pourHeatOf({ alloy, figures, thinnestMm });
+  const pourC = kept(draft, massLimits).pourC ?? usual.startC;
+  const heat = {
+    liquidusC: alloy.liquidusC.value,
+    solidJKgK: figures.solidHeatJKgK.value,
+    latentJKg: figures.latentJKg.value,
+    liquidJKgK: figures.liquidHeatJKgK.value,
+  };
+  const power = furnace === null ? null : usefulPower({ furnace, memory, isHotStart: draft.start === "hot" });
+  const sum = chargeKg === null ? null : heatSum({ massKg: chargeKg, heat, pourC, furnace, power });
+  return (
+    <Card title="The heat">
+      <Rows
+        rows={[
+          ["Light, thin work", `${temp(alloy.pourLowC.value)} to ${temp(alloy.pourHighC.value)}`],
+          ["Heavy work", `${temp(figures.heavyLowC.value)} to ${temp(figures.heavyHighC.value)}`],
+          ["All melted at", temp(alloy.liquidusC.value)],
+        ]}
+      />
+      <DraftNumber
+        form={form}
+        limits={massLimits}
+        name="pourC"
+        label="Poured at"
+        quantity="temp"
+        hint={`Empty: ${temp(pourC)}, the low end for ${usual.work} work, as a hot shell asks less than sand. A thin wall asks the shell to be hotter first, the metal second.`}
+      />
+      {pourC < alloy.liquidusC.value && (
+        <p role="alert" className={css["stop"]}>
+          At {temp(pourC)} it is not all melted; {alloy.name} is liquid from {temp(alloy.liquidusC.value)}.
+        </p>
+      )}
+      {furnaces.length === 0 ? (
+        <p>
+          No furnace yet. <LinkButton href={paths.kilns}>Add yours</LinkButton>
+        </p>
+      ) : (
+        <SelectField
+          label="Furnace"
+          options={furnaces.map(({ id, name }) => ({ value: id, label: name }))}
+          value={furnace?.id ?? null}
+          onChange={(furnaceId) => set({ furnaceId })}
+          empty="None chosen"
+        />
+      )}
+      <Choice
+        label="Its lining when you start"
+        options={[
+          { value: "cold", label: "Cold" },
+          { value: "hot", label: "Still hot" },
+        ]}
+        value={draft.start}
+        onChange={(start) => set({ start })}
+      />
+      {sum !== null && <HeatRows sum={sum} />}
+      {power !== null && <p className={css["soft"]}>{powerBasis(power, format)}</p>}
+      {sum?.fuel?.isBeyondBottle === true && (
+        <p className={css["warn"]}>
+          At full power it draws {format.show("kg", sum.fuel.drawKgH)} an hour. A small bottle gives off about{" "}
+          {format.show("kg", bottleDrawKgH.value.low)} to {format.show("kg", bottleDrawKgH.value.high)} an
+          hour by itself, less in the cold ({bottleDrawKgH.source}): take a larger one or two together.
+        </p>
+      )}
+      <Reckoned
+        formula="heat = mass × [solid heat × (liquidus − room) + latent heat + liquid heat × (pour − liquidus)]; time = heat ÷ useful power + 7 min to skim, stir and measure"
+        given={[
+          ["Solid, mean", `${format.number(heat.solidJKgK, 0)} J/kg·K`],
+          ["Latent", `${format.number(heat.latentJKg / 1000, 0)} kJ/kg`],
+          ["Liquid", `${format.number(heat.liquidJKgK, 0)} J/kg·K`],
+          ...(power === null ? [] : [["Useful power", power.source] as Given]),
+        ]}
+        source={`Groover, Fundamentals of Modern Manufacturing, ch. 10 (from memory); figures: ${figures.latentJKg.source}`}
+      />
+    </Card>
+  );
+}
+
+function HeatRows({ sum }: { readonly sum: HeatSum }) {
+  const format = useFormat();
+  const { energyJ, times, powerW, fuel, spentKWh } = sum;
+  return (
+    <Rows
+      rows={[
+        ["Heat into the metal", format.show("kWh", energyJ / 3.6e6)],
+        ...(times === null ? [] : [["Time to melt, with 7 min to skim", rangeMinutes(times)] as Given]),
+        ...(powerW === null ? [] : [["Into the metal, mean", format.show("kW", powerW / 1000)] as Given]),
+        ...(fuel === null
+          ? spentKWh === null
+            ? []
+            : [["Taken from the wall", format.show("kWh", spentKWh)] as Given]
+          : [["Fuel", format.show("kg", fuel.kg)] as Given]),
+      ]}
+    />
+  );
+}

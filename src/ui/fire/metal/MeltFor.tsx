@@ -1,0 +1,114 @@
+import { alloyChoices, ownAlloy } from "../../../logbook/shop/ownAlloy.ts";
+import type { Phase, Shop } from "../../../logbook/piece/piece.ts";
+import { metalOf } from "../../../logbook/piece/pieceMetal.ts";
+import type { RackItem } from "../../base/state/live.ts";
+import { useFormat } from "../../base/state/useFormat.ts";
+import { SelectField } from "../../base/forms/SelectField.tsx";
+import { TickList } from "../../base/forms/TickList.tsx";
+import { Card } from "../../base/parts/Card.tsx";
+import type { DraftForm } from "../../base/forms/DraftNumber.tsx";
+import type { MeltDraft } from "./meltDraft.ts";
+import { Reckoned, Rows } from "../../base/parts/Reckoned.tsx";
+import type { WantedCharge } from "./wantedCharge.ts";
+import css from "./metal.module.css";
+
+const beforeMetal: readonly Phase[] = [
+  "coating",
+  "reviewed",
+  "dewaxed",
+  "burnout",
+  "burnt-out",
+  "fired",
+  "preheated",
+];
+
+/** Which metal, for which pieces, and what they ask for together. */
+export function MeltFor({
+  form: { draft, set },
+  shop,
+  rack,
+  wanted,
+  massKg,
+}: {
+  readonly form: DraftForm<MeltDraft>;
+  readonly shop: Shop;
+  readonly rack: readonly RackItem[];
+  readonly wanted: WantedCharge | null;
+  readonly massKg: number;
+}) {
+  const format = useFormat();
+  const alloy = draft.alloyId === null ? null : ownAlloy(draft.alloyId, shop);
+  const pieces = rack
+    .map(({ standing }) => standing.piece)
+    .filter(({ phase }) => beforeMetal.includes(phase))
+    .toSorted((a, b) => Number(b.plan.alloyId === draft.alloyId) - Number(a.plan.alloyId === draft.alloyId));
+  const other = pieces.filter(
+    ({ id, plan }) =>
+      draft.pieceIds.includes(id) && plan.alloyId !== undefined && plan.alloyId !== draft.alloyId,
+  );
+  const short = wanted === null ? 0 : wanted.parts.chargeKg - massKg;
+  return (
+    <Card title="For what">
+      <SelectField
+        label="Alloy"
+        options={alloyChoices(shop, draft.alloyId).map(({ id, name, isOwn }) => ({
+          value: id,
+          label: isOwn ? `${name} (your own)` : name,
+        }))}
+        value={draft.alloyId}
+        onChange={(alloyId) => set({ alloyId })}
+        empty="Choose one"
+      />
+      {pieces.length === 0 ? (
+        <p>No piece waits for metal. A melt can be planned without one.</p>
+      ) : (
+        <TickList
+          label="Pieces"
+          options={pieces.map((piece) => {
+            const kg = metalOf(piece, alloy);
+            return {
+              value: piece.id,
+              label: piece.plan.name,
+              hint: kg === null ? "metal not known" : format.show("kg", kg),
+            };
+          })}
+          ticked={draft.pieceIds}
+          onChange={(pieceIds) => set({ pieceIds })}
+        />
+      )}
+      {other.length > 0 && (
+        <p role="alert" className={css["warn"]}>
+          Planned in another metal: {other.map(({ plan }) => plan.name).join(", ")}.
+        </p>
+      )}
+      {wanted !== null && (
+        <>
+          <Rows
+            rows={[
+              ["Casting and gating", format.show("kg", wanted.parts.castingKg)],
+              ["Margin", format.show("kg", wanted.parts.marginKg)],
+              ["Loss", format.show("kg", wanted.parts.lossKg)],
+              ["To weigh in", format.show("kg", wanted.parts.chargeKg)],
+            ]}
+          />
+          <p role="status" className={css[short > 0.005 ? "warn" : "soft"]}>
+            {short > 0.005
+              ? `${format.show("kg", short)} more to weigh in.`
+              : `Enough is weighed in: ${format.show("kg", massKg)}.`}
+          </p>
+          {wanted.unknown.length > 0 && (
+            <p className={css["warn"]}>Not counted, their metal isn't known: {wanted.unknown.join(", ")}.</p>
+          )}
+          <Reckoned
+            formula="charge = (casting and gating + margin) ÷ (1 − loss)"
+            given={[
+              ["Margin", format.show("percent", wanted.parts.marginKg / wanted.parts.castingKg)],
+              ["Loss", format.show("share", wanted.lossShare)],
+            ]}
+            source="a mass balance, derived here; margin and loss as on each piece's metal page"
+          />
+        </>
+      )}
+    </Card>
+  );
+}

@@ -1,0 +1,197 @@
+import { crucibleLiftKg } from "../../../logbook/bucket/liftWeights.ts";
+import { alloyContents, mayHoldOf } from "../../../logbook/pour/meltContents.ts";
+import { Cautions } from "../../base/cautions/Cautions.tsx";
+import { pourHeatOf } from "../../../logbook/pour/pourHeat.ts";
+import { useState } from "react";
+import { useLocation, useSearch } from "wouter";
+import { v7 as uuidv7 } from "uuid";
+import { streamOf } from "../../../logbook/entries/entry.ts";
+import type { Melt } from "../../../logbook/fire/fireStates.ts";
+import { furnaceMemory, usefulPower } from "../../../logbook/fire/furnaceMemory.ts";
+import { alloyName, ownAlloy, ownMeltFigures, ownMeltHeat } from "../../../logbook/shop/ownAlloy.ts";
+import type { Shop } from "../../../logbook/piece/piece.ts";
+import { useFigures, useMelts, useRack, type RackItem } from "../../base/state/live.ts";
+import { paths } from "../../base/state/paths.ts";
+import { useShop } from "../../base/state/shop.tsx";
+import { useFormat } from "../../base/state/useFormat.ts";
+import { withoutEmpty } from "../../base/forms/fieldSchema.ts";
+import { useForm } from "../../base/forms/useForm.ts";
+import { Button } from "../../base/parts/Button.tsx";
+import { Card } from "../../base/parts/Card.tsx";
+import { Page } from "../../base/parts/Page.tsx";
+import { TextField } from "../../base/forms/TextField.tsx";
+import { FumeLimits } from "./FumeLimits.tsx";
+import { kept } from "../../base/forms/limits.ts";
+import { mayHoldBeryllium, meltLimits, newMelt, weighedIn, type MeltDraft } from "./meltDraft.ts";
+import { MeltFor } from "./MeltFor.tsx";
+import { MeltHeatCard } from "./MeltHeatCard.tsx";
+import { MeltItems } from "./MeltItems.tsx";
+import { mixSum } from "./meltSum.ts";
+import { MixVerdict } from "./MixVerdict.tsx";
+import { wantedCharge } from "./wantedCharge.ts";
+import css from "./metal.module.css";
+
+/** A melt for one or several pieces: what goes in, whether it makes the alloy, and how long it takes. */
+export function MeltPlanPage() {
+  const shop = useFigures();
+  const rack = useRack();
+  const melts = useMelts("ended");
+  const asked = new URLSearchParams(useSearch()).get("piece");
+  if (shop === undefined || rack === undefined || melts === undefined)
+    return <Page title="Plan a melt">{null}</Page>;
+  return <MeltPlan shop={shop} rack={rack} melts={melts} asked={asked} />;
+}
+
+function MeltPlan({
+  shop,
+  rack,
+  melts,
+  asked,
+}: {
+  readonly shop: Shop;
+  readonly rack: readonly RackItem[];
+  readonly melts: readonly Melt[];
+  readonly asked: string | null;
+}) {
+  const { log } = useShop();
+  const format = useFormat();
+  const [, goTo] = useLocation();
+  const [refused, setRefused] = useState<string | null>(null);
+  const of = rack.find(({ standing }) => standing.piece.id === asked)?.standing.piece ?? null;
+  const start: MeltDraft =
+    of === null ? newMelt : { ...newMelt, pieceIds: [of.id], alloyId: of.plan.alloyId ?? null };
+  const form = useForm<MeltDraft>("melt/new", start, asked ?? "");
+  const { draft, set } = form;
+  const alloyNamed = (id: string): string => alloyName(id, shop);
+  const alloy = draft.alloyId === null ? null : ownAlloy(draft.alloyId, shop);
+  const heat = draft.alloyId === null ? null : ownMeltHeat(draft.alloyId, shop);
+  const figures = draft.alloyId === null ? null : ownMeltFigures(draft.alloyId, shop);
+  const furnaces = shop.furnaces.filter(({ retired }) => !retired);
+  const furnace =
+    furnaces.find(({ id }) => id === draft.furnaceId) ??
+    (furnaces.length === 1 ? (furnaces[0] ?? null) : null);
+  const power =
+    furnace === null
+      ? null
+      : usefulPower({
+          furnace,
+          memory: furnaceMemory({ furnaceId: furnace.id, melts, shop }),
+          isHotStart: draft.start === "hot",
+        });
+  const mix = mixSum({ items: draft.items, tableId: alloy?.id ?? "", shop, alloyNamed });
+  // The mix as it is weighed, where all of it is known; till then the alloy it is to be.
+  const contents = mix.mix?.shares ?? alloyContents(alloy?.id, shop);
+  const thinnestMm = thinnestOf(rack, draft.pieceIds);
+  const pourC =
+    kept(draft, meltLimits).pourC ??
+    (alloy === null ? null : pourHeatOf({ alloy, figures, thinnestMm }).startC);
+  const wanted = alloy === null ? null : wantedCharge({ draft, rack, alloy, melts, shop });
+  const items = weighedIn(draft.items, alloyNamed);
+
+  const reason =
+    draft.alloyId === null || alloy === null
+      ? "Choose the alloy first."
+      : items.length === 0
+        ? "Weigh something in first."
+        : draft.items.some(mayHoldBeryllium)
+          ? "Scrap that may hold beryllium is not melted: answer its question, or take it out."
+          : pourC === null || pourC < alloy.liquidusC.value
+            ? "The pouring heat is below where it is all melted."
+            : null;
+
+  const plan = async (): Promise<void> => {
+    if (draft.alloyId === null || pourC === null || reason !== null) return;
+    const id = uuidv7();
+    const note = draft.note.trim();
+    const body = withoutEmpty({
+      furnaceId: furnace?.id ?? null,
+      alloyId: draft.alloyId,
+      pieceIds: draft.pieceIds,
+      items,
+      pourC,
+      mayHold: mix.mix === null || mix.unsaid.length > 0 ? undefined : mayHoldOf(mix.mix.shares),
+      note: note === "" ? undefined : note,
+    });
+    const done = await log(
+      { do: "log", stream: streamOf("melt", id), type: "melt-planned", body },
+      { quiet: true },
+    );
+    if (!done.ok) return setRefused(done.text);
+    await form.drop();
+    goTo(paths.melt(id));
+  };
+
+  return (
+    <Page title="Plan a melt" back={paths.fire}>
+      <div className={css["columns"]}>
+        <div className={css["column"]}>
+          <MeltFor form={form} shop={shop} rack={rack} wanted={wanted} massKg={mix.massKg} />
+          <MeltItems form={form} shop={shop} />
+        </div>
+        <div className={css["column"]}>
+          <MixVerdict form={form} mix={mix} alloy={alloy} />
+          {alloy !== null && heat !== null && figures !== null && pourC !== null && (
+            <MeltHeatCard
+              form={form}
+              alloy={alloy}
+              heat={heat}
+              figures={figures}
+              massKg={mix.massKg}
+              pourC={pourC}
+              thinnestMm={thinnestMm}
+              furnaces={furnaces}
+              furnace={furnace}
+              power={power}
+            />
+          )}
+          {contents !== null && (
+            <>
+              <Cautions
+                step="melt"
+                alloyId={alloy?.id}
+                contents={contents}
+                weights={{
+                  crucibleKg: crucibleLiftKg({ metalKg: mix.massKg, figures, furnace }),
+                  shellKg: null,
+                }}
+              />
+              <Card>
+                <FumeLimits contents={contents} />
+              </Card>
+            </>
+          )}
+          <Card>
+            <TextField label="Note" multiline value={draft.note} onChange={(note) => set({ note })} />
+            {refused !== null && (
+              <p role="alert" className={css["stop"]}>
+                {refused}
+              </p>
+            )}
+            <Button kind="primary" size="big" disabledReason={reason} onPress={plan}>
+              Plan this melt
+            </Button>
+            {mix.judged?.ok === true && mix.judged.verdict === "fail" && (
+              <p className={css["soft"]}>
+                As it is weighed it is not {alloy?.name}; it can be planned all the same, for a pig or a
+                lesser piece.
+              </p>
+            )}
+            <p className={css["soft"]}>
+              {mix.massKg > 0 ? `${format.show("kg", mix.massKg)} weighed in. ` : ""}The log keeps what was
+              weighed in and what the mix may hold.
+            </p>
+          </Card>
+        </div>
+      </div>
+    </Page>
+  );
+}
+
+/** Thinnest section of the chosen pieces' meshes, mm; null where none has one. */
+function thinnestOf(rack: readonly RackItem[], pieceIds: readonly string[]): number | null {
+  const known = rack
+    .filter(({ standing }) => pieceIds.includes(standing.piece.id))
+    .flatMap(({ standing }) => standing.piece.patterns.at(-1)?.thinnestMm ?? [])
+    .filter((mm) => mm > 0);
+  return known.length === 0 ? null : Math.min(...known);
+}

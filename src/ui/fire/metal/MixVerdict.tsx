@@ -1,0 +1,206 @@
+import type { ChargeJudged, Verdict } from "../../../physics/metal/chargeVerdict.ts";
+import type { Alloy } from "../../../trade/alloy.ts";
+import { compositionOf } from "../../../trade/composition.ts";
+import { useFormat } from "../../base/state/useFormat.ts";
+import type { Format } from "../../base/format/units.ts";
+import { Button } from "../../base/parts/Button.tsx";
+import { Card } from "../../base/parts/Card.tsx";
+import type { DraftForm } from "../../base/forms/DraftNumber.tsx";
+import { limitName, limitWords, symbolOf } from "./elementWords.ts";
+import { newItem, type MeltDraft } from "./meltDraft.ts";
+import type { Fix, MixSum } from "./meltSum.ts";
+import { Reckoned } from "../../base/parts/Reckoned.tsx";
+import { VerdictMark } from "./VerdictMark.tsx";
+import css from "./metal.module.css";
+
+const verdictSays: Readonly<Record<Verdict, string>> = {
+  pass: "All that can be in it lies inside the limits.",
+  assay: "What is known neither clears nor damns it: have it assayed, or use less of what isn't known.",
+  fail: "It can't be this alloy as it is weighed.",
+};
+
+/** The charge against the alloy's limits, element by element, and what would put it right. */
+export function MixVerdict({
+  form,
+  mix,
+  alloy,
+}: {
+  readonly form: DraftForm<MeltDraft>;
+  readonly mix: MixSum;
+  readonly alloy: Alloy | null;
+}) {
+  const { judged, fix, unsaid, guessed } = mix;
+  const isOpen = judged?.ok === true && judged.verdict !== "pass";
+  return (
+    <Card title="Will it be this alloy?">
+      {unsaid.length > 0 && <p className={css["warn"]}>Say what it is first: {unsaid.join(", ")}.</p>}
+      {alloy === null ? (
+        <p>Choose the alloy, and the charge is held against its limits.</p>
+      ) : judged === null ? (
+        <p>
+          {mix.mix === null
+            ? "Weigh something in and it is held against the limits."
+            : `No limits are known here for ${alloy.name}.`}
+        </p>
+      ) : (
+        <Judged judged={judged} />
+      )}
+      {isOpen && mix.isAllNamed && (
+        <p>
+          All of it is this alloy by its name; the table takes its whole range and what a melt burns off. What
+          came with your ingots says it closer: enter that as an assay. What was melted before has lost some
+          of what burns, zinc first.
+        </p>
+      )}
+      {isOpen && guessed.length > 0 && (
+        <p>
+          No addition can be reckoned while nobody knows what is in {guessed.join(", ")}: have it assayed and
+          enter the figures, or keep it out of this melt.
+        </p>
+      )}
+      {fix !== null && <FixSays fix={fix} mix={mix} form={form} />}
+      {alloy !== null && judged?.ok === true && (
+        <Reckoned
+          formula="w = Σ mass × share × what comes through ÷ Σ of all that comes through, as the least and the most it can be; an item's shares sum to one"
+          given={[["Limits", compositionOf(alloy.id)?.edition ?? "none"]]}
+          source={`interval arithmetic, derived here; what comes through a melt: common practice, no source; limits: ${compositionOf(alloy.id)?.source ?? "none"}; scrap that isn't known: judgement`}
+        />
+      )}
+    </Card>
+  );
+}
+
+function Judged({ judged }: { readonly judged: ChargeJudged }) {
+  const format = useFormat();
+  if (!judged.ok)
+    return (
+      <p role="alert" className={css["stop"]}>
+        {judged.code === "beryllium-suspect"
+          ? `Refused: ${judged.names.join(", ")}. It may hold beryllium.`
+          : judged.code === "does-not-add-up"
+            ? `The shares of ${judged.names.join(", ")} don't make a whole. Look at its assay.`
+            : "There is nothing to melt."}
+      </p>
+    );
+  const shown = judged.limits.filter(({ share, verdict }) => verdict !== "pass" || share.high > 0.0005);
+  return (
+    <>
+      <p>
+        <VerdictMark verdict={judged.verdict} /> {verdictSays[judged.verdict]}
+      </p>
+      <div className={css["scroll"]}>
+        <table>
+          <thead>
+            <tr>
+              <th scope="col">Element</th>
+              <th scope="col">In the melt</th>
+              <th scope="col">May be</th>
+              <th scope="col">So</th>
+            </tr>
+          </thead>
+          <tbody>
+            {shown.map(({ limit, share, verdict }) => (
+              <tr key={limit.of.join()}>
+                <td>{limitName(limit)}</td>
+                <td>{rangeWords(share, format)}</td>
+                <td>{limitWords(limit, format)}</td>
+                <td>
+                  <VerdictMark verdict={verdict} />
+                </td>
+              </tr>
+            ))}
+          </tbody>
+        </table>
+      </div>
+    </>
+  );
+}
+
+/** Thinning a charge by more than this many times itself is no remedy: judgement. */
+const thinsAtMost = 10;
+
+function FixSays({
+  fix,
+  mix,
+  form,
+}: {
+  readonly fix: Fix;
+  readonly mix: MixSum;
+  readonly form: DraftForm<MeltDraft>;
+}) {
+  const format = useFormat();
+  const { raise, targets, dilutions } = fix;
+  const { items } = form.draft;
+  const add = (): void => {
+    if (raise?.kind !== "add") return;
+    const key = Math.max(0, ...items.map((item) => item.key)) + 1;
+    const more = raise.additions.flatMap(({ name, addKg }, at) => {
+      const target = targets.find(({ element }) => symbolOf(element) === name);
+      return target === undefined || !(addKg > 0)
+        ? []
+        : [
+            {
+              ...newItem(key + at, null, ""),
+              kind: "pure" as const,
+              element: target.element,
+              massKg: gram(addKg),
+            },
+          ];
+    });
+    form.set({ items: [...items, ...more] });
+  };
+  return (
+    <section className={css["stack"]} aria-label="What would put it right">
+      <p>
+        <strong>What would put it right</strong>
+      </p>
+      {raise?.kind === "add" && (
+        <>
+          <ul>
+            {raise.additions.map(({ name, addKg }) => {
+              const target = targets.find(({ element }) => symbolOf(element) === name);
+              return (
+                <li key={name}>
+                  {format.number(addKg * 1000, 0)} g ({format.number(addKg, 4)} kg) of {name}
+                  {target === undefined
+                    ? ""
+                    : `, for ${format.show("share", target.share)} of it in the melt`}
+                </li>
+              );
+            })}
+          </ul>
+          <Button onPress={add}>Add these to the charge</Button>
+        </>
+      )}
+      {raise?.kind === "cannot-reach" && (
+        <p>No addition reaches it: {raise.names.join(", ")} would have to come out again.</p>
+      )}
+      {dilutions.map(({ element, share, most, addition }) => (
+        <p key={element}>
+          {symbolOf(element)} is likely {format.show("share", share)}, over its {format.number(most * 100, 3)}
+          %:{" "}
+          {addition.kind === "add"
+            ? addition.addKg > thinsAtMost * mix.massKg
+              ? "no amount worth melting thins it. Keep what brings it in out of this melt."
+              : `thin it with ${format.show("kg", addition.addKg)} of this alloy free of it.`
+            : "nothing thins it enough."}
+        </p>
+      ))}
+      {dilutions.length > 0 && (
+        <p className={css["soft"]}>
+          Nothing takes lead, antimony, bismuth, nickel or arsenic out of a melt again.
+        </p>
+      )}
+    </section>
+  );
+}
+
+const rangeWords = (
+  { low, high }: { readonly low: number; readonly high: number },
+  format: Format,
+): string => {
+  const [from, to] = [format.number(low * 100, 2), format.number(high * 100, 2)];
+  return from === to ? `${from}%` : `${from} to ${to}%`;
+};
+
+const gram = (kg: number): number => Math.round(kg * 10_000) / 10_000;

@@ -1,0 +1,157 @@
+import { Link, useParams } from "wouter";
+import { furnaceMemory, lossMemory } from "../../../logbook/fire/furnaceMemory.ts";
+import { ownAlloy, ownMeltFigures } from "../../../logbook/shop/ownAlloy.ts";
+import type { Piece, Shop } from "../../../logbook/piece/piece.ts";
+import type { Melt } from "../../../logbook/fire/fireStates.ts";
+import type { Alloy } from "../../../trade/alloy.ts";
+import type { MeltFigures } from "../../../trade/meltFigure.ts";
+import { patternMaterials } from "../../../trade/patternMaterials.ts";
+import { useMelts, usePiece } from "../../base/state/live.ts";
+import { paths } from "../../base/state/paths.ts";
+import { useForm } from "../../base/forms/useForm.ts";
+import { Card } from "../../base/parts/Card.tsx";
+import { Empty } from "../../base/parts/Empty.tsx";
+import { LinkButton } from "../../base/parts/LinkButton.tsx";
+import { Page } from "../../base/parts/Page.tsx";
+import { ChargeCard } from "./ChargeCard.tsx";
+import { chargeFor, gatingKgOf, lossFor, marginFor } from "./chargeSum.ts";
+import { CrucibleCard } from "./CrucibleCard.tsx";
+import { HeatCard } from "./HeatCard.tsx";
+import { massDraftOf, type MassDraft } from "./massDraft.ts";
+import { massByRoutes } from "./massRoutes.ts";
+import { MetalSave } from "./MetalSave.tsx";
+import { RoutesCard } from "./RoutesCard.tsx";
+import { ScaleCard } from "./ScaleCard.tsx";
+import { StudioRatio } from "./StudioRatio.tsx";
+import css from "./metal.module.css";
+
+/** How much metal a piece takes, by every way there is, and what to weigh in for it. */
+export function PieceMetalPage() {
+  const { id } = useParams<{ id: string }>();
+  const found = usePiece(id);
+  const melts = useMelts("ended");
+  if (found === undefined || melts === undefined) return <Page title="Metal">{null}</Page>;
+  if (found === null)
+    return (
+      <Page title="Metal" back={paths.rack}>
+        <Empty title="No such piece">
+          <p>It is not in this device's log.</p>
+        </Empty>
+      </Page>
+    );
+  const { piece, shop } = found.item.standing;
+  const { alloyId } = piece.plan;
+  const alloy = alloyId === undefined ? null : ownAlloy(alloyId, shop);
+  const figures = alloyId === undefined ? null : ownMeltFigures(alloyId, shop);
+  if (alloyId === undefined || alloy === null || figures === null)
+    return (
+      <Page title="Metal" back={paths.piece(id)}>
+        <Empty title="Which metal?">
+          <p>Every sum here rests on the alloy. Choose it in the plan first.</p>
+          <LinkButton kind="primary" href={paths.editPiece(id)}>
+            Choose the alloy
+          </LinkButton>
+        </Empty>
+      </Page>
+    );
+  return (
+    <PieceMetal
+      key={`${id} ${alloyId}`}
+      piece={piece}
+      shop={shop}
+      melts={melts}
+      alloyId={alloyId}
+      alloy={alloy}
+      figures={figures}
+    />
+  );
+}
+
+type Props = {
+  readonly piece: Piece;
+  readonly shop: Shop;
+  readonly melts: readonly Melt[];
+  readonly alloyId: string;
+  readonly alloy: Alloy;
+  readonly figures: MeltFigures;
+};
+
+function PieceMetal({ piece, shop, melts, alloyId, alloy, figures }: Props) {
+  const { plan } = piece;
+  const form = useForm<MassDraft>(`metal/${piece.id}`, massDraftOf(plan));
+  const { draft } = form;
+  const mesh = piece.patterns.at(-1) ?? null;
+  const metalKgM3 = alloy.solidKgM3.value;
+  const routes = massByRoutes({ draft, mesh, metalKgM3 });
+  const used = routes.lines.find(({ route }) => route === routes.chosen?.used.route) ?? null;
+  const castingKg = used?.mass?.likelyKg ?? plan.metalKg ?? null;
+  const fromPlan = used === null && plan.metalKg !== undefined;
+  const waxKgM3 = patternMaterials.wax.densityKgM3?.value ?? 930;
+  const gatingKg = fromPlan ? 0 : gatingKgOf({ draft, mesh, metalKgM3, waxKgM3 });
+  const loss = lossFor({
+    draft,
+    alloyId: alloy.id,
+    learned: lossMemory({ family: alloy.family, melts, shop }),
+  });
+  const margin = marginFor(draft, used?.route ?? null);
+  const charge =
+    castingKg === null
+      ? null
+      : chargeFor({ draft, castingKg, gatingKg, margin, lossShare: loss?.lossShare ?? 0 });
+  const furnaces = shop.furnaces.filter(({ retired }) => !retired);
+  const furnace =
+    furnaces.find(({ id }) => id === draft.furnaceId) ??
+    (furnaces.length === 1 ? (furnaces[0] ?? null) : null);
+  const memory = furnaceMemory({ furnaceId: furnace?.id ?? "", melts, shop });
+  const volumeCm3 = routes.chosen?.used.volumeCm3 ?? null;
+  return (
+    <Page
+      title="Metal"
+      back={paths.piece(piece.id)}
+      actions={<LinkButton href={paths.gating(piece.id)}>Gating and feeding</LinkButton>}
+    >
+      <p className={css["lead"]}>
+        {plan.name}, in <Link href={paths.alloy(alloyId)}>{alloy.name}</Link>. What you type here is kept on
+        this device; the metal goes into the plan when you save it.
+      </p>
+      <div className={css["columns"]}>
+        <div className={css["column"]}>
+          <RoutesCard form={form} routes={routes} mesh={mesh} material={plan.material ?? null} />
+          <StudioRatio draft={draft} material={plan.material ?? null} alloy={alloy} />
+          <ScaleCard
+            form={form}
+            shop={shop}
+            alloyId={alloyId}
+            figures={figures}
+            material={plan.material ?? null}
+          />
+        </div>
+        <div className={css["column"]}>
+          {fromPlan && (
+            <Card tone="note">
+              <p>
+                Nothing is measured here yet: the charge takes what the plan says, casting and gating
+                together, as a guess.
+              </p>
+            </Card>
+          )}
+          <ChargeCard form={form} charge={charge} margin={margin} loss={loss} mesh={mesh} />
+          {used !== null && castingKg !== null && volumeCm3 !== null && (
+            <MetalSave piece={piece} metalKg={castingKg + gatingKg} metalKgM3={metalKgM3} />
+          )}
+          <HeatCard
+            form={form}
+            alloy={alloy}
+            figures={figures}
+            thinnestMm={mesh?.thinnestMm ?? null}
+            chargeKg={charge?.chargeKg ?? null}
+            furnaces={furnaces}
+            furnace={furnace}
+            memory={memory}
+          />
+          <CrucibleCard form={form} meltKg={charge?.meltKg ?? null} figures={figures} furnace={furnace} />
+        </div>
+      </div>
+    </Page>
+  );
+}

@@ -1,0 +1,252 @@
+import { effectiveSolidity, printedMassG } from "../../../physics/shell/printSolidity.ts";
+import type { PatternMeasured } from "../../../logbook/entries/pieceBodies.ts";
+import type { PatternMaterial } from "../../../trade/patternMaterials.ts";
+import { useFormat } from "../../base/state/useFormat.ts";
+import { Choice } from "../../base/forms/Choice.tsx";
+import { DraftNumber, type DraftForm } from "../../base/forms/DraftNumber.tsx";
+import { kept } from "../../base/forms/limits.ts";
+import { isPrinted, massLimits, type MassDraft } from "./massDraft.ts";
+import css from "./metal.module.css";
+
+type Props = { readonly form: DraftForm<MassDraft> };
+type WithMesh = Props & { readonly mesh: PatternMeasured | null };
+
+export function HollowFields({ form, mesh }: WithMesh) {
+  const format = useFormat();
+  if (mesh === null)
+    return (
+      <p>
+        No mesh has been measured for this piece. Read one in under Patterns and it stands here by itself.
+      </p>
+    );
+  return (
+    <>
+      <p>
+        {mesh.fileName}:{" "}
+        {mesh.volumeMm3 === null
+          ? "no volume, it is open"
+          : `${format.show("cm3", mesh.volumeMm3 / 1000)} inside`}
+        , {format.show("m2", mesh.areaMm2 / 1e6)} of surface.
+      </p>
+      <Choice
+        label="How it is made"
+        options={[
+          { value: "solid", label: "Solid, or filled inside", hint: "burns out to a full cavity" },
+          { value: "closed-hollow", label: "Hollow, closed", hint: "burns out to a full cavity too" },
+          { value: "vented-hollow", label: "Hollow, open to slurry", hint: "metal in the wall alone" },
+        ]}
+        value={form.draft.hollow}
+        onChange={(hollow) => form.set({ hollow })}
+      />
+      {form.draft.hollow === "vented-hollow" && (
+        <DraftNumber
+          form={form}
+          limits={massLimits}
+          name="hollowWallMm"
+          label="Its wall"
+          quantity="mm"
+          hint="Slurry must run in, coat it all over, and drain out again: every drain hole open."
+        />
+      )}
+    </>
+  );
+}
+
+export function WaterFields({ form, route }: Props & { readonly route: "hydrostatic" | "displacement" }) {
+  return (
+    <>
+      <div className={css["fields"]}>
+        {route === "displacement" ? (
+          <>
+            <DraftNumber
+              form={form}
+              limits={massLimits}
+              name="displacedG"
+              label="Water pushed out"
+              quantity="g"
+              hint="Weigh what runs over a brim-full pail, or read how much the pail on the scale gains while the pattern is held under."
+            />
+            <DraftNumber
+              form={form}
+              limits={massLimits}
+              name="sinkerDisplacedG"
+              label="Of that, by the sinker"
+              quantity="g"
+              hint="The sinker alone, the same way."
+            />
+          </>
+        ) : (
+          <>
+            <DraftNumber
+              form={form}
+              limits={massLimits}
+              name="airG"
+              label="Weight in air"
+              quantity="g"
+              hint="Of the pattern alone."
+            />
+            <DraftNumber
+              form={form}
+              limits={massLimits}
+              name="submergedG"
+              label="Weight hung under water"
+              quantity="g"
+              hint="With its sinker, if it floats."
+            />
+            <DraftNumber
+              form={form}
+              limits={massLimits}
+              name="sinkerSubmergedG"
+              label="The sinker alone, under water"
+              quantity="g"
+            />
+          </>
+        )}
+      </div>
+      <Choice
+        label="Can water get into it?"
+        options={[
+          { value: "yes", label: "No, it is tight" },
+          { value: "no", label: "Yes, or not sure" },
+        ]}
+        value={form.draft.isSealed}
+        onChange={(isSealed) => form.set({ isSealed })}
+      />
+      <p className={css["soft"]}>
+        Volume is the water's weight over{" "}
+        {route === "displacement" ? "" : "(what hanging under water takes off) "}
+        0.998 g/cm³, water at room heat.
+      </p>
+    </>
+  );
+}
+
+export function SlicerFields({ form }: Props) {
+  return (
+    <>
+      <p>
+        Set the same part to 100% infill in the slicer and read its weight; print it however you like. The
+        cavity is the whole of it.
+      </p>
+      <div className={css["fields"]}>
+        <DraftNumber
+          form={form}
+          limits={massLimits}
+          name="slicerG"
+          label="Weight at 100% infill"
+          quantity="g"
+        />
+        <DraftNumber
+          form={form}
+          limits={massLimits}
+          name="slicerGCm3"
+          label="Density the slicer takes"
+          quantity="density"
+          hint="In its filament settings."
+        />
+      </div>
+    </>
+  );
+}
+
+const fills = [
+  { value: "solid", label: "Solid all through" },
+  { value: "infill", label: "With infill", hint: "a skin and a lattice inside" },
+  { value: "closed-hollow", label: "Hollow, closed" },
+  { value: "vented-hollow", label: "Hollow, open to slurry", hint: "slurry coats the inside too" },
+] as const;
+
+export function WeightFields({
+  form,
+  mesh,
+  material,
+}: WithMesh & { readonly material: PatternMaterial | null }) {
+  const { fill } = form.draft;
+  return (
+    <>
+      <Choice
+        label={isPrinted(material) ? "Is the print solid?" : "Is the pattern solid?"}
+        options={fills}
+        value={fill === "not-stated" ? null : fill}
+        onChange={(next) => form.set({ fill: next })}
+      />
+      <div className={css["fields"]}>
+        <DraftNumber form={form} limits={massLimits} name="patternG" label="Pattern weight" quantity="g" />
+        <DraftNumber
+          form={form}
+          limits={massLimits}
+          name="patternGCm3"
+          label="Density of the pattern"
+          quantity="density"
+          hint={
+            material === "foam"
+              ? "Weighing foam says little: glue, paint and tooling weigh as much as it does."
+              : "Starting value by its material; weigh a block of your own to do better."
+          }
+        />
+      </div>
+      {fill === "infill" && <InfillCheck form={form} mesh={mesh} />}
+      {fill === "vented-hollow" && (
+        <p>The metal is the wall alone, so its weight over its density is right here.</p>
+      )}
+    </>
+  );
+}
+
+/** What a print of this mesh should weigh, beside the scale: why the weight can't be used. */
+function InfillCheck({ form, mesh }: WithMesh) {
+  const format = useFormat();
+  const { skinMm, infill, patternGCm3, patternG } = kept(form.draft, massLimits);
+  const volumeCm3 = mesh?.volumeMm3 ?? null;
+  return (
+    <>
+      <div className={css["fields"]}>
+        <DraftNumber form={form} limits={massLimits} name="skinMm" label="Skin all round" quantity="mm" />
+        <DraftNumber form={form} limits={massLimits} name="infill" label="Infill" quantity="percent" />
+      </div>
+      {mesh !== null && volumeCm3 !== null && volumeCm3 > 0 && skinMm !== null && infill !== null && (
+        <Should
+          print={{
+            volumeCm3: volumeCm3 / 1000,
+            areaCm2: mesh.areaMm2 / 100,
+            wallMm: skinMm,
+            infillShare: infill,
+          }}
+          densityGCm3={patternGCm3}
+          patternG={patternG}
+        />
+      )}
+      {volumeCm3 === null && (
+        <p className={css["soft"]}>
+          With a mesh read in, what a print with this skin and infill should weigh stands here beside the
+          scale.
+        </p>
+      )}
+      <p className={css["soft"]}>
+        Infill that leaks slurry through pin holes leaves ceramic inside: seal every one before the first dip.
+        Skin × surface + infill × what is left inside gives the plastic; derived here, the skin taken as flat
+        ({format.show("percent", 0.15)} infill in a palm-sized print is about three tenths solid).
+      </p>
+    </>
+  );
+}
+
+function Should({
+  print,
+  densityGCm3,
+  patternG,
+}: {
+  readonly print: Parameters<typeof effectiveSolidity>[0];
+  readonly densityGCm3: number | null;
+  readonly patternG: number | null;
+}) {
+  const format = useFormat();
+  const should = densityGCm3 === null ? null : printedMassG({ ...print, densityKgM3: densityGCm3 * 1000 });
+  return (
+    <p>
+      Such a print is {format.show("percent", effectiveSolidity(print))} plastic
+      {should === null ? "" : ` and should weigh ${format.show("g", should)}`}
+      {patternG === null ? "" : `; the scale says ${format.show("g", patternG)}`}. The metal fills all of it.
+    </p>
+  );
+}

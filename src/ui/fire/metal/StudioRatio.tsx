@@ -1,0 +1,50 @@
+import { metalPatternRatio } from "../../../physics/metal/castingMass.ts";
+import type { Alloy } from "../../../trade/alloy.ts";
+import type { PatternMaterial } from "../../../trade/patternMaterials.ts";
+import { studioWaxRatio } from "../../../trade/volumeRoutes.ts";
+import { useFormat } from "../../base/state/useFormat.ts";
+import { Card } from "../../base/parts/Card.tsx";
+import { kept } from "../../base/forms/limits.ts";
+import { massLimits, type MassDraft } from "./massDraft.ts";
+import css from "./metal.module.css";
+
+/** The ratio of this pattern to this metal, and for wax the round ten of the studios beside it. */
+export function StudioRatio({
+  draft,
+  material,
+  alloy,
+}: {
+  readonly draft: MassDraft;
+  readonly material: PatternMaterial | null;
+  readonly alloy: Alloy;
+}) {
+  const format = useFormat();
+  const { patternGCm3, patternG } = kept(draft, massLimits);
+  if (patternGCm3 === null) return null;
+  const ratio = metalPatternRatio({
+    metalKgM3: alloy.solidKgM3.value,
+    patternKgM3: patternGCm3 * 1000,
+  });
+  const isWaxOfBronze = material === "wax" && (alloy.family === "bronze" || alloy.family === "brass");
+  const more = studioWaxRatio.value / ratio - 1;
+  return (
+    <Card title="By the rule of thumb">
+      <p>
+        A solid pattern of {format.show("density", patternGCm3)} times {format.number(ratio, 2)} is{" "}
+        {alloy.name}: the ratio of the two densities.
+      </p>
+      {isWaxOfBronze && (
+        <p>
+          Ten of bronze to one of wax is {format.show("percent", Math.abs(more))}{" "}
+          {more >= 0 ? "more, a margin nobody sees" : "less"}
+          {patternG === null
+            ? "."
+            : `: ${format.show("kg", (patternG / 1000) * studioWaxRatio.value)} instead of ${format.show("kg", (patternG / 1000) * ratio)}.`}
+        </p>
+      )}
+      <p className={css["soft"]}>
+        Densities: {alloy.solidKgM3.source}; ten to one: {studioWaxRatio.source}.
+      </p>
+    </Card>
+  );
+}

@@ -1,0 +1,51 @@
+import { streamOf } from "../../../logbook/entries/entry.ts";
+import type { Pour } from "../../../logbook/fire/fireStates.ts";
+import { useFleeting } from "../../base/state/fleeting.ts";
+import { useShop } from "../../base/state/shop.tsx";
+import { Button } from "../../base/parts/Button.tsx";
+import { Card } from "../../base/parts/Card.tsx";
+import styles from "./pour.module.css";
+
+/** Closes a pour's log: once its shells are full, with some left unpoured, or as a plan that came to nothing. */
+export function EndPour({
+  pour,
+  hasBegun,
+  isAllFull,
+}: {
+  readonly pour: Pour;
+  readonly hasBegun: boolean;
+  readonly isAllFull: boolean;
+}) {
+  const { log } = useShop();
+  const say = useFleeting((fleeting) => fleeting.say);
+  const stream = streamOf("pour", pour.id);
+  const end = () => log({ do: "log", stream, type: "pour-ended", body: {} });
+  const putAway = async (): Promise<void> => {
+    const done = await log({ do: "log", stream, type: "pour-ended", body: { dropped: true } });
+    if (done.ok) say("The plan was put away.");
+  };
+  if (!hasBegun)
+    return (
+      <Card title="If it comes to nothing">
+        <p>
+          No shell has left the kiln for this pour. Put away, its plan rings no more; it can be taken out
+          again.
+        </p>
+        <div className={styles["keys"]}>
+          <Button kind="quiet" onPress={putAway} debounceMs={700}>
+            Put this plan away
+          </Button>
+        </div>
+      </Card>
+    );
+  return (
+    <Card title={isAllFull ? "All shells are full" : "If the rest stays unpoured"}>
+      <p>Ending the pour closes its log; each shell's own log goes on.</p>
+      <div className={styles["keys"]}>
+        <Button kind={isAllFull ? "primary" : "secondary"} onPress={end}>
+          End the pour
+        </Button>
+      </div>
+    </Card>
+  );
+}

@@ -1,0 +1,78 @@
+import { Link } from "wouter";
+import type { RackItem } from "../../base/state/live.ts";
+import { paths } from "../../base/state/paths.ts";
+import { useFormat } from "../../base/state/useFormat.ts";
+import { phaseWords } from "../../base/format/phaseWords.ts";
+import { TickList } from "../../base/forms/TickList.tsx";
+import { Card } from "../../base/parts/Card.tsx";
+import { NumberField } from "../../base/forms/NumberField.tsx";
+import type { PourDraft } from "./pourDraft.ts";
+import type { PourParts } from "./pourParts.ts";
+import styles from "./pour.module.css";
+
+/** Which shells, and what nobody measured of them. */
+export function PlanShells({
+  draft,
+  set,
+  pieces,
+  parts,
+}: {
+  readonly draft: PourDraft;
+  readonly set: (changes: Partial<PourDraft>) => void;
+  readonly pieces: readonly RackItem[];
+  readonly parts: PourParts;
+}) {
+  const format = useFormat();
+  const { shells, items } = parts;
+  const alloys = new Set(items.flatMap(({ standing }) => standing.piece.plan.alloyId ?? []));
+  return (
+    <Card title="Which shells">
+      {pieces.length === 0 ? (
+        <p>
+          No shell is reviewed, burnt out or fired yet. <Link href={paths.rack}>To the rack</Link>
+        </p>
+      ) : (
+        <TickList
+          label="Poured together"
+          options={pieces.map(({ standing: { piece } }) => ({
+            value: piece.id,
+            label: piece.plan.name,
+            hint: phaseWords[piece.phase],
+          }))}
+          ticked={draft.pieceIds}
+          onChange={(pieceIds) => set({ pieceIds })}
+        />
+      )}
+      {alloys.size > 1 && (
+        <p className={styles["warn"]}>They are planned in different metals: one crucible holds one.</p>
+      )}
+      {shells.map((shell) => (
+        <div key={shell.id} className={styles["stack"]}>
+          <NumberField
+            label={`Thinnest section of ${shell.name}`}
+            quantity="mm"
+            min={0.3}
+            max={200}
+            value={draft.thinnestMm[shell.id] ?? null}
+            onChange={(mm) => set({ thinnestMm: { ...draft.thinnestMm, [shell.id]: mm } })}
+            hint={
+              shell.thinnestFrom === "mesh" && shell.thinnestMm !== null
+                ? `The mesh has ${format.show("mm", shell.thinnestMm)}.`
+                : "It decides how hot the shell must be. Measure the pattern."
+            }
+          />
+          <p className={styles["soft"]}>
+            Wall {format.show("mm", shell.wallMm)}.{" "}
+            {shell.metalKg === null ? (
+              <>
+                How much metal it holds is not known: <Link href={paths.metal(shell.id)}>reckon it</Link>.
+              </>
+            ) : (
+              `Holds ${format.show("kg", shell.metalKg)}.`
+            )}
+          </p>
+        </div>
+      ))}
+    </Card>
+  );
+}

@@ -1,0 +1,214 @@
+import { useState } from "react";
+import type { GoStanding } from "../../../rules/pourGo.ts";
+import { streamOf } from "../../../logbook/entries/entry.ts";
+import type { Pour } from "../../../logbook/fire/fireStates.ts";
+import { lastMark, type ShellCourse } from "../../../logbook/pour/pourCourse.ts";
+import { faceAt, mayBeOut, shellCooling, type ShellBed } from "../../../logbook/fire/shellOut.ts";
+import { useFleeting } from "../../base/state/fleeting.ts";
+import { useShop } from "../../base/state/shop.tsx";
+import { useFormat } from "../../base/state/useFormat.ts";
+import { BigKey } from "../../base/glove/BigKey.tsx";
+import { Button } from "../../base/parts/Button.tsx";
+import { ago, soonTime } from "../../base/format/time.ts";
+import { HoldKey } from "./HoldKey.tsx";
+import { LatestGauge } from "./LatestGauge.tsx";
+import { SkipStepper } from "./SkipStepper.tsx";
+import { goText } from "./goWords.ts";
+import type { PourParts } from "./pourParts.ts";
+import { lower } from "./sheetWords.ts";
+import { stopRule } from "./stopWords.ts";
+import styles from "./pour.module.css";
+
+type Props = {
+  readonly pour: Pour;
+  readonly go: GoStanding;
+  readonly parts: PourParts;
+  readonly courses: readonly ShellCourse[];
+  readonly turn: ShellCourse | null;
+  readonly now: number;
+  readonly place: ShellBed;
+  /** It leads the screen, so a lapsed go is said here in the largest type. */
+  readonly isFirst: boolean;
+};
+
+/** One shell at a time, one big key: out of the kiln, pour start, full. */
+export function PourAct({ pour, go, parts, courses, turn, now, place, isFirst }: Props) {
+  const { log, clock } = useShop();
+  const format = useFormat();
+  const say = useFleeting((fleeting) => fleeting.say);
+  const [shellC, setShellC] = useState<number | null>(null);
+  const [metalC, setMetalC] = useState<number | null>(null);
+  const [isAsking, setAsking] = useState(false);
+  if (turn === null) return null;
+  const { pieceId, name, stage, out, begun } = turn;
+  const shell = parts.shells.find(({ id }) => id === pieceId);
+  const stream = streamOf("piece", pieceId);
+  const pourId = pour.id;
+  const startC = out?.shellC ?? pour.plan.shellC;
+  const rows = shell === undefined ? [] : shellCooling({ ...place, wallMm: shell.wallMm, startC });
+  const allowed =
+    parts.alloy === null || shell === undefined
+      ? null
+      : mayBeOut({
+          ...place,
+          alloy: parts.alloy,
+          wallMm: shell.wallMm,
+          thinnestMm: shell.thinnestMm,
+          startC,
+        });
+  const latest = allowed?.latest ?? null;
+  const outMin = out === null ? null : Math.max(0, (now - out.at) / 60_000);
+  const face = outMin === null ? null : faceAt(rows, outMin);
+  const last = lastMark(courses);
+  // Once the first shell is out nothing is asked any more.
+  const hasBegun = courses.some((course) => course.stage !== "waiting");
+  const mayGo = go.state === "go" || hasBegun;
+  const stopMin =
+    stage === "pouring" && begun !== null ? (begun.at - (out?.at ?? begun.at)) / 60_000 : outMin;
+  const rule = latest === null ? null : stopRule(latest, stage === "waiting" ? null : stopMin);
+
+  const takeOut = () => log({ do: "log", stream, type: "shell-out-of-kiln", body: { shellC, pourId } });
+  const begin = () => log({ do: "log", stream, type: "pour-begun", body: { metalC, pourId } });
+  const fill = async (): Promise<void> => {
+    const minutes = out === null ? null : ((begun?.at ?? clock()) - out.at) / 60_000;
+    const at = minutes === null ? null : faceAt(rows, minutes);
+    const done = await log({
+      do: "log",
+      stream,
+      type: "metal-poured",
+      body: {
+        metalC: begun?.metalC ?? metalC,
+        shellC: at === null ? (out?.shellC ?? null) : Math.round(at.likelyC),
+        massKg: null,
+        outOfKilnMin: minutes === null ? null : Math.round(minutes * 100) / 100,
+        pourId,
+        ...(at === null ? {} : { note: "shell at the metal: reckoned" }),
+      },
+    });
+    if (done.ok) say(`${name} is full.`);
+  };
+  const takeBack = () =>
+    last &&
+    log({
+      do: "strike",
+      stream: streamOf("piece", last.pieceId),
+      entryId: last.entryId,
+      reason: "taken back at the pour",
+    });
+
+  return (
+    <section className={`${styles["moment"]} ${styles["act"]}`} aria-label="The pour">
+      <div>
+        <h2>{courses.length > 1 ? `Shell ${courses.indexOf(turn) + 1} of ${courses.length}` : "The pour"}</h2>
+        <p className={styles["shellName"]}>{name}</p>
+      </div>
+      {stage === "waiting" && !hasBegun && (
+        <>
+          {go.state !== "go" && !isAsking && (
+            <p className={go.state === "lapsed" && isFirst ? styles["lapsed"] : styles["stop"]} role="alert">
+              {goText(go, { format, now })}
+            </p>
+          )}
+          <p className={styles["clock"]}>
+            Pour {soonTime(pour.plan.pourAt, now, format.locale)}, {ago(pour.plan.pourAt, now)}
+          </p>
+          {go.state === "go" && <p className={styles["order"]}>{goText(go, { format, now })}</p>}
+        </>
+      )}
+      {rule !== null && (
+        <p
+          className={`${styles["rule"]} ${rule.kind === "stop" ? styles["ruleStop"] : rule.kind === "late" ? styles["ruleLate"] : ""}`}
+          role="status"
+          aria-label="Stop rule"
+        >
+          {rule.text}
+        </p>
+      )}
+      {stage !== "waiting" && stopMin !== null && (
+        <p className={styles["running"]} role="timer" aria-label="Minutes out of the kiln">
+          {clockOf(stopMin)} <small>out of the kiln</small>
+        </p>
+      )}
+      {stage === "waiting" && (
+        <>
+          {!isAsking && (
+            <BigKey main onPress={mayGo ? takeOut : () => setAsking(true)} under={name}>
+              Out of the kiln
+            </BigKey>
+          )}
+          {isAsking && (
+            <div className={styles["stack"]} role="group" aria-label="No go given">
+              <p className={styles["stop"]}>
+                No go given: {lower(goText(go, { format, now }))} Take {name} out all the same?
+              </p>
+              <HoldKey onHeld={takeOut} under="Without a go. Hold it down.">
+                Hold to take it out
+              </HoldKey>
+              <Button onPress={() => setAsking(false)}>Leave it in the kiln</Button>
+            </div>
+          )}
+          <SkipStepper
+            label="Shell, read"
+            unread="Shell not read: set it"
+            quantity="temp"
+            start={pour.plan.shellC}
+            step={10}
+            low={0}
+            high={1300}
+            value={shellC}
+            onChange={setShellC}
+          />
+        </>
+      )}
+      {stage === "out" && (
+        <>
+          <BigKey
+            main
+            onPress={begin}
+            under={metalC === null ? "metal not read" : `metal ${format.show("temp", metalC)}`}
+          >
+            Pour start
+          </BigKey>
+          <SkipStepper
+            label="Metal, read"
+            unread="Metal not read: set it"
+            quantity="temp"
+            start={pour.plan.metalC}
+            step={10}
+            low={100}
+            high={2150}
+            value={metalC}
+            onChange={setMetalC}
+          />
+        </>
+      )}
+      {stage === "pouring" && begun !== null && (
+        <BigKey
+          main
+          onPress={fill}
+          under={`pouring for ${Math.max(0, Math.round((now - begun.at) / 1000))} s`}
+        >
+          Full
+        </BigKey>
+      )}
+      <p className={styles["leak"]}>If the wall leaks: step back, let it run into the sand. Never water.</p>
+      {stage !== "waiting" && stopMin !== null && latest !== null && (
+        <LatestGauge outMin={stopMin} latest={latest} />
+      )}
+      {face !== null && stage === "out" && (
+        <p>
+          Face now about <strong>{format.show("temp", Math.round(face.likelyC / 5) * 5)}</strong>
+          {allowed === null ? "" : `, least ${format.show("temp", allowed.heat.lowC)}`} (estimate).
+        </p>
+      )}
+      {last !== null && <BigKey onPress={takeBack}>Take back the last tap</BigKey>}
+      <p className={styles["soft"]}>Local codes and licensed practice come first.</p>
+    </section>
+  );
+}
+
+/** Minutes and seconds as on a watch. */
+function clockOf(minutes: number): string {
+  const seconds = Math.max(0, Math.floor(minutes * 60));
+  return `${Math.floor(seconds / 60)}:${String(seconds % 60).padStart(2, "0")}`;
+}

@@ -1,0 +1,77 @@
+import type { Pour } from "../../../logbook/fire/fireStates.ts";
+import type { PourPlan } from "../../../physics/metal/pourDay.ts";
+import { trackOrder } from "../../../logbook/pour/pourSteps.ts";
+import { useShop } from "../../base/state/shop.tsx";
+import { useFormat } from "../../base/state/useFormat.ts";
+import { ago, clockTime, dayTime, duration, soonTime } from "../../base/format/time.ts";
+import type { GoStanding } from "../../../rules/pourGo.ts";
+import { Button } from "../../base/parts/Button.tsx";
+import { GoLine } from "./GoLine.tsx";
+import { correctedPlan } from "./correctedPlan.ts";
+import { clashWords, holdWords, lateWords } from "./pourStepWords.ts";
+import styles from "./pour.module.css";
+
+/** The moment everything meets at, how it has moved, and what to hold until then. */
+export function PourMoment({
+  pour,
+  plan,
+  go,
+  now,
+  awakeWords,
+  isFirst,
+}: {
+  readonly pour: Pour;
+  readonly plan: PourPlan;
+  readonly go: GoStanding;
+  readonly now: number;
+  readonly awakeWords: string;
+  /** It leads the screen, so a lapsed go is said here in the largest type. */
+  readonly isFirst: boolean;
+}) {
+  const { log } = useShop();
+  const format = useFormat();
+  const { locale } = format;
+  const late = trackOrder.find((track) => track === plan.lateTrack);
+  const isLapsed = go.state === "lapsed" && isFirst;
+  const isMoved = plan.movedMin >= 1;
+  const movedWords = duration(plan.movedMin * 60_000);
+  const keep = () =>
+    log(correctedPlan(pour, { pourAt: Math.ceil(plan.pourAt / 60_000) * 60_000 }, `moved ${movedWords}`));
+  return (
+    <section className={styles["moment"]} aria-label="Pour time">
+      <h2>Pour time</h2>
+      {isLapsed && <GoLine go={go} now={now} isLarge />}
+      <p className={isLapsed ? styles["order"] : styles["huge"]}>{dayTime(plan.pourAt, now, locale)}</p>
+      <p>
+        <strong>{ago(plan.pourAt, now)}</strong>
+      </p>
+      {isMoved && (
+        <>
+          <p className={styles["warn"]} role="status">
+            {movedWords} later than the plan’s {soonTime(pour.plan.pourAt, now, locale)}
+            {late === undefined ? "." : `: ${lateWords[late]}.`} The other tracks are planned again.
+          </p>
+          <div className={styles["keys"]}>
+            <Button onPress={keep}>Plan for {clockTime(plan.pourAt, locale)} from here on</Button>
+          </div>
+        </>
+      )}
+      {plan.advice.length > 0 && (
+        <ul className={styles["orders"]} aria-label="What to hold">
+          {plan.advice.map((advice) => (
+            <li key={`${advice.track} ${advice.step}`}>{holdWords(advice, { locale, now })}</li>
+          ))}
+        </ul>
+      )}
+      {plan.clashes
+        .filter(({ untilAt }) => untilAt > now)
+        .map((clash) => (
+          <p key={`${clash.what} ${clash.fromAt}`} className={styles["warn"]}>
+            {clashWords(clash, format)}
+          </p>
+        ))}
+      {!isLapsed && <GoLine go={go} now={now} isLarge={false} />}
+      <p className={styles["soft"]}>{awakeWords}</p>
+    </section>
+  );
+}

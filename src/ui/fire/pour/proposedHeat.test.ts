@@ -1,0 +1,112 @@
+import { expect, test } from "vitest";
+import { givenCoated } from "../../../../tests/givenPiece.ts";
+import { builtInShop } from "../../../logbook/piece/builtIns.ts";
+import type { Pour } from "../../../logbook/fire/fireStates.ts";
+import { pourShell } from "../../../logbook/pour/pourShells.ts";
+import { heatWhy } from "../../../logbook/pour/pourSheetWhys.ts";
+import { ownAlloy } from "../../../logbook/shop/ownAlloy.ts";
+import type { Standing } from "../../../logbook/piece/standing.ts";
+import { pouredColdShell } from "../../../rules/pouredColdShell.ts";
+import { alloys } from "../../../trade/alloys.ts";
+import type { RackItem } from "../../base/state/live.ts";
+import { startingPreheatC } from "../run/planDraft.ts";
+import { newPour, pourDay } from "./pourDraft.ts";
+import { pourParts } from "./pourParts.ts";
+
+const coated = givenCoated();
+coated.log(100, "shell-preheated", { shellC: 600 });
+const base = coated.standing(101);
+const pattern = {
+  id: "pattern",
+  at: 0,
+  patternId: "mesh",
+  fileName: "gate finial.stl",
+  sumsVersion: 1,
+  triangles: 10,
+  watertight: true,
+  mmPerUnit: 1,
+  volumeMm3: 1e5,
+  areaMm2: 3e4,
+  boxMm: [100, 60, 30],
+  up: [1, 0, 0],
+  headM: 0.2,
+  tips: 0,
+  vents: 1,
+  drains: 0,
+  trappedMl: 0,
+  gatingMm3: 0,
+  thickestMm: 40,
+} as const;
+
+/** A preheated shell of a metal and a thinnest section, at a heat. */
+function preheated(alloyId: string, thinnestMm: number, shellC: number): Standing {
+  const { piece } = base;
+  const preheats = piece.preheats.map((one) => ({ ...one, shellC }));
+  const patterns = [{ ...pattern, thinnestMm }];
+  return { ...base, piece: { ...piece, preheats, patterns, plan: { ...piece.plan, alloyId } } };
+}
+
+const itemOf = (standing: Standing): RackItem => ({ standing, findings: [], worst: null });
+const partsOf = (standing: Standing) =>
+  pourParts({
+    items: [itemOf(standing)],
+    run: null,
+    melt: null,
+    melts: [],
+    shop: builtInShop,
+    told: { metalKg: 6, thinnestMm: [] },
+  });
+
+/** What the pour sheet has against a shell just read at its planned heat, soaked. */
+function sheetWhy(standing: Standing, alloyId: string, shellC: number): readonly string[] {
+  const alloy = ownAlloy(alloyId, builtInShop);
+  const shell = pourShell(standing, { toldMm: null, metalKg: null, alloy });
+  const planned = { shellC, pourAt: 0 } as Pour["plan"];
+  const heat = { begunAt: 0, last: { id: "r", at: 0, c: shellC }, soakedMin: null };
+  return heatWhy(heat, { planned, shell, alloy, now: 60_000 }).why.map(({ code }) => code);
+}
+
+const cases = alloys
+  .flatMap(({ id }) => Array.from({ length: 40 }, (_, i): [string, number] => [id, i + 1]))
+  .concat([
+    ["a356", 8],
+    ["c90300", 4],
+    ["c90300", 2.5],
+    ["a356", 8.01],
+  ]);
+
+test("the preheat a kiln plan proposes is accepted by the pour sheet and by the findings", () => {
+  for (const [alloyId, thinnestMm] of cases) {
+    const shellC = startingPreheatC(preheated(alloyId, thinnestMm, 600), builtInShop);
+    const standing = preheated(alloyId, thinnestMm, shellC);
+    expect([alloyId, thinnestMm, shellC, pouredColdShell(standing)]).toEqual([
+      alloyId,
+      thinnestMm,
+      shellC,
+      [],
+    ]);
+    expect([alloyId, thinnestMm, sheetWhy(standing, alloyId, shellC)]).toEqual([alloyId, thinnestMm, []]);
+  }
+});
+
+test("one degree below the low end is what the sheet blocks", () => {
+  const why = (shellC: number) => sheetWhy(preheated("c90300", 4, shellC), "c90300", shellC);
+  expect([why(650), why(649)]).toEqual([[], ["heat-too-low"]]);
+});
+
+test("a pour plan's own starting values pass its own check", () => {
+  const some = [3, 4, 5, 8, 8.01, 15, 40];
+  for (const [alloyId, thinnestMm] of alloys.flatMap(({ id }) =>
+    some.map((mm): [string, number] => [id, mm]),
+  )) {
+    const standing = preheated(alloyId, thinnestMm, 600);
+    const parts = partsOf(standing);
+    expect(parts.shells.map(({ wallMm }) => wallMm)).toEqual([
+      pourShell(standing, { toldMm: null, metalKg: null, alloy: null }).wallMm,
+    ]);
+    const day = pourDay({ ...newPour([standing.piece.id]), metalKg: 6 }, parts, 0);
+    expect([alloyId, thinnestMm, day.tooCold]).toEqual([alloyId, thinnestMm, []]);
+    const problems = day.order?.turns.flatMap((turn) => turn.problems) ?? [];
+    expect([alloyId, thinnestMm, problems]).toEqual([alloyId, thinnestMm, []]);
+  }
+});

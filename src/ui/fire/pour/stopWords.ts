@@ -1,0 +1,31 @@
+import type { LatestPour } from "../../../physics/metal/latestPour.ts";
+
+/** Minutes as "1 min 18 s". */
+export function minSec(minutes: number): string {
+  const seconds = Math.max(0, Math.floor(minutes * 60));
+  const [min, s] = [Math.floor(seconds / 60), seconds % 60];
+  if (min === 0) return `${s} s`;
+  return s === 0 ? `${min} min` : `${min} min ${s} s`;
+}
+
+export type StopRule = { readonly kind: "fine" | "late" | "stop"; readonly text: string };
+
+/** The stop rule of a shell that has been out of the kiln so long; null minutes while it is in there. */
+export function stopRule(latest: LatestPour, outMin: number | null): StopRule {
+  const { surelyMin, likelyMin, reachedMin, neverWarmEnough } = latest;
+  const surely = surelyMin ?? reachedMin;
+  const likely = likelyMin ?? reachedMin;
+  if (neverWarmEnough)
+    return { kind: "stop", text: "Stop: the shell leaves the kiln too cold. Put it back." };
+  if (outMin !== null && outMin > likely)
+    return likelyMin === null
+      ? { kind: "stop", text: `Stop: out for more than ${minSec(reachedMin)}. Put it back in the kiln.` }
+      : { kind: "stop", text: "Stop: shell too cold. Put it back in the kiln." };
+  const end =
+    likelyMin === null
+      ? `Stop after ${minSec(reachedMin)}.`
+      : `Stop at ${minSec(likelyMin)}: shell too cold.`;
+  return outMin !== null && outMin > surely
+    ? { kind: "late", text: `Late: pour now or put it back. ${end}` }
+    : { kind: "fine", text: `Pour within ${minSec(surely)}. ${end}` };
+}

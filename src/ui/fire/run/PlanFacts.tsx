@@ -1,0 +1,185 @@
+import type { ReactNode } from "react";
+import type { FactsTogether, FireFacts } from "../../../logbook/fire/fireFacts.ts";
+import type { BurnoutMaterial } from "../../../trade/patternBurnout.ts";
+import { patternBurnout } from "../../../trade/patternBurnout.ts";
+import type { StuccoFamily } from "../../../trade/shellThermal.ts";
+import { shellThermal } from "../../../trade/shellThermal.ts";
+import { useFormat } from "../../base/state/useFormat.ts";
+import { SelectField } from "../../base/forms/SelectField.tsx";
+import { Button } from "../../base/parts/Button.tsx";
+import { Card } from "../../base/parts/Card.tsx";
+import { Choice } from "../../base/forms/Choice.tsx";
+import { NumberField } from "../../base/forms/NumberField.tsx";
+import { sourceWords } from "./factWords.ts";
+import type { PlanDraft, Told } from "./planDraft.ts";
+import styles from "./run.module.css";
+
+const materials = Object.entries(patternBurnout).flatMap(([value, burnout]) =>
+  burnout === null ? [] : [{ value, label: burnout.label }],
+);
+const families = Object.entries(shellThermal).map(([value, { label }]) => ({ value, label }));
+const yesNo = [
+  { value: "no", label: "No" },
+  { value: "yes", label: "Yes" },
+] as const;
+const damps = [
+  { value: "dry", label: "Dry" },
+  { value: "damp", label: "Not sure, or damp" },
+  { value: "patched-wet", label: "Freshly patched or rinsed" },
+] as const;
+
+/** What the plan rests on, each with where it comes from; whatever the log says can be said over. */
+export function PlanFacts({
+  draft,
+  set,
+  facts,
+  together,
+  preheatC,
+}: {
+  readonly draft: PlanDraft;
+  readonly set: (changes: Partial<PlanDraft>) => void;
+  readonly facts: readonly FireFacts[];
+  readonly together: FactsTogether;
+  readonly preheatC: number;
+}) {
+  const format = useFormat();
+  const { told, purpose, after } = draft;
+  const tell = (changes: Partial<Told>): void => set({ told: { ...told, ...changes } });
+  const from = sourceWords(facts, { together, told, format });
+  const isTold = Object.keys(told).length > 0;
+  const pours = purpose === "preheat" || after === "pour";
+  return (
+    <Card title="Taken from the log">
+      <div className={styles["grid"]}>
+        {purpose === "burnout" && (
+          <>
+            <SelectField
+              label="Pattern of"
+              options={materials}
+              value={told.material ?? (together.material === "other" ? null : together.material)}
+              hint={from.material}
+              empty="Choose what burns most like it"
+              onChange={(material) =>
+                tell({ material: (material ?? undefined) as BurnoutMaterial | undefined })
+              }
+            />
+            <NumberField
+              label="Patterns together"
+              quantity="kg"
+              value={told.patternKg === undefined ? together.patternKg : told.patternKg}
+              min={0}
+              max={1000}
+              hint={from.patternKg}
+              onChange={(patternKg) => tell({ patternKg })}
+            />
+            <NumberField
+              label="Deepest blind hollow"
+              quantity="mm"
+              value={draft.blindMm}
+              min={0}
+              max={2000}
+              hint="Inside the shell, where air must find its way: 3 min more a millimetre at the top. Not in the log."
+              onChange={(blindMm) => set({ blindMm })}
+            />
+          </>
+        )}
+        <NumberField
+          label="Wall, the thickest"
+          quantity="mm"
+          value={told.wallMm === undefined ? together.wallMm : told.wallMm}
+          min={1}
+          max={60}
+          hint={from.wallMm}
+          onChange={(wallMm) => tell({ wallMm })}
+        />
+        <NumberField
+          label="Shells together"
+          quantity="kg"
+          value={told.shellKg === undefined ? together.shellKg : told.shellKg}
+          min={0.01}
+          max={5000}
+          hint={from.shellKg}
+          onChange={(shellKg) => tell({ shellKg })}
+        />
+        <SelectField
+          label="Stucco, most of the wall"
+          empty={null}
+          options={families}
+          value={draft.family}
+          hint="Not in the log. Starting value: fused silica, the usual one."
+          onChange={(family) => set({ family: (family ?? "fused-silica") as StuccoFamily })}
+        />
+      </div>
+      <Fact hint={from.damp}>
+        <Choice
+          label="The shell is"
+          options={damps}
+          value={told.damp ?? together.damp}
+          onChange={(damp) => tell({ damp })}
+        />
+      </Fact>
+      <div className={styles["grid"]}>
+        <Fact hint={from.firedBefore}>
+          <Choice
+            label="Fired before"
+            options={yesNo}
+            value={(told.firedBefore ?? together.firedBefore) ? "yes" : "no"}
+            onChange={(answer) => tell({ firedBefore: answer === "yes" })}
+          />
+        </Fact>
+        <Fact hint={from.seenAbove1100}>
+          <Choice
+            label={`Has seen more than ${format.show("temp", 1100)}`}
+            options={yesNo}
+            value={(told.seenAbove1100 ?? together.seenAbove1100) ? "yes" : "no"}
+            onChange={(answer) => tell({ seenAbove1100: answer === "yes" })}
+          />
+        </Fact>
+      </div>
+      <div className={styles["grid"]}>
+        {purpose !== "preheat" && (
+          <NumberField
+            label="Fire to"
+            quantity="temp"
+            value={draft.fireC}
+            min={400}
+            max={1500}
+            hint={`Left empty: ${format.show("temp", 870)}, or what the pattern needs; common practice, no source.`}
+            onChange={(fireC) =>
+              set({ fireC: fireC === null || (fireC >= 400 && fireC <= 1500) ? fireC : draft.fireC })
+            }
+          />
+        )}
+        {pours && (
+          <NumberField
+            label="Shell at the pour"
+            quantity="temp"
+            value={draft.preheatC ?? preheatC}
+            min={20}
+            max={1300}
+            hint="Starting value for its metal and thinnest section; common practice, no source."
+            onChange={(next) =>
+              set({ preheatC: next === null || (next >= 20 && next <= 1300) ? next : draft.preheatC })
+            }
+          />
+        )}
+      </div>
+      {isTold && (
+        <div>
+          <Button kind="quiet" onPress={() => set({ told: {} })}>
+            Back to what the log says
+          </Button>
+        </div>
+      )}
+    </Card>
+  );
+}
+
+function Fact({ hint, children }: { readonly hint: string; readonly children: ReactNode }) {
+  return (
+    <div>
+      {children}
+      <p className={styles["hint"]}>{hint}</p>
+    </div>
+  );
+}

@@ -1,0 +1,181 @@
+import { useState } from "react";
+import { streamOf } from "../../../logbook/entries/entry.ts";
+import type { Run } from "../../../logbook/fire/fireStates.ts";
+import type { Piece } from "../../../logbook/piece/piece.ts";
+import { residueBar } from "../../../logbook/fire/metalReady.ts";
+import { useFleeting } from "../../base/state/fleeting.ts";
+import { useShop } from "../../base/state/shop.tsx";
+import { insideOptions } from "../../base/format/insideOptions.ts";
+import { TickList } from "../../base/forms/TickList.tsx";
+import { useForm } from "../../base/forms/useForm.ts";
+import { Button } from "../../base/parts/Button.tsx";
+import { Card } from "../../base/parts/Card.tsx";
+import { Choice } from "../../base/forms/Choice.tsx";
+import { NumberField } from "../../base/forms/NumberField.tsx";
+import { TextField } from "../../base/forms/TextField.tsx";
+import type { EndDraft, EndFault } from "./runEnding.ts";
+import { burnoutIn, crackIn, endFaults, pieceEnd, startingEnd } from "./runEnding.ts";
+import styles from "./run.module.css";
+
+const insides = [...insideOptions, { value: "stopped", label: "Stopped", hint: "Broken off." }] as const;
+const faultWords: Readonly<Record<EndFault, string>> = {
+  "no-peak": "Give the hottest it was, or untick that the shells were fired.",
+  "no-hold": "Give the minutes at the top, or untick that the shells were fired.",
+  "no-shell": "Give the shell’s temperature, or untick that they stand hot.",
+};
+
+/** The end: how it went, how each piece came out, what was reached; written into every piece's log. */
+export function RunEnd({
+  run,
+  pieces,
+  energyKWh,
+}: {
+  readonly run: Run;
+  readonly pieces: readonly Piece[];
+  readonly energyKWh: number | null;
+}) {
+  const [isOpen, setOpen] = useState(false);
+  if (!isOpen)
+    return (
+      <div>
+        <Button onPress={() => setOpen(true)}>End the run…</Button>
+      </div>
+    );
+  // What is filled in follows the readings until the form is touched.
+  const about = `${run.readings.length} ${run.readings.at(-1)?.at ?? 0}`;
+  return <EndForm run={run} pieces={pieces} initial={startingEnd(run, energyKWh)} about={about} />;
+}
+
+function EndForm({
+  run,
+  pieces,
+  initial,
+  about,
+}: {
+  readonly run: Run;
+  readonly pieces: readonly Piece[];
+  readonly initial: EndDraft;
+  readonly about: string;
+}) {
+  const { log, logAll } = useShop();
+  const say = useFleeting((fleeting) => fleeting.say);
+  const form = useForm<EndDraft>(`run/${run.id}/end`, initial, about);
+  const { draft, set } = form;
+  const [faults, setFaults] = useState<readonly EndFault[]>([]);
+  const remaining = pieces.filter((piece) => crackIn(run, piece) === null);
+  const ticked = [...(draft.isFired ? ["fired"] : []), ...(draft.isPreheated ? ["hot"] : [])];
+  const isFiredForResidue = (piece: Piece): boolean =>
+    run.plan.purpose === "firing" && residueBar(piece).length > 0;
+  const isPreheat = run.plan.purpose === "preheat";
+
+  const end = async (): Promise<void> => {
+    const found = endFaults(draft);
+    setFaults(found);
+    if (found.length > 0) return;
+    // The pieces first: a run that has ended takes no more, and what was written is not written twice.
+    for (const piece of pieces) {
+      const commands = pieceEnd(run, piece, draft);
+      if (commands.length > 0 && !(await logAll(commands)).ok) return;
+    }
+    const { result, energyKWh, note } = draft;
+    const done = await log({
+      do: "log",
+      stream: streamOf("run", run.id),
+      type: "run-ended",
+      body: {
+        result,
+        ...(energyKWh === null ? {} : { energyKWh }),
+        ...(note.trim() === "" ? {} : { note: note.trim() }),
+      },
+    });
+    if (!done.ok) return;
+    await form.drop();
+    say(result === "done" ? "The run is over." : "The run was stopped.");
+  };
+
+  return (
+    <Card title="End the run" tone="ember">
+      <Choice
+        label="The run"
+        options={[
+          { value: "done", label: "Went to its end" },
+          { value: "stopped", label: "Was stopped" },
+        ]}
+        value={draft.result}
+        onChange={(result) =>
+          set(result === "stopped" ? { result, isFired: false, isPreheated: false } : { result })
+        }
+      />
+      {remaining.map((piece) =>
+        burnoutIn(run, piece) === null && !isFiredForResidue(piece) ? null : (
+          <Choice
+            key={piece.id}
+            label={`${piece.plan.name}, inside`}
+            options={burnoutIn(run, piece) === null ? insideOptions : insides}
+            value={
+              draft.inside[piece.id] ??
+              (burnoutIn(run, piece) === null ? null : draft.result === "stopped" ? "stopped" : "clean")
+            }
+            onChange={(inside) => set({ inside: { ...draft.inside, [piece.id]: inside } })}
+          />
+        ),
+      )}
+      <TickList
+        label="What goes into each piece’s log"
+        options={[
+          ...(isPreheat ? [] : [{ value: "fired", label: "Fired", hint: "With the figures below." }]),
+          { value: "hot", label: "Standing hot for the pour", hint: "Preheated." },
+        ]}
+        ticked={ticked}
+        onChange={(now) => set({ isFired: now.includes("fired"), isPreheated: now.includes("hot") })}
+      />
+      <div className={styles["grid"]}>
+        {draft.isFired && (
+          <>
+            <NumberField
+              label="Hottest"
+              quantity="temp"
+              value={draft.peakC}
+              onChange={(peakC) => set({ peakC })}
+              hint={run.readings.length === 0 ? "Nothing was read: by your eye." : "The hottest reading."}
+            />
+            <NumberField
+              label="Held for"
+              quantity="min"
+              min={0}
+              value={draft.holdMin}
+              onChange={(holdMin) => set({ holdMin })}
+              hint="By the readings: within 15 K of the hottest. Few readings tell it badly; put it right."
+            />
+          </>
+        )}
+        {draft.isPreheated && (
+          <NumberField
+            label="Shells stand at"
+            quantity="temp"
+            value={draft.shellC}
+            onChange={(shellC) => set({ shellC })}
+            hint="The kiln’s last reading, soaked through."
+          />
+        )}
+        <NumberField
+          label="Energy"
+          quantity="kWh"
+          min={0}
+          value={draft.energyKWh}
+          onChange={(energyKWh) => set({ energyKWh })}
+          hint="Estimate from the readings; a meter knows better."
+        />
+      </div>
+      <TextField label="Note" value={draft.note} onChange={(note) => set({ note })} />
+      {faults.map((fault) => (
+        <p key={fault} role="alert">
+          {faultWords[fault]}
+        </p>
+      ))}
+      <Button kind="primary" size="big" onPress={end} debounceMs={700}>
+        End the run and log it on the pieces
+      </Button>
+    </Card>
+  );
+}

@@ -1,0 +1,131 @@
+import { useMemo } from "react";
+import { streamOf } from "../../../logbook/entries/entry.ts";
+import type { Run } from "../../../logbook/fire/fireStates.ts";
+import type { Piece } from "../../../logbook/piece/piece.ts";
+import { loggedSegments, readSegments, runStanding, shiftedPlan } from "../../../logbook/fire/runStanding.ts";
+import type { Kiln } from "../../../logbook/shop/shopThings.ts";
+import { kilnEnergy } from "../../../physics/heat/kilnPower.ts";
+import { useFleeting } from "../../base/state/fleeting.ts";
+import { useShop } from "../../base/state/shop.tsx";
+import { useFormat } from "../../base/state/useFormat.ts";
+import { useNow } from "../../base/state/useNow.ts";
+import { Button } from "../../base/parts/Button.tsx";
+import { Card } from "../../base/parts/Card.tsx";
+import { EnergyFacts } from "./EnergyFacts.tsx";
+import { FindingBlock } from "./FindingBlock.tsx";
+import { RunAlarm } from "./RunAlarm.tsx";
+import { RunEnd } from "./RunEnd.tsx";
+import { RunNext } from "./RunNext.tsx";
+import { RunPieces } from "./RunPieces.tsx";
+import { RunReading } from "./RunReading.tsx";
+import { RunSteps } from "./RunSteps.tsx";
+import { stepDues } from "./runDues.ts";
+import { runFindingText } from "./runFindingText.ts";
+import { ScheduleChart } from "./ScheduleChart.tsx";
+import styles from "./run.module.css";
+
+const lookEveryMs = 10_000;
+/** A plan this many minutes off is worth moving. */
+const worthMovingMin = 10;
+
+type Props = {
+  readonly run: Run;
+  readonly pieces: readonly Piece[];
+  readonly kiln: Kiln | null;
+};
+
+/** A run under way, or over: what is next, plan and readings on one chart, what went wrong. */
+export function RunLive({ run, pieces, kiln }: Props) {
+  const { log } = useShop();
+  const format = useFormat();
+  const say = useFleeting((fleeting) => fleeting.say);
+  const tick = useNow(lookEveryMs);
+  const isOver = run.ended !== null;
+  const now = run.ended?.at ?? Math.max(tick, run.lastAt);
+  const standing = useMemo(() => runStanding(run, now), [run, now]);
+  const dues = useMemo(
+    () => (standing === null || isOver ? [] : stepDues(run.id, standing, now)),
+    [run.id, standing, now, isOver],
+  );
+  if (standing === null) return null;
+  const { run: kilnRun, judged } = standing;
+  const stream = streamOf("run", run.id);
+  const onTick = async (segment: number): Promise<void> => {
+    await log({ do: "log", stream, type: "run-step-done", body: { segment } });
+  };
+  const elapsedMin = (now - kilnRun.startedAt) / 60_000;
+  const moved =
+    isOver || judged.aheadMin === null || Math.abs(judged.aheadMin) < worthMovingMin
+      ? null
+      : shiftedPlan(kilnRun.segments, { startC: kilnRun.startC, planMin: judged.nowMin, elapsedMin });
+  const move = async (): Promise<void> => {
+    if (moved === null) return;
+    const body = { segments: loggedSegments(moved), note: "moved to where the run is" };
+    if ((await log({ do: "log", stream, type: "run-changed", body })).ok)
+      say("The rest of the plan was moved.");
+  };
+  const { basis } = run.plan;
+  const asRead = readSegments(run.readings, kilnRun);
+  const energyKWh =
+    basis === undefined || asRead.length === 0
+      ? null
+      : kilnEnergy({ segments: asRead, startC: kilnRun.startC, kiln: basis.kiln, loadKg: basis.shellKg })
+          .energyKWh;
+  const names = pieces.map(({ plan }) => plan.name).join(", ");
+
+  return (
+    <>
+      <p className={styles["caution"]}>
+        The numbers never control the kiln: its own controller and limit protect it, and someone stays with
+        it. Local codes and licensed practice come first.
+      </p>
+      {!isOver && <RunNext standing={standing} now={now} onTick={onTick} />}
+      {judged.findings.length > 0 && (
+        <Card
+          title="Findings"
+          tone={judged.findings.some(({ level }) => level === "hold") ? "hold" : "watch"}
+        >
+          {judged.findings.map((found) => (
+            <FindingBlock
+              key={`${found.code} ${found.limit}`}
+              level={found.level}
+              text={runFindingText(found, format)}
+            />
+          ))}
+        </Card>
+      )}
+      {basis === undefined && (
+        <p className={styles["soft"]}>
+          This plan does not say what it was made for: only its time is judged.
+        </p>
+      )}
+      {!isOver && <RunReading runId={run.id} startedAt={kilnRun.startedAt} plannedC={judged.plannedC} />}
+      <Card title="Plan and readings">
+        <ScheduleChart
+          segments={kilnRun.segments}
+          startC={kilnRun.startC}
+          live={{ startedAt: kilnRun.startedAt, now, readings: run.readings, nowMin: judged.nowMin }}
+        />
+        {moved !== null && (
+          <div className={styles["keys"]}>
+            <Button onPress={move}>Move the rest of the plan to where it is</Button>
+            <span className={styles["soft"]}>Nothing that is still to come changes but its time.</span>
+          </div>
+        )}
+        {energyKWh !== null && (
+          <EnergyFacts
+            totalMin={(now - kilnRun.startedAt) / 60_000}
+            topC={Math.max(...run.readings.map(({ kilnC }) => kilnC))}
+            energyKWh={run.ended?.energyKWh ?? energyKWh}
+            kiln={kiln}
+            took={isOver ? "Took" : "So far"}
+          />
+        )}
+      </Card>
+      <RunPieces run={run} pieces={pieces} isLive={!isOver} />
+      <RunSteps standing={standing} now={now} onTick={isOver ? null : onTick} />
+      {!isOver && <RunAlarm dues={dues} names={names} />}
+      {!isOver && <RunEnd run={run} pieces={pieces} energyKWh={energyKWh} />}
+    </>
+  );
+}

@@ -1,0 +1,45 @@
+import { useParams } from "wouter";
+import { isPutAway, type Run } from "../../../logbook/fire/fireStates.ts";
+import { useArchive, useFigures, useRack, useRun } from "../../base/state/live.ts";
+import { paths } from "../../base/state/paths.ts";
+import { Empty } from "../../base/parts/Empty.tsx";
+import { Page } from "../../base/parts/Page.tsx";
+import { RunBefore } from "./RunBefore.tsx";
+import { RunLive } from "./RunLive.tsx";
+
+const purposeNames = { burnout: "Burnout", firing: "Firing", preheat: "Preheat" } as const;
+
+const endWord = (run: Run, result: "done" | "stopped"): string =>
+  isPutAway(run) ? "put away" : result === "done" ? "over" : "stopped";
+
+/** One kiln run: before its start, under way, or over. */
+export function RunPage() {
+  const { id = "" } = useParams();
+  const found = useRun(id);
+  const rack = useRack();
+  const archive = useArchive();
+  const shop = useFigures();
+  if (found === undefined || rack === undefined || archive === undefined) return null;
+  if (found === null)
+    return (
+      <Page title="No such run" back={paths.fire}>
+        <Empty title="There is no such run">
+          <p>It is not in this device’s log.</p>
+        </Empty>
+      </Page>
+    );
+  const { run } = found;
+  const all = [...rack.map(({ standing }) => standing.piece), ...archive];
+  const pieces = run.pieceIds.flatMap((pieceId) => all.find((piece) => piece.id === pieceId) ?? []);
+  const kiln = shop?.kilns.find((one) => one.id === run.plan.kilnId) ?? null;
+  const name = `${purposeNames[run.plan.purpose]}${kiln === null ? "" : `, ${kiln.name}`}`;
+  return (
+    <Page title={run.ended === null ? name : `${name}: ${endWord(run, run.ended.result)}`} back={paths.fire}>
+      {run.startedAt === null ? (
+        <RunBefore run={run} pieces={pieces} kiln={kiln} />
+      ) : (
+        <RunLive run={run} pieces={pieces} kiln={kiln} />
+      )}
+    </Page>
+  );
+}

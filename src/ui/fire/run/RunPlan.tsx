@@ -1,0 +1,117 @@
+import type { Shop } from "../../../logbook/piece/piece.ts";
+import { streamOf } from "../../../logbook/entries/entry.ts";
+import { fireFacts } from "../../../logbook/fire/fireFacts.ts";
+import { firingForOf } from "../../../logbook/fire/runBasis.ts";
+import { loggedSegments } from "../../../logbook/fire/runStanding.ts";
+import { planFiring } from "../../../physics/heat/firingSchedule.ts";
+import { useFleeting } from "../../base/state/fleeting.ts";
+import type { RackItem } from "../../base/state/live.ts";
+import { useShop } from "../../base/state/shop.tsx";
+import { useFormat } from "../../base/state/useFormat.ts";
+import { useForm } from "../../base/forms/useForm.ts";
+import { Card } from "../../base/parts/Card.tsx";
+import { FindingBlock } from "./FindingBlock.tsx";
+import { gapWords } from "./gapWords.ts";
+import { PlanChoices, PlanKiln } from "./PlanChoices.tsx";
+import { PlanFacts } from "./PlanFacts.tsx";
+import { PlanResult } from "./PlanResult.tsx";
+import type { PlanDraft } from "./planDraft.ts";
+import { askedOf, chosenKiln, startingDraft, startingPreheatC, wayOf } from "./planDraft.ts";
+import { refusalText } from "./scheduleWords.ts";
+import styles from "./run.module.css";
+
+type Props = {
+  readonly items: readonly RackItem[];
+  readonly shop: Shop;
+  readonly asked: {
+    readonly purpose: PlanDraft["purpose"];
+    readonly pieceIds: readonly string[];
+    readonly about: string;
+  };
+  readonly onSaved: (runId: string) => void;
+};
+
+export function RunPlan({ items, shop, asked: from, onSaved }: Props) {
+  const door = useShop();
+  const format = useFormat();
+  const say = useFleeting((fleeting) => fleeting.say);
+  const form = useForm<PlanDraft>("run/new", startingDraft(from.purpose, from.pieceIds), from.about);
+  const { draft, set } = form;
+  const chosen = items.filter(({ standing }) => draft.pieceIds.includes(standing.piece.id));
+  const [first] = chosen;
+  const kilns = shop.kilns.filter(({ retired }) => !retired);
+  const kiln = chosenKiln(draft, kilns);
+  const facts = chosen.map(({ standing }) => fireFacts(standing, draft.family));
+  const preheatC = first === undefined ? 500 : startingPreheatC(first.standing, shop);
+  const asked = askedOf(draft, { facts, kiln: kiln?.kiln ?? null, preheatC });
+  const question = asked.ok ? firingForOf(draft.purpose, { basis: asked.basis, startC: draft.startC }) : null;
+  const answer = question && planFiring(question);
+
+  const save = async (segments: Parameters<typeof loggedSegments>[0]): Promise<void> => {
+    if (!asked.ok) return;
+    const id = door.moment().newId();
+    const done = await door.log({
+      do: "log",
+      stream: streamOf("run", id),
+      type: "run-planned",
+      body: {
+        kilnId: kiln?.listed?.id ?? null,
+        purpose: draft.purpose,
+        pieceIds: draft.pieceIds,
+        startC: draft.startC,
+        segments: loggedSegments(segments),
+        basis: asked.basis,
+        ...(draft.note.trim() === "" ? {} : { note: draft.note.trim() }),
+      },
+    });
+    if (!done.ok) return;
+    await form.drop();
+    say("The plan is kept.");
+    onSaved(id);
+  };
+
+  return (
+    <div className={styles["sheet"]}>
+      <p className={styles["caution"]}>
+        The numbers never control the kiln: its own controller and limit protect it, and someone stays with
+        it. Local codes, the makers’ sheets and licensed practice come first.
+      </p>
+      <div className={styles["screen"]}>
+        <PlanChoices draft={draft} set={set} items={items} way={wayOf(draft, asked.together)} />
+      </div>
+      <div className={styles["screen"]}>
+        <PlanKiln draft={draft} set={set} kilns={kilns} />
+      </div>
+      {asked.together !== null && (
+        <div className={styles["screen"]}>
+          <PlanFacts draft={draft} set={set} facts={facts} together={asked.together} preheatC={preheatC} />
+        </div>
+      )}
+      {!asked.ok && (
+        <Card title="What is missing for a plan" tone="note">
+          <ul>
+            {asked.gaps.map((gap) => (
+              <li key={gap}>{gapWords[gap]}</li>
+            ))}
+          </ul>
+        </Card>
+      )}
+      {answer?.kind === "refused" && (
+        <Card title="No plan for this" tone="hold">
+          <FindingBlock level="hold" text={refusalText(answer, format)} />
+        </Card>
+      )}
+      {answer?.kind === "plan" && asked.ok && (
+        <PlanResult
+          plan={answer}
+          draft={draft}
+          set={set}
+          basis={asked.basis}
+          kiln={kiln?.listed ?? null}
+          names={chosen.map(({ standing }) => standing.piece.plan.name)}
+          onSave={save}
+        />
+      )}
+    </div>
+  );
+}

@@ -1,0 +1,34 @@
+import { useLocation, useSearch } from "wouter";
+import { builtInShop } from "../../../logbook/piece/builtIns.ts";
+import { useFigures, useRack } from "../../base/state/live.ts";
+import { paths } from "../../base/state/paths.ts";
+import { Page } from "../../base/parts/Page.tsx";
+import { RunPlan } from "./RunPlan.tsx";
+import type { PlanDraft } from "./planDraft.ts";
+
+/** A run is planned: what for, what goes in, and the curve made for it. */
+export function RunPlanPage() {
+  const items = useRack();
+  const shop = useFigures();
+  const search = useSearch();
+  const [, goTo] = useLocation();
+  const asked = new URLSearchParams(search);
+  const pieceId = asked.get("piece");
+  const purpose = purposeOf(asked.get("purpose"));
+  return (
+    <Page title="Plan a kiln run" back={pieceId === null ? paths.fire : paths.piece(pieceId)}>
+      {items !== undefined && (
+        <RunPlan
+          key={search}
+          items={items}
+          shop={shop ?? builtInShop}
+          asked={{ purpose, pieceIds: pieceId === null ? [] : [pieceId], about: search }}
+          onSaved={(id) => goTo(paths.run(id), { replace: true })}
+        />
+      )}
+    </Page>
+  );
+}
+
+const purposeOf = (text: string | null): PlanDraft["purpose"] =>
+  text === "firing" || text === "preheat" ? text : "burnout";

@@ -1,0 +1,67 @@
+import type { RunStanding } from "../../../logbook/fire/runStanding.ts";
+import { scheduleCurve } from "../../../physics/heat/firingSegments.ts";
+import { useFormat } from "../../base/state/useFormat.ts";
+import { soonTime } from "../../base/format/time.ts";
+import { Button } from "../../base/parts/Button.tsx";
+import { Card } from "../../base/parts/Card.tsx";
+import { SegmentRow } from "./SegmentRow.tsx";
+import styles from "./run.module.css";
+
+/** Every step of the run with its time from where it is now; what is to be done is ticked here. */
+export function RunSteps({
+  standing: { run, judged },
+  now,
+  onTick,
+}: {
+  readonly standing: RunStanding;
+  readonly now: number;
+  /** Null once the run is over. */
+  readonly onTick: ((segment: number) => Promise<void>) | null;
+}) {
+  const { locale } = useFormat();
+  const curve = scheduleCurve(run.segments, run.startC);
+  return (
+    <Card title="Steps">
+      <ol className={styles["steps"]} aria-label="Steps of the run">
+        {run.segments.map((part, place) => {
+          const { startMin = 0, endMin = 0, fromC = run.startC } = curve[place] ?? {};
+          const tick = run.ticked.find(({ segment }) => segment === place);
+          const isPast = endMin <= judged.nowMin && part.kind !== "instruction";
+          const at = now + (startMin - judged.nowMin) * 60_000;
+          return (
+            <SegmentRow
+              key={place}
+              part={part}
+              place={place}
+              fromC={fromC}
+              aside={
+                part.kind === "instruction" && tick === undefined && onTick !== null ? (
+                  <Button
+                    kind={startMin <= judged.nowMin ? "secondary" : "quiet"}
+                    label={`Done: step ${place + 1}`}
+                    onPress={() => onTick(place)}
+                    debounceMs={500}
+                  >
+                    Done
+                  </Button>
+                ) : (
+                  <span className={styles["soft"]}>
+                    {tick !== undefined
+                      ? `done ${soonTime(tick.at, now, locale)}`
+                      : part.kind === "instruction"
+                        ? "not ticked"
+                        : isPast
+                          ? "past"
+                          : startMin <= judged.nowMin
+                            ? "now"
+                            : soonTime(at, now, locale)}
+                  </span>
+                )
+              }
+            />
+          );
+        })}
+      </ol>
+    </Card>
+  );
+}

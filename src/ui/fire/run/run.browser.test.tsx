@@ -1,0 +1,270 @@
+import { cleanup } from "@testing-library/react";
+import { afterEach, describe, expect, test } from "vitest";
+import { page, userEvent } from "vitest/browser";
+import { clearDesks, demoDesk, deskNow, showAt, type Desk } from "../../../../tests/demoDesk.tsx";
+import { streamOf } from "../../../logbook/entries/entry.ts";
+import type { RunBasis } from "../../../logbook/entries/fireBodies.ts";
+import { FirePage } from "../furnaces/FirePage.tsx";
+import { RunPage } from "./RunPage.tsx";
+import { RunPlanPage } from "./RunPlanPage.tsx";
+
+afterEach(clearDesks);
+
+const hourMs = 3_600_000;
+const key = (name: string | RegExp) => page.getByRole("button", { name });
+const plaque = "Demo: plaque with two fish";
+
+async function planPlaque(desk: Desk) {
+  const shown = showAt(desk.shop, "/fire/run/new", { route: "/fire/run/new", screen: RunPlanPage });
+  await page.getByRole("checkbox", { name: new RegExp(plaque) }).click();
+  await page.getByRole("textbox", { name: "Patterns together" }).fill("0.4");
+  return shown;
+}
+
+describe("a plan", () => {
+  test("asks for what it lacks, and says where every figure comes from", async () => {
+    showAt((await demoDesk()).shop, "/fire/run/new", { route: "/fire/run/new", screen: RunPlanPage });
+    await expect.element(page.getByText("Tick the pieces that go in.")).toBeVisible();
+    await page.getByRole("checkbox", { name: new RegExp(plaque) }).click();
+    await expect.element(page.getByText(/^Give the mass of the patterns/)).toBeVisible();
+    await expect.element(page.getByText(/^7\.2.mm on .*by its caliper reading/)).toBeVisible();
+    await expect.element(page.getByText("It has not been reviewed since its last coat.")).toBeVisible();
+  });
+
+  test("wax in a shell that is not dry is refused with what to do; said dry, it is planned", async () => {
+    await planPlaque(await demoDesk());
+    await page.getByRole("radio", { name: /^Not sure/ }).click({ force: true });
+    await expect.element(page.getByText("Not dry yet, and wax inside")).toBeVisible();
+    await expect.element(page.getByText(/Let it hang at room temperature/)).toBeVisible();
+    await page.getByRole("radio", { name: "Dry", exact: true }).click({ force: true });
+    await expect
+      .element(page.getByRole("list", { name: "Steps of the plan" }))
+      .toHaveTextContent("Open the hole in the floor, pan outside under it");
+    await page.getByRole("radio", { name: "Staged", exact: true }).click({ force: true });
+    await expect
+      .element(page.getByRole("list", { name: "Steps of the plan" }))
+      .toHaveTextContent("Kiln off. Take the tray out. Shut the door.");
+  });
+
+  test("a slope made steeper than its limit is told at once, and goes with the proposal put back", async () => {
+    await planPlaque(await demoDesk());
+    await page.getByRole("radio", { name: "Dry", exact: true }).click({ force: true });
+    await page.getByRole("radio", { name: "Staged", exact: true }).click({ force: true });
+    const smoke = page.getByRole("listitem").filter({ hasText: "Up to 430" });
+    await smoke.getByRole("button", { name: /^Change step/ }).click();
+    await userEvent.keyboard("{Tab}");
+    for (let i = 0; i < 3; i += 1) await key("How fast: more").click();
+    await expect
+      .element(page.getByText(/^Too fast: smoke\. 230.°C\/h where 200.°C\/h is the most/))
+      .toBeVisible();
+    await key("Back to the proposal").click();
+    await expect.element(page.getByText(/^Too fast: smoke/)).not.toBeInTheDocument();
+  });
+
+  test("with the tray of wax left in a kiln that goes hotter it can't be kept; burning inside is another plan", async () => {
+    await planPlaque(await demoDesk());
+    await page.getByRole("radio", { name: "Dry", exact: true }).click({ force: true });
+    await page.getByRole("radio", { name: "Staged", exact: true }).click({ force: true });
+    const out = page.getByRole("listitem").filter({ hasText: "Take the tray out" });
+    await out.getByRole("button", { name: /^Change step/ }).click();
+    await key("Take it out").click();
+    await expect
+      .element(page.getByText(/^Tray of wax still in the kiln\. The plan goes to 870/))
+      .toBeVisible();
+    await expect.element(key("Keep this plan")).toHaveAttribute("aria-disabled", "true");
+    const leaves = page.getByRole("group", { name: "Does the wax leave the kiln?" });
+    await leaves.getByRole("radio", { name: "No" }).click({ force: true });
+    await expect.element(page.getByText(/of wax stays in the kiln and burns there/)).toBeVisible();
+    await expect.element(key("Keep this plan")).not.toHaveAttribute("aria-disabled");
+    const steps = page.getByRole("list", { name: "Steps of the plan" });
+    await expect.element(steps).not.toHaveTextContent("Take the tray out");
+  });
+
+  test("is kept with what it was made for, and leads to its run", async () => {
+    const desk = await demoDesk({ units: "us" });
+    const { places } = await planPlaque(desk);
+    await page.getByRole("radio", { name: "Dry", exact: true }).click({ force: true });
+    await page.getByRole("textbox", { name: "Note" }).fill(" second shelf ");
+    await key("Keep this plan").click();
+    await expect.poll(() => places.at(-1)).toMatch(/^\/fire\/run\/[0-9a-f-]{36}$/);
+    const [planned] = await desk.logged("run-planned");
+    expect(planned?.body).toMatchObject({ purpose: "burnout", pieceIds: ["demo-plaque"], startC: 20 });
+    expect(planned?.body.segments.length).toBeGreaterThan(10);
+    expect(planned?.body.note).toBe("second shelf");
+    const basis = planned?.body.basis;
+    expect(basis).toMatchObject({
+      wallMm: expect.closeTo(7.2, 9),
+      damp: "dry",
+      pattern: { material: "wax" },
+    });
+    // 0.4 lb, as typed by someone who weighs in pounds.
+    expect(basis?.pattern?.massKg).toBeCloseTo(0.1814, 4);
+  });
+});
+
+const basis: RunBasis = {
+  route: "staged",
+  pattern: { material: "wax", massKg: 0.4 },
+  wallMm: 7.2,
+  family: "fused-silica",
+  shellKg: 2,
+  damp: "dry",
+  firedBefore: false,
+  seenAbove1100: false,
+  blindMm: 0,
+  kiln: { powerKW: 3.6, maxC: 1200, volumeL: 60 },
+  after: "inspect",
+  preheatC: null,
+  fireC: null,
+};
+
+/** A burnout of the plaque, begun four hours ago, or planned and no more. */
+async function burning(desk: Desk, { isStarted = true } = {}) {
+  const stream = streamOf("run", "r");
+  const log = async (type: string, hoursAgo: number, body: object, on = stream) => {
+    const command = { do: "log", stream: on, type, body, at: deskNow - hoursAgo * hourMs };
+    const done = await desk.shop.log(command as Parameters<typeof desk.shop.log>[0]);
+    if (!done.ok) throw new Error(done.text);
+  };
+  const read = (hoursAgo: number, kilnC: number) => log("run-read", hoursAgo, { kilnC });
+  const segments = [
+    { kind: "instruction", code: "cup-down" },
+    { kind: "ramp", toC: 150, rateKPerH: 100, reason: "practice" },
+    { kind: "hold", atC: 150, minutes: 60, reason: "drain-window" },
+    { kind: "ramp", toC: 870, rateKPerH: 200, reason: "decomposition" },
+    { kind: "hold", atC: 870, minutes: 90, reason: "sintering" },
+  ];
+  const plan = { kilnId: null, purpose: "burnout", pieceIds: ["demo-plaque"], startC: 20, segments, basis };
+  await log("run-planned", 5, plan);
+  if (!isStarted) return { read };
+  await log("run-started", 4, { kilnC: 20 });
+  await log("burnout-started", 4, { runId: "r" }, streamOf("piece", "demo-plaque"));
+  return { read };
+}
+const openRun = (desk: Desk) => showAt(desk.shop, "/fire/run/r", { route: "/fire/run/:id", screen: RunPage });
+
+describe("a plan that waits", () => {
+  test("says what speaks against a start in a kiln hotter than it was planned for", async () => {
+    const desk = await demoDesk();
+    await burning(desk, { isStarted: false });
+    openRun(desk);
+    const kilnNow = page.getByRole("spinbutton", { name: /^Kiln now/ });
+    await expect.element(kilnNow).toHaveTextContent("20");
+    await expect.element(page.getByText(/too hot for the staged way/)).not.toBeInTheDocument();
+    (kilnNow.element() as HTMLElement).focus();
+    await userEvent.keyboard("{End}");
+    await expect.element(page.getByText("The kiln is too hot for the staged way")).toBeVisible();
+  });
+
+  test("is put away, lies under what is through, and comes out again", async () => {
+    const desk = await demoDesk();
+    await burning(desk, { isStarted: false });
+    openRun(desk);
+    await expect.element(key("Start the run")).toBeVisible();
+    await key("Put this plan away").click();
+    await expect.element(page.getByRole("heading", { name: "Burnout: put away" })).toBeVisible();
+    await expect.element(key("Start the run")).not.toBeInTheDocument();
+    expect((await desk.logged("run-ended")).map(({ body }) => body)).toEqual([{ result: "stopped" }]);
+    cleanup();
+    showAt(desk.shop, "/fire", { route: "/fire", screen: FirePage });
+    const line = page.getByRole("region", { name: "Kiln runs" }).getByRole("link", { name: /put away/ });
+    await expect.element(line).toHaveTextContent("Burnout, 1 piece");
+    cleanup();
+    openRun(desk);
+    await key("Take it out again").click();
+    await expect.element(key("Start the run")).toBeVisible();
+  });
+});
+
+describe("a run under way", () => {
+  test("says what is next, how far behind it is and what went wrong; the numbers never control the kiln", async () => {
+    const desk = await demoDesk();
+    const { read } = await burning(desk);
+    await read(3, 100);
+    await read(1, 150);
+    await read(0.5, 420);
+    openRun(desk);
+    const next = page.getByRole("region", { name: "Next at the kiln" });
+    await expect.element(next).toHaveTextContent("Stand the shell cup down");
+    await expect.element(page.getByText(/The numbers never control the kiln/)).toBeVisible();
+    await expect
+      .element(page.getByRole("heading", { name: /Too fast through a limit: smoke/ }))
+      .toBeVisible();
+    await expect.element(page.getByRole("heading", { name: /Vents not ticked as open/ })).toBeVisible();
+    await next.getByRole("button", { name: "Done" }).click();
+    await expect.poll(async () => (await desk.logged("run-step-done"))[0]?.body.segment).toBe(0);
+    await expect.element(next).not.toHaveTextContent("Stand the shell cup down");
+  });
+
+  test("a reading is filled in from the plan and set by the keys; the keys go by five and by twenty-five", async () => {
+    const desk = await demoDesk();
+    await burning(desk);
+    openRun(desk);
+    // Four hours in: 1.3 h to 150 °C, 1 h there, 1.7 h at 200 K/h.
+    await expect.element(key(/^Log 490.°C$/)).toBeVisible();
+    await key("Kiln: 25 less").click();
+    await key("Kiln: 5 less").click();
+    await key(/^Log 460.°C$/).click();
+    await expect.poll(async () => (await desk.logged("run-read"))[0]?.body.kilnC).toBe(460);
+  });
+
+  test("late, the rest of the plan is moved to where it is", async () => {
+    const desk = await demoDesk();
+    const { read } = await burning(desk);
+    await read(2.7, 150);
+    await read(1.7, 150);
+    await read(0, 290);
+    openRun(desk);
+    await expect.element(page.getByText(/behind the plan\./)).toBeVisible();
+    await key("Move the rest of the plan to where it is").click();
+    await expect.element(page.getByText("On the plan.")).toBeVisible();
+    const [changed] = await desk.logged("run-changed");
+    expect(changed?.body.segments.at(-1)).toMatchObject({ kind: "hold", minutes: 90 });
+    expect(changed?.body.segments).toHaveLength(6);
+  });
+
+  test("a kiln logger's file is looked through and taken in, clipped to the run", async () => {
+    const desk = await demoDesk();
+    await burning(desk);
+    openRun(desk);
+    const stamp = (hoursAgo: number) => new Date(deskNow - hoursAgo * hourMs).toISOString();
+    const text = `time,temp °C\n${stamp(6)},18\n${stamp(3)},120\n${stamp(2)},150\n`;
+    await page.getByText(/^Type it, an earlier time/).click();
+    const input = page.getByLabelText("File of a kiln logger (CSV)");
+    await input.upload(new File([text], "kiln.csv", { type: "text/csv" }));
+    await expect
+      .element(page.getByText(/^2 readings of “temp °C”.*1 lines lie outside the run/))
+      .toBeVisible();
+    await key("Take them in").click();
+    await expect
+      .poll(async () => (await desk.logged("run-logged"))[0]?.body)
+      .toEqual({
+        source: "kiln.csv",
+        afterS: [0, 3600],
+        kilnC: [120, 150],
+      });
+  });
+
+  test("a crack sends its piece back; the end writes stopped into its log and closes the run", async () => {
+    const desk = await demoDesk();
+    const { read } = await burning(desk);
+    await read(2, 150);
+    openRun(desk);
+    await key(`Crack found in ${plaque}`).click();
+    await page.getByRole("radio", { name: "Open" }).click({ force: true });
+    await page.getByRole("textbox", { name: "Where" }).fill("left fin");
+    await key("Log the crack, back to its coats").click();
+    await expect.element(page.getByText(/cracked in this run \(left fin\)/)).toBeVisible();
+    expect((await desk.logged("crack-found"))[0]?.body).toEqual({
+      kind: "open",
+      where: "left fin",
+      stage: "burnout",
+      runId: "r",
+    });
+    await key("End the run…").click();
+    await key("End the run and log it on the pieces").click();
+    await expect.poll(async () => (await desk.logged("run-ended"))[0]?.body.result).toBe("done");
+    expect((await desk.logged("burnout-ended")).map(({ body }) => body)).toEqual([{ result: "stopped" }]);
+    expect(await desk.logged("shell-fired")).toEqual([]);
+  });
+});

@@ -1,0 +1,96 @@
+import type { LogCommand } from "../../../logbook/log/command.ts";
+import { streamOf } from "../../../logbook/entries/entry.ts";
+import type { Run } from "../../../logbook/fire/fireStates.ts";
+import type { Piece } from "../../../logbook/piece/piece.ts";
+import { ranges, within } from "../../../logbook/entries/ranges.ts";
+import { peakAndHold } from "../../../logbook/fire/runStanding.ts";
+
+export type Inside = "clean" | "residue" | "stopped";
+
+export type EndDraft = {
+  readonly result: "done" | "stopped";
+  /** By piece; a piece that is left out takes what the result of the run says. */
+  readonly inside: Readonly<Record<string, Inside | undefined>>;
+  readonly peakC: number | null;
+  readonly holdMin: number | null;
+  /** Whether the shells count as fired, and as preheated. */
+  readonly isFired: boolean;
+  readonly isPreheated: boolean;
+  readonly shellC: number | null;
+  readonly energyKWh: number | null;
+  readonly note: string;
+};
+
+/** Below this a run has bonded nothing and is no firing (common practice, no source). */
+const leastFiringC = 600;
+
+/** The end as the readings tell it, to be changed where they do not tell all. */
+export function startingEnd(run: Run, energyKWh: number | null): EndDraft {
+  const held = peakAndHold(run.readings);
+  const isHot = held !== null && held.peakC >= leastFiringC;
+  const endsHot = run.segments.some((part) => part.kind === "instruction" && part.code === "keep-hot");
+  const last = run.readings.at(-1)?.kilnC ?? null;
+  return {
+    result: "done",
+    inside: {},
+    peakC: held === null ? null : Math.round(held.peakC),
+    holdMin: held === null ? null : Math.round(held.holdMin),
+    isFired: run.plan.purpose !== "preheat" && isHot,
+    isPreheated: endsHot,
+    shellC: endsHot && last !== null ? Math.round(last) : null,
+    energyKWh: energyKWh === null ? null : Math.round(energyKWh * 10) / 10,
+    note: "",
+  };
+}
+
+/** The crack of this run that sent a piece back to its coats; null while there is none. */
+export const crackIn = (run: Pick<Run, "id">, { cracks }: Piece): Piece["cracks"][number] | null =>
+  cracks.find(({ runId }) => runId === run.id) ?? null;
+
+/** The burnout of this run in a piece's log; null where it was never begun there. */
+export const burnoutIn = (run: Pick<Run, "id">, { burnouts }: Piece): Piece["burnouts"][number] | null =>
+  burnouts.findLast(({ runId }) => runId === run.id) ?? null;
+
+export type EndFault = "no-peak" | "no-hold" | "no-shell";
+
+export function endFaults({ isFired, isPreheated, peakC, holdMin, shellC }: EndDraft): readonly EndFault[] {
+  return [
+    ...(isFired && !within(ranges.peakC, peakC) ? (["no-peak"] as const) : []),
+    ...(isFired && !within(ranges.holdMin, holdMin) ? (["no-hold"] as const) : []),
+    ...(isPreheated && !within(ranges.shellC, shellC) ? (["no-shell"] as const) : []),
+  ];
+}
+
+type PieceCommand = LogCommand<"burnout-ended"> | LogCommand<"shell-fired"> | LogCommand<"shell-preheated">;
+
+/** What the end of a run writes in the log of one piece: a cracked one was stopped, the others as they came out. */
+export function pieceEnd(run: Run, piece: Piece, draft: EndDraft): readonly PieceCommand[] {
+  const stream = streamOf("piece", piece.id);
+  const commands: PieceCommand[] = [];
+  const isCracked = crackIn(run, piece) !== null;
+  const burnout = burnoutIn(run, piece);
+  const told = draft.inside[piece.id] ?? (draft.result === "stopped" ? "stopped" : "clean");
+  const result = isCracked ? "stopped" : told;
+  if (burnout !== null && burnout.ended === null)
+    commands.push({ do: "log", stream, type: "burnout-ended", body: { result } });
+  if (isCracked || (run.plan.purpose === "burnout" && result === "stopped")) return commands;
+  const { isFired, isPreheated, peakC, holdMin, shellC } = draft;
+  const isLogged = piece.firings.some(({ runId }) => runId === run.id);
+  if (isFired && !isLogged && peakC !== null && holdMin !== null)
+    commands.push({
+      do: "log",
+      stream,
+      type: "shell-fired",
+      body: { peakC, holdMin, ...seenInside(run, draft.inside[piece.id]), runId: run.id },
+    });
+  const stands = piece.preheats.some(
+    ({ at, runId }) => runId === run.id || (run.startedAt !== null && at > run.startedAt),
+  );
+  if (isPreheated && !stands && shellC !== null)
+    commands.push({ do: "log", stream, type: "shell-preheated", body: { shellC, runId: run.id } });
+  return commands;
+}
+
+/** A firing has no burnout's end to say how the inside came out. */
+const seenInside = (run: Run, inside: Inside | undefined): { readonly inside?: "clean" | "residue" } =>
+  run.plan.purpose === "firing" && (inside === "clean" || inside === "residue") ? { inside } : {};

@@ -1,0 +1,56 @@
+import type { WaterBand } from "../../../physics/evidence/waterPosterior.ts";
+import type { CoatPicture } from "../../../logbook/drying/coatPicture.ts";
+import { useFormat } from "../../base/state/useFormat.ts";
+import { methodWords } from "../../base/format/saidWords.ts";
+import { dayTime } from "../../base/format/time.ts";
+
+/** What each check does: the water believed left without it, and with all of them. */
+export function PullTable({ picture, all }: { readonly picture: CoatPicture; readonly all: WaterBand }) {
+  const format = useFormat();
+  const share = (value: number): string => format.show("percent", Math.min(1, Math.max(0, value)));
+  const band = ({ low, median, high }: WaterBand): string =>
+    `${share(median)} (${share(low)}–${share(high)})`;
+  return (
+    <details>
+      <summary>What each check does to the answer</summary>
+      <table>
+        <thead>
+          <tr>
+            <th scope="col">Believed</th>
+            <th scope="col">Water left</th>
+            <th scope="col">Chance that it is dry</th>
+          </tr>
+        </thead>
+        <tbody>
+          <tr>
+            <th scope="row">By sum and all checks</th>
+            <td>{band(all)}</td>
+            <td>{share(all.dryChance)}</td>
+          </tr>
+          {picture.pulls.map(({ seenId, at, said, without }) => (
+            <tr key={`${seenId} ${said.by}`}>
+              <th scope="row">
+                Without {methodWords[said.by].toLowerCase()}, {dayTime(at, picture.judgedAt, format.locale)}
+              </th>
+              <td>{band(without)}</td>
+              <td>{share(without.dryChance)}</td>
+            </tr>
+          ))}
+          {picture.model !== null && (
+            <tr>
+              <th scope="row">By the sum alone</th>
+              <td>{band(picture.model)}</td>
+              <td>{share(picture.model.dryChance)}</td>
+            </tr>
+          )}
+        </tbody>
+      </table>
+      <p>
+        Each check's likelihood is read off the model's own curve at its time, for every factor on the drying
+        time that is believed; weighings count whole, the bag seven tenths, resistance half, touch and colour
+        three tenths (judgement, no source). Shares are of the water the coat went on with. A plain word
+        besides (felt damp or wet, a weight that stands still) moves the line in the picture at once.
+      </p>
+    </details>
+  );
+}

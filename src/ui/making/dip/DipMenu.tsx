@@ -1,0 +1,37 @@
+import { BigKey } from "../../base/glove/BigKey.tsx";
+import { BucketScreen } from "../../base/glove/BucketScreen.tsx";
+import type { Told } from "../../base/glove/useSignals.ts";
+
+/** What is not the next coat: exceptions, timers, prewet, and the way out of the visit. */
+export function DipMenu(props: {
+  readonly told: Told | null;
+  readonly prewet: boolean;
+  readonly guided: boolean;
+  readonly onPieces: () => void;
+  readonly onTimers: () => void;
+  readonly onPrewet: (prewet: boolean) => void;
+  readonly onGuided: (guided: boolean) => void;
+  readonly onOver: () => void;
+  readonly onBack: () => void;
+}) {
+  const { told, prewet, guided, onPieces, onTimers, onPrewet, onGuided, onOver, onBack } = props;
+  return (
+    <BucketScreen title="Something else" way={{ text: "Back", onPress: onBack }} told={told}>
+      <BigKey onPress={onPieces} under="Leave out, skip, dip again, damaged, wrong time">
+        One piece is different
+      </BigKey>
+      <BigKey onPress={onTimers} under="Ring only while this screen is on">
+        Drain and stucco timers
+      </BigKey>
+      <BigKey onPress={() => onPrewet(!prewet)} under="Counts for the coats you tap from now on">
+        Prewet: {prewet ? "yes" : "no"}
+      </BigKey>
+      <BigKey onPress={() => onGuided(!guided)} under="Step by step, with timers and looks between">
+        Guide me through the dip: {guided ? "yes" : "no"}
+      </BigKey>
+      <BigKey onPress={onOver} under="This visit is over; all of it is in the log">
+        Another bucket or coat
+      </BigKey>
+    </BucketScreen>
+  );
+}

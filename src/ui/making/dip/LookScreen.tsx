@@ -1,0 +1,85 @@
+import { Link } from "wouter";
+import type { BucketStanding } from "../../../logbook/bucket/bucketStanding.ts";
+import { streamOf } from "../../../logbook/entries/entry.ts";
+import { useSettings } from "../../base/state/live.ts";
+import { paths } from "../../base/state/paths.ts";
+import { useShop } from "../../base/state/shop.tsx";
+import { useFormat } from "../../base/state/useFormat.ts";
+import { reasonWords } from "../../base/format/bucketHealthWords.ts";
+import { withoutEmpty } from "../../base/forms/fieldSchema.ts";
+import { HealthMark } from "../../base/parts/HealthMark.tsx";
+import { BigKey } from "../../base/glove/BigKey.tsx";
+import { BucketScreen } from "../../base/glove/BucketScreen.tsx";
+import styles from "./LookScreen.module.css";
+import type { Signals } from "../../base/glove/useSignals.ts";
+
+/** Ways to go on, each with the reason the log then holds: one tap, no typing in a glove. */
+const reasons = {
+  "do-not-dip": ["Looked at it: I judge it good", "This coat may be rough"],
+  watch: ["Looked at it: it will do"],
+  "not-checked": ["Looked at it, did not read it"],
+} as const;
+
+const most = 3;
+
+/** The hold point before a visit: what speaks against this bucket, read it first, or go on with a reason. */
+export function LookScreen(props: {
+  readonly standing: BucketStanding;
+  readonly signals: Signals;
+  readonly onGoOn: () => void;
+  readonly onBack: () => void;
+}) {
+  const { standing, signals, onGoOn, onBack } = props;
+  const { bucket, health } = standing;
+  const { log } = useShop();
+  const [{ signName }] = useSettings();
+  const format = useFormat();
+  const goOn = async (reason: string): Promise<void> => {
+    const done = await log(
+      {
+        do: "log",
+        stream: streamOf("bucket", bucket.id),
+        type: "bucket-passed",
+        body: withoutEmpty({
+          verdict: health.level,
+          reason,
+          name: signName === "" ? undefined : signName,
+        }),
+      },
+      { quiet: true },
+    );
+    if (done.ok) onGoOn();
+    else signals.refused(done.text);
+  };
+  const ways = health.level === "fit" ? [] : reasons[health.level];
+  return (
+    <BucketScreen
+      title={`Look at “${bucket.name}”`}
+      way={{ text: "Back", onPress: onBack }}
+      told={signals.told}
+    >
+      <div className={styles["said"]}>
+        <HealthMark level={health.level} size="large" ink />
+        <ul>
+          {health.reasons.slice(0, most).map((reason, place) => {
+            const { says, act } = reasonWords(reason, format);
+            return (
+              <li key={reason.code}>
+                <strong>{says}</strong> {place === 0 && act}
+              </li>
+            );
+          })}
+          {health.reasons.length > most && <li>And {health.reasons.length - most} more: read it.</li>}
+        </ul>
+      </div>
+      <Link href={paths.bucketRead(bucket.id)} className={styles["way"]}>
+        Read the bucket
+      </Link>
+      {ways.map((reason) => (
+        <BigKey key={reason} onPress={() => goOn(reason)} under="Go on; the log keeps it">
+          {reason}
+        </BigKey>
+      ))}
+    </BucketScreen>
+  );
+}

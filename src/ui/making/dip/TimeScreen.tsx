@@ -1,0 +1,52 @@
+import { useId, useState } from "react";
+import { useFormat } from "../../base/state/useFormat.ts";
+import { useShop } from "../../base/state/shop.tsx";
+import { dayTime } from "../../base/format/time.ts";
+import { localText } from "../../base/parts/localTime.ts";
+import { BigKey } from "../../base/glove/BigKey.tsx";
+import { BucketScreen } from "../../base/glove/BucketScreen.tsx";
+import { backHour, backQuarter, lastTimeClockShowed } from "./clockSteps.ts";
+import styles from "./TimeScreen.module.css";
+import type { Told } from "../../base/glove/useSignals.ts";
+
+/** "I did this at six": back by quarters and hours, or by the clock. */
+export function TimeScreen(props: {
+  readonly name: string;
+  readonly coatNumber: number;
+  readonly from: number;
+  readonly told: Told | null;
+  readonly onSave: (at: number) => Promise<boolean>;
+  readonly onBack: () => void;
+}) {
+  const { name, coatNumber, from, told, onSave, onBack } = props;
+  const { clock } = useShop();
+  const { locale } = useFormat();
+  const [at, setAt] = useState(from);
+  const id = useId();
+  const take = (text: string): void => {
+    const shown = lastTimeClockShowed(text, clock());
+    if (shown !== null) setAt(shown);
+  };
+  const save = async (): Promise<void> => {
+    if (at === from || (await onSave(at))) onBack();
+  };
+  return (
+    <BucketScreen title={`${name}: when?`} way={{ text: "Back", onPress: onBack }} told={told}>
+      <div className={styles["clock"]}>
+        <label htmlFor={id}>Coat {coatNumber} went on</label>
+        <input
+          id={id}
+          type="time"
+          value={localText(at).slice(11, 16)}
+          onChange={(event) => take(event.target.value)}
+        />
+        <output>{dayTime(at, clock(), locale)}</output>
+      </div>
+      <BigKey onPress={() => setAt(backHour(at))}>1 h earlier</BigKey>
+      <BigKey onPress={() => setAt(backQuarter(at))}>15 min earlier</BigKey>
+      <BigKey main onPress={save}>
+        Set {dayTime(at, clock(), locale)}
+      </BigKey>
+    </BucketScreen>
+  );
+}

@@ -1,0 +1,113 @@
+import type { Bucket } from "../../../logbook/piece/piece.ts";
+import type { CoatDrying, CoverAnswer } from "../../../logbook/piece/standing.ts";
+import type { CoatKind } from "../../../trade/coats.ts";
+import { kindWords, stuccoWords } from "../../base/format/coatWords.ts";
+import { dryBy, minimumName } from "../../base/format/coverWords.ts";
+import { noReadyWords } from "../../base/format/readyWords.ts";
+import { atTime, soonTime } from "../../base/format/time.ts";
+import type { DipPlan, WantedDip } from "./dipPlan.ts";
+import type { DipTile } from "./dipTile.ts";
+
+/** How the tile marks the last coat: a shape and a word each, never a colour alone. */
+export type LastState = "first" | "dry" | "maybe" | "wet" | "unknown";
+
+const share = (left: number): string => `about ${Math.max(5, Math.round(left * 20) * 5)}\u00a0%`;
+
+export function lastState(cover: CoverAnswer | null): LastState {
+  if (cover === null) return "first";
+  return ({ dry: "dry", check: "maybe", drying: "wet", unknown: "unknown" } as const)[cover.state];
+}
+
+/** The last coat in words, said before the tap: "Coat 4 NOT DRY – about 40 % of the water still in; check from 18:40". */
+export function lastWords(
+  { last, cover }: Pick<DipTile, "last" | "cover">,
+  now: number,
+  locale: string,
+): string {
+  if (last === null || cover === null) return "First coat";
+  const coat = `Coat ${last.coat.number}`;
+  const { checkAt, dryAt, by, minimum, reason } = cover;
+  const latest = dryAt === null ? "" : `; dry ${atTime(dryAt, now, locale)} at the latest`;
+  const unread = last.basis.readings === 0 ? " (room not read: average air assumed)" : "";
+  switch (cover.state) {
+    case "dry":
+      return by === "air" || by === "minimum" ? `${coat} is dry${unread}` : `${coat} is dry ${dryBy(by)}`;
+    case "check":
+      return `${coat} likely dry – check it${latest}${unread}`;
+    case "drying": {
+      if (by === "minimum" && last.verdict === "dry")
+        return `${coat} NOT DRY – ${minimumName(minimum)} runs to ${soonTime(minimum.until, now, locale)}`;
+      const water =
+        last.evidence?.says === "wet"
+          ? seenWords(last)
+          : last.leftShare === null || last.verdict === "dry"
+            ? "water still in"
+            : `${share(last.leftShare)} of the water still in`;
+      const when =
+        checkAt === null
+          ? reason === null
+            ? ""
+            : `; ${noReadyWords(reason)}`
+          : `; check from ${soonTime(checkAt, now, locale)}`;
+      return `${coat} NOT DRY – ${water}${when}`;
+    }
+    case "unknown":
+      return `${coat}: dryness not known${reason === null ? "" : ` – ${noReadyWords(reason)}`}`;
+  }
+}
+
+function seenWords({ evidence }: CoatDrying): string {
+  if (evidence === null) return "";
+  const verdict = evidence.says === "dry" ? "dry" : "damp";
+  switch (evidence.seen.method) {
+    case "touch":
+      return evidence.says === "dry" ? "felt dry" : `felt ${evidence.seen.verdict}`;
+    case "weight":
+      return `${verdict} by its weight`;
+    case "surface":
+      return `${verdict} by its surface temperature`;
+    case "colour":
+      return `${verdict} by its colour`;
+    case "resistance":
+      return `${verdict} by its resistance`;
+    case "bag":
+      return `${verdict} by the bag`;
+  }
+}
+
+/** "Coat 5 · backup · 16–30": what the tap logs. */
+export function coatTitle({ coat }: Pick<DipTile, "coat">): string {
+  const stucco = coat.stuccoId === null ? "no stucco" : stuccoWords(coat.stuccoId).replace(/ mesh$/, "");
+  return `Coat ${coat.number} · ${kindWords[coat.kind]} · ${stucco}`;
+}
+
+/** What is odd about giving this coat to this piece; null when the recipe agrees. */
+export function recipeWords(tile: Pick<DipTile, "recipeWants" | "beyondRecipe">): string | null {
+  if (tile.recipeWants !== null) return `Recipe wants ${kindWords[tile.recipeWants]}`;
+  return tile.beyondRecipe ? "Recipe is done – one coat more" : null;
+}
+
+export function doneWords(
+  coat: { readonly number: number; readonly dippedAt: number },
+  now: number,
+  locale: string,
+): string {
+  return `Coat ${coat.number} done ${soonTime(coat.dippedAt, now, locale)}`;
+}
+
+/** "Backup · 4 pieces ready, 2 still drying": what a choice of dip would serve. */
+export function wantedWords({ ready, drying }: Pick<WantedDip, "ready" | "drying">): string {
+  const pieces = (count: number): string => `${count} ${count === 1 ? "piece" : "pieces"}`;
+  if (drying === 0) return `${pieces(ready)} ready`;
+  return ready === 0 ? `${pieces(drying)} still drying` : `${pieces(ready)} ready, ${drying} still drying`;
+}
+
+export const kindTitle = (kind: CoatKind): string =>
+  kindWords[kind].slice(0, 1).toUpperCase() + kindWords[kind].slice(1);
+
+/** "Backup from “Tall bucket”", or the kind alone where the bucket is called the same. */
+export function planTitle(plan: DipPlan, buckets: readonly Bucket[]): string {
+  const name = buckets.find((bucket) => bucket.id === plan.bucketId)?.name;
+  const title = kindTitle(plan.kind);
+  return name === undefined || name.toLowerCase() === title.toLowerCase() ? title : `${title} from “${name}”`;
+}

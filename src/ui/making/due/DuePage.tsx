@@ -1,0 +1,119 @@
+import { Link } from "wouter";
+import { useRack, useSettings } from "../../base/state/live.ts";
+import { paths } from "../../base/state/paths.ts";
+import { useShop } from "../../base/state/shop.tsx";
+import { useNow } from "../../base/state/useNow.ts";
+import { Button } from "../../base/parts/Button.tsx";
+import { Card } from "../../base/parts/Card.tsx";
+import { Empty } from "../../base/parts/Empty.tsx";
+import { Page } from "../../base/parts/Page.tsx";
+import { KnockoutWaits } from "../../fire/pour/KnockoutWaits.tsx";
+import { useCalendarTold } from "./calendarTold.ts";
+import { DueRow } from "./DueRow.tsx";
+import { type DueTime, dueList, dueTimes } from "../../base/alarm/dueTimes.ts";
+import { ringLabel } from "../../base/alarm/ringLabel.ts";
+import { RingWays } from "./RingWays.tsx";
+import styles from "./due.module.css";
+import { useCalendarExport } from "./useCalendarExport.ts";
+import { useNotifyPermission } from "../../base/alarm/useNotifyPermission.ts";
+import { useScreenAlarm } from "../../base/alarm/useScreenAlarm.ts";
+
+export function DuePage() {
+  const items = useRack();
+  return (
+    <Page title="Due" back={paths.rack}>
+      {items !== undefined && items.length > 0 && (
+        <p>
+          <Link href={paths.timeline} className={styles["link"]}>
+            The next 48 hours as a picture, and when to dip what
+          </Link>
+        </p>
+      )}
+      {items !== undefined && <KnockoutWaits items={items} />}
+      {items !== undefined && <DueLists dues={dueTimes(items.map((item) => item.standing))} />}
+    </Page>
+  );
+}
+
+function DueLists({ dues }: { readonly dues: readonly DueTime[] }) {
+  const { clock } = useShop();
+  const now = useNow(15_000);
+  const [settings, changeSettings] = useSettings();
+  const told = useCalendarTold();
+  const alarm = useScreenAlarm();
+  const [permission, askPermission] = useNotifyPermission();
+  const giveToCalendar = useCalendarExport(dues);
+  // Before the first look nothing has come due unseen.
+  const shownMs = settings.lastSeenDueAt === 0 ? now : settings.lastSeenDueAt;
+  const { cameDue, ready, coming } = dueList(dues, { shownMs, nowMs: now });
+  const labelOf = (due: DueTime): string =>
+    ringLabel(due.dueMs, {
+      screenOn: alarm.holds && (settings.tone || settings.speech),
+      permission,
+      inCalendarMs: told[due.id] ?? null,
+    });
+  const seen = () => changeSettings({ lastSeenDueAt: clock() });
+
+  return (
+    <>
+      {cameDue.length > 0 && (
+        <Card title="Came due since you last looked" tone="ember">
+          <ul className={styles["rows"]}>
+            {cameDue.map((due) => (
+              <DueRow key={due.id} due={due} label={null} />
+            ))}
+          </ul>
+          <div>
+            <Button onPress={seen}>I have seen these</Button>
+          </div>
+        </Card>
+      )}
+      {ready.length > 0 && (
+        <Card title="Ready now">
+          <ul className={styles["rows"]}>
+            {ready.map((due) => (
+              <DueRow key={due.id} due={due} label={null} />
+            ))}
+          </ul>
+        </Card>
+      )}
+      {coming.length > 0 && (
+        <Card title="Coming">
+          <ul className={styles["rows"]}>
+            {coming.map((due) => (
+              <DueRow
+                key={due.id}
+                due={due}
+                label={labelOf(due)}
+                onCalendar={() => giveToCalendar([due], `${fileName(due.name)}-coat-${due.coat}`)}
+              />
+            ))}
+          </ul>
+          <div>
+            <Button kind="primary" onPress={() => giveToCalendar(coming, "dipbook-rack")}>
+              Calendar file for the whole rack
+            </Button>
+          </div>
+        </Card>
+      )}
+      {dues.length === 0 && (
+        <Empty title="Nothing is drying against a clock">
+          <p>
+            A coat gets a ready time once it is logged and the room’s air has been read.{" "}
+            <Link href={paths.rooms} className={styles["link"]}>
+              Read the air
+            </Link>
+          </p>
+        </Empty>
+      )}
+      <RingWays alarm={alarm} permission={permission} onAsk={askPermission} settings={settings} />
+    </>
+  );
+}
+
+const fileName = (name: string): string =>
+  name
+    .toLowerCase()
+    .replaceAll(/[^\p{L}\p{N}]+/gu, "-")
+    .replaceAll(/^-|-$/g, "")
+    .slice(0, 40) || "piece";

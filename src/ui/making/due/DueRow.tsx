@@ -1,0 +1,35 @@
+import { Link } from "wouter";
+import { paths } from "../../base/state/paths.ts";
+import { useFormat } from "../../base/state/useFormat.ts";
+import { useNow } from "../../base/state/useNow.ts";
+import { Button } from "../../base/parts/Button.tsx";
+import type { DueTime } from "../../base/alarm/dueTimes.ts";
+import { dueTimeWords } from "./dueWords.ts";
+import styles from "./due.module.css";
+
+export function DueRow(props: {
+  readonly due: DueTime;
+  /** What will make it known; null for one that is past. */
+  readonly label: string | null;
+  readonly onCalendar?: (() => Promise<void>) | undefined;
+}) {
+  const { due, label, onCalendar } = props;
+  const { locale } = useFormat();
+  const now = useNow();
+  return (
+    <li className={styles["row"]}>
+      <div className={styles["what"]}>
+        <Link href={paths.piece(due.pieceId)} className={styles["name"]}>
+          {due.name}
+        </Link>
+        <span>{dueTimeWords(due, now, locale)}</span>
+        {label !== null && <span className={styles["label"]}>{label}</span>}
+      </div>
+      {onCalendar !== undefined && (
+        <Button onPress={onCalendar} label={`Put ${due.name}, coat ${due.coat}, in the calendar`}>
+          Calendar
+        </Button>
+      )}
+    </li>
+  );
+}

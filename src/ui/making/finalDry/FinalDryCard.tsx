@@ -1,0 +1,22 @@
+import { coatsAreDone } from "../../../rules/stage.ts";
+import type { Standing } from "../../../logbook/piece/standing.ts";
+import { paths } from "../../base/state/paths.ts";
+import { useFormat } from "../../base/state/useFormat.ts";
+import { Card } from "../../base/parts/Card.tsx";
+import { LinkButton } from "../../base/parts/LinkButton.tsx";
+import { leastWords, reasonWords } from "./finalDryWords.ts";
+
+/** The last drying in two lines, on the piece once its coats are on. */
+export function FinalDryCard({ standing }: { readonly standing: Standing }) {
+  const format = useFormat();
+  const { finalDry, forFire, now, piece } = standing;
+  if (finalDry === null || forFire === null || !coatsAreDone(standing)) return null;
+  return (
+    <Card title={`Final dry: ${leastWords(forFire, now, format.locale)}`}>
+      <p>{reasonWords(forFire, now, format)}</p>
+      <div>
+        <LinkButton href={paths.finalDry(piece.id)}>Final dry before burnout</LinkButton>
+      </div>
+    </Card>
+  );
+}

@@ -1,0 +1,154 @@
+import { useParams } from "wouter";
+import type { FinalDry, FireAnswer, Standing } from "../../../logbook/piece/standing.ts";
+import { coatsAreDone } from "../../../rules/stage.ts";
+import { practice } from "../../../trade/practice.ts";
+import { usePiece } from "../../base/state/live.ts";
+import { paths } from "../../base/state/paths.ts";
+import { useFormat } from "../../base/state/useFormat.ts";
+import { Card } from "../../base/parts/Card.tsx";
+import { Empty } from "../../base/parts/Empty.tsx";
+import { LinkButton } from "../../base/parts/LinkButton.tsx";
+import { Page } from "../../base/parts/Page.tsx";
+import css from "./FinalDry.module.css";
+import { leastWords, placeWords, reasonWords, sentence, usualWords } from "./finalDryWords.ts";
+import { PlacesChart } from "./PlacesChart.tsx";
+
+/** The last drying of a shell: its water, its slowest place and the least wait, with what sets it. */
+export function FinalDryPage() {
+  const { id } = useParams<{ id: string }>();
+  const found = usePiece(id);
+  const standing = found?.item.standing;
+  return (
+    <Page title="Final dry before burnout" back={found === null ? paths.rack : paths.piece(id)}>
+      {found === null && (
+        <Empty title="No such piece">
+          <p>It is not in this device's log.</p>
+        </Empty>
+      )}
+      {standing !== undefined && <OfPiece standing={standing} />}
+    </Page>
+  );
+}
+
+function OfPiece({ standing }: { readonly standing: Standing }) {
+  const { finalDry, forFire, next, coatsDone, coatsPlanned, piece } = standing;
+  if (finalDry !== null && forFire !== null)
+    return <Shell standing={standing} dry={finalDry} answer={forFire} />;
+  const toGo = (coatsPlanned ?? 0) - coatsDone;
+  return (
+    <Empty title={next === null ? "Nothing to dry" : "Coats are still to come"}>
+      <p>
+        {piece.plan.name}:{" "}
+        {next === null
+          ? piece.coats.length === 0
+            ? "there is no coat on it yet."
+            : "the fire has begun, and dries it."
+          : `${toGo === 1 ? "one coat" : `${toGo} coats`} of the recipe ${toGo === 1 ? "is" : "are"} to come. The last drying begins when the last one is on.`}
+      </p>
+    </Empty>
+  );
+}
+
+function Shell(props: { readonly standing: Standing; readonly dry: FinalDry; readonly answer: FireAnswer }) {
+  const { standing, dry, answer } = props;
+  const format = useFormat();
+  const { now, piece, coatsDone, room } = standing;
+  const { places, sumAt } = dry;
+  const [slowest] = places;
+  return (
+    <>
+      <Card title={piece.plan.name} tone={answer.state === "dry" ? "clear" : "watch"}>
+        <p className={css["least"]}>{sentence(leastWords(answer, now, format.locale))}</p>
+        <p>{reasonWords(answer, now, format)}</p>
+        {!coatsAreDone(standing) && (
+          <p className={css["soft"]}>
+            It has no recipe: this holds if coat {coatsDone} was the last. Any further coat begins it anew.
+          </p>
+        )}
+        <p>
+          A time is no permission. Steam in a damp wall can burst a shell and throw hot pattern: before the
+          kiln the balance should stand still between two weighings hours apart. Local codes and licensed
+          practice come first.
+        </p>
+        <div>
+          <LinkButton href={paths.logFor(piece.id, "dryness-seen")}>Log a check</LinkButton>
+        </div>
+      </Card>
+      <Card title="Where it dries slowest">
+        <p>
+          {slowest === undefined ? null : `Slowest: ${placeWords(slowest.geometry)}. `}
+          {usualWords(dry, format)}
+        </p>
+        <PlacesChart dry={dry} now={now} />
+        {piece.plan.pockets === undefined && (
+          <p>
+            Only one kind of place is known of this piece. A cup, a hollow or a core that dries more slowly
+            belongs in its plan.
+          </p>
+        )}
+        <div>
+          <LinkButton href={paths.editPiece(piece.id)}>Places in the plan</LinkButton>
+        </div>
+      </Card>
+      <Water standing={standing} dry={dry} />
+      <Card title="How this is reckoned">
+        <details>
+          <summary>Formula, inputs and sources</summary>
+          <div className={css["more"]}>
+            <p>
+              End of the final dry = the later of the latest time for the slowest place by the air, and the
+              minimum hours. A weighing that speaks for the whole shell ends it at once.
+            </p>
+            <p>
+              Each place is dried by the same sum, dW/dt = −Δρ / (A + G + B·δ), from the first coat on, with
+              its own G, the added resistance of a pocket: a starting value, good to about a factor of three.
+              A place that was still wet under a coat hands its water up. Weighings, bag tests and a face that
+              is still wet can make the further places later, never earlier: they were of the whole shell or
+              its face.
+            </p>
+            <p>
+              {sumAt === null ? "The sum gives no late time." : null} Readings from{" "}
+              {room === null ? "no room" : room.name}: {slowest?.drying.basis.readings ?? 0} since the last
+              dip.
+            </p>
+            <p>
+              Minimum hours: common practice, no source; your own stand in the shop's figures. No end over{" "}
+              {format.show("percent", practice.rhFinalDry.value)}: derived from the Kelvin radius of 2–5 nm
+              pores. The sum: vapour and heat resistances in series, derived for this app; saturation by IAPWS
+              SR1-86(1992).
+            </p>
+          </div>
+        </details>
+      </Card>
+    </>
+  );
+}
+
+function Water({ standing, dry }: { readonly standing: Standing; readonly dry: FinalDry }) {
+  const format = useFormat();
+  const { putOnKgM2, leftKgM2, beneathKgM2, leftG } = dry.water;
+  const perArea = (kgM2: number): string => format.show("gM2", kgM2 * 1000);
+  const { areaM2 } = standing.piece.plan;
+  return (
+    <Card title="Water in the whole shell">
+      <dl className={css["facts"]}>
+        <dt>Went on</dt>
+        <dd>
+          {perArea(putOnKgM2)} in {standing.coatsDone} {standing.coatsDone === 1 ? "coat" : "coats"}
+        </dd>
+        <dt>Left now</dt>
+        <dd>
+          {leftKgM2 === null ? "not known" : `about ${perArea(leftKgM2)} at the slowest place`}
+          {leftG !== null && areaM2 !== undefined
+            ? `; if all ${format.show("m2", areaM2)} were like it, ${format.show("g", leftG)}`
+            : ""}
+        </dd>
+        <dt>Beneath</dt>
+        <dd>at most {perArea(beneathKgM2)} more, in coats that were covered when dry</dd>
+      </dl>
+      {areaM2 === undefined && (
+        <p className={css["soft"]}>With the surface in its plan this is told by weight too.</p>
+      )}
+    </Card>
+  );
+}

@@ -1,0 +1,27 @@
+import { Link } from "wouter";
+import type { Standing } from "../../../logbook/piece/standing.ts";
+import { paths } from "../../base/state/paths.ts";
+import { useFormat } from "../../base/state/useFormat.ts";
+import review from "../review/ReviewPage.module.css";
+import { leastWords, placeWords, reasonWords, sentence } from "./finalDryWords.ts";
+
+/** The last drying as a section of the review. */
+export function FinalDrySummary({
+  standing: { finalDry, forFire, now, piece },
+}: {
+  readonly standing: Standing;
+}) {
+  const format = useFormat();
+  if (finalDry === null || forFire === null) return null;
+  const [slowest] = finalDry.places;
+  return (
+    <section className={review["section"]} aria-labelledby="review-final-dry">
+      <h2 id="review-final-dry">Final dry</h2>
+      <p>
+        {slowest !== undefined && `Slowest: ${placeWords(slowest.geometry)}. `}
+        <strong>{sentence(leastWords(forFire, now, format.locale))}</strong>.{" "}
+        {reasonWords(forFire, now, format)} <Link href={paths.finalDry(piece.id)}>More</Link>
+      </p>
+    </section>
+  );
+}

@@ -1,0 +1,100 @@
+import { Link } from "wouter";
+import type { GeometryClass } from "../../../trade/geometryClasses.ts";
+import { paths } from "../../base/state/paths.ts";
+import { useFormat } from "../../base/state/useFormat.ts";
+import { BagFields, ResistanceFields, SurfaceFields, WeightFields } from "./DrynessFields.tsx";
+import { drynessSchema, emptyDryness } from "./drynessSchema.ts";
+import { LogForm, type LogFormProps } from "./LogForm.tsx";
+import { PickField } from "../../base/forms/PickField.tsx";
+
+const methods = [
+  { value: "touch", label: "Touch", hint: "Cool to the cheek: water still leaves. It reads the outer face." },
+  { value: "colour", label: "Colour", hint: "Lighter, or a dye that has turned. The outer film alone." },
+  {
+    value: "weight",
+    label: "Weight",
+    hint: "The surest, with weights before the dip, drained and stuccoed.",
+  },
+  { value: "surface", label: "Surface temperature", hint: "A wet wall is colder than a dry one beside it." },
+  { value: "bag", label: "Bag test", hint: "A hygrometer closed in with the shell. It hears pockets too." },
+  {
+    value: "resistance",
+    label: "Resistance",
+    hint: "Between two fixed contacts, against the coat just set.",
+  },
+] as const;
+const verdicts = [
+  { value: "dry", label: "Dry" },
+  { value: "damp", label: "Damp" },
+  { value: "wet", label: "Wet" },
+] as const;
+
+/** What hand, scale, thermometer, hygrometer or meter says of the outermost coat. */
+export function DrynessForm({ item }: LogFormProps) {
+  const format = useFormat();
+  const { piece, outer } = item.standing;
+  const coat = piece.coats.at(-1);
+  const coatId = coat?.id ?? "";
+  return (
+    <LogForm
+      item={item}
+      type="dryness-seen"
+      title="How dry is it?"
+      initial={emptyDryness}
+      schema={drynessSchema(format, coatId)}
+      about={coatId}
+      blocked={coat === undefined ? "There is no coat on this piece yet." : null}
+    >
+      {(form) => {
+        const { draft, set, errors } = form;
+        return (
+          <>
+            {coat !== undefined && (
+              <p>
+                Coat {coat.number}, the outermost.{" "}
+                {draft.method !== "weight" && <Link href={paths.weigh(piece.id)}>Weigh it instead</Link>}
+              </p>
+            )}
+            <PickField
+              label="How it was tested"
+              options={methods}
+              value={draft.method}
+              onChange={(method) => set({ method })}
+            />
+            {(draft.method === "touch" || draft.method === "colour") && (
+              <PickField
+                label={draft.method === "touch" ? "It feels" : "It looks"}
+                options={verdicts}
+                value={draft.verdict}
+                onChange={(verdict) => set({ verdict })}
+                error={errors["verdict"]}
+              />
+            )}
+            {draft.method === "weight" && <WeightFields form={form} />}
+            {draft.method === "surface" && <SurfaceFields form={form} standing={item.standing} />}
+            {draft.method === "bag" && <BagFields form={form} />}
+            {draft.method === "resistance" && (
+              <ResistanceFields
+                form={form}
+                hasFirst={hasFirst(piece.dryness, { coatId: outer?.coat.id, place: draft.place ?? "open" })}
+                plan={piece.plan}
+              />
+            )}
+          </>
+        );
+      }}
+    </LogForm>
+  );
+}
+
+const hasFirst = (
+  dryness: LogFormProps["item"]["standing"]["piece"]["dryness"],
+  { coatId, place }: { readonly coatId: string | undefined; readonly place: GeometryClass },
+): boolean =>
+  dryness.some(
+    (seen) =>
+      seen.method === "resistance" &&
+      seen.coatId === coatId &&
+      seen.reference === true &&
+      (seen.place ?? "open") === place,
+  );

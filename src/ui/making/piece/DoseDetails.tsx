@@ -1,0 +1,33 @@
+import type { CoatDrying } from "../../../logbook/piece/standing.ts";
+import { useFormat } from "../../base/state/useFormat.ts";
+import styles from "./DryingCard.module.css";
+
+/** The sum behind the ready time, with its numbers and where it comes from. */
+export function DoseDetails({ drying }: { readonly drying: CoatDrying }) {
+  const format = useFormat();
+  const { doseNeededGHM3, doseSuppliedGHM3, startKgM2, depthM, targetDryness } = drying;
+  const dose = (value: number): string => `${format.number(value, 1)}\u00a0g·h/m³`;
+  return (
+    <div className={styles["dose"]}>
+      <p>
+        The room has given it {dose(doseSuppliedGHM3)} of dry air
+        {doseNeededGHM3 === null
+          ? "; what it needs can't be said."
+          : `, of the ${dose(doseNeededGHM3)} it needs.`}
+      </p>
+      <p className={styles["formula"]}>dW/dt = −Δρ / (A + G + B·δ)</p>
+      <p>
+        Δρ is how much more water the room's air could hold, g/m³; summed over the hours it is the dose. A is
+        the air's own resistance, G that of pockets in the shape, B·δ that of the dried layer the vapour must
+        pass. It started with {format.number(startKgM2 * 1000, 0)} g/m² of water in{" "}
+        {format.show("mm", depthM * 1000)} of shell, and counts as ready with{" "}
+        {format.show("percent", targetDryness)} of the critical water gone.
+      </p>
+      <p>
+        Source: vapour and heat resistances in series, derived for this app; saturation by IAPWS SR1-86(1992).
+        Starting values are estimates, good to about a factor of two until your own checks have corrected
+        them.
+      </p>
+    </div>
+  );
+}

@@ -1,0 +1,114 @@
+import { useMemo } from "react";
+import { coatPicture } from "../../../logbook/drying/coatPicture.ts";
+import type { Piece } from "../../../logbook/piece/piece.ts";
+import type { CoatDrying, Standing } from "../../../logbook/piece/standing.ts";
+import type { Surroundings } from "../../../logbook/piece/surroundings.ts";
+import { paths } from "../../base/state/paths.ts";
+import { useFormat } from "../../base/state/useFormat.ts";
+import { DryingCurve } from "../../base/charts/DryingCurve.tsx";
+import { basisWords, plainWords } from "../../base/format/basisWords.ts";
+import { coatWords } from "../../base/format/coatWords.ts";
+import { coverLine, stateWords } from "../../base/format/coverWords.ts";
+import { soonTime } from "../../base/format/time.ts";
+import { weighWords } from "../../base/format/weighWords.ts";
+import { AssumedAir } from "../../base/parts/AssumedAir.tsx";
+import { Ago } from "../../base/parts/Ago.tsx";
+import { Card } from "../../base/parts/Card.tsx";
+import { LinkButton } from "../../base/parts/LinkButton.tsx";
+import { BeliefLines } from "./BeliefLines.tsx";
+import { DoseDetails } from "./DoseDetails.tsx";
+import styles from "./DryingCard.module.css";
+import { DrynessTaps } from "./DrynessTaps.tsx";
+
+/** The outermost coat: how dry, who says so, ready when, and what that is reckoned from. */
+export function DryingCard(props: {
+  readonly standing: Standing;
+  readonly drying: CoatDrying;
+  readonly around: Surroundings;
+}) {
+  const { drying, around } = props;
+  const { piece, now } = props.standing;
+  const format = useFormat();
+  const { coat, belief, evidence, saidAlone } = drying;
+  const { cover } = props.standing;
+  if (cover === null) return null;
+  const isDry = cover.state === "dry";
+  return (
+    <Card title={`Coat ${coat.number}: ${stateWords[cover.state]}`}>
+      <p>
+        {coatWords(coat)}, dipped <Ago at={coat.redips.at(-1)?.at ?? coat.dippedAt} />.{" "}
+        {!isDry && <WaterLeft drying={drying} />}
+      </p>
+      <p className={styles["ready"]}>{coverLine(cover, now, format.locale)}</p>
+      <AssumedAir standing={props.standing} />
+      {evidence !== null && isPlain(evidence, belief !== null) && <p>{plainWords(evidence, format)}</p>}
+      {belief !== null && <BeliefLines {...belief} />}
+      {saidAlone !== null && <BeliefLines {...saidAlone} conflicts={[]} />}
+      <DrynessTaps pieceId={piece.id} coatId={coat.id} />
+      <div className={styles["ways"]}>
+        <LinkButton href={paths.weigh(piece.id)}>Weigh</LinkButton>
+        <LinkButton href={paths.logFor(piece.id, "dryness-seen")}>Other check</LinkButton>
+        <LinkButton href={paths.coat(piece.id, coat.id)}>Picture</LinkButton>
+        {!isDry && <LinkButton href={paths.advice(piece.id)}>What would help</LinkButton>}
+      </div>
+      {drying.toTell !== null && <p>{weighWords(drying.toTell, now, format)}</p>}
+      {!isDry && <NextWeighing piece={piece} coatId={coat.id} around={around} now={now} />}
+      {!isDry && <DryingCurve drying={drying} now={now} />}
+      <details>
+        <summary>What this is reckoned from</summary>
+        <ul className={styles["basis"]}>
+          {basisWords(drying, format).map((line) => (
+            <li key={line}>{line}</li>
+          ))}
+        </ul>
+        <DoseDetails drying={drying} />
+        {isDry && <DryingCurve drying={drying} now={now} />}
+      </details>
+    </Card>
+  );
+}
+
+/** What a touch found dry stands in the line above; the belief tells what was found wet. */
+const isPlain = (evidence: NonNullable<CoatDrying["evidence"]>, hasBelief: boolean): boolean =>
+  evidence.says === "dry" ? evidence.by !== "felt" : !hasBelief;
+
+/** Water left with its band, where anything was seen of the coat; else the sum's share. */
+function WaterLeft({ drying: { belief, leftShare, startKgM2 } }: { readonly drying: CoatDrying }) {
+  const format = useFormat();
+  if (belief === null)
+    return leftShare === null || leftShare <= 0.005 ? null : (
+      <>
+        By the sum alone about {format.show("percent", leftShare)} of the water it must lose is still in it.
+      </>
+    );
+  const share = (kgM2: number): string => format.show("percent", startKgM2 > 0 ? kgM2 / startKgM2 : 0);
+  const [low, high] = [share(belief.low), share(belief.high)];
+  return (
+    <>
+      Estimate and checks together: {share(belief.median)} of its water left
+      {low === high ? "" : `, between ${low} and ${high}`}; {format.show("percent", belief.dryChance)} that it
+      is dry.
+    </>
+  );
+}
+
+/** When a weighing would tell most of the water left. */
+function NextWeighing(props: {
+  readonly piece: Piece;
+  readonly coatId: string;
+  readonly around: Surroundings;
+  readonly now: number;
+}) {
+  const { piece, coatId, around, now } = props;
+  const { locale } = useFormat();
+  const next = useMemo(() => {
+    const recipe = around.recipes.get(piece.plan.recipeId ?? "") ?? null;
+    return coatPicture(piece, coatId, { surroundings: around, recipe, now })?.next ?? null;
+  }, [piece, coatId, around, now]);
+  if (next === null) return null;
+  if (next.kind === "refused") return <p>Another weighing would tell little more by now.</p>;
+  const at = next.from + next.afterS * 1000;
+  return (
+    <p>A weighing tells most {at <= now + 10 * 60_000 ? "now" : `about ${soonTime(at, now, locale)}`}.</p>
+  );
+}

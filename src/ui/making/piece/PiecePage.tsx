@@ -1,0 +1,85 @@
+import { useParams } from "wouter";
+import { usePiece } from "../../base/state/live.ts";
+import { paths } from "../../base/state/paths.ts";
+import { WallSection } from "../../base/charts/WallSection.tsx";
+import { FinalDryCard } from "../finalDry/FinalDryCard.tsx";
+import { Card } from "../../base/parts/Card.tsx";
+import { Empty } from "../../base/parts/Empty.tsx";
+import { LinkButton } from "../../base/parts/LinkButton.tsx";
+import { Page } from "../../base/parts/Page.tsx";
+import { KnockoutWaits } from "../../fire/pour/KnockoutWaits.tsx";
+import { DryingCard } from "./DryingCard.tsx";
+import { FindingList } from "./FindingList.tsx";
+import { LogGrid } from "./LogGrid.tsx";
+import { NextCard } from "./NextCard.tsx";
+import styles from "./PiecePage.module.css";
+import { PieceGuard } from "./PieceGuard.tsx";
+import { PiecePhotos } from "./PiecePhotos.tsx";
+import { PutAway } from "./PutAway.tsx";
+import { Timeline } from "../../base/history/Timeline.tsx";
+import { WallVerdict } from "./WallVerdict.tsx";
+
+export function PiecePage() {
+  const { id } = useParams<{ id: string }>();
+  return (
+    <PieceGuard key={id} id={id}>
+      <WholePiece id={id} />
+    </PieceGuard>
+  );
+}
+
+function WholePiece({ id }: { readonly id: string }) {
+  const found = usePiece(id);
+  if (found === undefined)
+    return (
+      <Page title="Piece" back={paths.rack}>
+        {null}
+      </Page>
+    );
+  if (found === null)
+    return (
+      <Page title="Piece" back={paths.rack}>
+        <Empty title="No such piece">
+          <p>It is not in this device's log.</p>
+        </Empty>
+      </Page>
+    );
+  const { item, entries, around } = found;
+  const { standing, findings } = item;
+  const { piece, outer } = standing;
+  return (
+    <Page
+      title={piece.plan.name}
+      back={piece.archived ? paths.archive : paths.rack}
+      actions={
+        <>
+          <LinkButton href={paths.editPiece(id)}>Plan</LinkButton>
+          <LinkButton href={paths.metal(id)}>Metal</LinkButton>
+          <LinkButton href={paths.review(id)}>Review</LinkButton>
+        </>
+      }
+    >
+      <NextCard item={item} />
+      {piece.phase === "poured" && <KnockoutWaits items={[item]} isOwn />}
+      <div className={styles["columns"]}>
+        <div className={styles["column"]}>
+          <Card title="The wall in section">
+            <WallSection standing={standing} />
+            <WallVerdict standing={standing} />
+          </Card>
+          {outer !== null && piece.pours.length === 0 && (
+            <DryingCard standing={standing} drying={outer} around={around} />
+          )}
+          <FinalDryCard standing={standing} />
+          <FindingList findings={findings} />
+        </div>
+        <div className={styles["column"]}>
+          <LogGrid piece={piece} />
+          <Timeline stream={`piece/${id}`} entries={entries} />
+          <PiecePhotos entries={entries} />
+          <PutAway piece={piece} />
+        </div>
+      </div>
+    </Page>
+  );
+}

@@ -1,0 +1,62 @@
+import { render } from "@testing-library/react";
+import { afterEach, beforeEach, expect, test } from "vitest";
+import { page } from "vitest/browser";
+import { clearDesks, demoDesk, type Desk } from "../../../../tests/demoDesk.tsx";
+import type { Finding, Level } from "../../../rules/finding.ts";
+import { ShopProvider } from "../../base/state/shop.tsx";
+import { FindingList } from "./FindingList.tsx";
+
+let desk: Desk;
+beforeEach(async () => {
+  desk = await demoDesk();
+});
+afterEach(clearDesks);
+
+const crack = (where: string, level: Level): Finding => ({
+  rule: "open-crack",
+  variant: level === "note" ? "trimmed-off" : "open",
+  level,
+  figures: {},
+  texts: { where, kind: "chip" },
+  entries: [`crack-${where}`],
+  source: "common practice, no source",
+});
+const noSeal: Finding = {
+  rule: "no-seal-coat",
+  variant: "left-out",
+  level: "watch",
+  figures: {},
+  texts: {},
+  entries: ["coat-8"],
+  source: "common practice, no source",
+};
+
+function show(findings: readonly Finding[]): HTMLElement {
+  return render(
+    <ShopProvider shop={desk.shop}>
+      <FindingList findings={findings} />
+    </ShopProvider>,
+  ).container;
+}
+
+test("holds and watches stand in full, notes behind one line that opens", async () => {
+  show([crack("foot", "hold"), noSeal, crack("rim", "note"), crack("sprue", "note")]);
+  await expect.element(page.getByRole("heading", { name: "Chip, not patched" })).toBeVisible();
+  await expect.element(page.getByRole("heading", { name: "No seal coat" })).toBeVisible();
+  await expect.element(page.getByText("Where: rim.")).not.toBeVisible();
+  await page.getByText("2 notes", { exact: true }).click();
+  await expect.element(page.getByText("Where: rim.")).toBeVisible();
+  await expect.element(page.getByText("Where: sprue.")).toBeVisible();
+});
+
+test("one note is one note, and without any there is no such line", async () => {
+  const alone = show([crack("rim", "note")]);
+  await expect.element(page.getByText("1 note", { exact: true })).toBeVisible();
+  expect(alone.querySelectorAll("details > summary")[0]?.textContent).toBe("1 note");
+  const held = show([crack("foot", "hold")]);
+  expect(held.textContent).not.toMatch(/\d notes?/);
+});
+
+test("with nothing found nothing is shown", () => {
+  expect(show([]).textContent).toBe("");
+});

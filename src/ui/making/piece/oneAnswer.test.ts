@@ -1,0 +1,122 @@
+import { expect, test } from "vitest";
+import { dayOne, givenCoated, givenPiece } from "../../../../tests/givenPiece.ts";
+import { fireFacts } from "../../../logbook/fire/fireFacts.ts";
+import type { Standing } from "../../../logbook/piece/standing.ts";
+import { findingsFor, reviewFindingsFor, reviewVerdict } from "../../../rules/all.ts";
+import { dipWishes } from "../timeline/dipWishes.ts";
+import { tileOf } from "../dip/dipTile.ts";
+import { lastState } from "../dip/dipWords.ts";
+import { dueTimes } from "../../base/alarm/dueTimes.ts";
+import { eventOf } from "../../base/alarm/dueCalendar.ts";
+import { leastWords } from "../finalDry/finalDryWords.ts";
+import { actionWords } from "../../base/format/actionWords.ts";
+import { coverLine } from "../../base/format/coverWords.ts";
+import { clockTime, soonTime } from "../../base/format/time.ts";
+import { dampUnder } from "../log/coatDipped.ts";
+import { roomLanes } from "../timeline/timelineRows.ts";
+
+const hourMs = 3_600_000;
+const itemOf = (standing: Standing) => ({ standing, findings: findingsFor(standing) });
+const bucket = { bucketId: "first-backup", kind: "backup" } as const;
+const session = { ...bucket, dipId: "dip", startedAt: 0, prewet: false, order: [], leftOut: [] };
+const rowOf = (standing: Standing) =>
+  roomLanes([standing], { from: standing.now, to: standing.now + 48 * hourMs })[0]?.rows[0];
+
+const slowAir = { airC: 18, rh: 0.6, air: "still" } as const;
+const quickAir = { airC: 30, rh: 0.25, air: "tunnel" } as const;
+
+/** Four coats a day apart: in slow air drying, then to check, then dry; in quick air its minimum alone speaks. */
+function coatedIn(air: typeof slowAir | typeof quickAir) {
+  const piece = givenPiece({ recipeId: "start-general" });
+  piece.air(0, air);
+  piece.coats([1, 25, 49, 73]);
+  return piece;
+}
+
+test.each([
+  { air: slowAir, through: ["drying", "check", "dry"] },
+  { air: quickAir, through: ["drying", "dry"] },
+])(
+  "a coat between coats: tile, rack, piece, due, timeline and dip plan give one state and one time an hour",
+  ({ air, through }) => {
+    const piece = coatedIn(air);
+    const states = new Set<string>();
+    for (let hour = 73.1; hour < 110; hour += 0.5) {
+      const standing = piece.standing(hour);
+      const { cover, now, action } = standing;
+      if (cover === null) throw new Error("no coat");
+      states.add(cover.state);
+      const tile = tileOf(itemOf(standing), session, 4);
+      const [due] = dueTimes([standing]);
+      const row = rowOf(standing);
+      const [wanted] = dipWishes([standing], [], now).wanted;
+      const { turn, when } = actionWords(itemOf(standing), now, "en-GB");
+      const say = (at: number | null): string => (at === null ? "no time" : soonTime(at, now, "en-GB"));
+      const isDry = cover.state === "dry";
+      expect(lastState(tile.cover)).toBe(
+        { dry: "dry", check: "maybe", drying: "wet", unknown: "unknown" }[cover.state],
+      );
+      expect(tile.damp === null).toBe(isDry);
+      expect(dampUnder(standing) === null).toBe(isDry);
+      expect(action).toMatchObject({
+        readiness: { dry: "ready", check: "maybe", drying: "drying", unknown: "unknown" }[cover.state],
+        at: isDry ? cover.dryAt : cover.checkAt,
+      });
+      expect(turn).toBe(cover.state === "drying" ? "drying" : "hands");
+      expect(due?.dueMs).toBe(cover.checkAt);
+      expect(row).toMatchObject({ isReady: isDry, window: { from: cover.checkAt, late: cover.dryAt } });
+      expect(wanted?.wish).toMatchObject(
+        isDry ? { likely: now, late: now } : { likely: cover.checkAt, late: cover.dryAt },
+      );
+      expect(when).toContain(say(isDry ? cover.dryAt : cover.checkAt));
+      expect(coverLine(cover, now, "en-GB")).toContain(clockTime(cover.dryAt ?? 0, "en-GB"));
+    }
+    expect([...states]).toEqual(through);
+  },
+);
+
+test("the timeline follows what was measured: a coat weighed dry is ready there since that weighing", () => {
+  const piece = coatedIn(slowAir);
+  const coatId = piece.standing(74).outer?.coat.id ?? "";
+  for (const [hour, massG] of [
+    [75, 1240.1],
+    [76.1, 1240],
+  ] as const)
+    piece.log(hour, "dryness-seen", { method: "weight", massG, coatId });
+  const standing = piece.standing(76.2);
+  expect(rowOf(standing)).toMatchObject({ isReady: true, window: { late: dayOne + 76.1 * hourMs } });
+  expect(dueTimes([standing])[0]?.dueMs).toBe(dayOne + 76.1 * hourMs);
+  expect(standing.action).toEqual({ kind: "dip", readiness: "ready", at: dayOne + 76.1 * hourMs });
+});
+
+test("a finished shell: review, finding, kiln plan, final dry, due, calendar and timeline give one moment", () => {
+  for (const tapH of [null, 85, 90, 95.5]) {
+    const piece = givenCoated();
+    if (tapH !== null) piece.feel(tapH, "dry");
+    for (let hour = 84.2; hour < 100; hour += 0.7) {
+      if (tapH !== null && hour < tapH) continue;
+      const standing = piece.standing(hour);
+      const { forFire, now, action } = standing;
+      if (forFire === null) throw new Error("no coat");
+      const isDry = hour >= 96;
+      expect(forFire).toMatchObject({ state: isDry ? "dry" : "drying", dryAt: dayOne + 96 * hourMs });
+      const found = reviewFindingsFor(standing).filter(({ rule }) => rule === "last-coat-damp");
+      expect(found.map(({ level }) => level)).toEqual(isDry ? [] : ["hold"]);
+      if (!isDry) expect(found[0]?.figures["dryAt"]?.value).toBe(forFire.dryAt);
+      expect(reviewVerdict(reviewFindingsFor(standing)) === "hold").toBe(!isDry);
+      expect(fireFacts(standing, "fused-silica").damp.state).toBe(isDry ? "dry" : "damp");
+      expect(action).toEqual(isDry ? { kind: "review" } : { kind: "final-dry", at: forFire.dryAt });
+      const [due] = dueTimes([standing]);
+      expect(due).toMatchObject({ allows: "review", dueMs: forFire.dryAt });
+      expect(due && eventOf(due, 1, () => "X").summary).toBe("Heron: final dry, review from X");
+      expect(rowOf(standing)).toMatchObject({
+        wants: "review",
+        isReady: isDry,
+        window: { late: forFire.dryAt },
+      });
+      expect(leastWords(forFire, now, "en-GB")).toBe(
+        `${isDry ? "over since" : "review from"} ${soonTime(dayOne + 96 * hourMs, now, "en-GB")}`,
+      );
+    }
+  }
+});

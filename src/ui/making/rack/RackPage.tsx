@@ -1,0 +1,101 @@
+import { Plus } from "lucide-react";
+import { useState } from "react";
+import { Link } from "wouter";
+import { useWholeRack } from "../../base/state/live.ts";
+import { paths } from "../../base/state/paths.ts";
+import { LogNotices, useClearedLog } from "../../shop/backup/LogNotices.tsx";
+import { DemoOffer } from "../../shop/demo/DemoOffer.tsx";
+import { Button } from "../../base/parts/Button.tsx";
+import { Empty } from "../../base/parts/Empty.tsx";
+import { LinkButton } from "../../base/parts/LinkButton.tsx";
+import { Page } from "../../base/parts/Page.tsx";
+import { CameDue } from "./CameDue.tsx";
+import { FaultCards } from "./FaultCards.tsx";
+import { rackFilter, turnOf, type RackFilter } from "./rackFilter.ts";
+import { RackCard } from "./RackCard.tsx";
+import styles from "./RackPage.module.css";
+import { useSteadyOrder } from "./useSteadyOrder.ts";
+
+const filters: readonly { readonly filter: RackFilter; readonly name: string }[] = [
+  { filter: "all", name: "All" },
+  { filter: "hands", name: "Needs hands" },
+  { filter: "drying", name: "Drying" },
+  { filter: "fire", name: "In fire" },
+];
+
+export function RackPage() {
+  const whole = useWholeRack();
+  const rack = whole?.items;
+  const [filter, setFilter] = useState<RackFilter>("all");
+  const [search, setSearch] = useState("");
+  const steady = useSteadyOrder(rack ?? [], (item) => item.standing.piece.id);
+  const shown = rackFilter(steady, { filter, search });
+  return (
+    <Page
+      title="Rack"
+      actions={
+        <LinkButton kind="primary" href={paths.newPiece}>
+          <Plus aria-hidden="true" size={20} /> Start a piece
+        </LinkButton>
+      }
+    >
+      {rack?.length === 0 && whole?.faults.length === 0 && <EmptyRack />}
+      {whole !== undefined && <FaultCards faults={whole.faults} />}
+      {rack !== undefined && rack.length > 0 && (
+        <>
+          <LogNotices />
+          <CameDue items={rack} />
+          <div className={styles["sieve"]}>
+            <div className={styles["filters"]} role="group" aria-label="Show">
+              {filters.map(({ filter: value, name }) => (
+                <Button key={value} pressed={filter === value} onPress={() => setFilter(value)}>
+                  {name}{" "}
+                  {value === "all" ? rack.length : rack.filter((item) => turnOf(item) === value).length}
+                </Button>
+              ))}
+            </div>
+            <input
+              type="search"
+              className={styles["search"]}
+              aria-label="Search the rack"
+              placeholder="Search"
+              value={search}
+              onChange={(event) => setSearch(event.target.value)}
+            />
+          </div>
+          <ul className={styles["list"]} aria-label="Pieces in work">
+            {shown.map((item) => (
+              <RackCard key={item.standing.piece.id} item={item} />
+            ))}
+          </ul>
+          {shown.length === 0 && <p className={styles["none"]}>No piece on the rack fits that.</p>}
+        </>
+      )}
+      {rack !== undefined && (
+        <p className={styles["foot"]}>
+          <Link href={paths.timeline}>The next 48 hours</Link>
+          <Link href={paths.due}>What is due, and what rings</Link>
+          <Link href={paths.archive}>Archive</Link>
+        </p>
+      )}
+    </Page>
+  );
+}
+
+function EmptyRack() {
+  const cleared = useClearedLog();
+  if (cleared !== null) return cleared.notice;
+  return (
+    <Empty title="The rack is empty">
+      <p>
+        Start a piece with nothing but a name. Then tap each coat as you dip it: the rack says which piece is
+        dry, which wants hands next, and how sure that is.
+      </p>
+      <LinkButton kind="primary" href={paths.newPiece}>
+        Start the first piece
+      </LinkButton>
+      <p>Or look around first, with eight invented pieces that can be taken away again:</p>
+      <DemoOffer />
+    </Empty>
+  );
+}

@@ -1,0 +1,54 @@
+import type { Standing } from "../../../logbook/piece/standing.ts";
+import { useFormat } from "../../base/state/useFormat.ts";
+import { coatLines, shortTime } from "./coatLines.ts";
+import css from "./ReviewPage.module.css";
+
+export function CoatTable({ standing }: { readonly standing: Standing }) {
+  const format = useFormat();
+  const { piece, recipe, coatsDone, coatsPlanned } = standing;
+  const lines = coatLines(standing, format);
+  return (
+    <section className={css["section"]} aria-labelledby="review-coats">
+      <h2 id="review-coats">
+        Coats: {coatsDone}
+        {coatsPlanned === null || recipe === null
+          ? " on, no recipe to hold them against"
+          : ` of ${coatsPlanned} in ${recipe.name}`}
+      </h2>
+      <table className={css["coats"]}>
+        <thead>
+          <tr>
+            <th scope="col">No.</th>
+            <th scope="col">Coat</th>
+            <th scope="col">Went on</th>
+            <th scope="col">Wall</th>
+            <th scope="col">Dryness when covered, the last one now</th>
+          </tr>
+        </thead>
+        <tbody>
+          {lines.map((line) => (
+            <tr key={line.id}>
+              <td>{line.number}</td>
+              <td>
+                {line.coat}
+                {line.departs !== null && <em> ({line.departs})</em>}
+              </td>
+              <td>
+                <time dateTime={new Date(line.dippedAt).toISOString()}>
+                  {shortTime(line.dippedAt, format.locale)}
+                </time>
+              </td>
+              <td>{line.mm === null ? "–" : format.show("mm", line.mm)}</td>
+              <td>{line.evidence}</td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
+      {piece.skipped.map(({ id, step, reason }) => (
+        <p key={id}>
+          Step {step + 1} of the recipe was left out: {reason}
+        </p>
+      ))}
+    </section>
+  );
+}

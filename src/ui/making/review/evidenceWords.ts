@@ -1,0 +1,59 @@
+import type { DrynessSeen } from "../../../logbook/piece/piece.ts";
+import type { CoatDrying, NoReadyReason } from "../../../logbook/piece/standing.ts";
+import { dayTime } from "../../base/format/time.ts";
+import type { Format } from "../../base/format/units.ts";
+
+const notKnown: Record<NoReadyReason, string> = {
+  "no-readings": "not known: no reading of the room's air",
+  "air-too-damp": "not known: the air was too damp to count on",
+  condensing: "not known: water was condensing",
+  frost: "not known: it may have frozen while wet",
+  "beyond-forecast": "not known",
+};
+
+const foundBy: Record<DrynessSeen["method"], string> = {
+  touch: "to the touch",
+  colour: "by its colour",
+  weight: "by weight",
+  surface: "by surface temperature",
+  resistance: "by its resistance",
+  bag: "by the bag",
+};
+
+/**
+ * What speaks for a coat's dryness at the moment it was covered, or now for the outermost: a hand or a scale before
+ * any sum, the sum before nothing. Short, since a whole wall of them goes on one sheet.
+ */
+export function evidenceWords(
+  { evidence, belief, leftShare, verdict, reason, basis, condensed }: CoatDrying,
+  {
+    format,
+    now,
+    accepted,
+  }: {
+    readonly format: Format;
+    readonly now: number;
+    /** The maker was told it was damp, and went on. */
+    readonly accepted: boolean;
+  },
+): string {
+  const knowingly = accepted ? ", told and gone on" : "";
+  if (evidence !== null) {
+    const { seen } = evidence;
+    return `${evidence.says} ${foundBy[seen.method]}, ${dayTime(seen.at, now, format.locale)}${knowingly}`;
+  }
+  if (leftShare === null || verdict === "unknown")
+    return `${reason === null ? "not known" : notKnown[reason]}${knowingly}`;
+  const counted = basis.readings === 1 ? "1 reading" : `${basis.readings} readings`;
+  const rests = !basis.assumed
+    ? counted
+    : basis.readings === 0
+      ? "room not read"
+      : `${counted}, room partly not read`;
+  const wet = condensed ? ", water condensed on it" : "";
+  const checks = belief?.heard.length ?? 0;
+  const by = checks === 0 ? "estimated" : `estimated with ${checks === 1 ? "1 check" : `${checks} checks`}`;
+  if (verdict === "dry") return `${by} dry (${rests})${wet}`;
+  const left = leftShare < 0.005 ? "perhaps dry" : `${format.show("percent", leftShare)} of its water left`;
+  return `${by}: ${left} (${rests})${wet}${knowingly}`;
+}

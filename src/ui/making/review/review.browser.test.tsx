@@ -1,0 +1,77 @@
+import { afterEach, expect, test } from "vitest";
+import { page } from "vitest/browser";
+import { clearDesks, demoDesk, showAt } from "../../../../tests/demoDesk.tsx";
+import { readSettings } from "../../../storage/settings.ts";
+import type { ShopDoor } from "../../base/state/shop.tsx";
+import { ReviewPage } from "./ReviewPage.tsx";
+
+afterEach(clearDesks);
+
+const open = (shop: ShopDoor, piece: string) =>
+  showAt(shop, `/piece/${piece}/review`, { route: "/piece/:id/review", screen: ReviewPage });
+const verdict = () => page.getByRole("region", { name: "Verdict" });
+const press = (name: string) => page.getByRole("button", { name }).click();
+
+test("a wall too thin for its head holds the piece, with the figures on the page", async () => {
+  const { shop } = await demoDesk();
+  open(shop, "demo-plaque");
+  await expect.element(verdict()).toHaveTextContent("hold");
+  await expect.element(page.getByText(/^0\.97 \(.*reckoned to fail/)).toBeVisible();
+  await expect.element(page.getByText(/^7\.2.mm, by caliper/)).toBeVisible();
+  expect(page.getByRole("row").elements()).toHaveLength(10);
+});
+
+test("no verdict stands without saying what it is not", async () => {
+  const { shop } = await demoDesk();
+  open(shop, "demo-plaque");
+  await expect.element(verdict()).toHaveTextContent(/no verdict here makes a shell or a pour safe/);
+});
+
+test("a hold is not passed without a written reason and a name", async () => {
+  const { shop, logged } = await demoDesk();
+  open(shop, "demo-plaque");
+  await press("Pass the hold and sign");
+  await expect.element(page.getByText(/^Found no reason\./)).toBeVisible();
+  await expect.element(page.getByText(/^Found no name\./)).toBeVisible();
+  await page.getByRole("textbox", { name: "Name" }).fill("Ada");
+  await press("Pass the hold and sign");
+  await expect.element(page.getByText(/^Found no reason\./)).toBeVisible();
+  expect(await logged("review-signed")).toEqual([]);
+});
+
+test("a hold passed in writing is signed with its reason, and the page then says watch", async () => {
+  const { db, shop, logged } = await demoDesk();
+  open(shop, "demo-plaque");
+  await page.getByRole("textbox", { name: /^Why go on/ }).fill("Poured lying flat in boxed sand");
+  await page.getByRole("textbox", { name: "Name" }).fill("Ada");
+  await press("Pass the hold and sign");
+  await expect.element(page.getByRole("region", { name: "Signature" })).toHaveTextContent(/Signed by Ada/);
+  await expect.element(verdict()).toHaveTextContent("watch");
+  const [signed] = await logged("review-signed");
+  expect(signed?.body).toMatchObject({
+    name: "Ada",
+    verdict: "hold",
+    passed: [{ rule: "wall-too-thin", reason: "Poured lying flat in boxed sand" }],
+  });
+  expect(signed?.body.safety).toBeCloseTo(0.97, 2);
+  await expect.poll(async () => (await readSettings(db)).signName).toBe("Ada");
+});
+
+test("the name a shop signs with is there already", async () => {
+  const { shop } = await demoDesk({ signName: "Grace" });
+  open(shop, "demo-plaque");
+  await expect.element(page.getByRole("textbox", { name: "Name" })).toHaveValue("Grace");
+});
+
+test("coats of the recipe that are not on are part of the review", async () => {
+  const { shop } = await demoDesk();
+  open(shop, "demo-handle");
+  await expect.element(page.getByRole("heading", { name: "Coats: 4 of 8 in Small fine work" })).toBeVisible();
+  await expect.element(page.getByText(/dry to the touch/)).toBeVisible();
+});
+
+test("past burnout there is nothing to sign, and it says so", async () => {
+  const { shop } = await demoDesk();
+  open(shop, "demo-dancer");
+  await expect.element(page.getByText(/^A review is signed before burnout/)).toBeVisible();
+});

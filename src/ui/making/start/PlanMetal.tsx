@@ -1,0 +1,92 @@
+import { builtInShop } from "../../../logbook/piece/builtIns.ts";
+import { alloyChoices, ownAlloy } from "../../../logbook/shop/ownAlloy.ts";
+import type { Alloy } from "../../../trade/alloy.ts";
+import { patternMaterials } from "../../../trade/patternMaterials.ts";
+import { useFigures } from "../../base/state/live.ts";
+import { useFormat } from "../../base/state/useFormat.ts";
+import { SelectField } from "../../base/forms/SelectField.tsx";
+import type { Form } from "../../base/forms/useForm.ts";
+import { Card } from "../../base/parts/Card.tsx";
+import { PickField } from "../../base/forms/PickField.tsx";
+import { NumberField } from "../../base/forms/NumberField.tsx";
+import type { PlanDraft } from "./planForm.ts";
+
+const ways = [
+  { value: "mass", label: "By weight" },
+  { value: "volume", label: "By volume" },
+] as const;
+
+export function PlanMetal({ form: { draft, set, errors } }: { readonly form: Form<PlanDraft> }) {
+  const shop = useFigures() ?? builtInShop;
+  const alloy = draft.alloyId === null ? null : ownAlloy(draft.alloyId, shop);
+  return (
+    <Card title="The metal">
+      <SelectField
+        label="Alloy"
+        options={alloyChoices(shop, draft.alloyId).map(({ id, name, isOwn }) => ({
+          value: id,
+          label: isOwn ? `${name} (your own)` : name,
+        }))}
+        value={draft.alloyId}
+        onChange={(alloyId) => set({ alloyId })}
+        hint="Needed for the wall check: what it weighs is what presses on the wall."
+      />
+      <PickField
+        label="How much metal, casting and gating"
+        options={ways}
+        value={draft.metalBy}
+        onChange={(metalBy) => set({ metalBy })}
+      />
+      {draft.metalBy === "mass" ? (
+        <NumberField
+          label="Metal"
+          quantity="kg"
+          min={0}
+          value={draft.metalKg}
+          onChange={(metalKg) => set({ metalKg })}
+          hint={`For the charge on pour day. ${weighHint(draft, alloy)}`}
+          error={errors["metalKg"]}
+        />
+      ) : (
+        <NumberField
+          label="Volume"
+          quantity="litre"
+          min={0}
+          value={draft.metalLitre}
+          onChange={(metalLitre) => set({ metalLitre })}
+          hint="Push the solid pattern under water in a full pail and measure what runs over."
+          error={errors["metalLitre"]}
+        />
+      )}
+      <MetalOtherWay draft={draft} alloy={alloy} />
+    </Card>
+  );
+}
+
+/** What a solid pattern's weight times gives the metal's. */
+function weighHint({ material }: PlanDraft, alloy: Alloy | null): string {
+  const pattern = material === null ? null : patternMaterials[material];
+  const density = pattern?.densityKgM3 ?? null;
+  if (alloy === null || pattern === null || density === null)
+    return "Weigh a solid pattern with its gating; wax times about 9 is bronze, times about 3 aluminium.";
+  const ratio = alloy.solidKgM3.value / density.value;
+  return `Weigh the solid pattern with its gating: ${pattern.label} times ${ratio.toFixed(1)} is ${alloy.name}.`;
+}
+
+function MetalOtherWay({ draft, alloy }: { readonly draft: PlanDraft; readonly alloy: Alloy | null }) {
+  const format = useFormat();
+  if (alloy === null) return null;
+  if (draft.metalBy === "volume" && draft.metalLitre !== null)
+    return (
+      <p>
+        That is about {format.show("kg", (draft.metalLitre / 1000) * alloy.solidKgM3.value)} of {alloy.name}.
+      </p>
+    );
+  if (draft.metalBy === "mass" && draft.metalKg !== null)
+    return (
+      <p>
+        That is about {format.show("litre", (draft.metalKg / alloy.solidKgM3.value) * 1000)} of {alloy.name}.
+      </p>
+    );
+  return null;
+}

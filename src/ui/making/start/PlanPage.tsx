@@ -1,0 +1,115 @@
+import { useState } from "react";
+import { Link, useLocation, useParams } from "wouter";
+import type { Command } from "../../../logbook/log/command.ts";
+import { streamOf } from "../../../logbook/entries/entry.ts";
+import type { Piece } from "../../../logbook/piece/piece.ts";
+import { useFleeting } from "../../base/state/fleeting.ts";
+import { usePiece } from "../../base/state/live.ts";
+import { paths } from "../../base/state/paths.ts";
+import { useShop } from "../../base/state/shop.tsx";
+import { useFormat } from "../../base/state/useFormat.ts";
+import { check } from "../../base/forms/fieldSchema.ts";
+import { useForm } from "../../base/forms/useForm.ts";
+import { Button } from "../../base/parts/Button.tsx";
+import { Empty } from "../../base/parts/Empty.tsx";
+import { Page } from "../../base/parts/Page.tsx";
+import { PlanMetal } from "./PlanMetal.tsx";
+import { PlanPattern } from "./PlanPattern.tsx";
+import { PlanShell } from "./PlanShell.tsx";
+import { changesBetween, draftOfPlan, planSchema, type PlanDraft } from "./planForm.ts";
+import css from "./StartPage.module.css";
+
+/** All that can be known of a piece before it is poured. Nothing here is required. */
+export function PlanPage() {
+  const { id } = useParams<{ id: string }>();
+  const found = usePiece(id);
+  if (found === undefined) return <Page title="Plan">{null}</Page>;
+  if (found === null)
+    return (
+      <Page title="Plan" back={paths.rack}>
+        <Empty title="No such piece">
+          <p>
+            It is not in this device's log. <Link href={paths.newPiece}>Start a piece</Link>
+          </p>
+        </Empty>
+      </Page>
+    );
+  return <PlanForm key={id} piece={found.item.standing.piece} />;
+}
+
+function PlanForm({ piece }: { readonly piece: Piece }) {
+  const shop = useShop();
+  const say = useFleeting((fleeting) => fleeting.say);
+  const format = useFormat();
+  const [, goTo] = useLocation();
+  const room = piece.rooms.at(-1)?.roomId ?? null;
+  const form = useForm<PlanDraft>(`plan/${piece.id}`, draftOfPlan(piece.plan, room));
+  const [refused, setRefused] = useState<string | null>(null);
+  const [busy, setBusy] = useState(false);
+  const stream = streamOf("piece", piece.id);
+
+  const save = async () => {
+    const read = check(planSchema(format), form.draft);
+    form.tell(read.ok ? {} : read.errors);
+    if (!read.ok || busy) return;
+    const changes = changesBetween(piece.plan, read.value.plan);
+    const { roomId } = read.value;
+    const commands: Command[] = [];
+    if (Object.keys(changes).length > 0)
+      commands.push({ do: "log", stream, type: "piece-changed", body: { changes } });
+    if (roomId !== null && roomId !== room)
+      commands.push({ do: "log", stream, type: "piece-moved", body: { roomId } });
+    setBusy(true);
+    for (const command of commands) {
+      const done = await shop.log(command, { quiet: true });
+      if (!done.ok) {
+        setBusy(false);
+        return setRefused(done.text);
+      }
+    }
+    await form.drop();
+    say("Plan saved.");
+    goTo(paths.piece(piece.id), { replace: true });
+  };
+
+  return (
+    <Page title="Plan" back={paths.piece(piece.id)}>
+      <form
+        className={css["form"]}
+        onSubmit={(event) => {
+          event.preventDefault();
+          void save();
+        }}
+      >
+        <p className={css["lead"]}>
+          Nothing here has to be filled in. Each number says what it is for; what is missing is named where a
+          verdict needs it.
+        </p>
+        <PlanPattern form={form} />
+        <PlanShell form={form} />
+        <PlanMetal form={form} />
+        {Object.values(form.errors).some(Boolean) && (
+          <p role="alert" className={css["refused"]}>
+            Not saved yet: see the marked {Object.keys(form.errors).length === 1 ? "field" : "fields"}.
+          </p>
+        )}
+        {refused !== null && (
+          <p role="alert" className={css["refused"]}>
+            {refused}
+          </p>
+        )}
+        <Button kind="primary" size="big" onPress={() => void save()}>
+          Save the plan
+        </Button>
+        <p className={css["foot"]}>
+          <Link href={paths.piece(piece.id)}>Later: go to the piece</Link>
+          {form.isChanged && (
+            <Button kind="quiet" onPress={form.restart}>
+              Undo what is not saved
+            </Button>
+          )}
+        </p>
+      </form>
+    </Page>
+  );
+}

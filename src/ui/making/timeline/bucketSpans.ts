@@ -1,0 +1,34 @@
+import type { Span } from "../../../logbook/piece/dipProposal.ts";
+import type { Settings } from "../../../storage/settings.ts";
+
+export type BucketHours = Settings["bucketHours"];
+
+/**
+ * The hours at the bucket as moments, on each day from the one before `from` to the one of `to`, cut to that time. By
+ * the device's own clock, so that eight stays eight when it is put forward. An end not after its start is over
+ * midnight; from a minute to the same minute is nothing.
+ */
+export function bucketSpans(
+  hours: BucketHours,
+  { from, to }: { readonly from: number; readonly to: number },
+): readonly Span[] {
+  const spans: Span[] = [];
+  const day = new Date(from);
+  day.setHours(0, 0, 0, 0);
+  day.setDate(day.getDate() - 1);
+  for (; day.getTime() <= to; day.setDate(day.getDate() + 1)) {
+    for (const { fromMin, toMin } of hours) {
+      if (fromMin === toMin) continue;
+      const begin = momentOf(day, fromMin);
+      const end = momentOf(day, toMin > fromMin ? toMin : toMin + 24 * 60);
+      if (end > from && begin < to) spans.push({ from: Math.max(begin, from), to: Math.min(end, to) });
+    }
+  }
+  return spans.toSorted((a, b) => a.from - b.from);
+}
+
+function momentOf(day: Date, minutes: number): number {
+  const at = new Date(day);
+  at.setHours(0, minutes, 0, 0);
+  return at.getTime();
+}

@@ -1,7 +1,0 @@
-import { useNow } from "../app/useNow.ts";
-import { ago } from "../format/time.ts";
-
-export function Ago({ at }: { readonly at: number }) {
-  const now = useNow();
-  return <time dateTime={new Date(at).toISOString()}>{ago(at, now)}</time>;
-}

@@ -1,9 +1,0 @@
-import { useNow } from "../app/useNow.ts";
-import { useFormat } from "../app/useFormat.ts";
-import { dayTime } from "../format/time.ts";
-
-export function When({ at }: { readonly at: number }) {
-  const now = useNow();
-  const { locale } = useFormat();
-  return <time dateTime={new Date(at).toISOString()}>{dayTime(at, now, locale)}</time>;
-}

@@ -1,0 +1,132 @@
+import { useState } from "react";
+import type { BarKind } from "../../../geometry/gatingBars.ts";
+import { dot, plus, times, type Vec3 } from "../../../geometry/vector.ts";
+import { useFormat } from "../../base/state/useFormat.ts";
+import type { Format } from "../../base/format/units.ts";
+import { Button } from "../../base/parts/Button.tsx";
+import { Card } from "../../base/parts/Card.tsx";
+import { SelectField } from "../../base/forms/SelectField.tsx";
+import { barNames } from "./barNames.ts";
+import { newBar, startingMm, type HangsAt } from "./gatingTree.ts";
+import css from "./scene.module.css";
+import type { SceneDesk } from "./useSceneDesk.ts";
+
+const kinds = (Object.keys(barNames) as readonly BarKind[]).map((value) => ({
+  value,
+  label: barNames[value],
+}));
+
+/** A bar from one place to another: a mark, an end of a bar, straight up to the cup's level, or a little way out. */
+export function AddBar({
+  desk,
+  at,
+  kind,
+  setKind,
+}: {
+  readonly desk: SceneDesk;
+  readonly at: HangsAt;
+  readonly kind: BarKind;
+  readonly setKind: (kind: BarKind) => void;
+}) {
+  const format = useFormat();
+  const [fromId, setFromId] = useState<string | null>(null);
+  const [toId, setToId] = useState<string | null>("up");
+  const ends = endsOf(desk);
+  const from = ends.find(({ value }) => value === fromId) ?? null;
+  const to = from === null ? null : farEnd({ from: from.point, toId, ends, at });
+  const why =
+    from === null
+      ? "Choose where it begins."
+      : to === null || Math.hypot(...to.map((value, k) => value - from.point[k]!)) < 1
+        ? "Choose another end for it."
+        : null;
+  const add = (): void => {
+    if (from === null || to === null) return;
+    const bar = newBar({ kind, from: from.point, to }, startingMm[kind], desk.newId());
+    desk.act((now) => ({ ...now, bars: [...now.bars, bar] }));
+  };
+  return (
+    <Card>
+      <details>
+        <summary>Add one bar</summary>
+        <div className={css["panel"]}>
+          <SelectField
+            label="What"
+            options={kinds}
+            value={kind}
+            onChange={(value) => setKind(kinds.find((one) => one.value === value)?.value ?? "sprue")}
+            empty={null}
+          />
+          <SelectField
+            label="From"
+            options={ends}
+            value={from?.value ?? null}
+            onChange={setFromId}
+            hint="Tap the picture with a gate, vent, drain or feeder to have a new place to begin at."
+            empty="Choose a place"
+          />
+          <SelectField
+            label="To"
+            options={[...straight(format), ...ends.filter(({ value }) => value !== fromId)]}
+            value={toId}
+            onChange={setToId}
+            empty={null}
+          />
+          <div className={css["wrap"]}>
+            <Button onPress={add} disabledReason={why}>
+              Add it
+            </Button>
+          </div>
+        </div>
+      </details>
+    </Card>
+  );
+}
+
+const shortMm = 40;
+const straight = (format: Format) =>
+  [
+    { value: "up", label: "Straight up to the level in the cup" },
+    { value: "out", label: `Straight out, ${format.show("mm", shortMm)}` },
+    { value: "down", label: `Straight down, ${format.show("mm", shortMm)}` },
+  ] as const;
+
+type End = {
+  readonly value: string;
+  readonly label: string;
+  readonly point: Vec3;
+  readonly normal: Vec3 | null;
+};
+
+function endsOf({ marks, study }: SceneDesk): readonly End[] {
+  return [
+    ...marks.map(({ mark, label }) => ({ value: mark.id, label, point: mark.point, normal: mark.normal })),
+    ...study.bars.flatMap((bar, n) =>
+      (["from", "to"] as const).map((end) => ({
+        value: `${bar.id} ${end}`,
+        label: `${barNames[bar.kind]} ${n + 1}, ${end === "from" ? "its beginning" : "its end"}`,
+        point: bar[end],
+        normal: null,
+      })),
+    ),
+  ];
+}
+
+function farEnd({
+  from,
+  toId,
+  ends,
+  at,
+}: {
+  from: Vec3;
+  toId: string | null;
+  ends: readonly End[];
+  at: HangsAt;
+}): Vec3 | null {
+  const along = (by: number): Vec3 => plus(from, times(at.up, by));
+  if (toId === "up") return along(at.cupLevelMm - dot(from, at.up));
+  if (toId === "down") return along(-shortMm);
+  if (toId !== "out") return ends.find(({ value }) => value === toId)?.point ?? null;
+  const normal = ends.find(({ point }) => point === from)?.normal ?? null;
+  return normal === null ? along(shortMm) : plus(from, times(normal, shortMm));
+}

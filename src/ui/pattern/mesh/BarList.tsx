@@ -1,0 +1,98 @@
+import type { GatingBar, TreeSums } from "../../../geometry/gatingBars.ts";
+import { useFormat } from "../../base/state/useFormat.ts";
+import { Button } from "../../base/parts/Button.tsx";
+import { NumberField } from "../../base/forms/NumberField.tsx";
+import { barNames } from "./barNames.ts";
+import { diameterOf, lengthOf, withLength } from "./gatingTree.ts";
+import css from "./scene.module.css";
+import type { SceneDesk } from "./useSceneDesk.ts";
+
+const limits = { least: 1, most: 500, longest: 3000 } as const;
+
+/** Each bar with its sizes to change, its volume, modulus and head. */
+export function BarList({ desk, sums }: { readonly desk: SceneDesk; readonly sums: TreeSums }) {
+  const format = useFormat();
+  const change = (id: string, next: (bar: GatingBar) => GatingBar): void =>
+    desk.act((now) => ({ ...now, bars: now.bars.map((bar) => (bar.id === id ? next(bar) : bar)) }));
+  return (
+    <ul className={css["spots"]} aria-label="Bars">
+      {desk.study.bars.map((bar, n) => {
+        const sum = sums.bars.find(({ id }) => id === bar.id);
+        const name = `${barNames[bar.kind]} ${n + 1}`;
+        return (
+          <li key={bar.id} className={css["spot"]}>
+            <span className={css["chip"]} data-kind={bar.kind}>
+              {n + 1}
+            </span>
+            <div>
+              <p>
+                <strong>{barNames[bar.kind]}</strong>, {format.show("mm", lengthOf(bar))} long,{" "}
+                {format.show("mm", diameterOf(bar.fromSection))} to{" "}
+                {format.show("mm", diameterOf(bar.toSection))}
+              </p>
+              {sum !== undefined && (
+                <p className={css["soft"]}>
+                  {format.show("cm3", sum.volume / 1000)}, modulus {format.show("mm", sum.modulus)}
+                  {sum.head === null ? "" : `, head ${format.show("mm", sum.head)}`}
+                </p>
+              )}
+              <details>
+                <summary>Change {name}</summary>
+                <div className={css["panel"]}>
+                  <NumberField
+                    label={`${name}: thick where it begins`}
+                    quantity="mm"
+                    min={limits.least}
+                    max={limits.most}
+                    value={diameterOf(bar.fromSection)}
+                    onChange={(mm) => {
+                      if (isWithin(mm, limits.most))
+                        change(bar.id, (one) => ({ ...one, fromSection: round(mm) }));
+                    }}
+                  />
+                  <NumberField
+                    label={`${name}: thick at its end`}
+                    quantity="mm"
+                    min={limits.least}
+                    max={limits.most}
+                    value={diameterOf(bar.toSection)}
+                    onChange={(mm) => {
+                      if (isWithin(mm, limits.most))
+                        change(bar.id, (one) => ({ ...one, toSection: round(mm) }));
+                    }}
+                  />
+                  <NumberField
+                    label={`${name}: long`}
+                    quantity="mm"
+                    min={limits.least}
+                    max={limits.longest}
+                    value={lengthOf(bar)}
+                    onChange={(mm) => {
+                      if (isWithin(mm, limits.longest)) change(bar.id, (one) => withLength(one, mm));
+                    }}
+                    hint="Its far end moves; what hangs on that end stays where it is."
+                  />
+                </div>
+              </details>
+            </div>
+            <div className={css["wrap"]}>
+              <Button
+                kind="quiet"
+                label={`Remove ${name}`}
+                onPress={() =>
+                  desk.act((now) => ({ ...now, bars: now.bars.filter(({ id }) => id !== bar.id) }))
+                }
+              >
+                Remove
+              </Button>
+            </div>
+          </li>
+        );
+      })}
+    </ul>
+  );
+}
+
+const round = (diameter: number) => ({ kind: "round", diameter }) as const;
+const isWithin = (mm: number | null, most: number): mm is number =>
+  mm !== null && mm >= limits.least && mm <= most;

@@ -1,0 +1,54 @@
+import { drainPath } from "../../../geometry/drainPath.ts";
+import { length, minus, negated } from "../../../geometry/vector.ts";
+import { useFormat } from "../../base/state/useFormat.ts";
+import { Card } from "../../base/parts/Card.tsx";
+import { touchMm } from "./gatingTree.ts";
+import type { SceneDesk } from "./useSceneDesk.ts";
+
+/** Turned cup down for the burnout: how each opening's plastic gets out through the bars. */
+export function DrainWays({ desk }: { readonly desk: SceneDesk }) {
+  const format = useFormat();
+  const { study, marks } = desk;
+  const joined = marks.filter(({ mark }) =>
+    study.bars.some(({ from, to }) => [from, to].some((end) => length(minus(end, mark.point)) <= touchMm)),
+  );
+  if (joined.length === 0) return null;
+  return (
+    <Card title="The plastic's way out, cup down">
+      <table>
+        <thead>
+          <tr>
+            <th scope="col">From</th>
+            <th scope="col">Narrowest</th>
+            <th scope="col">On the way</th>
+          </tr>
+        </thead>
+        <tbody>
+          {joined.map(({ mark, label }) => {
+            const way = drainPath({
+              bars: study.bars,
+              at: mark.point,
+              outUp: negated(study.up),
+              touch: touchMm,
+            });
+            return (
+              <tr key={mark.id}>
+                <td>{label}</td>
+                <td>{way === null ? "–" : format.show("mm", way.narrowest)}</td>
+                <td>
+                  {way === null
+                    ? mark.kind === "vent"
+                      ? "Runs out at the vent's own open end."
+                      : "No bar leads out from here."
+                    : way.climbs > 0.5
+                      ? `It has to climb ${format.show("mm", way.climbs)}: plastic stays in that bend.`
+                      : "Downhill all the way."}
+                </td>
+              </tr>
+            );
+          })}
+        </tbody>
+      </table>
+    </Card>
+  );
+}

@@ -1,0 +1,151 @@
+import { Pause, Play } from "lucide-react";
+import { useFormat } from "../../base/state/useFormat.ts";
+import { Button } from "../../base/parts/Button.tsx";
+import { Card } from "../../base/parts/Card.tsx";
+import { moments } from "../scene/fillTimeline.ts";
+import { SelectField } from "../../base/forms/SelectField.tsx";
+import css from "./scene.module.css";
+import type { FillState } from "./useFill.ts";
+import type { SceneDesk } from "./useSceneDesk.ts";
+
+/** Metal rising from a gate, moment by moment, and the air it cuts off. */
+export function FillPanel({ desk, fill }: { readonly desk: SceneDesk; readonly fill: FillState }) {
+  const format = useFormat();
+  if (fill.gates.length === 0) return <NoGate desk={desk} />;
+  const { told, found, at } = fill;
+  const low = found === null ? 0 : (desk.results?.lowMm ?? 0);
+  const isStill = matchMedia("(prefers-reduced-motion: reduce)").matches;
+  const nameOf = (id: string): string => desk.marks.find(({ mark }) => mark.id === id)?.label ?? "Gate";
+  return (
+    <>
+      <Card title="The metal rises">
+        {fill.gates.length > 1 && (
+          <SelectField
+            label="Gate"
+            options={fill.gates.map(({ id }) => ({ value: id, label: nameOf(id) }))}
+            value={fill.gateId}
+            onChange={(id) => id !== null && fill.setGateId(id)}
+            empty={null}
+          />
+        )}
+        {fill.isWorking && <p role="status">Being reckoned…</p>}
+        {fill.trouble !== null && <p role="alert">It could not be reckoned: {fill.trouble}</p>}
+        <div className={`${css["panel"]} ${fill.isWorking ? css["stale"] : ""}`}>
+          {told !== null && found !== null && (
+            <>
+              <label className={css["slider"]}>
+                <span>How far the metal has come</span>
+                <input
+                  type="range"
+                  min={0}
+                  max={moments}
+                  value={at}
+                  aria-valuetext={`${format.show("percent", at / moments)} of the volume`}
+                  onChange={(event) => fill.setAt(Number(event.target.value))}
+                />
+              </label>
+              <div className={css["wrap"]}>
+                {isStill ? (
+                  <Button
+                    onPress={() => fill.setAt(at >= moments ? 0 : Math.min(moments, at + moments / 10))}
+                  >
+                    {at >= moments ? "From the start" : "A step further"}
+                  </Button>
+                ) : (
+                  <Button onPress={() => fill.play(!fill.isPlaying)}>
+                    {fill.isPlaying ? <Pause aria-hidden="true" /> : <Play aria-hidden="true" />}
+                    {fill.isPlaying ? "Pause" : "Play"}
+                  </Button>
+                )}
+              </div>
+              <p className={css["answer"]}>
+                {format.show("cm3", told.metalMl)} of metal
+                {told.topMm === null ? "" : `, up to ${format.show("mm", told.topMm - low)}`}
+                {told.airMl > 0 ? `; ${format.show("cm3", told.airMl)} of air cut off` : ""}
+              </p>
+            </>
+          )}
+        </div>
+      </Card>
+      {found !== null && <Pockets desk={desk} found={found} />}
+    </>
+  );
+}
+
+function NoGate({ desk }: { readonly desk: SceneDesk }) {
+  const lowest = desk.results?.drains.find(({ isLast }) => isLast) ?? desk.results?.drains[0] ?? null;
+  const highest = desk.results?.tips[0] ?? null;
+  return (
+    <Card title="The metal rises">
+      <p>Where does the metal come in? Put a gate by the picture, or take one of these:</p>
+      <div className={css["wrap"]}>
+        {lowest !== null && (
+          <Button onPress={() => desk.put("gate", { point: lowest.point, normal: null })}>
+            Gate at the lowest place
+          </Button>
+        )}
+        {highest !== null && (
+          <Button onPress={() => desk.put("gate", { point: highest.point, normal: null })}>
+            Gate at the top
+          </Button>
+        )}
+        <Button pressed={desk.tool === "gate"} onPress={() => desk.setTool("gate")}>
+          Tap it in the picture
+        </Button>
+      </div>
+    </Card>
+  );
+}
+
+function Pockets({
+  desk,
+  found,
+}: {
+  readonly desk: SceneDesk;
+  readonly found: NonNullable<FillState["found"]>;
+}) {
+  const format = useFormat();
+  const low = desk.results?.lowMm ?? 0;
+  const ml = (mm3: number): string => format.show("cm3", mm3 / 1000);
+  return (
+    <Card title="Air this fill cuts off">
+      {found.pockets.length === 0 ? (
+        <p className={css["answer"]}>None that {format.show("mm", found.grid.pitch)} cells can tell.</p>
+      ) : (
+        <div className={css["wide"]}>
+          <table>
+            <thead>
+              <tr>
+                <th scope="col">Amount</th>
+                <th scope="col">From</th>
+                <th scope="col">To</th>
+              </tr>
+            </thead>
+            <tbody>
+              {found.pockets.slice(0, 20).map(({ volume, top, level, point }) => (
+                <tr key={point.join(" ")}>
+                  <td>{ml(volume)}</td>
+                  <td>{format.show("mm", level - low)}</td>
+                  <td>{format.show("mm", top - low)}</td>
+                </tr>
+              ))}
+            </tbody>
+          </table>
+        </div>
+      )}
+      {found.unreached > 0.001 * found.solidVolume && (
+        <p>{ml(found.unreached)} of the pattern is another body that this gate does not reach.</p>
+      )}
+      <details>
+        <summary>How this is reckoned</summary>
+        <p>
+          In cells of {format.show("mm", found.grid.pitch)}: the metal always goes to the lowest place it can
+          reach, over a weir and down beyond it, and air that has no way left to a vent stays. Parts thinner
+          than {format.show("mm", 3 * found.grid.pitch)} are not followed. Even and slow: no splash, no
+          freezing, no pressure of the air, none that the shell lets through. It can differ from the even
+          level in both directions; the places for vents are the same.
+        </p>
+      </details>
+    </Card>
+  );
+}

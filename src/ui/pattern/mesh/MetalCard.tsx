@@ -1,0 +1,84 @@
+import { ownAlloy } from "../../../logbook/shop/ownAlloy.ts";
+import type { Shop } from "../../../logbook/piece/piece.ts";
+import { castingMassKg } from "../../../physics/metal/castingMass.ts";
+import { volumeRouteError } from "../../../trade/volumeRoutes.ts";
+import { useFormat } from "../../base/state/useFormat.ts";
+import { Reckoned, type Given } from "../../base/parts/Reckoned.tsx";
+import { Card } from "../../base/parts/Card.tsx";
+import css from "./pattern.module.css";
+import { sizeOf } from "./patternSize.ts";
+import type { PatternDoor } from "./usePatternDoor.ts";
+
+export function MetalCard({
+  door: { study, mmPerUnit },
+  shop,
+}: {
+  readonly door: PatternDoor;
+  readonly shop: Shop;
+}) {
+  const format = useFormat();
+  if (mmPerUnit === null) return null;
+  const { volumeMm3, lowMm3, highMm3, gatingMm3 } = sizeOf(study, mmPerUnit);
+  const alloy = study.alloyId === null ? null : ownAlloy(study.alloyId, shop);
+  const litre = (mm3: number): string =>
+    mm3 < 1e5 ? format.show("cm3", mm3 / 1000) : format.show("litre", mm3 / 1e6);
+  const kg = (mm3: number): string =>
+    alloy === null
+      ? ""
+      : format.show("kg", castingMassKg({ volumeCm3: mm3 / 1000, metalKgM3: alloy.solidKgM3.value }));
+  const isRange = volumeMm3 === null && study.found.seams === null && lowMm3 !== null && highMm3 !== null;
+  const all = (volumeMm3 ?? 0) + gatingMm3;
+  return (
+    <Card title="Metal">
+      {volumeMm3 !== null && (
+        <>
+          <p className={css["big"]}>
+            {alloy === null ? litre(all) : kg(all)} <small>{alloy === null ? "" : litre(all)}</small>
+          </p>
+          <p>
+            {gatingMm3 > 0
+              ? `The piece ${litre(volumeMm3)}, what is drawn on it ${litre(gatingMm3)}.`
+              : "The bare piece: gating and cup come on top."}
+            {alloy === null ? " Choose the alloy to have its weight." : ""}
+          </p>
+        </>
+      )}
+      {volumeMm3 === null && highMm3 !== null && study.found.seams !== null && (
+        <p>The skin is in pieces: join its seams below, and there is a volume to tell.</p>
+      )}
+      {isRange && lowMm3 >= 0.999 * highMm3 && (
+        <p>
+          {litre(highMm3)}
+          {alloy === null ? "" : `, ${kg(highMm3)}`}, whichever way its holes are closed. Close them in the
+          mesh to have all of it reckoned.
+        </p>
+      )}
+      {isRange && lowMm3 < 0.999 * highMm3 && (
+        <p>
+          Between {litre(Math.max(0, lowMm3))} and {litre(Math.max(0, highMm3))}
+          {alloy === null ? "" : `, ${kg(Math.max(0, lowMm3))} to ${kg(Math.max(0, highMm3))}`}: the mesh is
+          open, and it depends on how its holes would be closed.
+        </p>
+      )}
+      {volumeMm3 === null && (lowMm3 === null || highMm3 === null) && (
+        <p>
+          The mesh contradicts itself, so there is no volume to tell. Weigh the pattern or push it under
+          water.
+        </p>
+      )}
+      {volumeMm3 !== null && (
+        <Reckoned
+          formula="metal = volume of the mesh in mm³ × density of the solid metal"
+          given={[
+            ["Volume", litre(volumeMm3)],
+            ...(alloy === null
+              ? []
+              : [["Density", `${format.number(alloy.solidKgM3.value, 0)} kg/m³`] satisfies Given]),
+            ["May be off by", format.show("percent", volumeRouteError.mesh.value)],
+          ]}
+          source={`${alloy?.solidKgM3.source ?? "the mesh itself"}; ${volumeRouteError.mesh.source}`}
+        />
+      )}
+    </Card>
+  );
+}

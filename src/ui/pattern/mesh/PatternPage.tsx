@@ -1,0 +1,73 @@
+import { Link, useParams } from "wouter";
+import { builtInShop } from "../../../logbook/piece/builtIns.ts";
+import { useFigures, useRecipes } from "../../base/state/live.ts";
+import { paths } from "../../base/state/paths.ts";
+import { Empty } from "../../base/parts/Empty.tsx";
+import { Page } from "../../base/parts/Page.tsx";
+import { notAnsweredWords } from "./fileWords.ts";
+import { KeepPatternCard } from "./KeepPatternCard.tsx";
+import { MeshCard } from "./MeshCard.tsx";
+import { MetalCard } from "./MetalCard.tsx";
+import css from "./pattern.module.css";
+import { PatternScene } from "./PatternScene.tsx";
+import { RecessCard } from "./RecessCard.tsx";
+import { ShellCard } from "./ShellCard.tsx";
+import { SizeCard } from "./SizeCard.tsx";
+import { UseCard } from "./UseCard.tsx";
+import { usePatternDoor, type PatternDoor } from "./usePatternDoor.ts";
+import { WallCard } from "./WallCard.tsx";
+import { needsOf } from "./wallFigures.ts";
+import { WhatCard } from "./WhatCard.tsx";
+
+/** One pattern: what its mesh tells of metal, shell, air and plastic. */
+export function PatternPage() {
+  const { id } = useParams<{ id: string }>();
+  const door = usePatternDoor(id);
+  if (door === undefined) return <Page title="Pattern">{null}</Page>;
+  if (door === null)
+    return (
+      <Page title="Pattern" back={paths.patterns}>
+        <Empty title="This pattern is not kept here">
+          <p>
+            It was removed, or it was opened on another device.{" "}
+            <Link href={paths.patterns}>Open its file</Link>
+          </p>
+        </Empty>
+      </Page>
+    );
+  return <Opened door={door} />;
+}
+
+function Opened({ door }: { readonly door: PatternDoor }) {
+  const shop = useFigures() ?? builtInShop;
+  const recipes = useRecipes() ?? [];
+  const { study, trouble } = door;
+  const recipe = recipes.find(({ id }) => id === study.recipeId) ?? null;
+  const need = needsOf(study, { shop, recipe })[0] ?? null;
+  return (
+    <Page title={study.name === "" ? "Pattern" : study.name} back={paths.patterns}>
+      {trouble !== null && trouble.why !== "aborted" && (
+        <p role="alert" className={css["refused"]}>
+          {notAnsweredWords(trouble)}
+        </p>
+      )}
+      {study.unit === null && <SizeCard door={door} shop={shop} />}
+      <PatternScene door={door} shop={shop} />
+      <div className={css["columns"]}>
+        <div className={css["column"]}>
+          <WhatCard door={door} shop={shop} recipes={recipes} />
+          {study.unit !== null && <SizeCard door={door} shop={shop} />}
+          <MeshCard door={door} />
+          <RecessCard door={door} />
+        </div>
+        <div className={css["column"]}>
+          <MetalCard door={door} shop={shop} />
+          <ShellCard door={door} shop={shop} recipe={recipe} />
+          <WallCard door={door} shop={shop} recipe={recipe} />
+          <UseCard door={door} need={need} recipe={recipe} />
+          <KeepPatternCard door={door} />
+        </div>
+      </div>
+    </Page>
+  );
+}

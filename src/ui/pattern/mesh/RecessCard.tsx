@@ -1,0 +1,63 @@
+import { geometryClasses } from "../../../trade/geometryClasses.ts";
+import { useFormat } from "../../base/state/useFormat.ts";
+import { Card } from "../../base/parts/Card.tsx";
+import css from "./pattern.module.css";
+import { pocketClass, pocketClasses } from "./pocketClass.ts";
+import type { PatternDoor } from "./usePatternDoor.ts";
+
+const shown = 8;
+
+/** Hollows that dry late, as the drying classes the plan knows. */
+export function RecessCard({ door: { study, mmPerUnit } }: { readonly door: PatternDoor }) {
+  const format = useFormat();
+  const recesses = study.shape?.recesses ?? null;
+  if (mmPerUnit === null || recesses === null) return null;
+  const telling = recesses.filter((recess) => recess.kind === "closed" || pocketClass(recess) !== null);
+  const classes = pocketClasses(recesses);
+  const closed = telling.filter(({ kind }) => kind === "closed");
+  return (
+    <Card title="Hollows that dry late">
+      {telling.length === 0 && <p>None was found that is deep for its mouth. It dries as its air lets it.</p>}
+      {closed.length > 0 && (
+        <p>
+          {closed.length === 1 ? "One void has" : `${closed.length} voids have`} no mouth: no slurry comes in,
+          so it will be metal all through unless the pattern is opened.
+        </p>
+      )}
+      {telling.length > closed.length && (
+        <div className={css["wide"]}>
+          <table>
+            <thead>
+              <tr>
+                <th scope="col">Deep</th>
+                <th scope="col">Mouth</th>
+                <th scope="col">Holds</th>
+                <th scope="col">Dries as</th>
+              </tr>
+            </thead>
+            <tbody>
+              {telling
+                .filter(({ kind }) => kind !== "closed")
+                .slice(0, shown)
+                .map((recess) => (
+                  <tr key={recess.point.join(" ")}>
+                    <td>{format.show("mm", recess.depth)}</td>
+                    <td>{format.show("mm", recess.mouth)}</td>
+                    <td>{format.show("cm3", recess.volume / 1000)}</td>
+                    <td>{geometryClasses[pocketClass(recess) ?? "open"].label}</td>
+                  </tr>
+                ))}
+            </tbody>
+          </table>
+        </div>
+      )}
+      {classes.length > 0 && (
+        <p className={css["soft"]}>
+          A piece begun from this pattern gets{" "}
+          {classes.map((one) => geometryClasses[one].label.toLowerCase()).join(" and ")} as places that dry
+          last. How deep for its mouth is judgement.
+        </p>
+      )}
+    </Card>
+  );
+}

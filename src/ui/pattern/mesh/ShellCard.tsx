@@ -1,0 +1,66 @@
+import type { Recipe, Shop } from "../../../logbook/piece/piece.ts";
+import { pieceMaterial, type CoatPickup } from "../../../physics/slurry/stock.ts";
+import type { CoatKind } from "../../../trade/coats.ts";
+import { materialLoss, pickups } from "../../../trade/pickup.ts";
+import { useFormat } from "../../base/state/useFormat.ts";
+import { Reckoned, Rows } from "../../base/parts/Reckoned.tsx";
+import { Card } from "../../base/parts/Card.tsx";
+import { sizeOf } from "./patternSize.ts";
+import type { PatternDoor } from "./usePatternDoor.ts";
+
+/** Slurry and stucco the pattern takes by its recipe. */
+export function ShellCard({
+  door: { study, mmPerUnit },
+  shop,
+  recipe,
+}: {
+  readonly door: PatternDoor;
+  readonly shop: Shop;
+  readonly recipe: Recipe | null;
+}) {
+  const format = useFormat();
+  if (mmPerUnit === null) return null;
+  const areaM2 = sizeOf(study, mmPerUnit).areaMm2 / 1e6;
+  if (recipe === null)
+    return (
+      <Card title="Slurry and stucco">
+        <p>{format.show("m2", areaM2)} to be coated. Choose a recipe to have what it takes.</p>
+      </Card>
+    );
+  if (!(areaM2 > 0 && areaM2 <= 1000)) return null;
+  const takes = pieceMaterial({
+    areaM2,
+    coats: recipe.coats.map(({ kind }) => pickupOf(kind, shop)),
+    slurryLoss: materialLoss.slurry.value,
+    stuccoLoss: materialLoss.stucco.value,
+    grows: true,
+  });
+  return (
+    <Card title="Slurry and stucco">
+      <Rows
+        rows={[
+          ["Surface to coat", format.show("m2", areaM2)],
+          ["Slurry", `about ${format.show("kg", takes.slurryWithLossKg)}`],
+          ["Stucco", `about ${format.show("kg", takes.stuccoWithLossKg)}`],
+        ]}
+      />
+      <Reckoned
+        formula="sum over the coats of surface, grown by the wall beneath, × what a coat keeps, + what drips and falls"
+        given={[
+          ["Recipe", recipe.name],
+          ["Slurry lost", format.show("percent", materialLoss.slurry.value)],
+          ["Stucco lost", format.show("percent", materialLoss.stucco.value)],
+        ]}
+        source={`${pickups.backup.source}; your own figures where you have weighed them. Gating is coated too and comes on top`}
+      />
+    </Card>
+  );
+}
+
+function pickupOf(kind: CoatKind, { slurryKgM2, stuccoKgM2, buildMm }: Shop): CoatPickup {
+  return {
+    slurryKgM2: slurryKgM2[kind] ?? pickups[kind].slurryKgM2,
+    stuccoKgM2: stuccoKgM2[kind] ?? pickups[kind].stuccoKgM2,
+    buildMm: buildMm[kind] ?? pickups[kind].buildMm,
+  };
+}

@@ -1,0 +1,95 @@
+import { useState } from "react";
+import { useLocation } from "wouter";
+import { builtInShop } from "../../../logbook/piece/builtIns.ts";
+import { streamOf } from "../../../logbook/entries/entry.ts";
+import { alloyName } from "../../../logbook/shop/ownAlloy.ts";
+import type { Recipe } from "../../../logbook/piece/piece.ts";
+import type { PiecePlan, PlanChanges } from "../../../logbook/entries/pieceBodies.ts";
+import { writeDraft } from "../../../storage/drafts.ts";
+import { useFleeting } from "../../base/state/fleeting.ts";
+import { useFigures, useRack } from "../../base/state/live.ts";
+import { paths } from "../../base/state/paths.ts";
+import { useShop } from "../../base/state/shop.tsx";
+import { useFormat } from "../../base/state/useFormat.ts";
+import { planWords } from "../../base/format/planWords.ts";
+import { SelectField } from "../../base/forms/SelectField.tsx";
+import { Button } from "../../base/parts/Button.tsx";
+import { Card } from "../../base/parts/Card.tsx";
+import css from "./pattern.module.css";
+import { measuredOf, planOfStudy } from "./planOfStudy.ts";
+import type { PatternDoor } from "./usePatternDoor.ts";
+import type { WallNeed } from "./wallNeeds.ts";
+
+/** From the pattern to a piece: a new one, or one that hangs already. */
+export function UseCard({
+  door: { study, mmPerUnit },
+  need,
+  recipe,
+}: {
+  readonly door: PatternDoor;
+  readonly need: WallNeed | null;
+  readonly recipe: Recipe | null;
+}) {
+  const shop = useShop();
+  const format = useFormat();
+  const say = useFleeting((fleeting) => fleeting.say);
+  const rack = useRack() ?? [];
+  const figures = useFigures() ?? builtInShop;
+  const names = {
+    format,
+    recipe: () => recipe?.name ?? "chosen",
+    alloy: (id: string) => alloyName(id, figures),
+  };
+  const [, goTo] = useLocation();
+  const [pieceId, setPieceId] = useState<string | null>(null);
+  const changes = changesBy(planOfStudy(study, need));
+  const piece = rack.find(({ standing }) => standing.piece.id === pieceId)?.standing.piece ?? null;
+  const unitFirst = mmPerUnit === null ? "Say what unit the file is in first." : null;
+
+  const start = async (): Promise<void> => {
+    const draft = { name: study.name, recipeId: study.recipeId, patternId: study.id };
+    await writeDraft(shop.db, "start", { about: "", draft });
+    goTo(paths.newPiece);
+  };
+  const use = async (): Promise<void> => {
+    const body = measuredOf(study);
+    if (piece === null || body === null) return;
+    const stream = streamOf("piece", piece.id);
+    const done = await shop.logAll([
+      { do: "log", stream, type: "piece-changed", body: { changes } },
+      { do: "log", stream, type: "pattern-measured", body },
+    ]);
+    if (!done.ok) return;
+    say(`${piece.plan.name} has what the pattern tells.`);
+    goTo(paths.piece(piece.id));
+  };
+
+  return (
+    <Card title="Use it">
+      <Button kind="primary" size="big" disabledReason={unitFirst} onPress={start}>
+        Start a piece from it
+      </Button>
+      <SelectField
+        label="Or use it for a piece that hangs"
+        options={rack.map(({ standing }) => ({ value: standing.piece.id, label: standing.piece.plan.name }))}
+        value={pieceId}
+        onChange={setPieceId}
+        empty="Choose a piece"
+      />
+      {piece !== null && (
+        <>
+          <p className={css["soft"]}>
+            Its plan becomes: {planWords(changes, names).join(", ")}. The rest stays.
+          </p>
+          <Button disabledReason={unitFirst} onPress={use}>
+            Use it for {piece.plan.name}
+          </Button>
+        </>
+      )}
+    </Card>
+  );
+}
+
+/** Metal by volume takes the place of a weight written down before. */
+const changesBy = (plan: Omit<PiecePlan, "name">): PlanChanges =>
+  plan.metalLitre === undefined ? plan : { ...plan, metalKg: null };

@@ -1,0 +1,104 @@
+import { useFormat } from "../../base/state/useFormat.ts";
+import { Button } from "../../base/parts/Button.tsx";
+import { Card } from "../../base/parts/Card.tsx";
+import { Choice } from "../../base/forms/Choice.tsx";
+import { HeldAnswer } from "./HeldAnswer.tsx";
+import { MarkList } from "./MarkList.tsx";
+import { markDiameterMm, withMark } from "./patternStudy.ts";
+import type { MarkKind } from "./mark.ts";
+import type { NamedSpot } from "./scenePlaces.ts";
+import css from "./scene.module.css";
+import { SpotList } from "./SpotList.tsx";
+import type { SceneDesk, Tool } from "./useSceneDesk.ts";
+
+const tools: readonly { readonly value: Tool; readonly label: string }[] = [
+  { value: "look", label: "Look" },
+  { value: "vent", label: "Vent" },
+  { value: "drain", label: "Drain" },
+  { value: "gate", label: "Gate" },
+  { value: "feeder", label: "Feeder" },
+];
+
+/** Where air and plastic stay, what to do there, and what is placed; all of it works without the picture. */
+export function VentsPanel({ desk }: { readonly desk: SceneDesk }) {
+  const format = useFormat();
+  const { spots, results, isStale } = desk;
+  const left = (all: readonly NamedSpot[]): readonly NamedSpot[] => all.filter((one) => !one.isServed);
+  const putAll = (kind: MarkKind, all: readonly NamedSpot[]): void =>
+    desk.act((study) =>
+      left(all).reduce(
+        (now, { spot }) =>
+          withMark(now, {
+            id: desk.newId(),
+            kind,
+            point: spot.point,
+            normal: null,
+            diameterMm: markDiameterMm[kind],
+          }),
+        study,
+      ),
+    );
+  return (
+    <>
+      <Card title="What stays">
+        <HeldAnswer desk={desk} />
+        <Choice label="A tap on the picture" options={tools} value={desk.tool} onChange={desk.setTool} />
+        {desk.tool !== "look" && (
+          <p className={css["soft"]}>
+            Tap the piece. Close to a listed place the mark goes onto it. Drag a mark to move it.
+          </p>
+        )}
+        {desk.undo !== null && (
+          <div className={css["wrap"]}>
+            <Button onPress={desk.undo}>Undo</Button>
+          </div>
+        )}
+      </Card>
+      <Card title="Where air stays">
+        {results !== null && spots.air.length === 0 && (
+          <p>No place of its own: the piece has no top that holds air.</p>
+        )}
+        <SpotList desk={desk} spots={spots.air} kind="vent" />
+        {left(spots.air).length > 1 && (
+          <div className={css["wrap"]}>
+            <Button onPress={() => putAll("vent", spots.air)}>
+              Put vents at all {left(spots.air).length}
+            </Button>
+          </div>
+        )}
+      </Card>
+      <Card title="Where plastic stays">
+        <p className={css["soft"]}>
+          For wax or print that runs out as the piece hangs here. Turned cup down for the burnout, its vents
+          let the plastic out.
+        </p>
+        <SpotList desk={desk} spots={spots.plastic} kind="drain" />
+        {left(spots.plastic).length > 1 && (
+          <div className={css["wrap"]}>
+            <Button onPress={() => putAll("drain", spots.plastic)}>
+              Put drains at all {left(spots.plastic).length}
+            </Button>
+          </div>
+        )}
+      </Card>
+      <Card title="Placed">
+        <MarkList desk={desk} />
+      </Card>
+      <Card>
+        <details>
+          <summary>How this is reckoned</summary>
+          <p>
+            Tops of the solid by the way its surface joins as a level sinks through it: those that rise at
+            least {format.show("mm", 2)} and hold {format.show("cm3", 0.05)} are listed, others are the noise
+            of a scan. What stays is counted in columns{" "}
+            {results?.held ? format.show("mm", results.held.air.pitchMm) : "a cell"} wide, for metal that
+            rises evenly; overlapping bodies count once. Where vents belong does not hang on the gate, how
+            much stays does: see the fill. No splash, no freezing, and no air that the shell itself lets
+            through.
+          </p>
+        </details>
+        {isStale && <p className={css["soft"]}>Being reckoned anew…</p>}
+      </Card>
+    </>
+  );
+}

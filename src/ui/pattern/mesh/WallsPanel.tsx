@@ -1,0 +1,157 @@
+import { useState } from "react";
+import type { FreezeOrder } from "../../../geometry/freezeOrder.ts";
+import type { Shop } from "../../../logbook/piece/piece.ts";
+import { useFormat } from "../../base/state/useFormat.ts";
+import { Button } from "../../base/parts/Button.tsx";
+import { Card } from "../../base/parts/Card.tsx";
+import type { HeatBands } from "../scene/heatBands.ts";
+import { heightOf } from "./scenePlaces.ts";
+import css from "./scene.module.css";
+import { ThinThickCard } from "./ThinThickCard.tsx";
+import type { FreezeState } from "./useFreeze.ts";
+import type { SceneDesk } from "./useSceneDesk.ts";
+
+/** How thick the piece is all over, what freezes last, and whether it is fed until then. */
+export function WallsPanel(props: {
+  readonly desk: SceneDesk;
+  readonly bands: HeatBands | null;
+  readonly freeze: FreezeState;
+  readonly shop: Shop;
+}) {
+  const { desk, bands, freeze, shop } = props;
+  const [isFlats, setIsFlats] = useState(false);
+  return (
+    <>
+      <Card title="Thickness">
+        {bands === null ? <p role="status">Being reckoned…</p> : <Legend bands={bands} />}
+      </Card>
+      <ThinThickCard door={desk.door} shop={shop} />
+      <Card title="What freezes last">
+        <p className={css["soft"]}>
+          By shape alone, with one metal and one wall everywhere: a ranking, no clock. Gates and feeders you
+          have placed feed it.
+        </p>
+        {freeze.found === null ? (
+          <div className={css["wrap"]}>
+            <Button onPress={freeze.run} disabledReason={freeze.isWorking ? "Being reckoned…" : null}>
+              Find what freezes last
+            </Button>
+          </div>
+        ) : (
+          <HotSpots desk={desk} found={freeze.found} />
+        )}
+        {freeze.isStale && (
+          <div className={css["wrap"]}>
+            <Button onPress={freeze.run}>Reckon it for the feeders now placed</Button>
+          </div>
+        )}
+        {freeze.trouble !== null && <p role="alert">It could not be reckoned: {freeze.trouble}</p>}
+      </Card>
+      {(desk.study.shape?.flats ?? []).length > 0 && (
+        <Card>
+          <details open={isFlats} onToggle={(event) => setIsFlats(event.currentTarget.open)}>
+            <summary>Widest flats, ringed in the picture</summary>
+            <Flats desk={desk} />
+          </details>
+        </Card>
+      )}
+    </>
+  );
+}
+
+function Legend({ bands: { limitsMm, shares, unknownShare } }: { readonly bands: HeatBands }) {
+  const format = useFormat();
+  const mm = (n: number): string => format.show("mm", limitsMm[n] ?? 0);
+  const last = limitsMm.length;
+  const name = (n: number): string =>
+    last === 0
+      ? "All"
+      : n === 0
+        ? `Below ${mm(0)}`
+        : n === last
+          ? `Above ${mm(last - 1)}`
+          : `${mm(n - 1)} to ${mm(n)}`;
+  return (
+    <ul className={css["legend"]} aria-label="Share of the surface by thickness">
+      {shares.map((share, n) => (
+        <li key={name(n)}>
+          <i data-band={n} aria-hidden="true" />
+          <span>{name(n)}</span>
+          <span>{format.show("percent", share)}</span>
+        </li>
+      ))}
+      {unknownShare > 0.005 && (
+        <li>
+          <i data-band={5} aria-hidden="true" />
+          <span>Not told</span>
+          <span>{format.show("percent", unknownShare)}</span>
+        </li>
+      )}
+    </ul>
+  );
+}
+
+function HotSpots({ desk, found }: { readonly desk: SceneDesk; readonly found: FreezeOrder }) {
+  const format = useFormat();
+  const { results } = desk;
+  if (found.hotSpots.length === 0)
+    return <p>Every way only gets thicker towards a gate or feeder: nothing is cut off.</p>;
+  const isFed = desk.study.marks.some(({ kind }) => kind === "gate" || kind === "feeder");
+  return (
+    <div className={css["wide"]}>
+      <table>
+        <thead>
+          <tr>
+            <th scope="col">Place</th>
+            <th scope="col">Freezes like a plate of</th>
+            <th scope="col">Is it fed?</th>
+          </tr>
+        </thead>
+        <tbody>
+          {found.hotSpots.slice(0, 12).map(({ point, plate, neck }, n) => (
+            <tr key={point.join(" ")}>
+              <td>
+                H{n + 1}
+                {results === null ? "" : `, ${format.show("mm", heightOf(point, results))} up`}
+              </td>
+              <td>{format.show("mm", plate)}</td>
+              <td>
+                {neck === null
+                  ? isFed
+                    ? "No: no gate or feeder is to be reached."
+                    : "No gate or feeder is placed yet."
+                  : neck.plate < plate
+                    ? `Only until a neck like ${format.show("mm", neck.plate)} freezes; then it shrinks alone.`
+                    : "Yes."}
+              </td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
+    </div>
+  );
+}
+
+function Flats({ desk: { study, results } }: { readonly desk: SceneDesk }) {
+  const format = useFormat();
+  return (
+    <table>
+      <thead>
+        <tr>
+          <th scope="col">Wide</th>
+          <th scope="col">Long</th>
+          <th scope="col">Where</th>
+        </tr>
+      </thead>
+      <tbody>
+        {(study.shape?.flats ?? []).map(({ point, width, length }) => (
+          <tr key={point.join(" ")}>
+            <td>{format.show("mm", width)}</td>
+            <td>{format.show("mm", length)}</td>
+            <td>{results === null ? "" : `${format.show("mm", heightOf(point, results))} up`}</td>
+          </tr>
+        ))}
+      </tbody>
+    </table>
+  );
+}

@@ -1,0 +1,60 @@
+import { patternMaterials, type PatternMaterial } from "../../../trade/patternMaterials.ts";
+import { alloyChoices } from "../../../logbook/shop/ownAlloy.ts";
+import type { Recipe, Shop } from "../../../logbook/piece/piece.ts";
+import { SelectField } from "../../base/forms/SelectField.tsx";
+import { Card } from "../../base/parts/Card.tsx";
+import { TextField } from "../../base/forms/TextField.tsx";
+import type { PatternDoor } from "./usePatternDoor.ts";
+
+const materials = (Object.keys(patternMaterials) as PatternMaterial[]).map((value) => ({
+  value,
+  label: patternMaterials[value].label,
+}));
+
+export function WhatCard({
+  door: { study, change },
+  shop,
+  recipes,
+}: {
+  readonly door: PatternDoor;
+  readonly shop: Shop;
+  readonly recipes: readonly Recipe[];
+}) {
+  const material = (value: string | null): PatternMaterial | null =>
+    materials.find((one) => one.value === value)?.value ?? null;
+  return (
+    <Card title="What it will be">
+      <TextField
+        label="Name"
+        value={study.name}
+        onChange={(name) => change((now) => ({ ...now, name: name.slice(0, 120) }))}
+      />
+      <SelectField
+        label="Alloy"
+        options={alloyChoices(shop, study.alloyId).map(({ id, name, isOwn }) => ({
+          value: id,
+          label: isOwn ? `${name} (your own)` : name,
+        }))}
+        value={study.alloyId}
+        onChange={(alloyId) => change((now) => ({ ...now, alloyId }))}
+        hint="For its weight, its shrink and what it presses on the wall."
+      />
+      <SelectField
+        label="Pattern made of"
+        options={materials}
+        value={study.material}
+        onChange={(value) => change((now) => ({ ...now, material: material(value) }))}
+      />
+      <SelectField
+        label="Recipe"
+        options={recipes
+          .filter(({ id, retired }) => retired !== true || id === study.recipeId)
+          .map(({ id, name, coats }) => ({ value: id, label: `${name} (${coats.length} coats)` }))}
+        value={study.recipeId}
+        onChange={(recipeId) => change((now) => ({ ...now, recipeId }))}
+        hint="For the slurry and the sand it takes, and for the wall it must carry."
+        empty="None yet"
+      />
+    </Card>
+  );
+}

@@ -1,0 +1,73 @@
+import type { PatternMeasured, PiecePlan } from "../../../logbook/entries/pieceBodies.ts";
+import { ranges, within } from "../../../logbook/entries/ranges.ts";
+import { pocketClasses } from "./pocketClass.ts";
+import { mmPerUnitOf, pointsOf, resultsFor, type PatternStudy } from "./patternStudy.ts";
+import { sizeOf } from "./patternSize.ts";
+import type { WallNeed } from "./wallNeeds.ts";
+
+/** What a pattern tells of a piece; what it does not know, or what no log would take, is left out. */
+export function planOfStudy(study: PatternStudy, need: WallNeed | null): Omit<PiecePlan, "name"> {
+  const mmPerUnit = mmPerUnitOf(study);
+  const known = {
+    patternId: study.id,
+    ...(study.material === null ? {} : { material: study.material }),
+    ...(study.alloyId === null ? {} : { alloyId: study.alloyId }),
+    ...(study.recipeId === null ? {} : { recipeId: study.recipeId }),
+  };
+  if (mmPerUnit === null) return known;
+  const { volumeMm3, gatingMm3, areaMm2 } = sizeOf(study, mmPerUnit);
+  const metalLitre = volumeMm3 === null ? null : round((volumeMm3 + gatingMm3) / 1e6, 4);
+  const areaM2 = round(areaMm2 / 1e6, 3);
+  const headM = need === null ? null : round(need.headMm / 1000, 3);
+  const pockets = pocketClasses(study.shape?.recesses ?? []);
+  return {
+    ...known,
+    ...(within(ranges.metalLitre, metalLitre) ? { metalLitre } : {}),
+    ...(within(ranges.areaM2, areaM2) ? { areaM2 } : {}),
+    ...(need !== null && within(ranges.headM, headM) ? { headM, part: roundedPart(need.part) } : {}),
+    ...(pockets.length > 0 ? { pockets } : {}),
+  };
+}
+
+/** The entry that says what was measured; null while the unit is not known. */
+export function measuredOf(study: PatternStudy, photos: readonly string[] = []): PatternMeasured | null {
+  const mmPerUnit = mmPerUnitOf(study);
+  if (mmPerUnit === null) return null;
+  const { measures } = study.found;
+  const { volumeMm3, lowMm3, highMm3, areaMm2, boxMm, gatingMm3 } = sizeOf(study, mmPerUnit);
+  const results = resultsFor(study);
+  const thickness = study.shape?.thickness ?? null;
+  return {
+    patternId: study.id,
+    fileName: study.file.name.slice(-200),
+    sumsVersion: study.sumsVersion,
+    triangles: measures.triangles,
+    watertight: measures.watertight,
+    mmPerUnit,
+    volumeMm3,
+    ...(volumeMm3 === null && lowMm3 !== null && lowMm3 >= 0 ? { volumeLowMm3: lowMm3 } : {}),
+    ...(volumeMm3 === null && highMm3 !== null && highMm3 >= 0 ? { volumeHighMm3: highMm3 } : {}),
+    areaMm2,
+    boxMm,
+    up: study.up,
+    headM: results === null ? null : (results.highMm - results.lowMm + study.cupMm) / 1000,
+    tips: results?.tips.length ?? 0,
+    vents: pointsOf(study, "vent").length,
+    drains: pointsOf(study, "drain").length,
+    trappedMl: results?.held?.air.totalMl ?? null,
+    gatingMm3: study.bars.length === 0 ? null : gatingMm3,
+    thinnestMm: thickness?.thin[0]?.thickness ?? null,
+    thickestMm: thickness?.thick[0]?.diameter ?? null,
+    ...(photos.length === 0 ? {} : { photos }),
+  };
+}
+
+/** A plan carries no more digits than a print or a wax keeps. */
+function round(value: number, digits: number): number {
+  return Number(value.toPrecision(digits));
+}
+
+const roundedPart = (part: WallNeed["part"]): WallNeed["part"] =>
+  part.kind === "flat"
+    ? { kind: "flat", widthMm: round(part.widthMm, 3), lengthMm: round(part.lengthMm, 3) }
+    : { kind: "round", diameterMm: round(part.diameterMm, 3) };

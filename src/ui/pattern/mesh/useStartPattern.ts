@@ -1,0 +1,29 @@
+import type { PatternMeasured, PiecePlan } from "../../../logbook/entries/pieceBodies.ts";
+import { builtInShop } from "../../../logbook/piece/builtIns.ts";
+import { useFigures, usePattern, useRecipes } from "../../base/state/live.ts";
+import { measuredOf, planOfStudy } from "./planOfStudy.ts";
+import { readStudy } from "./readStudy.ts";
+import { needsOf } from "./wallFigures.ts";
+
+export type StartPattern = {
+  readonly name: string;
+  readonly plan: Omit<PiecePlan, "name">;
+  readonly measured: PatternMeasured | null;
+};
+
+/** What a new piece gets from its pattern: null without one, undefined while it is read. */
+export function useStartPattern(
+  patternId: string | null,
+  recipeId: string | null,
+): StartPattern | null | undefined {
+  const row = usePattern(patternId ?? "");
+  const shop = useFigures() ?? builtInShop;
+  const recipe = (useRecipes() ?? []).find(({ id }) => id === recipeId) ?? null;
+  if (patternId === null) return null;
+  if (row === undefined) return undefined;
+  const study = row === null ? null : readStudy(row.kept);
+  // A live read keeps its last row for a moment when the question changes.
+  if (study === null || study.id !== patternId) return row === null || study === null ? null : undefined;
+  const need = needsOf(study, { shop, recipe })[0] ?? null;
+  return { name: study.name, plan: planOfStudy(study, need), measured: measuredOf(study) };
+}

@@ -1,0 +1,65 @@
+import { headAt } from "../../../geometry/attitude.ts";
+import { dot, type Vec3 } from "../../../geometry/vector.ts";
+import { ranges, within } from "../../../logbook/entries/ranges.ts";
+import {
+  headPressurePa,
+  requiredWallBandMm,
+  requiredWallMm,
+  type WallPart,
+} from "../../../physics/shell/wall.ts";
+import type { Shape } from "./patternResults.ts";
+
+export type WallNeed = {
+  readonly part: WallPart;
+  readonly point: Vec3;
+  /** From the level in the cup down to the part's lowest edge. */
+  readonly headMm: number;
+  readonly lowMm: number;
+  readonly likelyMm: number;
+  readonly highMm: number;
+  /** The likely one without the least wall for handling: what the metal alone asks for. */
+  readonly bareMm: number;
+};
+
+export type WallFigures = {
+  readonly densityKgM3: number;
+  readonly morMPa: number;
+  readonly safetyFactor: number;
+  readonly floorMm: number;
+};
+
+/**
+ * Wall each flat and round of a pattern needs at its own head, the most demanding first. A flat is judged at its lowest
+ * edge, where the pressure is greatest; a round at half its diameter below its middle.
+ */
+export function wallNeeds({
+  shape,
+  up,
+  cupLevelMm,
+  figures,
+}: {
+  shape: Pick<Shape, "flats" | "rounds">;
+  up: Vec3;
+  /** Height along up, mesh mm. */
+  cupLevelMm: number;
+  figures: WallFigures;
+}): readonly WallNeed[] {
+  const need = (part: WallPart, point: Vec3, below: number): WallNeed => {
+    const headMm = headAt({ up, cupLevel: cupLevelMm, point }) + below;
+    const { densityKgM3, ...wall } = figures;
+    const headM = Math.min(20, headMm / 1000);
+    const load = { ...wall, part, pressurePa: headPressurePa({ densityKgM3, headM }) };
+    const bareMm = requiredWallMm({ ...load, floorMm: 0 });
+    return { part, point, headMm, bareMm, ...requiredWallBandMm(load) };
+  };
+  const flats = (shape.flats ?? [])
+    .filter(({ width, length }) => within(ranges.spanMm, width) && within(ranges.spanMm, length))
+    .map(({ point, normal, width, length }) => {
+      const lean = Math.sqrt(Math.max(0, 1 - dot(normal, up) ** 2));
+      return need({ kind: "flat", widthMm: width, lengthMm: length }, point, (length / 2) * lean);
+    });
+  const rounds = (shape.rounds ?? [])
+    .filter(({ diameter }) => within(ranges.spanMm, diameter))
+    .map(({ point, diameter }) => need({ kind: "round", diameterMm: diameter }, point, diameter / 2));
+  return [...flats, ...rounds].sort((a, b) => b.bareMm - a.bareMm);
+}

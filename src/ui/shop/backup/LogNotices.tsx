@@ -1,0 +1,83 @@
+import { useLiveQuery } from "dexie-react-hooks";
+import { useEffect, useState } from "react";
+import { forgetNote, readNote } from "../../../device/outsideNote.ts";
+import { space, type Space } from "../../../device/persistence.ts";
+import { useSettings } from "../../base/state/live.ts";
+import { paths } from "../../base/state/paths.ts";
+import { useShop } from "../../base/state/shop.tsx";
+import { useFormat } from "../../base/state/useFormat.ts";
+import { dayName } from "../../base/format/time.ts";
+import { Button } from "../../base/parts/Button.tsx";
+import { Card } from "../../base/parts/Card.tsx";
+import { LinkButton } from "../../base/parts/LinkButton.tsx";
+import css from "./backup.module.css";
+import { backupDue } from "./backupDue.ts";
+import { entriesWords } from "./backupWords.ts";
+
+/** From this share of what the browser allows on, room is said to run out. */
+const fullShare = 0.8;
+
+/** What the rack says of the log's own safety: a backup that is due, room that runs out. */
+export function LogNotices() {
+  const { db, clock } = useShop();
+  const { locale } = useFormat();
+  const [settings] = useSettings();
+  const entries = useLiveQuery(() => db.entries.count(), [db]);
+  const first = useLiveQuery(() => db.entries.orderBy("id").first(), [db]);
+  const [room, setRoom] = useState<Space | null>(null);
+  useEffect(() => void space().then(setRoom), []);
+  const due =
+    entries === undefined
+      ? null
+      : backupDue(settings, { now: clock(), entries, firstAt: first?.recordedAt ?? null });
+  const isFull = room !== null && room.quotaBytes > 0 && room.usedBytes >= fullShare * room.quotaBytes;
+  if (due === null && !isFull) return null;
+  return (
+    <Card title={isFull ? "Storage is running out" : "Time for a backup"} tone="watch">
+      {isFull && (
+        <p>
+          {Math.round((100 * room.usedBytes) / room.quotaBytes)} % of what the browser allows is used. Save a
+          backup, then free some space on this device.
+        </p>
+      )}
+      {due !== null && (
+        <p>
+          {entriesWords(due.entries, locale)} since{" "}
+          {due.days === null ? "you began, and no backup yet" : `the last backup ${due.days} days ago`}.
+        </p>
+      )}
+      <LinkButton href={`${paths.settings}#backup`}>Save a backup</LinkButton>
+    </Card>
+  );
+}
+
+/** An empty log where there was one: said in place of the welcome. Null where the note knows of nothing. */
+export function useClearedLog(): { readonly notice: React.ReactNode } | null {
+  const { clock } = useShop();
+  const { locale } = useFormat();
+  const [note, setNote] = useState(readNote);
+  if (note === null || note.entries === 0) return null;
+  const forget = (): void => {
+    forgetNote();
+    setNote(null);
+  };
+  return {
+    notice: (
+      <Card title="The log that was here is gone" tone="hold">
+        <p>
+          There were {entriesWords(note.entries, locale)} here until {dayName(note.lastAt, clock(), locale)}.
+          The browser has cleared them.{" "}
+          {note.backupAt === null
+            ? "No backup was made here that this device knows of."
+            : `The last backup was made ${dayName(note.backupAt, clock(), locale)}.`}
+        </p>
+        <div className={css["keys"]}>
+          <LinkButton kind="primary" href={`${paths.settings}#restore`}>
+            Restore a backup
+          </LinkButton>
+          <Button onPress={forget}>I cleared it myself: start anew</Button>
+        </div>
+      </Card>
+    ),
+  };
+}

@@ -1,0 +1,70 @@
+import { v7 } from "uuid";
+import { decide } from "../../../logbook/log/decide.ts";
+import type { Command } from "../../../logbook/log/command.ts";
+import type { Entry, EntryBodies, EntryType, StreamKind } from "../../../logbook/entries/entry.ts";
+import { streamOf } from "../../../logbook/entries/entry.ts";
+import { untilOf } from "../../../logbook/entries/packed.ts";
+
+const hourMs = 3_600_000;
+
+/** Writes an invented log through the same door as a real one; hours count back from now. */
+export type DemoLog = {
+  readonly now: number;
+  readonly log: <T extends EntryType>(
+    kind: StreamKind,
+    id: string,
+    type: T,
+    hoursAgo: number,
+    body: EntryBodies[T],
+  ) => string;
+  /** The hour of the day so long ago, 0–24, by the clock on the wall now: a change of clocks in between is left out. */
+  readonly hourOfDay: (hoursAgo: number) => number;
+  readonly entries: () => readonly Entry[];
+};
+
+export function startDemoLog(now: number, zone: string): DemoLog {
+  const streams = new Map<string, Entry[]>();
+  const hourNow = hourIn(zone, now);
+  let count = 0;
+  return {
+    now,
+    hourOfDay: (hoursAgo) => (((hourNow - hoursAgo) % 24) + 24) % 24,
+    log: (kind, id, type, hoursAgo, body) => {
+      const stream = streamOf(kind, id);
+      const at = now - Math.round(hoursAgo * hourMs);
+      const before = streams.get(stream) ?? [];
+      const newId = () => {
+        count += 1;
+        return demoId(at, count);
+      };
+      const command = { do: "log", stream, type, body, at } as unknown as Command;
+      const written = { now: untilOf({ at, body }), zone, device: "demo", newId };
+      const decided = decide(before, command, written);
+      if (!decided.ok)
+        throw new RangeError(
+          `demo ${stream} ${type}: expected to be logged, found ${JSON.stringify(decided.refusal)}`,
+        );
+      streams.set(stream, [...before, ...decided.entries]);
+      return decided.entries[0]?.id ?? "";
+    },
+    entries: () => [...streams.values()].flat(),
+  };
+}
+
+function hourIn(zone: string, at: number): number {
+  const clock = new Intl.DateTimeFormat("en-GB", {
+    hour: "2-digit",
+    minute: "2-digit",
+    hourCycle: "h23",
+    timeZone: zone,
+  });
+  const [hour = 0, minute = 0] = clock.format(at).split(":").map(Number);
+  return hour + minute / 60;
+}
+
+/** The same each time for the same moment, so that loading twice is loading once. */
+function demoId(at: number, count: number): string {
+  const random = new Uint8Array(16);
+  new DataView(random.buffer).setUint32(12, count);
+  return v7({ msecs: at, seq: count, random });
+}

@@ -1,0 +1,37 @@
+import { expect, test } from "vitest";
+import type { ShopPair } from "../../../logbook/drying/dryingPairs.ts";
+import { logScale, plotPairs, plotReach, plotTicks } from "./pairPlot.ts";
+
+const pair: ShopPair = {
+  pieceId: "p",
+  coatId: "c",
+  coatNumber: 3,
+  dippedAt: 0,
+  group: "body/still",
+  method: "weighing",
+  predictedS: 7200,
+  wetAtS: null,
+  dryAtS: 50_400,
+  weight: 0.3,
+};
+
+test("found dry in the morning is a bar open below", () => {
+  expect(plotPairs([pair], new Set())).toEqual([
+    { coatId: "c", predictedH: 2, wetH: null, dryH: 14, weight: 0.3, isOut: false },
+  ]);
+  expect(plotPairs([pair], new Set(["c"]))[0]?.isOut).toBe(true);
+});
+
+test("both axes run over the same hours and hold every pair", () => {
+  const reach = plotReach(plotPairs([pair], new Set()));
+  expect(reach.lowH).toBeLessThan(1);
+  expect(reach.highH).toBeGreaterThan(14);
+  expect(plotTicks(reach)).toEqual([1, 2, 5, 10]);
+});
+
+test("a doubling is as long everywhere on the scale", () => {
+  const y = logScale({ lowH: 1, highH: 16 }, { from: 100, to: 0 });
+  expect(y(1) - y(2)).toBeCloseTo(25, 9);
+  expect(y(8) - y(16)).toBeCloseTo(25, 9);
+  expect(y(40)).toBe(0);
+});

@@ -1,0 +1,173 @@
+import { ArrowDown, ArrowUp, CopyPlus, Trash2 } from "lucide-react";
+import { useState } from "react";
+import { leastDryH as startingH } from "../../../trade/dryMinimums.ts";
+import { stuccos } from "../../../trade/stuccos.ts";
+import { useFormat } from "../../base/state/useFormat.ts";
+import { coatWords } from "../../base/format/coatWords.ts";
+import type { FieldErrors } from "../../base/forms/fieldSchema.ts";
+import { SelectField } from "../../base/forms/SelectField.tsx";
+import { Button } from "../../base/parts/Button.tsx";
+import { NumberField } from "../../base/forms/NumberField.tsx";
+import { coatKinds } from "../../base/format/coatKinds.ts";
+import { coatAdded, coatMoved, coatRemoved, type CoatDraft } from "./recipeForm.ts";
+import { coatMm } from "./recipeWall.ts";
+import css from "./CoatRows.module.css";
+
+/** The coats of a recipe in order; one at a time is open to be changed, moved, copied or taken out. */
+export function CoatRows({
+  coats,
+  errors,
+  onChange,
+}: {
+  readonly coats: readonly CoatDraft[];
+  readonly errors: FieldErrors;
+  readonly onChange: (coats: readonly CoatDraft[]) => void;
+}) {
+  const [open, setOpen] = useState<number | null>(null);
+  const add = (after: number) => {
+    const next = coatAdded(coats, after);
+    onChange(next);
+    setOpen(next[after + 1]?.key ?? null);
+  };
+  return (
+    <>
+      <ol className={css["rows"]}>
+        {coats.map((coat, at) => {
+          const dryError = errors[`coats.${at}.targetDryness`];
+          const leastError = errors[`coats.${at}.leastDryH`];
+          const isOpen = open === coat.key || (dryError ?? leastError) !== undefined;
+          return (
+            <li key={coat.key} className={css["row"]}>
+              <button
+                type="button"
+                className={css["head"]}
+                aria-expanded={isOpen}
+                onClick={() => setOpen(isOpen ? null : coat.key)}
+              >
+                <CoatHead coat={coat} number={at + 1} />
+              </button>
+              {isOpen && (
+                <>
+                  <CoatFields
+                    coat={coat}
+                    error={dryError}
+                    leastError={leastError}
+                    onChange={(changes) => onChange(coats.with(at, { ...coat, ...changes }))}
+                  />
+                  <div className={css["keys"]}>
+                    {at > 0 && (
+                      <Button
+                        label={`Move coat ${at + 1} up`}
+                        onPress={() => onChange(coatMoved(coats, at, -1))}
+                      >
+                        <ArrowUp aria-hidden="true" />
+                      </Button>
+                    )}
+                    {at < coats.length - 1 && (
+                      <Button
+                        label={`Move coat ${at + 1} down`}
+                        onPress={() => onChange(coatMoved(coats, at, 1))}
+                      >
+                        <ArrowDown aria-hidden="true" />
+                      </Button>
+                    )}
+                    <Button label={`Another like coat ${at + 1}`} onPress={() => add(at)}>
+                      <CopyPlus aria-hidden="true" />
+                    </Button>
+                    <Button
+                      label={`Take out coat ${at + 1}`}
+                      onPress={() => onChange(coatRemoved(coats, at))}
+                    >
+                      <Trash2 aria-hidden="true" />
+                    </Button>
+                  </div>
+                </>
+              )}
+            </li>
+          );
+        })}
+      </ol>
+      {errors["coats"] !== undefined && (
+        <p role="alert" className={css["error"]}>
+          {errors["coats"]}
+        </p>
+      )}
+      <Button kind="secondary" onPress={() => add(coats.length - 1)}>
+        Add a coat
+      </Button>
+    </>
+  );
+}
+
+function CoatHead({ coat, number }: { readonly coat: CoatDraft; readonly number: number }) {
+  const format = useFormat();
+  const builds = coatMm(coat);
+  const dry =
+    coat.targetDryness === null ? "dryness not set" : `dry at ${format.show("percent", coat.targetDryness)}`;
+  return (
+    <>
+      <span className={css["number"]}>{number}</span>
+      <span className={css["words"]}>
+        {coatWords(coat)}
+        <small>
+          {builds === null ? "wall not known" : `${format.show("mm", builds.mm)} of wall`}, {dry}
+          {typeof coat.leastDryH === "number" && `, at least ${format.show("h", coat.leastDryH)}`}
+        </small>
+      </span>
+    </>
+  );
+}
+
+function CoatFields({
+  coat,
+  error,
+  leastError,
+  onChange,
+}: {
+  readonly coat: CoatDraft;
+  readonly error: string | undefined;
+  readonly leastError: string | undefined;
+  readonly onChange: (changes: Partial<CoatDraft>) => void;
+}) {
+  const format = useFormat();
+  return (
+    <div className={css["fields"]}>
+      <SelectField
+        label="Kind"
+        options={coatKinds}
+        value={coat.kind}
+        empty={null}
+        onChange={(kind) => {
+          const chosen = coatKinds.find(({ value }) => value === kind);
+          if (chosen === undefined) return;
+          onChange(chosen.value === "seal" ? { kind: "seal", stuccoId: null } : { kind: chosen.value });
+        }}
+      />
+      <SelectField
+        label="Stucco"
+        options={stuccos.map(({ id, label }) => ({ value: id, label }))}
+        value={coat.stuccoId}
+        empty="None"
+        onChange={(stuccoId) => onChange({ stuccoId })}
+      />
+      <NumberField
+        label="Dry at"
+        quantity="percent"
+        min={0}
+        value={coat.targetDryness}
+        onChange={(targetDryness) => onChange({ targetDryness })}
+        hint="Share of its water gone before the next coat. 95% suits most, 99% the last."
+        error={error}
+      />
+      <NumberField
+        label="Minimum drying time"
+        quantity="h"
+        min={0}
+        value={coat.leastDryH ?? null}
+        onChange={(leastDryH) => onChange({ leastDryH })}
+        hint={`Before the next coat, whatever the air. Empty: the bucket's or the shop's; else ${format.show("h", startingH[coat.kind].value)}.`}
+        error={leastError}
+      />
+    </div>
+  );
+}

@@ -1,0 +1,185 @@
+import { useState } from "react";
+import { streamOf } from "../../../logbook/entries/entry.ts";
+import type { Recipe } from "../../../logbook/piece/piece.ts";
+import type { RecipeBody } from "../../../trade/coats.ts";
+import { useFleeting } from "../../base/state/fleeting.ts";
+import { useRack } from "../../base/state/live.ts";
+import { paths } from "../../base/state/paths.ts";
+import { useShop } from "../../base/state/shop.tsx";
+import { useFormat } from "../../base/state/useFormat.ts";
+import { check, withoutEmpty } from "../../base/forms/fieldSchema.ts";
+import { useForm } from "../../base/forms/useForm.ts";
+import { Button } from "../../base/parts/Button.tsx";
+import { Card } from "../../base/parts/Card.tsx";
+import { NumberField } from "../../base/forms/NumberField.tsx";
+import { Page } from "../../base/parts/Page.tsx";
+import { TextField } from "../../base/forms/TextField.tsx";
+import { CoatRows } from "./CoatRows.tsx";
+import { blankRecipe, draftOfRecipe, freeName, recipeSchema, type RecipeDraft } from "./recipeForm.ts";
+import { wallOf } from "./recipeWall.ts";
+import css from "./RecipeForm.module.css";
+
+type Props = {
+  /** Null for one that is not written yet. */
+  readonly recipe: Recipe | null;
+  readonly taken: readonly string[];
+  readonly onSaved: (id: string) => void;
+};
+
+export function RecipeForm({ recipe, taken, onSaved }: Props) {
+  const shop = useShop();
+  const say = useFleeting((fleeting) => fleeting.say);
+  const format = useFormat();
+  const form = useForm<RecipeDraft>(`recipe/${recipe?.id ?? "new"}`, draftOfRecipe(recipe ?? blankRecipe));
+  const [refused, setRefused] = useState<string | null>(null);
+  const { draft, set, errors } = form;
+  const wall = wallOf(draft.coats);
+
+  const write = async (id: string, body: RecipeBody, more: { retired?: boolean; copiedFrom?: string }) => {
+    const done = await shop.log(
+      {
+        do: "log",
+        stream: streamOf("recipe", id),
+        type: "recipe-set",
+        body: withoutEmpty({ ...body, ...more }),
+      },
+      { quiet: true },
+    );
+    if (!done.ok) return setRefused(done.text);
+    await form.drop();
+    say("Recipe saved.");
+    onSaved(id);
+  };
+  const read = () => {
+    const found = check(recipeSchema(format), draft);
+    form.tell(found.ok ? {} : found.errors);
+    return found.ok ? found.value : null;
+  };
+  const save = async () => {
+    const body = read();
+    if (body === null) return;
+    const kept = recipe?.copiedFrom === undefined ? {} : { copiedFrom: recipe.copiedFrom };
+    await write(recipe?.id ?? shop.moment().newId(), body, kept);
+  };
+  const copy = async () => {
+    const body = read();
+    if (body === null || recipe === null) return;
+    const name = freeName(body.name, taken);
+    await write(shop.moment().newId(), { ...body, name }, { copiedFrom: recipe.id });
+  };
+  const putAway = async (retired: boolean) => {
+    const body = read();
+    if (body !== null && recipe !== null) await write(recipe.id, body, { retired });
+  };
+
+  return (
+    <Page title={recipe?.name ?? "New recipe"} back={paths.recipes}>
+      <form
+        className={css["form"]}
+        onSubmit={(event) => {
+          event.preventDefault();
+          void save();
+        }}
+      >
+        {recipe !== null && <InUse recipeId={recipe.id} />}
+        <TextField
+          label="Name"
+          value={draft.name}
+          onChange={(name) => set({ name })}
+          error={errors["name"]}
+        />
+        <Card title="Coats">
+          <p role="status">
+            {draft.coats.length} coats,{" "}
+            {wall === null
+              ? "wall not known"
+              : `about ${format.show("mm", wall.mm)} of wall, ${format.show("mm", wall.lowMm)} to ${format.show("mm", wall.highMm)}`}
+            . By the table of stuccos; your caliper readings replace it piece by piece.
+          </p>
+          <CoatRows coats={draft.coats} errors={errors} onChange={(coats) => set({ coats })} />
+        </Card>
+        <Card title="For the wall check">
+          <NumberField
+            label="Fired bend strength"
+            quantity="MPa"
+            min={0}
+            value={draft.morMPa}
+            onChange={(morMPa) => set({ morMPa })}
+            hint={`${format.show("MPa", 4)} is a starting value for fused silica, known to a factor of 1.7. A broken test bar is better.`}
+            error={errors["morMPa"]}
+          />
+          <NumberField
+            label="Safety factor"
+            quantity="plain"
+            min={0}
+            value={draft.safetyFactor}
+            onChange={(safetyFactor) => set({ safetyFactor })}
+            hint={`3 to start with; 4 for more than ${format.show("kg", 25)} of metal, a first use, or people near.`}
+            error={errors["safetyFactor"]}
+          />
+          <NumberField
+            label="Least wall"
+            quantity="mm"
+            min={0}
+            value={draft.floorMm}
+            onChange={(floorMm) => set({ floorMm })}
+            hint="Handling and burnout need this much, whatever the head asks."
+            error={errors["floorMm"]}
+          />
+          <TextField
+            label="Note"
+            multiline
+            value={draft.note}
+            onChange={(note) => set({ note })}
+            error={errors["note"]}
+          />
+        </Card>
+        {Object.values(errors).some(Boolean) && (
+          <p role="alert" className={css["refused"]}>
+            Not saved yet: see the marked fields.
+          </p>
+        )}
+        {refused !== null && (
+          <p role="alert" className={css["refused"]}>
+            {refused}
+          </p>
+        )}
+        <Button kind="primary" size="big" onPress={save}>
+          Save the recipe
+        </Button>
+        {recipe !== null && (
+          <div className={css["keys"]}>
+            <Button onPress={copy}>Save as a copy</Button>
+            {recipe.retired === true ? (
+              <Button kind="quiet" onPress={() => putAway(false)}>
+                Take up again
+              </Button>
+            ) : (
+              <Button kind="quiet" onPress={() => putAway(true)}>
+                Put away
+              </Button>
+            )}
+            {form.isChanged && (
+              <Button kind="quiet" onPress={form.restart}>
+                Undo what is not saved
+              </Button>
+            )}
+          </div>
+        )}
+      </form>
+    </Page>
+  );
+}
+
+function InUse({ recipeId }: { readonly recipeId: string }) {
+  const count = (useRack() ?? []).filter(({ standing }) => standing.piece.plan.recipeId === recipeId).length;
+  if (count === 0) return null;
+  return (
+    <p role="note">
+      {count === 1 ? "One piece in work follows" : `${count} pieces in work follow`} this recipe. A change
+      alters what
+      {count === 1 ? " it wants" : " they want"} next; to leave {count === 1 ? "it" : "them"} alone, save a
+      copy.
+    </p>
+  );
+}

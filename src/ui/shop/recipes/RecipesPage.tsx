@@ -1,0 +1,66 @@
+import { Link, useLocation } from "wouter";
+import type { Recipe } from "../../../logbook/piece/piece.ts";
+import { useRecipes } from "../../base/state/live.ts";
+import { paths } from "../../base/state/paths.ts";
+import { useFormat } from "../../base/state/useFormat.ts";
+import { Button } from "../../base/parts/Button.tsx";
+import { Card } from "../../base/parts/Card.tsx";
+import { Page } from "../../base/parts/Page.tsx";
+import { newRecipeId } from "./newRecipe.ts";
+import { wallOf } from "./recipeWall.ts";
+import css from "./RecipesPage.module.css";
+
+export function RecipesPage() {
+  const recipes = useRecipes() ?? [];
+  const [, goTo] = useLocation();
+  const inUse = recipes.filter(({ retired }) => retired !== true);
+  const away = recipes.filter(({ retired }) => retired === true);
+  return (
+    <Page
+      title="Recipes"
+      back={paths.shop}
+      actions={<Button onPress={() => goTo(paths.recipe(newRecipeId))}>New recipe</Button>}
+    >
+      <p className={css["lead"]}>
+        A recipe is the list of coats a piece gets, and how dry each must be before the next. The starting
+        ones are common practice: copy one, then make it yours.
+      </p>
+      <div className={css["list"]}>
+        {inUse.map((recipe) => (
+          <RecipeCard key={recipe.id} recipe={recipe} />
+        ))}
+      </div>
+      {away.length > 0 && (
+        <details>
+          <summary>Put away ({away.length})</summary>
+          <div className={css["list"]}>
+            {away.map((recipe) => (
+              <RecipeCard key={recipe.id} recipe={recipe} />
+            ))}
+          </div>
+        </details>
+      )}
+    </Page>
+  );
+}
+
+function RecipeCard({ recipe }: { readonly recipe: Recipe }) {
+  const format = useFormat();
+  const wall = wallOf(recipe.coats);
+  return (
+    <Card>
+      <h2 className={css["name"]}>
+        <Link href={paths.recipe(recipe.id)}>{recipe.name}</Link>
+      </h2>
+      <p>
+        {recipe.coats.length} coats,{" "}
+        {wall === null
+          ? "wall not known"
+          : `${format.show("mm", wall.mm)} of wall (${format.show("mm", wall.lowMm)} to ${format.show("mm", wall.highMm)})`}
+        .
+      </p>
+      {recipe.note !== undefined && <p>{recipe.note}</p>}
+      {recipe.starting && <p className={css["soft"]}>A starting recipe, unchanged.</p>}
+    </Card>
+  );
+}

@@ -1,0 +1,95 @@
+import { useState } from "react";
+import { shopStream } from "../../../logbook/entries/entry.ts";
+import { finalDryH } from "../../../trade/dryMinimums.ts";
+import { practice } from "../../../trade/practice.ts";
+import { useFigures } from "../../base/state/live.ts";
+import { useShop } from "../../base/state/shop.tsx";
+import { useFormat } from "../../base/state/useFormat.ts";
+import { check } from "../../base/forms/fieldSchema.ts";
+import { useForm } from "../../base/forms/useForm.ts";
+import { Button } from "../../base/parts/Button.tsx";
+import { Card } from "../../base/parts/Card.tsx";
+import { NumberField } from "../../base/forms/NumberField.tsx";
+import { coatRows, draftOfMinimums, finalRows, minimumsSchema, type MinimumsDraft } from "./minimums.ts";
+import css from "./SettingsPage.module.css";
+
+/** The shop's minimum hours, between coats and before fire. */
+export function MinimumsCard() {
+  const shop = useFigures();
+  const own = shop && draftOfMinimums(shop);
+  return (
+    <Card title="Minimum drying times">
+      <p>
+        No coat counts as dry before its minimum, whatever the room's air, unless a weighing or another
+        measurement shows it dry. A recipe's or a bucket's own minimum stands before these.
+      </p>
+      {own !== undefined && <MinimumsForm key={JSON.stringify(own)} own={own} />}
+    </Card>
+  );
+}
+
+function MinimumsForm({ own }: { readonly own: MinimumsDraft }) {
+  const shop = useShop();
+  const format = useFormat();
+  const { draft, set, drop, errors, tell } = useForm<MinimumsDraft>("minimums", own);
+  const [refused, setRefused] = useState<string | null>(null);
+  const rows = [...coatRows, ...finalRows];
+  const same = rows.every(({ key }) => draft[key] === own[key]);
+
+  const save = async () => {
+    const read = check(minimumsSchema(format), draft);
+    tell(read.ok ? {} : read.errors);
+    if (!read.ok) return;
+    const done = await shop.log(
+      { do: "log", stream: shopStream, type: "shop-figures-set", body: read.value },
+      { quiet: true },
+    );
+    setRefused(done.ok ? null : done.text);
+    if (done.ok) await drop();
+  };
+  const fields = (list: typeof rows) =>
+    list.map(({ key, label, startH }) => (
+      <NumberField
+        key={key}
+        label={label}
+        quantity="h"
+        min={0}
+        value={draft[key]}
+        onChange={(hours) => set({ [key]: hours })}
+        hint={`Empty: ${format.show("h", startH)}`}
+        error={errors[key]}
+      />
+    ));
+
+  return (
+    <form
+      className={css["form"]}
+      onSubmit={(event) => {
+        event.preventDefault();
+        void save();
+      }}
+    >
+      <fieldset className={css["hours"]}>
+        <legend>Before the next coat</legend>
+        {fields([...coatRows])}
+      </fieldset>
+      <fieldset className={css["hours"]}>
+        <legend>Final dry before fire</legend>
+        <p className={css["soft"]}>
+          In air up to {format.show("percent", practice.finalDryRh.value)}. In damper air{" "}
+          {format.show("h", finalDryH.open.dampAirH.value)} for an open shell and{" "}
+          {format.show("h", finalDryH.deep.dampAirH.value)} for the others count, if yours are not longer.
+        </p>
+        {fields([...finalRows])}
+      </fieldset>
+      {refused !== null && (
+        <p role="alert" className={css["refused"]}>
+          {refused}
+        </p>
+      )}
+      <Button disabledReason={same ? "Nothing is changed." : null} onPress={save}>
+        Save the minimums
+      </Button>
+    </form>
+  );
+}

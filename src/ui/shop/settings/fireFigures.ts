@@ -1,0 +1,69 @@
+import { fillsAboveK, heavyFromMm, pouredAboveK } from "../../../logbook/pour/pourHeat.ts";
+import { fumeLimits, type FumeLimit } from "../../../trade/fumeLimits.ts";
+import { baseFrom, hazardAbove, leadedFrom, pureFrom } from "../../../trade/hazards.ts";
+import { crucibleKgPerL, hoistAboveKg, shankAboveKg, shellTwoAboveKg } from "../../../trade/lifting.ts";
+import { dryToolC, leadFlag, zincFlags } from "../../../trade/metalHazards.ts";
+import { preheatRanges, preheatSource } from "../../../trade/shellPreheat.ts";
+import type { Format } from "../../base/format/units.ts";
+import { published, type Figure, type FigureGroup } from "./figure.ts";
+
+/** Heat of shell and metal at the pour. */
+export function pourFigures(format: Format): FigureGroup {
+  const temp = (c: number): string => format.show("temp", c);
+  const kelvin = (k: number): string => format.show("tempDiff", k);
+  const section = (upToMm: number): string =>
+    upToMm === Infinity ? "thicker" : `up to ${format.show("mm", upToMm)} thin`;
+  const shells = Object.entries(preheatRanges).flatMap(([metal, ranges]) =>
+    (ranges ?? []).map(({ upToMm, lowC, highC }): Figure => ({
+      name: `Shell at the pour of ${metal}, ${section(upToMm)}`,
+      value: `${temp(lowC)} to ${temp(highC)}`,
+      source: preheatSource,
+    })),
+  );
+  return {
+    title: "Heat at the pour",
+    about:
+      "Plans, the pour sheet and the findings read these; minutes out of the kiln come from the wall's own cooling.",
+    figures: [
+      ...shells,
+      published("Heavy work is poured from a thinnest section of", heavyFromMm, (mm) =>
+        format.show("mm", mm),
+      ),
+      published("Metal still fills thin work above its liquidus by", fillsAboveK, kelvin),
+      published("Nothing is poured below its liquidus and", pouredAboveK, kelvin),
+    ],
+  };
+}
+
+/** From when a hazard is said, and what is breathed. */
+export function hazardFigures(format: Format): FigureGroup {
+  const share = (value: number): string => format.show("share", value);
+  const kg = (value: number): string => format.show("kg", value);
+  const air = ({ label, unit, limit, kind }: FumeLimit): Figure => ({
+    name: `In the air: ${label}`,
+    value: `${format.number(limit.value, 4)} ${unit}, ${kind === "ceiling" ? "at any moment" : "over eight hours"}`,
+    source: limit.source,
+    note: limit.note,
+  });
+  return {
+    title: "Hazards of metal",
+    about: "The most a metal may hold counts. Below a limit is not the same as safe.",
+    figures: [
+      ...Object.entries(hazardAbove).map(([element, limit]) =>
+        published(`Warned of ${element} above`, limit, share),
+      ),
+      published("Called leaded from", leadedFrom, share),
+      published("No tableware with lead above", leadFlag, share),
+      published("Zinc smokes from", zincFlags.watch, share),
+      published("Zinc flares from", zincFlags.hold, share),
+      published("Base of a metal from", baseFrom, share),
+      published("Pure copper from", pureFrom, share),
+      published("Tools and ingots are warmed to, at least", dryToolC, (c) => format.show("temp", c)),
+      published("Crucible and metal lifted in a shank above", shankAboveKg, kg),
+      published("Crucible and metal hung on a hoist above", hoistAboveKg, kg),
+      published("Shell and metal lifted by two above", shellTwoAboveKg, kg),
+      published("A crucible weighs, for each litre to its brim", crucibleKgPerL, kg),
+      ...Object.values(fumeLimits).map(air),
+    ],
+  };
+}

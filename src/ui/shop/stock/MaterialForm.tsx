@@ -1,0 +1,152 @@
+import { useState } from "react";
+import { shopStream } from "../../../logbook/entries/entry.ts";
+import type { Material } from "../../../logbook/shop/shopThings.ts";
+import { solShelfMonths } from "../../../trade/binders.ts";
+import { flours } from "../../../trade/flours.ts";
+import { stuccos } from "../../../trade/stuccos.ts";
+import { useFleeting } from "../../base/state/fleeting.ts";
+import { useShop } from "../../base/state/shop.tsx";
+import { useFormat } from "../../base/state/useFormat.ts";
+import { check } from "../../base/forms/fieldSchema.ts";
+import { PickField } from "../../base/forms/PickField.tsx";
+import { SelectField } from "../../base/forms/SelectField.tsx";
+import { useForm } from "../../base/forms/useForm.ts";
+import { Button } from "../../base/parts/Button.tsx";
+import { NumberField } from "../../base/forms/NumberField.tsx";
+import { TextField } from "../../base/forms/TextField.tsx";
+import { draftOfMaterial, materialKinds, materialSchema, type MaterialDraft } from "./materialForm.ts";
+import css from "./stock.module.css";
+
+/** One material. Prices and their currency are the shop's own words. */
+export function MaterialForm(props: {
+  readonly material: Material | null;
+  /** The currency told last, to begin with. */
+  readonly currency?: string | undefined;
+  readonly onSaved: () => void;
+}) {
+  const { material, currency, onSaved } = props;
+  const { log, moment } = useShop();
+  const format = useFormat();
+  const say = useFleeting((fleeting) => fleeting.say);
+  const form = useForm<MaterialDraft>(
+    `material/${material?.id ?? "new"}`,
+    draftOfMaterial(material, currency),
+  );
+  const { draft, set, errors, tell, drop } = form;
+  const [refused, setRefused] = useState<string | null>(null);
+  // A pound costs less than a kilogram: the price is kept by the kilogram.
+  const perKg = format.toShown("kg", 1);
+  const unit = format.unit("kg");
+  const save = async (retired: boolean) => {
+    const read = check(materialSchema(format), draft);
+    tell(read.ok ? {} : read.errors);
+    if (!read.ok) return;
+    const materialId = material?.id ?? moment().newId();
+    const body = { materialId, ...read.value };
+    const done = await log(
+      { do: "log", stream: shopStream, type: "material-set", body: retired ? { ...body, retired } : body },
+      { quiet: true },
+    );
+    if (!done.ok) return setRefused(done.text);
+    await drop();
+    say("Material saved.");
+    onSaved();
+  };
+  const isRetired = material?.retired ?? false;
+  return (
+    <form
+      className={css["form"]}
+      onSubmit={(event) => {
+        event.preventDefault();
+        void save(isRetired);
+      }}
+    >
+      <TextField label="Name" value={draft.name} onChange={(name) => set({ name })} error={errors["name"]} />
+      <PickField
+        label="What it is"
+        options={materialKinds}
+        value={draft.kind}
+        onChange={(kind) => set({ kind })}
+        error={errors["kind"]}
+      />
+      {draft.kind === "flour" && (
+        <SelectField
+          label="Flour"
+          empty="Another flour"
+          options={flours.map(({ id, label }) => ({ value: id, label }))}
+          value={draft.flourId}
+          onChange={(flourId) => set({ flourId })}
+          hint="What goes into buckets of this flour is taken off by itself."
+        />
+      )}
+      {draft.kind === "stucco" && (
+        <SelectField
+          label="Cut"
+          empty="Another cut"
+          options={stuccos.map(({ id, label }) => ({ value: id, label }))}
+          value={draft.stuccoId}
+          onChange={(stuccoId) => set({ stuccoId })}
+          hint="What coats of this cut take is taken off by itself."
+        />
+      )}
+      <div className={css["two"]}>
+        <NumberField
+          label={`Price a ${unit}`}
+          quantity="plain"
+          min={0}
+          value={draft.pricePerKg === null ? null : draft.pricePerKg / perKg}
+          onChange={(price) => set({ pricePerKg: price === null ? null : price * perKg })}
+          error={errors["pricePerKg"]}
+        />
+        <TextField
+          label="Currency"
+          value={draft.currency}
+          onChange={(next) => set({ currency: next })}
+          error={errors["currency"]}
+        />
+        <NumberField
+          label="Pack"
+          quantity="kg"
+          min={0}
+          value={draft.packKg}
+          onChange={(packKg) => set({ packKg })}
+          error={errors["packKg"]}
+        />
+        <NumberField
+          label="Weeks until it comes"
+          quantity="plain"
+          min={0}
+          value={draft.weeksToCome}
+          onChange={(weeksToCome) => set({ weeksToCome })}
+          error={errors["weeksToCome"]}
+        />
+        <NumberField
+          label="Months it keeps"
+          quantity="plain"
+          min={0}
+          value={draft.keepsMonths}
+          onChange={(keepsMonths) => set({ keepsMonths })}
+          error={errors["keepsMonths"]}
+          hint={
+            draft.kind === "sol"
+              ? `Starting value ${solShelfMonths.value}, sealed and never frozen: ${solShelfMonths.source}`
+              : undefined
+          }
+        />
+      </div>
+      {refused !== null && (
+        <p role="alert" className={css["refused"]}>
+          {refused}
+        </p>
+      )}
+      <div className={css["keys"]}>
+        <Button onPress={() => save(isRetired)}>Save the material</Button>
+        {material !== null && (
+          <Button kind="quiet" onPress={() => save(!isRetired)}>
+            {isRetired ? "In use again" : "No longer used"}
+          </Button>
+        )}
+      </div>
+    </form>
+  );
+}
