@@ -21,7 +21,7 @@ import { pourStanding, sensedRun } from "../logbook/pour/pourStanding.ts";
 import { peakAndHold, readSegments, runStanding } from "../logbook/fire/runStanding.ts";
 import { stockView } from "../logbook/shop/stockView.ts";
 import { findingsFor, reviewFindingsFor } from "../rules/all.ts";
-import { bodySchemas } from "./bodySchemas.ts";
+import { bodySchemas } from "../logbook/entries/allBodies.ts";
 
 const written = log.entries as unknown as readonly Entry[];
 const now = Math.max(...written.map(({ at }) => at)) + 3_600_000;

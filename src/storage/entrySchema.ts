@@ -1,8 +1,8 @@
 import { z } from "zod";
-import type { Entry, EntryBodies, EntryType } from "../logbook/entries/entry.ts";
+import type { Entry, EntryType } from "../logbook/entries/entry.ts";
 import { kindOfType } from "../logbook/entries/entryKinds.ts";
 import { liftEntry, schemaVersion } from "../logbook/entries/lifts.ts";
-import { bodySchemas } from "./bodySchemas.ts";
+import { bodySchemas } from "../logbook/entries/allBodies.ts";
 
 /** Where an entry fails and what was expected there; `found` is short and never the whole value. */
 export type Fault = {
@@ -68,7 +68,7 @@ export function parseEntry(stored: unknown): Parsed {
   if (schema === undefined) return fault({ field: "type", expected: "a known type", found: shown(type) });
   const parsed = schema.safeParse(lifted);
   if (!parsed.success) return issueFault(parsed.error.issues, lifted);
-  const entry = parsed.data as Checked;
+  const entry = parsed.data as Entry;
   const kind = kindOfType[entry.type];
   if (kind !== "any" && !entry.stream.startsWith(`${kind}/`))
     return fault({ field: "stream", expected: `a ${kind}`, found: shown(entry.stream) });
@@ -120,15 +120,3 @@ export function shown(value: unknown): string {
   const text = JSON.stringify(value) ?? typeof value;
   return text.length > 60 ? `${text.slice(0, 59)}…` : text;
 }
-
-type Plain<T> = T extends readonly (infer U)[]
-  ? readonly Plain<U>[]
-  : T extends object
-    ? { readonly [K in keyof T]-?: Plain<T[K]> }
-    : T;
-type Same<A, B> = [Plain<A>] extends [Plain<B>] ? ([Plain<B>] extends [Plain<A>] ? true : false) : false;
-
-/** `true` for each type whose schema has the fields of its hand-written body, optional ones included, and no others. */
-type Tied = { readonly [T in EntryType]: Same<EntryBodies[T], z.output<(typeof bodySchemas)[T]>> };
-/** What a schema lets through: an entry, while every schema is tied; else this file does not compile. */
-type Checked = Tied extends Readonly<Record<EntryType, true>> ? Entry : never;

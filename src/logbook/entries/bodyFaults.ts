@@ -1,31 +1,50 @@
-import type { Refusal } from "../log/command.ts";
-import type { EntryBodies, EntryType } from "./entry.ts";
 import type { NumberRange } from "./ranges.ts";
 import { ranges, within } from "./ranges.ts";
 
-export type Fault = Refusal | null;
-export type Check<T extends EntryType> = (body: EntryBodies[T]) => Fault;
+/** What is wrong with a body by itself, with what was found and what was expected. */
+export type BodyFault =
+  /** A logger's lists differ in length: `field` has another number of values than there are times. */
+  | {
+      readonly code: "uneven-readings";
+      readonly field: string;
+      readonly found: number;
+      readonly expected: number;
+    }
+  /** A reading's time is not in whole seconds, each later than the one before; `place` counts from 1. */
+  | {
+      readonly code: "readings-not-rising";
+      readonly place: number;
+      readonly found: number;
+      readonly before: number | null;
+    }
+  | { readonly code: "readings-too-long"; readonly spanS: number; readonly mostS: number }
+  | {
+      readonly code: "out-of-range";
+      readonly field: string;
+      readonly found: number;
+      readonly low: number;
+      readonly high: number;
+    }
+  | { readonly code: "missing"; readonly field: string }
+  | { readonly code: "hold-without-reason"; readonly rules: readonly string[] };
 
-/** A number outside its range, with both; null for one within it and for one that is not told. */
+export type Fault = BodyFault | null;
+
+/** A number outside its range, with both; null for one within it and for one that is not there. */
 export const number = (field: string, value: number | null | undefined, { low, high }: NumberRange): Fault =>
   value === null || value === undefined || within({ low, high }, value)
     ? null
     : { code: "out-of-range", field, found: value, low, high };
 
 /** The first number of a list that is outside. */
-export const numbers = (field: string, values: readonly number[] | undefined, range: NumberRange): Fault =>
+const numbers = (field: string, values: readonly number[] | undefined, range: NumberRange): Fault =>
   number(
     field,
     values?.find((value) => !within(range, value)),
     range,
   );
 
-export const text = (field: string, value: string): Fault =>
-  value.trim() === "" ? { code: "missing", field } : null;
-
 export const first = (...faults: readonly Fault[]): Fault => faults.find((fault) => fault !== null) ?? null;
-
-export const fine = (): Fault => null;
 
 /** Passes that carry no written reason; null when all do. */
 export function unreasoned(passed: readonly { readonly name: string; readonly reason: string }[]): Fault {
@@ -51,7 +70,7 @@ export function packedFault({ afterS, values }: Packed): Fault {
   const expected = afterS.length;
   const uneven = values.find(({ list }) => list !== undefined && list.length !== expected);
   return first(
-    number("readings", expected, ranges.blockReadings),
+    number("readings", expected, ranges.readings),
     uneven
       ? { code: "uneven-readings", field: uneven.field, found: uneven.list?.length ?? 0, expected }
       : null,

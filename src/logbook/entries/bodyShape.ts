@@ -1,98 +1,23 @@
-import type { EntryBodies, EntryType } from "./entry.ts";
+import { z } from "zod";
+import { bodySchemas } from "./allBodies.ts";
+import type { EntryType } from "./entry.ts";
 
-/** The keys a body must have to be of its type, so that a correction can't put one type's words in another's place. */
-const neededKeys: { readonly [T in EntryType]: readonly (keyof EntryBodies[T] & string)[] } = {
-  "piece-started": ["plan", "roomId"],
-  "piece-changed": ["changes"],
-  "piece-moved": ["roomId"],
-  "pattern-measured": [
-    "patternId",
-    "fileName",
-    "sumsVersion",
-    "triangles",
-    "watertight",
-    "mmPerUnit",
-    "volumeMm3",
-    "areaMm2",
-    "boxMm",
-    "up",
-    "headM",
-    "tips",
-    "vents",
-    "drains",
-    "trappedMl",
-    "gatingMm3",
-    "thinnestMm",
-    "thickestMm",
-  ],
-  "coat-dipped": ["number", "step", "kind", "stuccoId", "bucketId", "roomId", "prewet"],
-  "coat-redipped": ["coatId"],
-  "coat-skipped": ["step", "reason"],
-  "piece-weighed": ["massG"],
-  "dryness-seen": ["method", "coatId"],
-  "hold-passed": ["point"],
-  "wall-measured": ["wallMm"],
-  "crack-found": ["kind", "stage", "where"],
-  "crack-patched": ["crackId", "how"],
-  "wire-wrapped": ["note"],
-  "review-signed": ["name", "verdict", "passed", "safety"],
-  "burnout-started": [],
-  "burnout-read": ["kilnC"],
-  "burnout-ended": ["result"],
-  dewaxed: ["way", "minutes"],
-  "shell-rinsed": [],
-  "shell-inspected": ["inside"],
-  "shell-fired": ["peakC", "holdMin"],
-  "shell-preheated": ["shellC"],
-  "shell-out-of-kiln": ["shellC"],
-  "pour-begun": ["metalC"],
-  "metal-poured": ["metalC", "shellC", "massKg", "outOfKilnMin"],
-  "shell-knocked-out": [],
-  "piece-finished": ["note"],
-  "outcome-told": ["result", "defects"],
-  "piece-scrapped": ["reason"],
-  "piece-archived": ["archived"],
-  "note-written": ["text"],
-  "room-set": ["name", "altitudeM"],
-  "air-read": ["airC", "rh", "air"],
-  "air-logged": ["source", "air", "afterS", "airC", "rh"],
-  "bucket-set": ["name", "use", "slurry"],
-  "bucket-read": [],
-  "bucket-mixed": ["flourKg", "solKg", "waterKg"],
-  "bucket-topped": ["flourKg", "solKg", "waterKg", "why"],
-  "bucket-lost": ["litre", "how"],
-  "bucket-counted": ["litre"],
-  "bucket-passed": ["verdict"],
-  "recipe-set": ["name", "coats", "morMPa", "safetyFactor", "floorMm"],
-  "shop-figures-set": [],
-  "drying-pair-judged": ["coatId", "leftOut", "reason"],
-  "cup-set": ["cupId", "name", "cup"],
-  "material-set": ["materialId", "name", "kind"],
-  "stock-moved": ["materialId", "how", "massKg"],
-  "kiln-set": ["kilnId", "name", "heat", "powerKW", "volumeL", "maxC"],
-  "furnace-set": ["furnaceId", "name", "heat", "powerKW"],
-  "alloy-set": ["alloyId", "copiedFrom", "name"],
-  "shrink-measured": ["alloyId", "patternMm", "castingMm", "held"],
-  "run-planned": ["kilnId", "purpose", "pieceIds", "startC", "segments"],
-  "run-changed": ["segments"],
-  "run-started": ["kilnC"],
-  "run-read": ["kilnC"],
-  "run-logged": ["source", "afterS", "kilnC"],
-  "run-step-done": ["segment"],
-  "run-ended": ["result"],
-  "melt-planned": ["furnaceId", "alloyId", "pieceIds", "items", "pourC"],
-  "melt-started": ["hotFurnace"],
-  "melt-read": ["metalC"],
-  "melt-ended": ["pouredKg", "piggedKg"],
-  "pour-planned": ["pourAt", "pieceIds", "bed", "shellC", "metalC", "steps"],
-  "pour-step-marked": ["step", "state"],
-  "pour-item-checked": ["item", "ok"],
-  "pour-decided": ["go", "name", "passed"],
-  "pour-ended": [],
-  "entry-struck": ["struckId", "reason"],
-};
+/** The keys a body must have to be of its type: those its schema does not let it leave out. */
+function neededKeys(schema: z.core.$ZodType): readonly string[] {
+  if (schema instanceof z.ZodUnion) {
+    const [first = [], ...others] = schema.options.map(neededKeys);
+    return first.filter((key) => others.every((keys) => keys.includes(key)));
+  }
+  if (!(schema instanceof z.ZodObject)) return [];
+  return Object.entries<z.core.$ZodType>(schema.shape)
+    .filter(([, part]) => part._zod.optin !== "optional")
+    .map(([key]) => key);
+}
 
-/** The first key the body lacks to be of this type; null when it has them all. */
+/**
+ * The first key the body lacks to be of this type; null when it has them all. So a correction can't put one type's words
+ * in another's place.
+ */
 export function lackingKey(type: EntryType, body: object): string | null {
-  return neededKeys[type].find((key) => !Object.hasOwn(body, key)) ?? null;
+  return neededKeys(bodySchemas[type]).find((key) => !Object.hasOwn(body, key)) ?? null;
 }

@@ -1,7 +1,5 @@
-import type { BucketBodies } from "./bucketBodies.ts";
-import type { MeltBodies, PourBodies, RunBodies } from "./fireBodies.ts";
-import type { PieceBodies } from "./pieceBodies.ts";
-import type { RecipeBodies, RoomBodies, ShopBodies } from "./shopBodies.ts";
+import type { bodiesByKind, bodySchemas } from "./allBodies.ts";
+import type { Bodies } from "./bodyParts.ts";
 
 /** One immutable line of the log. `at` is when it happened, `recordedAt` when it was written; both epoch ms. */
 export type Entry = { readonly [T in EntryType]: EntryOf<T> }[EntryType];
@@ -22,27 +20,14 @@ export type EntryOf<T extends EntryType> = {
 
 export type EntryType = keyof EntryBodies;
 
-export type StreamKind = "piece" | "room" | "bucket" | "recipe" | "shop" | "run" | "melt" | "pour";
+export type StreamKind = Exclude<keyof typeof bodiesByKind, "any">;
 
 /** `piece/<id>`, `room/<id>` and so on; the shop has one stream, `shop/own`. */
 export const streamOf = (kind: StreamKind, id: string): string => `${kind}/${id}`;
 export const shopStream = "shop/own";
 
-/** What each type of entry carries, by the stream it belongs in; a strike goes in any. */
-export type EntryBodies = PieceBodies &
-  RoomBodies &
-  BucketBodies &
-  RecipeBodies &
-  ShopBodies &
-  RunBodies &
-  MeltBodies &
-  PourBodies & {
-    readonly "entry-struck": {
-      readonly struckId: string;
-      readonly reason: string;
-      readonly replacedBy?: string | undefined;
-    };
-  };
+/** What each type of entry carries. */
+export type EntryBodies = Bodies<typeof bodySchemas>;
 
 /** The order of a log: when it happened, then when it was written, then the id. */
 export function compareEntries(

@@ -94,7 +94,7 @@ export const fields = {
   ohm: { quantity: "plain", stored: [0, 1e15], entry: [0.001, 1e12] },
   roomRh: { quantity: "percent", stored: share, entry: share },
   bagMin: { quantity: "min", stored: minutes, entry: [1, 1440], as: "minutes" },
-  wallMm: { quantity: "mm", stored: [0, 10_000], entry: [0.1, 60] },
+  wallMm: { quantity: "mm", stored: [0, 1000], entry: [0.1, 60] },
   safety: { quantity: "plain", stored: [0, 1e6], entry: [0, 1_000_000] },
 
   // The shell in the fire and full of metal.
@@ -123,6 +123,8 @@ export const fields = {
   targetDryness: { quantity: "percent", stored: share, entry: [0.5, 1] },
   /** From a coat dried in a tunnel to one left over a long holiday. */
   leastDryH: { quantity: "h", stored: [0, 10_000], entry: [0.1, 336] },
+  /** The shop's own, for one kind of coat. */
+  kindLeastDryH: { quantity: "h", stored: [0, 1000], entry: [0.1, 336], as: "leastDryH" },
   finalDryH: { quantity: "h", stored: [0, 1000], entry: [1, 720] },
   morMPa: { quantity: "MPa", stored: [0, 1000], entry: [0.1, 50] },
   safetyFactor: { quantity: "plain", stored: [0, 1000], entry: [1, 10] },
@@ -196,6 +198,8 @@ export const fields = {
   segmentMin: { quantity: "min", stored: minutes, entry: [0, 10_080], as: "minutes" },
   segments: { quantity: "plain", stored: [0, 200], entry: [0, 200] },
   segment: { quantity: "plain", stored: [0, 199], entry: [0, 199], whole: true },
+  /** The thickest of the shells a plan is for. */
+  thickestWallMm: { quantity: "mm", stored: [0, 10_000], entry: [0.1, 60], as: "wallMm" },
   patternKg: { quantity: "kg", stored: [0, 1e5], entry: [0, 5000] },
   shellKg: { quantity: "kg", stored: [0, 1e5], entry: [0, 5000] },
   blindMm: { quantity: "mm", stored: [0, 1e5], entry: [0, 2000] },

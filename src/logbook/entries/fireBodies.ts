@@ -1,202 +1,234 @@
-import type { BurnoutMaterial } from "../../trade/patternBurnout.ts";
-import type { StuccoFamily } from "../../trade/shellThermal.ts";
+import { z } from "zod";
+import { unreasoned } from "./bodyFaults.ts";
+import {
+  energy,
+  filled,
+  flag,
+  id,
+  ids,
+  label,
+  listOf,
+  note,
+  numberOf,
+  short,
+  stuccoFamily,
+  withRules,
+  words,
+  type Bodies,
+  type Body,
+} from "./bodyParts.ts";
+import { block, packed, packedSeconds } from "./packedParts.ts";
 
-export type RunPurpose = "burnout" | "firing" | "preheat";
+const purpose = z.enum(["burnout", "firing", "preheat"]);
+export type RunPurpose = Body<typeof purpose>;
 
+const reason = words.optional();
+const segment = z.discriminatedUnion("kind", [
+  z.strictObject({ kind: z.literal("ramp"), toC: numberOf("toC"), rateKPerH: numberOf("rateKPerH"), reason }),
+  z.strictObject({ kind: z.literal("hold"), atC: numberOf("atC"), minutes: numberOf("segmentMin"), reason }),
+  z.strictObject({
+    kind: z.literal("instruction"),
+    code: filled(id),
+    minutes: numberOf("segmentMin").optional(),
+    text: words.optional(),
+  }),
+]);
 /** One step of a kiln's plan. `reason` names the limit that set its slope or its length. */
-export type RunSegment =
-  | {
-      readonly kind: "ramp";
-      readonly toC: number;
-      readonly rateKPerH: number;
-      readonly reason?: string | undefined;
-    }
-  | {
-      readonly kind: "hold";
-      readonly atC: number;
-      readonly minutes: number;
-      readonly reason?: string | undefined;
-    }
-  | {
-      readonly kind: "instruction";
-      readonly code: string;
-      readonly minutes?: number | undefined;
-      readonly text?: string | undefined;
-    };
+export type RunSegment = Body<typeof segment>;
+const segments = listOf("segments", segment);
 
-/**
- * What a run was planned for: all that its limits rest on, of the pieces together. It is written with the plan, so that
- * a run keeps its limits whatever is logged later.
- */
-export type RunBasis = {
-  readonly route: "flash" | "staged";
+const basis = z.strictObject({
+  route: z.enum(["flash", "staged"]),
   /** What is still inside the shells; null for nothing. */
-  readonly pattern: { readonly material: BurnoutMaterial; readonly massKg: number } | null;
+  pattern: z
+    .strictObject({
+      material: z.enum(["wax", "pla", "pvb", "resin", "foam", "pu-foam", "other"]),
+      massKg: numberOf("patternKg"),
+    })
+    .nullable(),
   /**
    * Where wax goes that melts in the kiln: through a hole in the floor, onto a tray that is taken out, or nowhere (all
    * of it burns inside). Left out in plans made before this was asked, and for patterns that are not wax.
    */
-  readonly waxLeaves?: "floor" | "tray" | "no" | undefined;
+  waxLeaves: z.enum(["floor", "tray", "no"]).optional(),
   /** The wax is out already and only its film is inside. */
-  readonly isFilm?: boolean | undefined;
+  isFilm: z.boolean().optional(),
   /** The thickest wall of all. */
-  readonly wallMm: number;
-  readonly family: StuccoFamily;
-  readonly shellKg: number;
-  readonly damp: "dry" | "damp" | "patched-wet";
-  readonly firedBefore: boolean;
-  readonly seenAbove1100: boolean;
-  readonly blindMm: number;
-  readonly kiln: {
-    readonly powerKW: number;
-    readonly maxC: number;
-    readonly volumeL: number;
-    readonly maxRateKPerH?: number | undefined;
-  };
-  readonly after: "inspect" | "pour";
-  readonly preheatC: number | null;
-  readonly fireC: number | null;
-};
+  wallMm: numberOf("thickestWallMm"),
+  family: stuccoFamily,
+  shellKg: numberOf("shellKg"),
+  damp: z.enum(["dry", "damp", "patched-wet"]),
+  firedBefore: z.boolean(),
+  seenAbove1100: z.boolean(),
+  blindMm: numberOf("blindMm"),
+  kiln: z.strictObject({
+    powerKW: numberOf("powerKW"),
+    maxC: numberOf("maxC"),
+    volumeL: numberOf("volumeL"),
+    maxRateKPerH: numberOf("rateKPerH").optional(),
+  }),
+  after: z.enum(["inspect", "pour"]),
+  preheatC: numberOf("preheatC").nullable(),
+  fireC: numberOf("fireC").nullable(),
+});
+/**
+ * What a run was planned for: all that its limits rest on, of the pieces together. It is written with the plan, so that
+ * a run keeps its limits whatever is logged later.
+ */
+export type RunBasis = Body<typeof basis>;
 
-/** `run-logged` holds the readings of a logger packed: whole seconds after the entry’s own time, and the value of each. */
-export type RunBodies = {
-  readonly "run-planned": {
-    readonly kilnId: string | null;
-    readonly purpose: RunPurpose;
-    readonly pieceIds: readonly string[];
-    readonly startC: number;
-    readonly segments: readonly RunSegment[];
-    /** Left out where nobody said what the plan is for: then only its time can be judged. */
-    readonly basis?: RunBasis | undefined;
-    readonly note?: string | undefined;
-  };
-  readonly "run-changed": { readonly segments: readonly RunSegment[]; readonly note?: string | undefined };
-  readonly "run-started": { readonly kilnC: number | null };
-  readonly "run-read": { readonly kilnC: number };
-  readonly "run-logged": {
-    readonly source: string;
-    readonly afterS: readonly number[];
-    readonly kilnC: readonly number[];
-  };
+export const runBodies = {
+  "run-planned": z.strictObject({
+    kilnId: id.nullable(),
+    purpose,
+    pieceIds: ids,
+    startC: numberOf("startC"),
+    segments,
+    /** Left out where the plan does not say what it is for: then only its time can be judged. */
+    basis: basis.optional(),
+    note,
+  }),
+  "run-changed": z.strictObject({ segments, note }),
+  "run-started": z.strictObject({ kilnC: numberOf("kilnC").nullable() }),
+  "run-read": z.strictObject({ kilnC: numberOf("kilnC") }),
+  /** The readings of a logger packed: whole seconds after the entry's own time, and the value of each. */
+  "run-logged": block(
+    z.strictObject({ source: filled(short), afterS: packedSeconds, kilnC: packed("kilnC") }),
+    ["kilnC"],
+  ),
   /** An instruction of the plan that was carried out, by its place in the segments. */
-  readonly "run-step-done": { readonly segment: number; readonly note?: string | undefined };
+  "run-step-done": z.strictObject({ segment: numberOf("segment"), note }),
   /** Stopped before it was started: the plan was put away. */
-  readonly "run-ended": {
-    readonly result: "done" | "stopped";
-    readonly energyKWh?: number | undefined;
-    readonly fuelKg?: number | undefined;
-    readonly note?: string | undefined;
-  };
+  "run-ended": z.strictObject({ result: z.enum(["done", "stopped"]), ...energy, note }),
 };
+export type RunBodies = Bodies<typeof runBodies>;
 
-export type ChargeItem = {
-  readonly name: string;
-  readonly massKg: number;
+const chargeItem = z.strictObject({
+  name: filled(short),
+  massKg: numberOf("chargeKg"),
   /** Null for scrap of unknown make. */
-  readonly alloyId: string | null;
-};
+  alloyId: id.nullable(),
+});
+export type ChargeItem = Body<typeof chargeItem>;
 
-export type MeltBodies = {
-  readonly "melt-planned": {
-    readonly furnaceId: string | null;
-    readonly alloyId: string;
-    readonly pieceIds: readonly string[];
-    readonly items: readonly ChargeItem[];
-    readonly pourC: number;
-    /** What the charge may hold, as calculated from what was weighed in; fractions. Absent in older logs. */
-    readonly mayHold?: readonly ElementShare[] | undefined;
-    readonly note?: string | undefined;
-  };
-  /** `hotFurnace`: the lining was still hot from the melt before. `weighedKg`: the charge on the scale; left out where it was not weighed. */
-  readonly "melt-started": { readonly hotFurnace: boolean; readonly weighedKg?: number | undefined };
-  readonly "melt-read": { readonly metalC: number };
-  readonly "melt-ended": {
-    readonly pouredKg: number;
-    readonly piggedKg: number;
-    /** The plan was put away before the fire was lit: nothing was poured, nothing pigged. */
-    readonly dropped?: boolean | undefined;
-    readonly energyKWh?: number | undefined;
-    readonly fuelKg?: number | undefined;
-    readonly note?: string | undefined;
-  };
-};
-
+const elementShare = z.strictObject({
+  element: filled(id),
+  low: numberOf("mayHold"),
+  high: numberOf("mayHold"),
+});
 /** An element and the least and most of it, fractions. */
-export type ElementShare = { readonly element: string; readonly low: number; readonly high: number };
+export type ElementShare = Body<typeof elementShare>;
 
-export type PourTrack = "shell" | "sand" | "tools" | "metal" | "people";
+/** A plan that was put away gave no metal. */
+const nothing = { low: 0, high: 0 };
 
-export type PourStep = {
-  readonly id: string;
-  readonly track: PourTrack;
-  readonly minutes: number;
+export const meltBodies = {
+  "melt-planned": z.strictObject({
+    furnaceId: id.nullable(),
+    alloyId: filled(id),
+    pieceIds: ids,
+    items: z.array(chargeItem).max(200),
+    pourC: numberOf("pourC"),
+    /** What the charge may hold, as calculated from what was weighed in; fractions. Absent in older logs. */
+    mayHold: z.array(elementShare).max(50).optional(),
+    note,
+  }),
+  "melt-started": z.strictObject({
+    /** The lining was still hot from the melt before. */
+    hotFurnace: z.boolean(),
+    /** The charge on the scale; left out where it was not weighed. */
+    weighedKg: numberOf("weighedKg").optional(),
+  }),
+  "melt-read": z.strictObject({ metalC: numberOf("metalC") }),
+  "melt-ended": withRules(
+    z.strictObject({
+      pouredKg: numberOf("pouredKg"),
+      piggedKg: numberOf("piggedKg"),
+      /** The plan was put away before the fire was lit: nothing was poured, nothing pigged. */
+      dropped: flag,
+      ...energy,
+      note,
+    }),
+    { limits: ({ dropped }) => (dropped === true ? { pouredKg: nothing, piggedKg: nothing } : {}) },
+  ),
+};
+export type MeltBodies = Bodies<typeof meltBodies>;
+
+const track = z.enum(["shell", "sand", "tools", "metal", "people"]);
+export type PourTrack = Body<typeof track>;
+
+const pourStep = z.strictObject({
+  id: filled(id, "step"),
+  track,
+  minutes: numberOf("stepMin"),
   /** How long its result keeps; null when it keeps as long as one likes. */
-  readonly keepsMin: number | null;
-};
+  keepsMin: numberOf("keepsMin").nullable(),
+});
+export type PourStep = Body<typeof pourStep>;
 
-/** What a person told for a pour that no other log has: a plan keeps it, so that every device reckons alike. */
-export type PourTold = {
+const pourTold = z.strictObject({
   /** Most of the walls. */
-  readonly family: StuccoFamily;
-  readonly people: number;
+  family: stuccoFamily,
+  people: numberOf("people"),
   /** From the kiln's door to metal. */
-  readonly carryMin: number;
-  /** Melted metal at hand where no melt is named; null where nobody said. */
-  readonly metalKg: number | null;
-  /** Thinnest section of each shell, in the order of the plan's pieces; null where nobody said. */
-  readonly thinnestMm: readonly (number | null)[];
-};
+  carryMin: numberOf("carryMin"),
+  /** Melted metal at hand where no melt is named; null where it is not known. */
+  metalKg: numberOf("meltedKg").nullable(),
+  /** Thinnest section of each shell, in the order of the plan's pieces; null where it is not known. */
+  thinnestMm: z.array(numberOf("thinnestMm").nullable()).max(200),
+});
+/** What a person entered for a pour that no other log has: a plan keeps it, so that every device sums alike. */
+export type PourTold = Body<typeof pourTold>;
 
-/** What a go was given on. A go holds only while all of it stands; see `rules/pourGo.ts`. */
-export type GoBound = {
-  readonly pourAt: number;
-  readonly pieceIds: readonly string[];
-  readonly shellC: number;
-  readonly metalC: number;
-  readonly alloyId: string | null;
-  readonly meltId: string | null;
+const goBound = z.strictObject({
+  pourAt: numberOf("pourAt"),
+  pieceIds: ids,
+  shellC: numberOf("shellC"),
+  metalC: numberOf("metalC"),
+  alloyId: id.nullable(),
+  meltId: id.nullable(),
   /** Stop warnings of the pieces that were there and were passed with a reason. */
-  readonly holds: readonly {
-    readonly pieceId: string;
-    readonly rule: string;
-    readonly variant: string;
-    readonly entries: readonly string[];
-  }[];
+  holds: z.array(z.strictObject({ pieceId: id, rule: id, variant: id, entries: ids })).max(1000),
   /** Lines that were not OK and were passed with a reason, each with the codes of what stood against it. */
-  readonly open: readonly { readonly item: string; readonly why: readonly string[] }[];
+  open: z.array(z.strictObject({ item: id, why: ids })).max(200),
   /** Ticks by hand it rested on, by their entries. */
-  readonly ticks: readonly string[];
-};
+  ticks: ids,
+});
+/** What a go was given on. A go holds only while all of it stands; see `rules/pourGo.ts`. */
+export type GoBound = Body<typeof goBound>;
 
-export type PourBodies = {
-  readonly "pour-planned": {
-    readonly pourAt: number;
+export const pourBodies = {
+  "pour-planned": z.strictObject({
+    pourAt: numberOf("pourAt"),
     /** In the order they are to be poured. */
-    readonly pieceIds: readonly string[];
-    readonly runId?: string | undefined;
-    readonly meltId?: string | undefined;
-    readonly bed: "air" | "cold-sand" | "hot-sand";
-    readonly sandC?: number | undefined;
-    readonly shellC: number;
-    readonly metalC: number;
-    readonly steps: readonly PourStep[];
-    /** Left out where nobody said anything: then the starting values hold. */
-    readonly told?: PourTold | undefined;
-    readonly note?: string | undefined;
-  };
-  readonly "pour-step-marked": { readonly step: string; readonly state: "started" | "done" };
-  readonly "pour-item-checked": {
-    readonly item: string;
-    readonly ok: boolean;
-    readonly note?: string | undefined;
-  };
-  readonly "pour-decided": {
-    readonly go: boolean;
-    readonly name: string;
-    readonly passed: readonly { readonly item: string; readonly reason: string }[];
-    /** Left out for a no-go, and where an older program wrote it. */
-    readonly bound?: GoBound | undefined;
-  };
+    pieceIds: ids,
+    runId: id.optional(),
+    meltId: id.optional(),
+    bed: z.enum(["air", "cold-sand", "hot-sand"]),
+    sandC: numberOf("sandC").optional(),
+    shellC: numberOf("shellC"),
+    metalC: numberOf("metalC"),
+    steps: z.array(pourStep).max(200),
+    /** Left out where nothing was entered: then the starting values hold. */
+    told: pourTold.optional(),
+    note,
+  }),
+  "pour-step-marked": z.strictObject({ step: filled(id), state: z.enum(["started", "done"]) }),
+  "pour-item-checked": z.strictObject({ item: filled(id), ok: z.boolean(), note }),
+  "pour-decided": withRules(
+    z.strictObject({
+      go: z.boolean(),
+      name: filled(label),
+      passed: z.array(z.strictObject({ item: id, reason: words })).max(200),
+      /** Left out for a no-go, and where an older program wrote it. */
+      bound: goBound.optional(),
+    }),
+    {
+      also: ({ go, passed }) =>
+        go ? unreasoned(passed.map(({ item, reason }) => ({ name: item, reason }))) : null,
+    },
+  ),
   /** Dropped: the plan was put away before any shell was poured. */
-  readonly "pour-ended": { readonly dropped?: boolean | undefined; readonly note?: string | undefined };
+  "pour-ended": z.strictObject({ dropped: flag, note }),
 };
+export type PourBodies = Bodies<typeof pourBodies>;

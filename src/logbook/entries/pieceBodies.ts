@@ -1,224 +1,198 @@
-import type { CoatKind } from "../../trade/coats.ts";
-import type { GeometryClass } from "../../trade/geometryClasses.ts";
-import type { PatternMaterial } from "../../trade/patternMaterials.ts";
+import { z } from "zod";
+import { first, number, unreasoned, type Fault } from "./bodyFaults.ts";
+import {
+  coatKind,
+  filled,
+  flag,
+  geometry,
+  id,
+  label,
+  note,
+  numberOf,
+  photos,
+  short,
+  storedNumber,
+  withRules,
+  words,
+  type Bodies,
+  type Body,
+} from "./bodyParts.ts";
+import { drynessSeen } from "./drynessBody.ts";
+import { ranges } from "./ranges.ts";
 
-export type WallPart =
-  | { readonly kind: "flat"; readonly widthMm: number; readonly lengthMm: number }
-  | { readonly kind: "round"; readonly diameterMm: number };
+const part = z.discriminatedUnion("kind", [
+  z.strictObject({
+    kind: z.literal("flat"),
+    widthMm: numberOf("widthMm"),
+    lengthMm: numberOf("lengthMm"),
+  }),
+  z.strictObject({ kind: z.literal("round"), diameterMm: numberOf("diameterMm") }),
+]);
+export type WallPart = Body<typeof part>;
 
-/** What is known of a piece beyond its name. A key that is absent is not known; null in a change clears it. */
-export type PiecePlan = {
-  readonly name: string;
-  readonly material?: PatternMaterial | undefined;
-  readonly alloyId?: string | undefined;
-  readonly metalKg?: number | undefined;
-  readonly metalLitre?: number | undefined;
-  readonly headM?: number | undefined;
-  readonly part?: WallPart | undefined;
-  readonly areaM2?: number | undefined;
-  readonly recipeId?: string | undefined;
-  readonly geometry?: GeometryClass | undefined;
+const name = filled(short);
+const planFields = {
+  material: z.enum(["wax", "pla", "pvb", "resin", "foam", "other"]),
+  alloyId: id,
+  metalKg: numberOf("metalKg"),
+  metalLitre: numberOf("metalLitre"),
+  headM: numberOf("headM"),
+  part,
+  areaM2: numberOf("areaM2"),
+  recipeId: id,
+  geometry,
   /** Further places that dry more slowly than the body of the piece; the slowest decides the final dry. */
-  readonly pockets?: readonly GeometryClass[] | undefined;
+  pockets: z.array(geometry).max(20),
   /** The mesh the piece was begun from, by the hash of its file. */
-  readonly patternId?: string | undefined;
-  readonly note?: string | undefined;
+  patternId: id,
+  note: words,
 };
-export type PlanChanges = { readonly [K in keyof PiecePlan]?: PiecePlan[K] | null };
+const plan = z.strictObject({ name, ...z.object(planFields).partial().shape });
+/** What is known of a piece beyond its name. A key that is absent is not known; null in a change clears it. */
+export type PiecePlan = Body<typeof plan>;
 
-/** What the maker was told and accepted with the same tap: a coat over one that was not dry. */
-export type AcceptedDamp = {
-  readonly coatId: string;
-  /** Water still to go, as a share of what had to go, 0–1; null when it could not be reckoned. */
-  readonly leftShare: number | null;
-};
+const cleared = <T extends z.ZodType>(field: T) => field.nullable().optional();
+const changes = z.strictObject({
+  // A name can't be cleared: null is read in old logs and refused as missing.
+  name: name.nullable().exactOptional(),
+  material: cleared(planFields.material),
+  alloyId: cleared(planFields.alloyId),
+  metalKg: cleared(planFields.metalKg),
+  metalLitre: cleared(planFields.metalLitre),
+  headM: cleared(planFields.headM),
+  part: cleared(part),
+  areaM2: cleared(planFields.areaM2),
+  recipeId: cleared(planFields.recipeId),
+  geometry: cleared(geometry),
+  pockets: cleared(planFields.pockets),
+  patternId: cleared(planFields.patternId),
+  note: cleared(words),
+});
+export type PlanChanges = Body<typeof changes>;
 
-export type CrackKind = "hairline" | "open" | "chip" | "lift";
-export type CrackStage = "coating" | "burnout" | "firing" | "other";
+const acceptedDamp = z.strictObject({
+  coatId: id,
+  /** Water still to go, as a share of what had to go, 0–1; null when it could not be worked out. */
+  leftShare: numberOf("leftShare").nullable(),
+});
+/** What the maker saw and accepted with the same tap: a coat over one that was not dry. */
+export type AcceptedDamp = Body<typeof acceptedDamp>;
 
+const crackKind = z.enum(["hairline", "open", "chip", "lift"]);
+export type CrackKind = Body<typeof crackKind>;
+const crackStage = z.enum(["coating", "burnout", "firing", "other"]);
+export type CrackStage = Body<typeof crackStage>;
+
+const holdPoint = z.enum(["prime-coverage", "after-second-coat", "mid-shell", "before-seal", "cup-rim"]);
 /** Where in the life of a shell the procedure stops until someone has looked. */
-export type HoldPoint = "prime-coverage" | "after-second-coat" | "mid-shell" | "before-seal" | "cup-rim";
+export type HoldPoint = Body<typeof holdPoint>;
 
+const direction = storedNumber("up");
+const boxMm = numberOf("boxMm");
+const patternMeasured = withRules(
+  z.strictObject({
+    patternId: filled(id),
+    fileName: z.string().max(300),
+    sumsVersion: numberOf("sumsVersion"),
+    triangles: numberOf("triangles"),
+    watertight: z.boolean(),
+    /** Millimetres for one unit of the file, the shrink or fit scale included. */
+    mmPerUnit: numberOf("mmPerUnit"),
+    /** Null on an open mesh: the range stands instead. */
+    volumeMm3: numberOf("volumeMm3").nullable(),
+    volumeLowMm3: numberOf("volumeLowMm3").optional(),
+    volumeHighMm3: numberOf("volumeHighMm3").optional(),
+    areaMm2: numberOf("areaMm2"),
+    boxMm: z.tuple([boxMm, boxMm, boxMm]),
+    /** Which way is up when metal goes in, a unit vector in the file's axes. */
+    up: z.tuple([direction, direction, direction]),
+    headM: numberOf("meshHeadM").nullable(),
+    tips: numberOf("tips"),
+    vents: numberOf("vents"),
+    drains: numberOf("drains"),
+    trappedMl: numberOf("trappedMl").nullable(),
+    gatingMm3: numberOf("gatingMm3").nullable(),
+    thinnestMm: numberOf("thinnestMm").nullable(),
+    thickestMm: numberOf("thickestMm").nullable(),
+    photos,
+  }),
+  { also: ({ up }) => number("up", Math.hypot(...up), ranges.up) },
+);
 /** What was measured on the mesh, with the version of the sums that measured it. */
-export type PatternMeasured = {
-  readonly patternId: string;
-  readonly fileName: string;
-  readonly sumsVersion: number;
-  readonly triangles: number;
-  readonly watertight: boolean;
-  /** Millimetres for one unit of the file, the shrink or fit scale included. */
-  readonly mmPerUnit: number;
-  /** Null on an open mesh: the range stands instead. */
-  readonly volumeMm3: number | null;
-  readonly volumeLowMm3?: number | undefined;
-  readonly volumeHighMm3?: number | undefined;
-  readonly areaMm2: number;
-  readonly boxMm: readonly [number, number, number];
-  /** Which way is up when metal goes in, a unit vector in the file's axes. */
-  readonly up: readonly [number, number, number];
-  readonly headM: number | null;
-  readonly tips: number;
-  readonly vents: number;
-  readonly drains: number;
-  readonly trappedMl: number | null;
-  readonly gatingMm3: number | null;
-  readonly thinnestMm: number | null;
-  readonly thickestMm: number | null;
-  readonly photos?: readonly string[] | undefined;
-};
+export type PatternMeasured = Body<typeof patternMeasured>;
 
-/** How wax leaves a shell. `staged` is melting it out in the kiln from cold. */
-export type DewaxWay = "flash" | "steam" | "hot-water" | "staged";
-/** What an eye or a lamp saw in the shell. */
-export type ShellInside = "clean" | "residue";
-
-export type PieceBodies = {
-  readonly "piece-started": { readonly plan: PiecePlan; readonly roomId: string };
-  readonly "piece-changed": { readonly changes: PlanChanges };
-  readonly "piece-moved": { readonly roomId: string };
-  readonly "pattern-measured": PatternMeasured;
-  readonly "coat-dipped": {
-    /** 1 for the first coat on the piece, counting every coat that stands. */
-    readonly number: number;
-    /** Place in the recipe, 0-based; null for a coat beyond or beside the recipe. */
-    readonly step: number | null;
-    readonly kind: CoatKind;
-    readonly stuccoId: string | null;
-    readonly bucketId: string | null;
-    readonly roomId: string;
-    readonly prewet: boolean;
-    readonly drainS?: number | undefined;
-    readonly dipId?: string | undefined;
-    readonly acceptedDamp?: AcceptedDamp | undefined;
-    readonly note?: string | undefined;
-    readonly photos?: readonly string[] | undefined;
-  };
-  /** A second dip of the coat that is outermost: more water, no new layer. */
-  readonly "coat-redipped": { readonly coatId: string; readonly note?: string | undefined };
-  readonly "coat-skipped": { readonly step: number; readonly reason: string };
-  /** Put on the balance before a dip: the bare pattern, or the shell as it hangs dry. */
-  readonly "piece-weighed": { readonly massG: number; readonly note?: string | undefined };
-  readonly "dryness-seen":
-    | { readonly method: "touch"; readonly verdict: "dry" | "damp" | "wet"; readonly coatId: string }
-    | { readonly method: "colour"; readonly verdict: "dry" | "damp" | "wet"; readonly coatId: string }
-    | {
-        readonly method: "weight";
-        readonly massG: number;
-        readonly coatId: string;
-        /** Just drained of slurry, just stuccoed, or while it dries; left out: while it dries. */
-        readonly moment?: "drained" | "stuccoed" | "drying" | undefined;
-        /** The scale's step, g; left out: by the digits of the weights. */
-        readonly scaleG?: number | undefined;
-      }
-    | {
-        readonly method: "surface";
-        readonly surfaceC: number;
-        readonly coatId: string;
-        /** The same thermometer on a dry shell hanging beside it. */
-        readonly dryShellC?: number | undefined;
-        /** Where it was read; left out: on the outer face. */
-        readonly place?: GeometryClass | undefined;
-      }
-    | {
-        readonly method: "resistance";
-        readonly ohm: number;
-        readonly coatId: string;
-        /** True for the reading just after the coat set, against which later ones are taken. */
-        readonly reference?: boolean | undefined;
-        readonly shellC?: number | undefined;
-        /** Where the contacts sit; left out: on the outer face. */
-        readonly place?: GeometryClass | undefined;
-      }
-    | {
-        readonly method: "bag";
-        /** Humidity closed in with the shell, 0–1, and the room's beside it. */
-        readonly rh: number;
-        readonly roomRh: number;
-        readonly minutes: number;
-        readonly coatId: string;
-      };
-  readonly "hold-passed": { readonly point: HoldPoint; readonly name?: string | undefined };
-  readonly "wall-measured": { readonly wallMm: number; readonly where?: string | undefined };
-  readonly "crack-found": {
-    readonly kind: CrackKind;
-    readonly stage: CrackStage;
-    readonly where: string;
-    readonly photos?: readonly string[] | undefined;
-    /** The run it was found in. */
-    readonly runId?: string | undefined;
-    /** True when it lies in what is trimmed away before metal goes in, such as the rim of the cup. */
-    readonly trimmedOff?: boolean | undefined;
-  };
-  readonly "crack-patched": { readonly crackId: string; readonly how: string };
-  readonly "wire-wrapped": { readonly note: string };
-  readonly "review-signed": {
-    readonly name: string;
-    readonly verdict: "hold" | "watch" | "clear";
+const reviewSigned = withRules(
+  z.strictObject({
+    name: filled(label),
+    verdict: z.enum(["hold", "watch", "clear"]),
     /** Rules at hold that were passed, each with the written reason. */
-    readonly passed: readonly { readonly rule: string; readonly reason: string }[];
-    readonly safety: number | null;
-  };
-  readonly "burnout-started": { readonly note?: string | undefined; readonly runId?: string | undefined };
-  readonly "burnout-read": { readonly kilnC: number; readonly note?: string | undefined };
-  readonly "burnout-ended": {
-    readonly result: "clean" | "residue" | "stopped";
-    readonly note?: string | undefined;
-  };
-  /** The pattern was melted out; a film of it stays until fire has burnt it. */
-  readonly dewaxed: {
-    readonly way: DewaxWay;
-    /** Null where nobody looked at the clock. */
-    readonly minutes: number | null;
-    /** What ran out, on the balance. */
-    readonly waxBackG?: number | undefined;
-    /** Water was poured through the shell afterwards. */
-    readonly rinsed?: boolean | undefined;
-    readonly note?: string | undefined;
-    readonly runId?: string | undefined;
-  };
-  /** Water went through the shell: ash rinsed out, or wax. */
-  readonly "shell-rinsed": { readonly note?: string | undefined };
-  /** Someone looked into the shell. */
-  readonly "shell-inspected": {
-    readonly inside: ShellInside;
-    readonly note?: string | undefined;
-    readonly photos?: readonly string[] | undefined;
-  };
-  readonly "shell-fired": {
-    readonly peakC: number;
-    readonly holdMin: number;
-    /** Left out where nobody looked in. */
-    readonly inside?: ShellInside | undefined;
-    readonly runId?: string | undefined;
-  };
-  readonly "shell-preheated": {
-    readonly shellC: number;
-    /** How long it has stood there; left out where nobody said. */
-    readonly heldMin?: number | undefined;
-    readonly runId?: string | undefined;
-    readonly note?: string | undefined;
-  };
-  readonly "shell-out-of-kiln": { readonly shellC: number | null; readonly pourId?: string | undefined };
-  readonly "pour-begun": { readonly metalC: number | null; readonly pourId?: string | undefined };
-  /** The shell is full. */
-  readonly "metal-poured": {
-    readonly metalC: number | null;
-    readonly shellC: number | null;
-    readonly massKg: number | null;
-    /** Minutes from leaving the kiln to metal. */
-    readonly outOfKilnMin: number | null;
-    readonly note?: string | undefined;
-    readonly pourId?: string | undefined;
-  };
-  readonly "shell-knocked-out": { readonly note?: string | undefined };
-  readonly "piece-finished": { readonly note: string };
-  readonly "outcome-told": {
-    readonly result: "sound" | "flawed" | "lost";
-    readonly defects: readonly string[];
-    readonly note?: string | undefined;
-    readonly photos?: readonly string[] | undefined;
-  };
-  readonly "piece-scrapped": { readonly reason: string };
-  readonly "piece-archived": { readonly archived: boolean };
-  readonly "note-written": { readonly text: string; readonly photos?: readonly string[] | undefined };
+    passed: z.array(z.strictObject({ rule: id, reason: words })).max(100),
+    safety: numberOf("safety").nullable(),
+  }),
+  {
+    also: ({ verdict, passed }) => {
+      if (verdict !== "hold") return null;
+      const bare: Fault = passed.length === 0 ? { code: "hold-without-reason", rules: [] } : null;
+      return first(bare, unreasoned(passed.map(({ rule, reason }) => ({ name: rule, reason }))));
+    },
+  },
+);
+
+/** From the pattern to the last coat, and how it ended. What fire and metal do to it is in `shellFireBodies`. */
+export const pieceBodies = {
+  "piece-started": z.strictObject({ plan, roomId: filled(id, "room") }),
+  "piece-changed": z.strictObject({ changes }),
+  "piece-moved": z.strictObject({ roomId: filled(id, "room") }),
+  "pattern-measured": patternMeasured,
+  "coat-dipped": z.strictObject({
+    /** 1 for the first coat on the piece, counting every coat that stands. */
+    number: numberOf("coatNumber"),
+    /** Place in the recipe, 0-based; null for a coat beyond or beside the recipe. */
+    step: numberOf("step").nullable(),
+    kind: coatKind,
+    stuccoId: id.nullable(),
+    bucketId: id.nullable(),
+    roomId: filled(id, "room"),
+    prewet: z.boolean(),
+    drainS: numberOf("drainS").optional(),
+    dipId: id.optional(),
+    acceptedDamp: acceptedDamp.optional(),
+    note,
+    photos,
+  }),
+  /** A second dip of the coat that is outermost: more water, no new layer. */
+  "coat-redipped": z.strictObject({ coatId: id, note }),
+  "coat-skipped": z.strictObject({ step: numberOf("step"), reason: words }),
+  /** Put on the balance before a dip: the bare pattern, or the shell as it hangs dry. */
+  "piece-weighed": z.strictObject({ massG: numberOf("massG"), note }),
+  "dryness-seen": drynessSeen,
+  "hold-passed": z.strictObject({ point: holdPoint, name: label.optional() }),
+  "wall-measured": z.strictObject({ wallMm: numberOf("wallMm"), where: words.optional() }),
+  "crack-found": z.strictObject({
+    kind: crackKind,
+    stage: crackStage,
+    where: words,
+    photos,
+    /** The run it was found in. */
+    runId: id.optional(),
+    /** True when it lies in what is trimmed away before metal goes in, such as the rim of the cup. */
+    trimmedOff: flag,
+  }),
+  "crack-patched": z.strictObject({ crackId: id, how: words }),
+  "wire-wrapped": z.strictObject({ note: words }),
+  "review-signed": reviewSigned,
+  "piece-finished": z.strictObject({ note: words }),
+  "outcome-told": z.strictObject({
+    result: z.enum(["sound", "flawed", "lost"]),
+    defects: z.array(label).max(100),
+    note,
+    photos,
+  }),
+  "piece-scrapped": z.strictObject({ reason: filled(words) }),
+  "piece-archived": z.strictObject({ archived: z.boolean() }),
+  "note-written": withRules(z.strictObject({ text: words, photos }), {
+    also: ({ text, photos: shown = [] }) =>
+      shown.length === 0 && text.trim() === "" ? { code: "missing", field: "text" } : null,
+  }),
 };
+export type PieceBodies = Bodies<typeof pieceBodies>;

@@ -1,148 +1,201 @@
-import type { AirClass } from "../../trade/airClasses.ts";
-import type { CoatKind, RecipeBody } from "../../trade/coats.ts";
-import type { FinalDryPlace } from "../../trade/dryMinimums.ts";
+import { z } from "zod";
+import {
+  airClass,
+  coatKind,
+  currency,
+  filled,
+  flag,
+  id,
+  label,
+  listOf,
+  note,
+  numberOf,
+  short,
+  withRules,
+  words,
+  type Bodies,
+  type Body,
+} from "./bodyParts.ts";
+import type { FieldKey } from "./fields.ts";
+import { block, packed, packedSeconds } from "./packedParts.ts";
+import { ranges } from "./ranges.ts";
 
-export type RoomBodies = {
-  readonly "room-set": {
-    readonly name: string;
-    readonly altitudeM: number;
-    readonly retired?: boolean | undefined;
-  };
-  readonly "air-read": {
-    readonly airC: number;
-    readonly rh: number;
-    readonly air: AirClass;
+export const roomBodies = {
+  "room-set": z.strictObject({ name: filled(short), altitudeM: numberOf("altitudeM"), retired: flag }),
+  "air-read": z.strictObject({
+    airC: numberOf("airC"),
+    rh: numberOf("rh"),
+    air: airClass,
     /** As measured beside it; the room's altitude stands in where it is left out. */
-    readonly pressurePa?: number | undefined;
-    readonly sensor?: string | undefined;
-    readonly note?: string | undefined;
-  };
+    pressurePa: numberOf("pressurePa").optional(),
+    sensor: label.optional(),
+    note,
+  }),
   /**
    * Readings of a logger, packed, spanning no more than a day: whole seconds after the entry's own time, rising,
    * with the values of each. `air` null takes the air movement last logged before each reading.
    */
-  readonly "air-logged": {
-    readonly source: string;
-    readonly air: AirClass | null;
-    readonly afterS: readonly number[];
-    readonly airC: readonly number[];
-    readonly rh: readonly number[];
-    readonly pressurePa?: readonly number[] | undefined;
-  };
+  "air-logged": block(
+    z.strictObject({
+      source: filled(short),
+      air: airClass.nullable(),
+      afterS: packedSeconds,
+      airC: packed("airC"),
+      rh: packed("rh"),
+      pressurePa: packed("pressurePa").optional(),
+    }),
+    ["airC", "rh", "pressurePa"],
+  ),
 };
+export type RoomBodies = Bodies<typeof roomBodies>;
 
-export type RecipeBodies = {
-  readonly "recipe-set": RecipeBody & {
-    readonly copiedFrom?: string | undefined;
-    readonly retired?: boolean | undefined;
-  };
+export const recipeBodies = {
+  /** The shape of `RecipeBody` in the trade's tables, where the starting recipes stand. */
+  "recipe-set": z.strictObject({
+    name: filled(short),
+    coats: listOf(
+      "coats",
+      z.strictObject({
+        kind: coatKind,
+        stuccoId: id.nullable(),
+        targetDryness: numberOf("targetDryness"),
+        leastDryH: numberOf("leastDryH").optional(),
+      }),
+    ),
+    morMPa: numberOf("morMPa"),
+    safetyFactor: numberOf("safetyFactor"),
+    floorMm: numberOf("floorMm"),
+    note,
+    copiedFrom: id.optional(),
+    retired: flag,
+  }),
 };
+export type RecipeBodies = Bodies<typeof recipeBodies>;
 
-type PerCoatKind = { readonly [K in CoatKind]?: number | null | undefined };
+const figureOf = (key: FieldKey) => numberOf(key).nullable().optional();
+/** The shop's own figure for each kind of coat; a kind left out stays. */
+const perKind = (key: FieldKey) =>
+  z
+    .strictObject({
+      prime: figureOf(key),
+      intermediate: figureOf(key),
+      backup: figureOf(key),
+      seal: figureOf(key),
+    })
+    .optional();
+const price = { pricePerKWh: numberOf("pricePerKWh").optional(), currency };
 
-type PerFinalDryPlace = { readonly [P in FinalDryPlace]?: number | null | undefined };
-
-export type MaterialKind = "flour" | "sol" | "stucco" | "water" | "metal" | "other";
+const materialKind = z.enum(["flour", "sol", "stucco", "water", "metal", "other"]);
+export type MaterialKind = Body<typeof materialKind>;
 
 /** The shop's own things and figures; each `…-set` replaces the whole of the thing it names. */
-export type ShopBodies = {
-  readonly "shop-figures-set": {
+export const shopBodies = {
+  "shop-figures-set": z.strictObject({
     /** Own drying factor: real hours divided by the model's. */
-    readonly dryingFactor?: number | null | undefined;
-    readonly morMPa?: number | null | undefined;
-    /** Own figures that stand in for the starting ones, by kind of coat; a kind left out stays. */
-    readonly slurryKgM2?: PerCoatKind | undefined;
-    readonly stuccoKgM2?: PerCoatKind | undefined;
-    readonly buildMm?: PerCoatKind | undefined;
+    dryingFactor: figureOf("dryingFactor"),
+    morMPa: figureOf("morMPa"),
+    slurryKgM2: perKind("slurryKgM2"),
+    stuccoKgM2: perKind("stuccoKgM2"),
+    buildMm: perKind("buildMm"),
     /** Hours a coat dries at the least before the next one goes on. */
-    readonly leastDryH?: PerCoatKind | undefined;
+    leastDryH: perKind("kindLeastDryH"),
     /** Hours the last coat hangs at the least before fire. */
-    readonly finalDryH?: PerFinalDryPlace | undefined;
-  };
+    finalDryH: z
+      .strictObject({
+        open: figureOf("finalDryH"),
+        deep: figureOf("finalDryH"),
+        blind: figureOf("finalDryH"),
+      })
+      .optional(),
+  }),
   /** A pair the drying factor is learned from is left out, or taken in again. */
-  readonly "drying-pair-judged": {
-    readonly coatId: string;
-    readonly leftOut: boolean;
-    readonly reason: string;
-  };
-  /** One cup on the wall: no two give the same seconds. */
-  readonly "cup-set": {
-    readonly cupId: string;
-    readonly name: string;
-    /** Its kind in the table of cups. */
-    readonly cup: string;
-    readonly retired?: boolean | undefined;
-  };
-  readonly "material-set": {
-    readonly materialId: string;
-    readonly name: string;
-    readonly kind: MaterialKind;
-    readonly stuccoId?: string | undefined;
-    readonly flourId?: string | undefined;
-    readonly pricePerKg?: number | undefined;
-    readonly currency?: string | undefined;
-    readonly weeksToCome?: number | undefined;
-    readonly packKg?: number | undefined;
-    readonly keepsMonths?: number | undefined;
-    readonly retired?: boolean | undefined;
-  };
-  readonly "stock-moved": {
-    readonly materialId: string;
-    readonly how: "received" | "made-up" | "dipped-out" | "lost" | "thrown-away" | "counted";
+  "drying-pair-judged": withRules(z.strictObject({ coatId: id, leftOut: z.boolean(), reason: words }), {
+    also: ({ leftOut, reason }) =>
+      leftOut && reason.trim() === "" ? { code: "missing", field: "reason" } : null,
+  }),
+  /** One cup on the wall: no two give the same seconds. `cup` is its kind in the table of cups. */
+  "cup-set": z.strictObject({ cupId: filled(id), name: filled(short), cup: filled(label), retired: flag }),
+  "material-set": z.strictObject({
+    materialId: filled(id),
+    name: filled(short),
+    kind: materialKind,
+    stuccoId: id.optional(),
+    flourId: id.optional(),
+    pricePerKg: numberOf("pricePerKg").optional(),
+    currency,
+    weeksToCome: numberOf("weeksToCome").optional(),
+    packKg: numberOf("packKg").optional(),
+    keepsMonths: numberOf("keepsMonths").optional(),
+    retired: flag,
+  }),
+  "stock-moved": z.strictObject({
+    materialId: filled(id),
+    how: z.enum(["received", "made-up", "dipped-out", "lost", "thrown-away", "counted"]),
     /** What moved; for `counted`, what is there. */
-    readonly massKg: number;
-    readonly bucketId?: string | undefined;
-    readonly note?: string | undefined;
-  };
-  readonly "kiln-set": {
-    readonly kilnId: string;
-    readonly name: string;
-    readonly heat: "electric" | "gas";
-    readonly powerKW: number;
-    readonly volumeL: number;
-    readonly maxC: number;
-    readonly maxRampKPerH?: number | undefined;
-    readonly pricePerKWh?: number | undefined;
-    readonly currency?: string | undefined;
-    readonly retired?: boolean | undefined;
-  };
-  readonly "furnace-set": {
-    readonly furnaceId: string;
-    readonly name: string;
-    readonly heat: "propane" | "natural-gas" | "electric" | "induction";
-    readonly powerKW: number;
+    massKg: numberOf("stockKg"),
+    bucketId: id.optional(),
+    note,
+  }),
+  "kiln-set": z.strictObject({
+    kilnId: filled(id),
+    name: filled(short),
+    heat: z.enum(["electric", "gas"]),
+    powerKW: numberOf("powerKW"),
+    volumeL: numberOf("volumeL"),
+    maxC: numberOf("maxC"),
+    maxRampKPerH: numberOf("maxRampKPerH").optional(),
+    ...price,
+    retired: flag,
+  }),
+  "furnace-set": z.strictObject({
+    furnaceId: filled(id),
+    name: filled(short),
+    heat: z.enum(["propane", "natural-gas", "electric", "induction"]),
+    powerKW: numberOf("powerKW"),
     /** Share of that power that ends in the metal, 0–1; left out: the starting value for its kind. */
-    readonly efficiency?: number | undefined;
+    efficiency: numberOf("efficiency").optional(),
     /** Brim volume of the crucible. */
-    readonly crucibleL?: number | undefined;
-    readonly pricePerKWh?: number | undefined;
-    readonly currency?: string | undefined;
-    readonly retired?: boolean | undefined;
-  };
-  /** The shop's own copy of an alloy: what is told stands in for the table's. */
-  readonly "alloy-set": {
-    readonly alloyId: string;
-    readonly copiedFrom: string | null;
-    readonly name: string;
-    readonly densityKgM3?: number | undefined;
-    readonly liquidDensityKgM3?: number | undefined;
-    readonly solidusC?: number | undefined;
-    readonly liquidusC?: number | undefined;
-    readonly pourLowC?: number | undefined;
-    readonly pourHighC?: number | undefined;
-    readonly shrink?: number | undefined;
-    readonly latentJKg?: number | undefined;
-    /** Mean from room to liquidus. */
-    readonly solidJKgK?: number | undefined;
-    readonly liquidJKgK?: number | undefined;
-    readonly note?: string | undefined;
-    readonly retired?: boolean | undefined;
-  };
-  readonly "shrink-measured": {
-    readonly alloyId: string;
-    readonly patternMm: number;
-    readonly castingMm: number;
-    readonly held: "free" | "restrained";
-    readonly pieceId?: string | undefined;
-  };
+    crucibleL: numberOf("crucibleL").optional(),
+    ...price,
+    retired: flag,
+  }),
+  /** The shop's own copy of an alloy: what is given stands in for the table's. */
+  "alloy-set": withRules(
+    z.strictObject({
+      alloyId: filled(id),
+      copiedFrom: id.nullable(),
+      name: filled(short),
+      densityKgM3: numberOf("densityKgM3").optional(),
+      liquidDensityKgM3: numberOf("liquidDensityKgM3").optional(),
+      solidusC: numberOf("solidusC").optional(),
+      liquidusC: numberOf("liquidusC").optional(),
+      pourLowC: numberOf("pourLowC").optional(),
+      pourHighC: numberOf("pourHighC").optional(),
+      shrink: numberOf("shrink").optional(),
+      latentJKg: numberOf("latentJKg").optional(),
+      /** Mean from room to liquidus. */
+      solidJKgK: numberOf("solidJKgK").optional(),
+      liquidJKgK: numberOf("liquidJKgK").optional(),
+      note,
+      retired: flag,
+    }),
+    {
+      limits: ({ solidusC, pourLowC }) => ({
+        liquidusC: { low: solidusC ?? ranges.liquidusC.low, high: ranges.liquidusC.high },
+        pourHighC: { low: pourLowC ?? ranges.pourHighC.low, high: ranges.pourHighC.high },
+      }),
+    },
+  ),
+  "shrink-measured": withRules(
+    z.strictObject({
+      alloyId: filled(id),
+      patternMm: numberOf("patternMm"),
+      castingMm: numberOf("castingMm"),
+      held: z.enum(["free", "restrained"]),
+      pieceId: id.optional(),
+    }),
+    // A casting is smaller than its pattern but never by a tenth; held fast it may measure a hair more.
+    { limits: ({ patternMm }) => ({ castingMm: { low: 0.9 * patternMm, high: 1.02 * patternMm } }) },
+  ),
 };
+export type ShopBodies = Bodies<typeof shopBodies>;

@@ -1,3 +1,4 @@
+import type { BodyFault } from "../entries/bodyFaults.ts";
 import type { Entry, EntryBodies, EntryType, StreamKind } from "../entries/entry.ts";
 import type { Phase } from "../piece/piece.ts";
 
@@ -30,6 +31,7 @@ export type CorrectCommand = {
 
 /** Why a command was not done, with what was found and what was expected. The page makes the sentence. */
 export type Refusal =
+  | BodyFault
   | { readonly code: "no-such-stream"; readonly stream: string }
   | { readonly code: "already-started"; readonly stream: string }
   | {
@@ -60,33 +62,9 @@ export type Refusal =
   | { readonly code: "not-started" }
   | { readonly code: "already-ended"; readonly endedAt: number }
   | { readonly code: "no-such-step"; readonly step: string }
-  /** A logger's lists differ in length: `field` has another number of values than there are times. */
-  | {
-      readonly code: "uneven-readings";
-      readonly field: string;
-      readonly found: number;
-      readonly expected: number;
-    }
-  /** A reading's time is not in whole seconds, each later than the one before; `place` counts from 1. */
-  | {
-      readonly code: "readings-not-rising";
-      readonly place: number;
-      readonly found: number;
-      readonly before: number | null;
-    }
-  | { readonly code: "readings-too-long"; readonly spanS: number; readonly mostS: number }
-  | {
-      readonly code: "out-of-range";
-      readonly field: string;
-      readonly found: number;
-      readonly low: number;
-      readonly high: number;
-    }
-  | { readonly code: "missing"; readonly field: string }
   | { readonly code: "not-found"; readonly entryId: string }
   | { readonly code: "already-struck"; readonly entryId: string }
-  | { readonly code: "not-replaceable"; readonly entryId: string }
-  | { readonly code: "hold-without-reason"; readonly rules: readonly string[] };
+  | { readonly code: "not-replaceable"; readonly entryId: string };
 
 /** What a command comes to: entries to append in the same transaction, or why not. */
 export type Decision =

@@ -6,12 +6,11 @@ import type {
   AcceptedDamp,
   CrackKind,
   CrackStage,
-  DewaxWay,
   HoldPoint,
   PatternMeasured,
   PiecePlan,
-  ShellInside,
 } from "../entries/pieceBodies.ts";
+import type { DewaxWay, ShellInside } from "../entries/shellFireBodies.ts";
 import type {
   Cup,
   Furnace,

@@ -1,5 +1,5 @@
 import type { EntryType } from "../../../logbook/entries/entry.ts";
-import type { DewaxWay } from "../../../logbook/entries/pieceBodies.ts";
+import type { DewaxWay } from "../../../logbook/entries/shellFireBodies.ts";
 import type { Contents } from "../../../physics/metal/scrap.ts";
 import { fumeLimits } from "../../../trade/fumeLimits.ts";
 import type { BurnoutMaterial } from "../../../trade/patternBurnout.ts";

@@ -1,4 +1,4 @@
-import type { DewaxWay } from "../../../logbook/entries/pieceBodies.ts";
+import type { DewaxWay } from "../../../logbook/entries/shellFireBodies.ts";
 
 const panOfWax =
   "The pan of hot wax burns if it catches fire: lid beside it, clear of the kiln. No water, ever.";

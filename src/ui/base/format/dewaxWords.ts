@@ -1,5 +1,5 @@
 import type { EntryOf } from "../../../logbook/entries/entry.ts";
-import type { DewaxWay, ShellInside } from "../../../logbook/entries/pieceBodies.ts";
+import type { DewaxWay, ShellInside } from "../../../logbook/entries/shellFireBodies.ts";
 import { figure, told, type EntryText } from "./entryText.ts";
 import type { Format } from "./units.ts";
 

@@ -1,7 +1,7 @@
 import { insideOptions } from "../../base/format/insideOptions.ts";
 import { z } from "zod";
 import { usualRoute } from "../../../logbook/fire/dewaxWay.ts";
-import type { DewaxWay, ShellInside } from "../../../logbook/entries/pieceBodies.ts";
+import type { DewaxWay, ShellInside } from "../../../logbook/entries/shellFireBodies.ts";
 import { ranges } from "../../../logbook/entries/ranges.ts";
 import { stagedWaxMostKg } from "../../../trade/patternBurnout.ts";
 import { useFormat } from "../../base/state/useFormat.ts";

@@ -1,5 +1,5 @@
 import { z } from "zod";
-import type { ShellInside } from "../../../logbook/entries/pieceBodies.ts";
+import type { ShellInside } from "../../../logbook/entries/shellFireBodies.ts";
 import { ranges } from "../../../logbook/entries/ranges.ts";
 import { firingPractice } from "../../../physics/heat/firingLimits.ts";
 import { useFormat } from "../../base/state/useFormat.ts";
