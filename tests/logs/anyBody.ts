@@ -1,6 +1,7 @@
 import fc from "fast-check";
 import { z } from "zod";
 import { bodySchemas } from "../../src/logbook/entries/allBodies.ts";
+import { mayBeLeftOut } from "../../src/logbook/entries/bodyParts.ts";
 import type { EntryBodies, EntryType } from "../../src/logbook/entries/entry.ts";
 
 /** For tests only: bodies of any type, made along its schema; well-shaped, most of them making little sense. */
@@ -35,8 +36,8 @@ const meeting: Readonly<Record<string, fc.Arbitrary<unknown> | undefined>> = {
 const idLetters = 64;
 
 function anyOf(schema: z.core.$ZodType, key: string): fc.Arbitrary<unknown> {
-  if (schema instanceof z.ZodOptional || schema instanceof z.ZodExactOptional)
-    return fc.option(anyOf(schema.unwrap(), key), { nil: undefined });
+  const inner = mayBeLeftOut(schema);
+  if (inner !== null) return fc.option(anyOf(inner, key), { nil: undefined });
   if (schema instanceof z.ZodNullable) return fc.option(anyOf(schema.unwrap(), key), { nil: null });
   if (schema instanceof z.ZodObject) return anyObject(schema.shape);
   if (schema instanceof z.ZodDiscriminatedUnion)
@@ -57,10 +58,9 @@ function anyLeaf(schema: z.core.$ZodType, key: string): fc.Arbitrary<unknown> {
   if (schema instanceof z.ZodEnum) return fc.constantFrom(...schema.options);
   if (schema instanceof z.ZodLiteral) return fc.constantFrom(...schema.values);
   if (schema instanceof z.ZodCustom) return someNumbers;
-  throw new TypeError(`no values are made for ${key}: ${schema._zod.def.type}`);
+  throw new TypeError(`no values are made for ${key}`);
 }
 
-/** A key that may be left out is there with `undefined`, or not at all where it may not be that. */
 function anyObject(shape: Readonly<Record<string, z.core.$ZodType>>): fc.Arbitrary<object> {
   const parts = Object.entries(shape).map(([key, part]) => [key, anyOf(part, key)] as const);
   return fc.record(Object.fromEntries(parts));

@@ -43,6 +43,10 @@ export const listOf = <T extends z.ZodType>(key: FieldKey, part: T) =>
 /** Words that may not be blank when they are written. */
 export const filled = (text: z.ZodString, as?: string) => text.clone().register(tight, { ask: "words", as });
 
+/** What stands in a body unless the key is left out; null for a key that must be there. */
+export const mayBeLeftOut = (schema: z.core.$ZodType): z.core.$ZodType | null =>
+  schema instanceof z.ZodOptional || schema instanceof z.ZodExactOptional ? schema.unwrap() : null;
+
 export const withRules = <S extends z.ZodType>(schema: S, rules: BodyRules<Body<S>>): S => {
   tight.add(schema, { ask: "body", rules });
   return schema;

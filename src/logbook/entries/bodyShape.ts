@@ -1,5 +1,6 @@
 import { z } from "zod";
 import { bodySchemas } from "./allBodies.ts";
+import { mayBeLeftOut } from "./bodyParts.ts";
 import type { EntryType } from "./entry.ts";
 
 /** The keys a body must have to be of its type: those its schema does not let it leave out. */
@@ -10,7 +11,7 @@ function neededKeys(schema: z.core.$ZodType): readonly string[] {
   }
   if (!(schema instanceof z.ZodObject)) return [];
   return Object.entries<z.core.$ZodType>(schema.shape)
-    .filter(([, part]) => part._zod.optin !== "optional")
+    .filter(([, part]) => mayBeLeftOut(part) === null)
     .map(([key]) => key);
 }
 

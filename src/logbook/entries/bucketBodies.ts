@@ -12,7 +12,6 @@ import {
   short,
   withRules,
   words,
-  type Bodies,
   type Body,
 } from "./bodyParts.ts";
 import { ranges } from "./ranges.ts";
@@ -131,4 +130,3 @@ export const bucketBodies = {
     reason: words.optional(),
   }),
 };
-export type BucketBodies = Bodies<typeof bucketBodies>;

@@ -1,7 +1,7 @@
 import { z } from "zod";
 import { bodySchemas } from "./allBodies.ts";
 import { number, type Fault } from "./bodyFaults.ts";
-import { tight, type BodyRules, type Limits } from "./bodyParts.ts";
+import { mayBeLeftOut, tight, type BodyRules, type Limits } from "./bodyParts.ts";
 import type { EntryBodies, EntryType } from "./entry.ts";
 import { fieldName, type FieldKey } from "./fields.ts";
 import { entryRange } from "./ranges.ts";
@@ -43,8 +43,8 @@ function checkOf(schema: z.core.$ZodType, name: string): Check | null {
 }
 
 function partsCheck(schema: z.core.$ZodType, name: string): Check | null {
-  if (schema instanceof z.ZodOptional || schema instanceof z.ZodExactOptional)
-    return unless(undefined, checkOf(schema.unwrap(), name));
+  const inner = mayBeLeftOut(schema);
+  if (inner !== null) return whereThere(checkOf(inner, name));
   // Each check lets null pass but that of words, for which null is as good as blank.
   if (schema instanceof z.ZodNullable) return checkOf(schema.unwrap(), name);
   if (schema instanceof z.ZodObject) return objectCheck(schema.shape);
@@ -86,8 +86,8 @@ function all(checks: readonly (Check | null)[]): Check | null {
   };
 }
 
-const unless = (absent: undefined, check: Check | null): Check | null =>
-  check && ((value, limits) => (value === absent ? null : check(value, limits)));
+const whereThere = (check: Check | null): Check | null =>
+  check && ((value, limits) => (value === undefined ? null : check(value, limits)));
 
 const at = (key: PropertyKey, check: Check | null): Check | null =>
   check &&

@@ -101,7 +101,6 @@ export const runBodies = {
   /** Stopped before it was started: the plan was put away. */
   "run-ended": z.strictObject({ result: z.enum(["done", "stopped"]), ...energy, note }),
 };
-export type RunBodies = Bodies<typeof runBodies>;
 
 const chargeItem = z.strictObject({
   name: filled(short),
@@ -152,7 +151,6 @@ export const meltBodies = {
     { limits: ({ dropped }) => (dropped === true ? { pouredKg: nothing, piggedKg: nothing } : {}) },
   ),
 };
-export type MeltBodies = Bodies<typeof meltBodies>;
 
 const track = z.enum(["shell", "sand", "tools", "metal", "people"]);
 export type PourTrack = Body<typeof track>;

@@ -34,9 +34,9 @@ export const packedSeconds = z.custom<readonly number[]>(
 type Block = { readonly afterS: readonly number[] };
 
 /** A logger's block: `afterS` and the lists named, all of one length. Each list is named by its row. */
-export function block<S extends z.ZodType<Block>, K extends FieldKey & keyof z.output<S>>(
+export function block<S extends z.ZodType<Block>>(
   schema: S,
-  keys: readonly K[],
+  keys: readonly (FieldKey & keyof z.output<S>)[],
 ): S {
   const listsOf = (body: object) =>
     keys.map((field) => ({

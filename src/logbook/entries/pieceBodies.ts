@@ -14,7 +14,6 @@ import {
   storedNumber,
   withRules,
   words,
-  type Bodies,
   type Body,
 } from "./bodyParts.ts";
 import { drynessSeen } from "./drynessBody.ts";
@@ -195,4 +194,3 @@ export const pieceBodies = {
       shown.length === 0 && text.trim() === "" ? { code: "missing", field: "text" } : null,
   }),
 };
-export type PieceBodies = Bodies<typeof pieceBodies>;

@@ -31,7 +31,6 @@ export const ranges = {
   meltsC: entryRange("solidusC"),
   metalJKgK: entryRange("solidJKgK"),
   gaugeMm: entryRange("patternMm"),
-  spots: entryRange("tips"),
 } as const satisfies Record<string, NumberRange>;
 
 /** True for a number within its range; NaN and what is not there are not. */

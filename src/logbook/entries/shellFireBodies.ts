@@ -1,5 +1,5 @@
 import { z } from "zod";
-import { id, note, numberOf, photos, type Bodies, type Body } from "./bodyParts.ts";
+import { id, note, numberOf, photos, type Body } from "./bodyParts.ts";
 
 const dewaxWay = z.enum(["flash", "steam", "hot-water", "staged"]);
 /** How wax leaves a shell. `staged` is melting it out in the kiln from cold. */
@@ -63,4 +63,3 @@ export const shellFireBodies = {
   }),
   "shell-knocked-out": z.strictObject({ note }),
 };
-export type ShellFireBodies = Bodies<typeof shellFireBodies>;

@@ -13,7 +13,6 @@ import {
   short,
   withRules,
   words,
-  type Bodies,
   type Body,
 } from "./bodyParts.ts";
 import type { FieldKey } from "./fields.ts";
@@ -47,7 +46,6 @@ export const roomBodies = {
     ["airC", "rh", "pressurePa"],
   ),
 };
-export type RoomBodies = Bodies<typeof roomBodies>;
 
 export const recipeBodies = {
   /** The shape of `RecipeBody` in the trade's tables, where the starting recipes stand. */
@@ -70,7 +68,6 @@ export const recipeBodies = {
     retired: flag,
   }),
 };
-export type RecipeBodies = Bodies<typeof recipeBodies>;
 
 const figureOf = (key: FieldKey) => numberOf(key).nullable().optional();
 /** The shop's own figure for each kind of coat; a kind left out stays. */
@@ -198,4 +195,3 @@ export const shopBodies = {
     { limits: ({ patternMm }) => ({ castingMm: { low: 0.9 * patternMm, high: 1.02 * patternMm } }) },
   ),
 };
-export type ShopBodies = Bodies<typeof shopBodies>;
