@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { alloyOf, alloys } from "../../trade/alloys.ts";
+import { alloyOf, alloys } from "../../trade/metals/alloys.ts";
 import { builtInShop } from "../piece/builtIns.ts";
 import { alloyChoices, alloyName, ownAlloy, ownMeltFigures, ownMeltHeat } from "./ownAlloy.ts";
 import type { OwnAlloy } from "./shopThings.ts";

@@ -1,8 +1,6 @@
 import type { MeltHeat } from "../../physics/metal/melt.ts";
-import { alloyOf, alloys } from "../../trade/alloys.ts";
-import type { Alloy } from "../../trade/alloy.ts";
-import { meltFiguresOf } from "../../trade/meltFigures.ts";
-import type { MeltFigures } from "../../trade/meltFigure.ts";
+import { alloyOf, alloys } from "../../trade/metals/alloys.ts";
+import type { Alloy, MeltFigures } from "../../trade/metals/alloy.ts";
 import type { Published } from "../../trade/published.ts";
 import type { Shop } from "../piece/piece.ts";
 import type { OwnAlloy } from "./shopThings.ts";
@@ -42,7 +40,7 @@ export function ownAlloy(alloyId: string, shop: OwnAlloys): Alloy | null {
 /** What melting and freezing sums need of it, the shop's own figures in their places. */
 export function ownMeltFigures(alloyId: string, shop: OwnAlloys): MeltFigures | null {
   const own = copyOf(alloyId, shop);
-  const row = meltFiguresOf(own?.copiedFrom ?? alloyId);
+  const row = alloyOf(own?.copiedFrom ?? alloyId);
   if (own === null || row === null) return row;
   return {
     ...row,

@@ -2,7 +2,7 @@ import { describe, expect, test } from "vitest";
 import { builtInShop } from "../../../logbook/piece/builtIns.ts";
 import { alloyContents } from "../../../logbook/pour/meltContents.ts";
 import type { Contents } from "../../../physics/metal/scrap.ts";
-import { alloys } from "../../../trade/alloys.ts";
+import { alloys } from "../../../trade/metals/alloys.ts";
 import { makeFormat } from "../format/units.ts";
 import { contentNotes, hazardLines, type HazardMoment } from "./hazardWords.ts";
 import { cautionLines, standingCaution, type CautionStep } from "./cautionWords.ts";

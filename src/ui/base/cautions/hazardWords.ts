@@ -1,6 +1,6 @@
 import type { Contents } from "../../../physics/metal/scrap.ts";
-import { hazardAbove, hazardsOf, leadedFrom, type MetalHazard } from "../../../trade/hazards.ts";
-import { dryToolC, leadFlag, zincFlags } from "../../../trade/metalHazards.ts";
+import { hazardAbove, hazardsOf, leadedFrom, type MetalHazard } from "../../../trade/metals/hazards.ts";
+import { dryToolC, leadFlag, zincFlags } from "../../../trade/metals/metalAir.ts";
 import type { Format } from "../format/units.ts";
 
 export const hazardName: Readonly<Record<MetalHazard, string>> = {

@@ -1,9 +1,10 @@
-import { hazardsOf, metalContentsOf } from "../../../trade/hazards.ts";
+import { metalContentsOf } from "../../../trade/metals/contents.ts";
+import { hazardsOf } from "../../../trade/metals/hazards.ts";
 import { useState } from "react";
 import { Link } from "wouter";
 import { alloyChoices, ownAlloy, ownMeltFigures } from "../../../logbook/shop/ownAlloy.ts";
 import type { Shop } from "../../../logbook/piece/piece.ts";
-import { freezingGroup } from "../../../trade/meltFigures.ts";
+import { freezingGroup } from "../../../trade/metals/freezingGroup.ts";
 import { useFigures } from "../../base/state/live.ts";
 import { paths } from "../../base/state/paths.ts";
 import { useFormat } from "../../base/state/useFormat.ts";

@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
-import truth from "../../tests/truth/alloys.json" with { type: "json" };
-import { headPressurePa } from "../physics/shell/wall.ts";
+import truth from "../../../tests/truth/alloys.json" with { type: "json" };
+import { headPressurePa } from "../../physics/shell/wall.ts";
 import type { Alloy } from "./alloy.ts";
 import { alloyOf, alloys } from "./alloys.ts";
 

@@ -1,10 +1,10 @@
 import { describe, expect, test } from "vitest";
-import type { Contents, Element } from "../physics/metal/scrap.ts";
+import type { Contents, Element } from "../../physics/metal/scrap.ts";
 import { alloys } from "./alloys.ts";
-import { hazardAbove, hazardsOf, leadedFrom, metalContentsOf, type MetalHazard } from "./hazards.ts";
-import { knockoutHeatOf } from "./knockoutHeat.ts";
+import { metalContentsOf } from "./contents.ts";
+import { hazardAbove, hazardsOf, leadedFrom, type MetalHazard } from "./hazards.ts";
 
-/** Read off the printed limits of each alloy (trade/compositionCopper and compositionOther), upper ends. */
+/** Read off the printed limits of each alloy (the row's own composition), upper ends. */
 const byComposition: Readonly<Record<string, readonly MetalHazard[]>> = {
   c87300: ["copper-fume"],
   c87500: ["zinc-fume", "copper-fume"], // Zn 12–16, Al up to 0.5, Pb up to 0.09
@@ -85,16 +85,13 @@ describe("both sides of each limit", () => {
 test("what is called leaded at knock-out is what was alloyed with lead", () => {
   for (const alloy of alloys) {
     const isLeaded = (metalContentsOf(alloy.id)?.pb?.high ?? 0) >= leadedFrom.value;
-    expect([alloy.id, knockoutHeatOf(alloy).note?.startsWith("Leaded") ?? false]).toEqual([
-      alloy.id,
-      isLeaded,
-    ]);
+    expect([alloy.id, alloy.knockout.note?.startsWith("Leaded") ?? false]).toEqual([alloy.id, isLeaded]);
   }
 });
 
 test("aluminium bronze has one order at break-out: no lower heat than 300 °C is contradicted", () => {
   const c95400 = alloys.find(({ id }) => id === "c95400")!;
-  const { value, note } = knockoutHeatOf(c95400);
+  const { value, note } = c95400.knockout;
   expect(value).toBe(300);
   expect(note).not.toMatch(/break out at/i);
   expect(note).toMatch(/thick and buried only/i);
