@@ -2,6 +2,7 @@ import type { Alloy } from "./alloy.ts";
 import { aluminiumBronzes } from "./aluminiumBronzes.ts";
 import { aluminiums } from "./aluminiums.ts";
 import { brasses } from "./brasses.ts";
+import { highTinBronzes } from "./highTinBronzes.ts";
 import { otherMetals } from "./otherMetals.ts";
 import { siliconBronzes } from "./siliconBronzes.ts";
 import { tinBronzes } from "./tinBronzes.ts";
@@ -10,6 +11,7 @@ import { tinBronzes } from "./tinBronzes.ts";
 export const alloys: readonly Alloy[] = [
   ...siliconBronzes,
   ...tinBronzes,
+  ...highTinBronzes,
   ...brasses,
   ...aluminiumBronzes,
   ...aluminiums,
@@ -19,6 +21,3 @@ export const alloys: readonly Alloy[] = [
 export function alloyOf(id: string): Alloy | null {
   return alloys.find((alloy) => alloy.id === id) ?? null;
 }
-
-/** Its name, and what other standards and old trades call it. */
-export const namesOf = ({ name, otherNames }: Alloy): readonly string[] => [name, ...otherNames.value];

@@ -12,6 +12,10 @@ const byComposition: Readonly<Record<string, readonly MetalHazard[]>> = {
   c90300: ["zinc-fume", "copper-fume"], // Zn 3–5, Pb up to 0.3, Ni up to 1
   c90500: ["zinc-fume", "copper-fume"], // Zn 1–3
   c92200: ["lead", "zinc-fume", "copper-fume"], // Pb 1–2, Zn 3–5
+  c90700: ["lead", "phosphorus", "copper-fume"], // Pb and Zn up to 0.5, P up to 0.3
+  "bell-metal": ["copper-fume"], // P up to 0.05
+  c99700: ["lead", "zinc-fume", "nickel", "manganese", "copper-fume", "oxide-film"], // Pb up to 2, Zn 19–25, Ni 4–6, Mn 11–15, Al 0.5–3
+  a514: ["magnesium", "rust-and-damp", "no-glow", "oxide-film", "hydrogen"], // Mg 3.5–4.5
   c83600: ["lead", "zinc-fume", "copper-fume"], // Pb 4–6, Zn 4–6
   c84400: ["lead", "zinc-fume", "copper-fume"], // Pb 6–8, Zn 7–10
   c86500: ["lead", "zinc-fume", "copper-fume", "oxide-film"], // Pb up to 0.4, Zn 36–42, Al 0.5–1.5
@@ -53,6 +57,7 @@ describe("both sides of each limit", () => {
     ["phosphorus", "p", 0.001],
     ["nickel", "ni", 0.01],
     ["antimony", "sb", 0.01],
+    ["manganese", "mn", 0.05],
     ["oxide-film", "al", 0.005],
   ] as const)("%s above its share, not on it", (hazard, element, limit) => {
     expect(has(hazard, element, limit)).toBe(false);

@@ -11,6 +11,7 @@ export type MetalHazard =
   | "phosphorus"
   | "nickel"
   | "antimony"
+  | "manganese"
   | "copper-fume"
   | "rust-and-damp"
   | "glare"
@@ -31,6 +32,7 @@ export const hazardAbove = {
   phosphorus: judged(0.001, "bronzes hold up to 0.05 %; phosphor copper 15 %"),
   nickel: judged(0.01, "up to 1 % comes along in tin bronzes"),
   antimony: judged(0.01, "up to 0.25 % comes along in bronzes"),
+  manganese: judged(0.05, "aluminium bronzes hold up to 3.5 %"),
   aluminium: judged(0.005, "enough for a skin on the stream"),
 } as const satisfies Record<string, Published>;
 
@@ -58,6 +60,7 @@ export function hazardsOf(contents: Contents): readonly MetalHazard[] {
     ["phosphorus", above("p", hazardAbove.phosphorus)],
     ["nickel", above("ni", hazardAbove.nickel)],
     ["antimony", above("sb", hazardAbove.antimony)],
+    ["manganese", above("mn", hazardAbove.manganese)],
     ["copper-fume", isBase("cu")],
     ["rust-and-damp", isAluminium],
     ["glare", isBase("fe")],
