@@ -15,7 +15,7 @@ export default defineConfig({
           testTimeout: 60_000,
           hookTimeout: 120_000,
           environment: "node",
-          include: ["src/**/*.test.ts", "tests/house/**/*.test.ts", "tests/repro/**/*.test.ts"],
+          include: ["src/**/*.test.ts", "tests/house/**/*.test.ts"],
           exclude: ["**/*.browser.test.*"],
         },
       },
@@ -50,7 +50,7 @@ export default defineConfig({
           testTimeout: 90_000,
           hookTimeout: 90_000,
           expect: { poll: { timeout: 20_000 } },
-          include: ["src/**/*.browser.test.{ts,tsx}", "tests/repro/**/*.browser.test.{ts,tsx}"],
+          include: ["src/**/*.browser.test.{ts,tsx}"],
           browser: {
             enabled: true,
             headless: true,

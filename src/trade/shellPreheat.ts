@@ -1,4 +1,4 @@
-import type { AlloyFamily } from "./alloy.ts";
+import type { AlloyFamily } from "./metals/alloy.ts";
 
 /**
  * Shell temperature at the pour by the thinnest section, °C; a thinner section wants a hotter shell before hotter

@@ -20,7 +20,7 @@ test("a go opens near the pour, lapses when a crack is logged, is given again, a
   /** The same key takes a second tap at once for a slip. */
   const press = async (name: string | RegExp): Promise<void> => {
     await tap(key(name));
-    await page.waitForTimeout(800);
+    await page.clock.fastForward(800);
   };
   const toPour = async (): Promise<void> => {
     await toFire();

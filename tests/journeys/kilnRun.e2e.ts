@@ -66,7 +66,7 @@ test("a crack in a kiln run sends the piece back to its coats with all that is i
       await expect(atKiln).toContainText(what);
       await tap(atKiln.getByRole("button", { name: "Done" }));
       // The next thing lies under the same key, which takes a second tap at once for a slip.
-      await page.waitForTimeout(600);
+      await page.clock.fastForward(600);
     }
     await expect(atKiln).toContainText("Next");
     await maker.waitHours(1);

@@ -22,7 +22,7 @@ test("two printed shells are poured from one crucible: a late melt moves the day
   /** One big key; the same key takes a second tap at once for a slip. */
   const press = async (name: string | RegExp): Promise<void> => {
     await tap(key(name));
-    await page.waitForTimeout(800);
+    await page.clock.fastForward(800);
   };
 
   await test.step("two fired shells stand in the log", async () => {

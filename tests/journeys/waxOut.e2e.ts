@@ -148,13 +148,13 @@ test("wax out by flash fire and on a tray; residue holds piece and pour sheet un
       await expect(atKiln).toContainText(what);
       await tap(atKiln.getByRole("button", { name: "Done" }));
       // The next thing lies under the same key, which takes a second tap at once for a slip.
-      await page.waitForTimeout(600);
+      await page.clock.fastForward(600);
     }
     await maker.waitHours(0.6);
     await tap(key(/^Log \d+\s°C$/));
     await expect(atKiln).toContainText("Watch it run out");
     await tap(atKiln.getByRole("button", { name: "Done" }));
-    await page.waitForTimeout(600);
+    await page.clock.fastForward(600);
     await maker.waitHours(0.6);
     await expect(atKiln).toContainText("Kiln off. Take the tray out. Shut the door.");
     await tap(atKiln.getByRole("button", { name: "Done" }));

@@ -1,6 +1,6 @@
 import { brimNeededMl, brimShare } from "../../physics/metal/crucible.ts";
 import { crucibleWithMetalKg } from "../../trade/lifting.ts";
-import type { MeltFigures } from "../../trade/meltFigure.ts";
+import type { MeltFigures } from "../../trade/metals/alloy.ts";
 import { fireFacts } from "../fire/fireFacts.ts";
 import { startingTold } from "../pour/pourTold.ts";
 import type { Furnace } from "../shop/shopThings.ts";

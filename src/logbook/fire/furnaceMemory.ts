@@ -6,7 +6,7 @@ import {
   type UsefulPower,
 } from "../../physics/heat/furnace.ts";
 import { meltEnergyJ } from "../../physics/metal/melt.ts";
-import type { AlloyFamily } from "../../trade/alloy.ts";
+import type { AlloyFamily } from "../../trade/metals/alloy.ts";
 import { coldStartMore, furnaceEfficiency } from "../../trade/furnaces.ts";
 import type { Melt } from "./fireStates.ts";
 import { ownAlloy, ownMeltHeat } from "../shop/ownAlloy.ts";

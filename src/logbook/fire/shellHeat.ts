@@ -1,4 +1,4 @@
-import type { Alloy } from "../../trade/alloy.ts";
+import type { Alloy } from "../../trade/metals/alloy.ts";
 import { preheatOf } from "../../trade/preheat.ts";
 
 /** Thinnest section where nobody measured one, mm: starting value. */

@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { alloyOf, alloys } from "../../trade/alloys.ts";
+import { alloyOf, alloys } from "../../trade/metals/alloys.ts";
 import { coldShell, shellHeatOf, startingShellC } from "./shellHeat.ts";
 import {
   coolingWall,

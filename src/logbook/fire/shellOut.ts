@@ -1,6 +1,6 @@
 import { wallCooling, type WallTemperature } from "../../physics/heat/heat.ts";
 import { latestPour, type LatestPour } from "../../physics/metal/latestPour.ts";
-import type { Alloy } from "../../trade/alloy.ts";
+import type { Alloy } from "../../trade/metals/alloy.ts";
 import { coolingHeatOf, type StuccoFamily } from "../../trade/shellThermal.ts";
 import type { PourBodies } from "../entries/fireBodies.ts";
 import { shellHeatOf, startingShellC, type ShellHeat } from "./shellHeat.ts";

@@ -1,4 +1,4 @@
-import type { Alloy } from "../../trade/alloy.ts";
+import type { Alloy } from "../../trade/metals/alloy.ts";
 import type { Piece } from "./piece.ts";
 
 /** Metal a piece asks for, casting and gating, kg, by its plan; null where the plan doesn't say. */

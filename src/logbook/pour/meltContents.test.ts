@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { hazardsOf } from "../../trade/hazards.ts";
+import { hazardsOf } from "../../trade/metals/hazards.ts";
 import { builtInShop } from "../piece/builtIns.ts";
 import type { Melt } from "../fire/fireStates.ts";
 import { alloyContents, mayHoldOf, meltContents, meltOfPiece } from "./meltContents.ts";

@@ -1,5 +1,5 @@
 import { elements, type Contents } from "../../physics/metal/scrap.ts";
-import { metalContentsOf } from "../../trade/hazards.ts";
+import { metalContentsOf } from "../../trade/metals/contents.ts";
 import type { ElementShare } from "../entries/fireBodies.ts";
 import { isPutAway, type Melt } from "../fire/fireStates.ts";
 import { ownAlloy } from "../shop/ownAlloy.ts";

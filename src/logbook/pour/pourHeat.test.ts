@@ -1,13 +1,12 @@
 import { describe, expect, test } from "vitest";
-import { alloyOf, alloys } from "../../trade/alloys.ts";
-import { meltFiguresOf } from "../../trade/meltFigures.ts";
+import { alloyOf, alloys } from "../../trade/metals/alloys.ts";
 import { builtInShop } from "../piece/builtIns.ts";
 import { ownAlloy, ownMeltFigures } from "../shop/ownAlloy.ts";
 import { pourHeatCheck, pourHeatOf } from "./pourHeat.ts";
 
 const of = (id: string, thinnestMm: number | null) => ({
   alloy: alloyOf(id)!,
-  figures: meltFiguresOf(id),
+  figures: alloyOf(id),
   thinnestMm,
 });
 

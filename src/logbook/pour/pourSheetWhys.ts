@@ -1,4 +1,4 @@
-import type { Alloy } from "../../trade/alloy.ts";
+import type { Alloy } from "../../trade/metals/alloy.ts";
 import { pourGo } from "../../trade/pourGo.ts";
 import { soakMinutes } from "../../physics/heat/firingLimits.ts";
 import type { Pour } from "../fire/fireStates.ts";

@@ -1,11 +1,10 @@
 import { describe, expect, test } from "vitest";
-import { alloyOf } from "../../trade/alloys.ts";
-import { meltFiguresOf } from "../../trade/meltFigures.ts";
+import { alloyOf } from "../../trade/metals/alloys.ts";
 import { castingTimesOf, metalCooling, shellsInOrder, type PourShell } from "./pourShells.ts";
 import type { ShellBed } from "../fire/shellOut.ts";
 
 const bronze = alloyOf("c90300")!;
-const figures = meltFiguresOf("c90300")!;
+const figures = alloyOf("c90300")!;
 const air: ShellBed = { bed: "air", airC: 20, family: "fused-silica" };
 const shell = (id: string, of: Partial<PourShell> = {}): PourShell => ({
   id,

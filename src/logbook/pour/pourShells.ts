@@ -1,8 +1,6 @@
 import { castingCooling, type CastingTimes } from "../../physics/heat/castingCooling.ts";
 import { meltCoolKPerMin, pourOrder, type PourOrder } from "../../physics/metal/pourOrder.ts";
-import type { Alloy } from "../../trade/alloy.ts";
-import { knockoutHeatOf } from "../../trade/knockoutHeat.ts";
-import type { MeltFigures } from "../../trade/meltFigure.ts";
+import type { Alloy, MeltFigures } from "../../trade/metals/alloy.ts";
 import { coolingHeatOf } from "../../trade/shellThermal.ts";
 import { pourHeatOf } from "./pourHeat.ts";
 import { startingSectionMm } from "../fire/shellHeat.ts";
@@ -173,6 +171,6 @@ export function castingTimesOf({
     airC: place.airC,
     around: place.bed === "air" ? "air" : "sand",
     sandC: place.bed === "hot-sand" ? place.sandC : undefined,
-    knockoutC: knockoutHeatOf(alloy).value,
+    knockoutC: alloy.knockout.value,
   });
 }

@@ -1,7 +1,5 @@
 import { brimShare, crucibleFill, type CrucibleFill } from "../../physics/metal/crucible.ts";
-import type { Alloy } from "../../trade/alloy.ts";
-import type { MeltFigures } from "../../trade/meltFigure.ts";
-import { meltLossOf } from "../../trade/meltLoss.ts";
+import type { Alloy, MeltFigures } from "../../trade/metals/alloy.ts";
 import type { PourTold } from "../entries/fireBodies.ts";
 import type { Melt } from "../fire/fireStates.ts";
 import { chargedKg } from "../fire/furnaceMemory.ts";
@@ -83,6 +81,6 @@ export function pourSupply({ standings, melt, shop, told }: From): PourSupply {
 }
 
 function meltedKg(melt: Melt, alloy: Alloy | null): number {
-  const loss = alloy === null ? undefined : meltLossOf({ alloyId: alloy.id, charge: "mixed-returns" })?.value;
+  const loss = alloy?.loss?.["mixed-returns"].value;
   return chargedKg(melt) * (1 - (loss === undefined ? unknownLoss : (loss.low + loss.high) / 2));
 }

@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
-import { alloyOf, alloys } from "../../trade/alloys.ts";
+import { alloyOf, alloys } from "../../trade/metals/alloys.ts";
 import { builtInShop } from "../piece/builtIns.ts";
-import { alloyChoices, alloyName, ownAlloy, ownMeltFigures, ownMeltHeat } from "./ownAlloy.ts";
+import { alloyChoices, alloyName, findAlloys, ownAlloy, ownMeltFigures, ownMeltHeat } from "./ownAlloy.ts";
 import type { OwnAlloy } from "./shopThings.ts";
 
 const shopWith = (...own: readonly OwnAlloy[]) => ({ ...builtInShop, alloys: own });
@@ -55,9 +55,45 @@ describe("a shop's own copy of an alloy", () => {
 
   test("own copies stand first in the list, and each row of the table once", () => {
     const choices = alloyChoices(shopWith(copy));
-    expect(choices[0]).toEqual({ id: copy.id, name: "Studio bronze", isOwn: true });
+    expect(choices[0]).toMatchObject({ id: copy.id, name: "Studio bronze", isOwn: true });
     expect(choices).toHaveLength(alloys.length + 1);
     expect(alloyName("c90300", builtInShop)).toBe("C90300 tin bronze");
+  });
+
+  // EN 1982, EN 1706, BS 1400, BS 1490, SAE J461, and old trade names, from memory.
+  test.each([
+    ["CuSn12", "c90700"],
+    ["cc483k", "c90700"],
+    ["PB1", "c90700"],
+    ["Gunmetal", "c90500"],
+    ["gun metal", "c83600"],
+    ["LG2", "c83600"],
+    ["85-5-5-5", "c83600"],
+    ["manganese bronze", "c86500"],
+    ["AB2", "c95500"],
+    ["bell", "bell-metal"],
+    ["CuSn20", "bell-metal"],
+    ["white bronze", "c99700"],
+    ["LM25", "a356"],
+    ["EN AC-42000", "a356"],
+    ["AlSi12", "a413"],
+    ["LM5", "a514"],
+  ])("%s finds %s", (word, id) => {
+    expect(findAlloys(alloyChoices(builtInShop), word).map((found) => found.id)).toContain(id);
+  });
+
+  test("what is found by another name says by which; its own name says nothing more", () => {
+    const found = (word: string) => findAlloys(alloyChoices(builtInShop), word);
+    expect(found("CuSn12")).toMatchObject([{ id: "c90700", foundBy: ["CuSn12-C"] }]);
+    expect(found("c90700")).toMatchObject([{ id: "c90700", foundBy: [] }]);
+    expect(found("unobtainium")).toEqual([]);
+    expect(found(" ")).toHaveLength(alloys.length);
+  });
+
+  test("an own copy is found by its own name, and as the row it was copied from", () => {
+    const found = (word: string) => findAlloys(alloyChoices(shopWith(copy)), word).map(({ id }) => id);
+    expect(found("studio")).toEqual([copy.id]);
+    expect(found("art bronze")).toEqual([copy.id, "c87300"]);
   });
 
   test("a pair two devices have set across each other falls back to the table's", () => {

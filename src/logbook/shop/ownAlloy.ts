@@ -1,8 +1,6 @@
 import type { MeltHeat } from "../../physics/metal/melt.ts";
-import { alloyOf, alloys } from "../../trade/alloys.ts";
-import type { Alloy } from "../../trade/alloy.ts";
-import { meltFiguresOf } from "../../trade/meltFigures.ts";
-import type { MeltFigures } from "../../trade/meltFigure.ts";
+import { alloyOf, alloys } from "../../trade/metals/alloys.ts";
+import type { Alloy, MeltFigures } from "../../trade/metals/alloy.ts";
 import type { Published } from "../../trade/published.ts";
 import type { Shop } from "../piece/piece.ts";
 import type { OwnAlloy } from "./shopThings.ts";
@@ -42,7 +40,7 @@ export function ownAlloy(alloyId: string, shop: OwnAlloys): Alloy | null {
 /** What melting and freezing sums need of it, the shop's own figures in their places. */
 export function ownMeltFigures(alloyId: string, shop: OwnAlloys): MeltFigures | null {
   const own = copyOf(alloyId, shop);
-  const row = meltFiguresOf(own?.copiedFrom ?? alloyId);
+  const row = alloyOf(own?.copiedFrom ?? alloyId);
   if (own === null || row === null) return row;
   return {
     ...row,
@@ -81,21 +79,48 @@ export function ownMeltHeat(alloyId: string, shop: OwnAlloys): MeltHeat | null {
 export const alloyName = (alloyId: string, shop: OwnAlloys): string =>
   ownAlloy(alloyId, shop)?.name ?? copyOf(alloyId, shop)?.name ?? alloyId;
 
-export type AlloyChoice = { readonly id: string; readonly name: string; readonly isOwn: boolean };
+export type AlloyChoice = {
+  readonly id: string;
+  readonly name: string;
+  /** What other standards and old trades call it, or near it. */
+  readonly otherNames: readonly string[];
+  readonly isOwn: boolean;
+};
 
 /** What can be chosen: the table, and the shop's own copies that are in use. `kept` stays in though it be retired. */
 export function alloyChoices(shop: OwnAlloys, kept: string | null = null): readonly AlloyChoice[] {
-  const table = alloys.map(({ id }) => ({
+  const table = alloys.map(({ id, otherNames }) => ({
     id,
     name: alloyName(id, shop),
+    otherNames: otherNames.value,
     isOwn: copyOf(id, shop) !== null,
   }));
   const own = shop.alloys
     .filter(({ id, retired }) => alloyOf(id) === null && (!retired || id === kept))
     .filter(({ id }) => ownAlloy(id, shop) !== null)
-    .map(({ id, name }) => ({ id, name, isOwn: true }));
+    .map(({ id, name }) => ({
+      id,
+      name,
+      otherNames: ownAlloy(id, shop)?.otherNames.value ?? [],
+      isOwn: true,
+    }));
   return [...own, ...table];
 }
+
+/** A choice that a word finds, with the other names it was found by: none where its own name holds the word. */
+type FoundAlloy = AlloyChoice & { readonly foundBy: readonly string[] };
+
+/** The choices a word is in, by name or by another standard's; capitals, spaces and hyphens don't count. */
+export function findAlloys(choices: readonly AlloyChoice[], word: string): readonly FoundAlloy[] {
+  const holds = (name: string): boolean => bare(name).includes(bare(word));
+  return choices.flatMap((choice) => {
+    if (holds(choice.name)) return [{ ...choice, foundBy: [] }];
+    const foundBy = choice.otherNames.filter(holds);
+    return foundBy.length === 0 ? [] : [{ ...choice, foundBy }];
+  });
+}
+
+const bare = (name: string): string => name.toLowerCase().replace(/[\s-]/g, "");
 
 /** The shop's copy of that id. A retired copy of a row under the row's own id gives the row back; one of its own id stays known. */
 function copyOf(alloyId: string, shop: OwnAlloys): OwnAlloy | null {

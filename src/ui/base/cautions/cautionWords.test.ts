@@ -2,7 +2,7 @@ import { describe, expect, test } from "vitest";
 import { builtInShop } from "../../../logbook/piece/builtIns.ts";
 import { alloyContents } from "../../../logbook/pour/meltContents.ts";
 import type { Contents } from "../../../physics/metal/scrap.ts";
-import { alloys } from "../../../trade/alloys.ts";
+import { alloys } from "../../../trade/metals/alloys.ts";
 import { makeFormat } from "../format/units.ts";
 import { contentNotes, hazardLines, type HazardMoment } from "./hazardWords.ts";
 import { cautionLines, standingCaution, type CautionStep } from "./cautionWords.ts";
@@ -59,6 +59,9 @@ describe("said at the moment it matters", () => {
     expect(contentNotes(of("c92200"), format).join()).toMatch(/leaded/);
     expect(contentNotes(of("c90300"), format)).toEqual(["Up to 0.3% lead: no tableware from it."]);
     expect(contentNotes(of("c86500"), format)).toEqual([]);
+    for (const id of ["bell-metal", "a514", "c90700"])
+      expect(contentNotes(of(id), format).join()).not.toMatch(/leaded/);
+    expect(contentNotes(of("c99700"), format)).toEqual(["Up to 2% lead: a leaded metal."]);
     expect(contentNotes(of("c87300"), format)).toEqual([]);
   });
 
@@ -76,6 +79,13 @@ describe("said at the moment it matters", () => {
       expect(lines(step, { cu: { low: 0.9, high: 1 }, be: { low: 0, high: 0.001 } }).join(" ")).toMatch(
         /beryllium/i,
       );
+  });
+
+  test("manganese is said over white bronze, phosphorus over phosphor bronze, magnesium over aluminium-magnesium", () => {
+    expect(text("melt", "c99700")).toMatch(/manganese: its fume harms the nerves/);
+    expect(text("melt", "c95500")).not.toMatch(/manganese/i);
+    expect(text("melt", "c90700")).toMatch(/Phosphor copper/);
+    expect(text("pour", "a514")).toMatch(/Magnesium burns white/);
   });
 
   test("quench and steam stand at the knock-out, onlookers at pour and knock-out", () => {

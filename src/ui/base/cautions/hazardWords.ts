@@ -1,6 +1,6 @@
 import type { Contents } from "../../../physics/metal/scrap.ts";
-import { hazardAbove, hazardsOf, leadedFrom, type MetalHazard } from "../../../trade/hazards.ts";
-import { dryToolC, leadFlag, zincFlags } from "../../../trade/metalHazards.ts";
+import { hazardAbove, hazardsOf, leadedFrom, type MetalHazard } from "../../../trade/metals/hazards.ts";
+import { dryToolC, leadFlag, zincFlags } from "../../../trade/metals/metalAir.ts";
 import type { Format } from "../format/units.ts";
 
 export const hazardName: Readonly<Record<MetalHazard, string>> = {
@@ -12,6 +12,7 @@ export const hazardName: Readonly<Record<MetalHazard, string>> = {
   phosphorus: "phosphorus",
   nickel: "nickel",
   antimony: "antimony",
+  manganese: "manganese",
   "copper-fume": "copper fume",
   "rust-and-damp": "no rust, no damp",
   glare: "glare",
@@ -94,6 +95,11 @@ function byMoment(
       return {
         melt: "Antimony fume is poisonous: hood or open air, no hotter than it must be.",
         grinding: "Antimony in it: dust kept off hands and food.",
+      };
+    case "manganese":
+      return {
+        melt: `${upTo("manganese", contents.mn?.high ?? 0, format)}: its fume harms the nerves over years. Hood, or respirator for metal fume.`,
+        grinding: "Manganese in it: extraction and a P100 mask.",
       };
     case "copper-fume":
       return { melt: "Copper fume: melt under a hood or in the open, stand out of the smoke." };

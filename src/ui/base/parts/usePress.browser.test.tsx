@@ -1,6 +1,7 @@
 import { cleanup, fireEvent, render, screen } from "@testing-library/react";
 import { userEvent } from "vitest/browser";
 import { afterEach, beforeEach, describe, expect, test, vi } from "vitest";
+import { passEventMs } from "../../../../tests/eventClock.ts";
 import { usePress, type PressOptions } from "./usePress.ts";
 
 const pressed = vi.fn<() => unknown>();
@@ -14,7 +15,6 @@ function Key(options: PressOptions) {
 }
 
 const key = (): HTMLElement => screen.getByRole("button", { name: "Coat done" });
-const wait = (ms: number): Promise<void> => new Promise((resolve) => setTimeout(resolve, ms));
 
 type Touch = {
   pointerId?: number;
@@ -34,9 +34,9 @@ const touch = (more: Touch = {}) => ({
 });
 
 /** A finger that comes down, stays a while and lifts. */
-async function finger(ms: number, lift: Touch = {}): Promise<void> {
+function finger(ms: number, lift: Touch = {}): void {
   fireEvent.pointerDown(key(), touch());
-  await wait(ms);
+  passEventMs(ms);
   fireEvent.pointerUp(key(), touch(lift));
 }
 
@@ -46,57 +46,57 @@ beforeEach(() => {
 afterEach(cleanup);
 
 describe("a finger", () => {
-  test("acts when it lifts, not when it comes down", async () => {
+  test("acts when it lifts, not when it comes down", () => {
     render(<Key />);
     fireEvent.pointerDown(key(), touch());
-    await wait(60);
+    passEventMs(60);
     expect(pressed).not.toHaveBeenCalled();
     fireEvent.pointerUp(key(), touch());
     expect(pressed).toHaveBeenCalledTimes(1);
   });
 
-  test("that trembles still counts, one that slid away does not", async () => {
+  test("that trembles still counts, one that slid away does not", () => {
     render(<Key />);
-    await finger(60, { clientX: 90 });
+    finger(60, { clientX: 90 });
     expect(pressed).toHaveBeenCalledTimes(1);
-    await finger(60, { clientX: 99 });
+    finger(60, { clientX: 99 });
     expect(pressed).toHaveBeenCalledTimes(1);
   });
 
-  test("shorter than any finger is a drop of water", async () => {
+  test("shorter than any finger is a drop of water", () => {
     render(<Key />);
-    await finger(0);
+    finger(0);
     expect(pressed).not.toHaveBeenCalled();
   });
 
-  test("is not heard when a second one came down anywhere on the glass", async () => {
+  test("is not heard when a second one came down anywhere on the glass", () => {
     render(<Key />);
     fireEvent.pointerDown(key(), touch());
     fireEvent.pointerDown(document.body, touch({ pointerId: 8, isPrimary: false }));
-    await wait(60);
+    passEventMs(60);
     fireEvent.pointerUp(document.body, touch({ pointerId: 8, isPrimary: false }));
     fireEvent.pointerUp(key(), touch());
     expect(pressed).not.toHaveBeenCalled();
-    await finger(60);
+    finger(60);
     expect(pressed).toHaveBeenCalledTimes(1);
   });
 
-  test("that starts to scroll is no press", async () => {
+  test("that starts to scroll is no press", () => {
     render(<Key />);
     fireEvent.pointerDown(key(), touch());
     fireEvent.pointerCancel(key(), touch());
-    await wait(60);
+    passEventMs(60);
     fireEvent.pointerUp(key(), touch());
     expect(pressed).not.toHaveBeenCalled();
   });
 
-  test("twice within the time of a slip counts once", async () => {
+  test("twice within the time of a slip counts once", () => {
     render(<Key debounceMs={300} />);
-    await finger(60);
-    await finger(60);
+    finger(60);
+    finger(60);
     expect(pressed).toHaveBeenCalledTimes(1);
-    await wait(320);
-    await finger(60);
+    passEventMs(320);
+    finger(60);
     expect(pressed).toHaveBeenCalledTimes(2);
   });
 });
@@ -118,7 +118,7 @@ test("Space and Enter press it, once each", async () => {
 
 test("a key that is off takes no press of any kind", async () => {
   render(<Key disabled />);
-  await finger(60);
+  finger(60);
   await userEvent.click(key());
   key().focus();
   await userEvent.keyboard("{Enter}");
@@ -127,14 +127,15 @@ test("a key that is off takes no press of any kind", async () => {
 
 test("while a press is being written a second one is not taken", async () => {
   let finish = (): void => undefined;
-  pressed.mockImplementation(() => new Promise<void>((resolve) => (finish = resolve)));
+  const written = new Promise<void>((resolve) => (finish = resolve));
+  pressed.mockReturnValueOnce(written);
   render(<Key />);
-  await finger(60);
-  await finger(60);
+  finger(60);
+  finger(60);
   expect(pressed).toHaveBeenCalledTimes(1);
   finish();
-  await wait(0);
-  await finger(60);
+  await written;
+  finger(60);
   expect(pressed).toHaveBeenCalledTimes(2);
 });
 
@@ -144,7 +145,7 @@ test("what appears under the finger by the press is not pressed by the click tha
   stranger.addEventListener("click", ghost);
   document.body.append(stranger);
   render(<Key />);
-  await finger(60);
+  finger(60);
   expect(pressed).toHaveBeenCalledTimes(1);
   stranger.dispatchEvent(new MouseEvent("click", { bubbles: true, cancelable: true, detail: 1 }));
   expect(ghost).not.toHaveBeenCalled();

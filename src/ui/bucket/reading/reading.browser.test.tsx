@@ -1,6 +1,7 @@
 import { afterEach, describe, expect, test } from "vitest";
 import { page } from "vitest/browser";
 import { clearDesks, demoDesk, deskNow, showAt, type Desk } from "../../../../tests/demoDesk.tsx";
+import { passEventMs } from "../../../../tests/eventClock.ts";
 import type { EntryBodies } from "../../../logbook/entries/entry.ts";
 import { ReadPage } from "./ReadPage.tsx";
 import { BucketPage } from "../buckets/BucketPage.tsx";
@@ -116,7 +117,7 @@ describe("a reading at the bucket", () => {
     await dip(/^First dip/, "24");
     for (let i = 0; i < 4; i++) await tap("Skip");
     await tap("Log the reading");
-    await new Promise((resolve) => setTimeout(resolve, 750));
+    passEventMs(750);
     await tap("Undo");
     await expect.element(heading(/^First dip/)).toBeVisible();
     expect(await logged("entry-struck")).toHaveLength(1);
@@ -147,7 +148,7 @@ describe("a reading at the bucket", () => {
     await tap(/^Start/);
     now += 23_470;
     await expect.element(key(/^Stop/)).toBeVisible();
-    await new Promise((resolve) => setTimeout(resolve, 550));
+    passEventMs(750);
     await tap(/^Stop/);
     await expect.element(key(/^Take 23\.4.s/)).toBeVisible();
   });

@@ -4,7 +4,7 @@ import type { Melt } from "../../../logbook/fire/fireStates.ts";
 import { furnaceMemory, lossMemory, usefulPower } from "../../../logbook/fire/furnaceMemory.ts";
 import type { Shop } from "../../../logbook/piece/piece.ts";
 import type { Furnace } from "../../../logbook/shop/shopThings.ts";
-import type { AlloyFamily } from "../../../trade/alloy.ts";
+import type { AlloyFamily } from "../../../trade/metals/alloy.ts";
 import { useFormat } from "../../base/state/useFormat.ts";
 import { powerWords, priceWords } from "../../base/format/moneyWords.ts";
 import type { Format } from "../../base/format/units.ts";

@@ -1,5 +1,5 @@
 import type { Furnace } from "../../../logbook/shop/shopThings.ts";
-import type { AlloyFamily } from "../../../trade/alloy.ts";
+import type { AlloyFamily } from "../../../trade/metals/alloy.ts";
 
 export const furnaceHeats: readonly { readonly value: Furnace["heat"]; readonly label: string }[] = [
   { value: "propane", label: "Propane" },

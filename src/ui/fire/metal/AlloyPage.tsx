@@ -1,11 +1,10 @@
-import { metalContentsOf } from "../../../trade/hazards.ts";
+import { metalContentsOf } from "../../../trade/metals/contents.ts";
 import { useParams } from "wouter";
 import { ownAlloy, ownMeltFigures } from "../../../logbook/shop/ownAlloy.ts";
 import type { Shop } from "../../../logbook/piece/piece.ts";
-import { alloyOf } from "../../../trade/alloys.ts";
-import type { Alloy } from "../../../trade/alloy.ts";
-import { freezingGroup } from "../../../trade/meltFigures.ts";
-import type { MeltFigures } from "../../../trade/meltFigure.ts";
+import { alloyOf } from "../../../trade/metals/alloys.ts";
+import type { Alloy, MeltFigures } from "../../../trade/metals/alloy.ts";
+import { freezingGroup } from "../../../trade/metals/freezingGroup.ts";
 import { useFigures } from "../../base/state/live.ts";
 import { paths } from "../../base/state/paths.ts";
 import { useFormat } from "../../base/state/useFormat.ts";
@@ -77,6 +76,10 @@ function OneAlloy({ id, alloy, figures, shop }: Props) {
               ]}
             />
             <p>It {groupWords[group]}.</p>
+            <p>
+              Near by other standards and trades: {alloy.otherNames.value.join(", ")}. Their limits differ.{" "}
+              <span className={css["soft"]}>({alloy.otherNames.source})</span>
+            </p>
             {figures !== null && (
               <p>
                 {sentence(figures.behaviour.value)}{" "}

@@ -1,9 +1,10 @@
-import { hazardsOf, metalContentsOf } from "../../../trade/hazards.ts";
+import { metalContentsOf } from "../../../trade/metals/contents.ts";
+import { hazardsOf } from "../../../trade/metals/hazards.ts";
 import { useState } from "react";
 import { Link } from "wouter";
-import { alloyChoices, ownAlloy, ownMeltFigures } from "../../../logbook/shop/ownAlloy.ts";
+import { alloyChoices, findAlloys, ownAlloy, ownMeltFigures } from "../../../logbook/shop/ownAlloy.ts";
 import type { Shop } from "../../../logbook/piece/piece.ts";
-import { freezingGroup } from "../../../trade/meltFigures.ts";
+import { freezingGroup } from "../../../trade/metals/freezingGroup.ts";
 import { useFigures } from "../../base/state/live.ts";
 import { paths } from "../../base/state/paths.ts";
 import { useFormat } from "../../base/state/useFormat.ts";
@@ -19,21 +20,24 @@ export function AlloysPage() {
   const shop = useFigures();
   const [sought, setSought] = useState("");
   if (shop === undefined) return <Page title="Alloys">{null}</Page>;
-  const choices = alloyChoices(shop).filter(({ name }) =>
-    name.toLowerCase().includes(sought.trim().toLowerCase()),
-  );
+  const choices = findAlloys(alloyChoices(shop), sought);
   return (
     <Page title="Alloys" back={paths.fire}>
       <p className={css["lead"]}>
         Figures for melting, pouring and freezing, each with who says so. Open one to see them, and to make a
         copy with the figures of your own ingot: it then stands in everywhere.
       </p>
-      <TextField label="Find" value={sought} onChange={setSought} />
+      <TextField
+        label="Find"
+        value={sought}
+        onChange={setSought}
+        hint="By name, or as another standard calls it: CuSn12, gunmetal, LM25."
+      />
       {choices.length === 0 && <p role="status">No alloy of that name.</p>}
       <ul className={css["list"]}>
-        {choices.map(({ id, isOwn }) => (
+        {choices.map(({ id, isOwn, foundBy }) => (
           <li key={id}>
-            <AlloyLine id={id} isOwn={isOwn} shop={shop} />
+            <AlloyLine id={id} isOwn={isOwn} foundBy={foundBy} shop={shop} />
           </li>
         ))}
       </ul>
@@ -44,10 +48,12 @@ export function AlloysPage() {
 function AlloyLine({
   id,
   isOwn,
+  foundBy,
   shop,
 }: {
   readonly id: string;
   readonly isOwn: boolean;
+  readonly foundBy: readonly string[];
   readonly shop: Shop;
 }) {
   const format = useFormat();
@@ -62,6 +68,7 @@ function AlloyLine({
         {alloy.name}
         {isOwn && <small> (your own)</small>}
       </strong>
+      {foundBy.length > 0 && <span>Near {foundBy.join(", ")}</span>}
       <span>
         Pour {temp(alloy.pourLowC.value)} to {temp(alloy.pourHighC.value)} light
         {figures !== null && `, ${temp(figures.heavyLowC.value)} to ${temp(figures.heavyHighC.value)} heavy`}

@@ -1,4 +1,4 @@
-import { compositionOf } from "../../../trade/composition.ts";
+import { compositionOf } from "../../../trade/metals/contents.ts";
 import { useFormat } from "../../base/state/useFormat.ts";
 import { Card } from "../../base/parts/Card.tsx";
 import { limitName, limitWords } from "./elementWords.ts";

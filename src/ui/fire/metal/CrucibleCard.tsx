@@ -6,7 +6,7 @@ import {
   crucibleFill,
 } from "../../../physics/metal/crucible.ts";
 import type { Furnace } from "../../../logbook/shop/shopThings.ts";
-import type { MeltFigures } from "../../../trade/meltFigure.ts";
+import type { MeltFigures } from "../../../trade/metals/alloy.ts";
 import { useFormat } from "../../base/state/useFormat.ts";
 import { Card } from "../../base/parts/Card.tsx";
 import { Choice } from "../../base/forms/Choice.tsx";

@@ -1,8 +1,7 @@
 import { riserDiameterMm } from "../../../physics/metal/feeding.ts";
 import type { PatternMeasured } from "../../../logbook/entries/pieceBodies.ts";
-import type { Alloy } from "../../../trade/alloy.ts";
-import { feedingWalls, freezingGroup } from "../../../trade/meltFigures.ts";
-import type { MeltFigures } from "../../../trade/meltFigure.ts";
+import type { Alloy, MeltFigures } from "../../../trade/metals/alloy.ts";
+import { feedingWalls, freezingGroup } from "../../../trade/metals/freezingGroup.ts";
 import { useFormat } from "../../base/state/useFormat.ts";
 import type { Format } from "../../base/format/units.ts";
 import { Card } from "../../base/parts/Card.tsx";

@@ -1,5 +1,5 @@
 import type { Contents } from "../../../physics/metal/scrap.ts";
-import { limitsOfMetal } from "../../../trade/metalHazards.ts";
+import { limitsOfMetal } from "../../../trade/metals/metalAir.ts";
 import { useFormat } from "../../base/state/useFormat.ts";
 import css from "./metal.module.css";
 

@@ -1,11 +1,10 @@
-import { hazardsOf, metalContentsOf } from "../../../trade/hazards.ts";
+import { metalContentsOf } from "../../../trade/metals/contents.ts";
+import { hazardsOf } from "../../../trade/metals/hazards.ts";
 import { pourHeatOf } from "../../../logbook/pour/pourHeat.ts";
 import { useParams } from "wouter";
 import { ownAlloy, ownMeltFigures } from "../../../logbook/shop/ownAlloy.ts";
 import type { Piece } from "../../../logbook/piece/piece.ts";
-import type { Alloy } from "../../../trade/alloy.ts";
-import type { MeltFigures } from "../../../trade/meltFigure.ts";
-import { streamOf } from "../../../trade/streams.ts";
+import type { Alloy, MeltFigures } from "../../../trade/metals/alloy.ts";
 import { usePiece } from "../../base/state/live.ts";
 import { paths } from "../../base/state/paths.ts";
 import { useForm } from "../../base/forms/useForm.ts";
@@ -76,7 +75,7 @@ function Gating({
   const form = useForm<GatingDraft>(`gating/${piece.id}`, start);
   const { draft } = form;
   const { massKg, wallMm, fillS } = kept(draft, gatingLimits);
-  const stream = streamOf(alloy);
+  const { stream } = alloy;
   const hot = metalHot(draft, alloy, figures);
   const liquidKgM3 = figures.crucibleKgM3.value;
   const runAt = (speedMS: number) => (hot === null ? null : runSum({ draft, hot, alloy, figures, speedMS }));

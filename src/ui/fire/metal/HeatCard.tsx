@@ -1,9 +1,8 @@
 import { pourHeatOf } from "../../../logbook/pour/pourHeat.ts";
 import { usefulPower, type FurnaceMemory } from "../../../logbook/fire/furnaceMemory.ts";
 import type { Furnace } from "../../../logbook/shop/shopThings.ts";
-import type { Alloy } from "../../../trade/alloy.ts";
+import type { Alloy, MeltFigures } from "../../../trade/metals/alloy.ts";
 import { bottleDrawKgH } from "../../../trade/furnaces.ts";
-import type { MeltFigures } from "../../../trade/meltFigure.ts";
 import { useFormat } from "../../base/state/useFormat.ts";
 import { paths } from "../../base/state/paths.ts";
 import { SelectField } from "../../base/forms/SelectField.tsx";

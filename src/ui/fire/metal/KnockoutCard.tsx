@@ -1,6 +1,6 @@
 import { knockoutTime } from "../../../physics/heat/knockout.ts";
-import type { Alloy } from "../../../trade/alloy.ts";
-import { knockoutHeatOf, usualKnockoutMin } from "../../../trade/knockoutHeat.ts";
+import type { Alloy } from "../../../trade/metals/alloy.ts";
+import { usualKnockoutMin } from "../../../trade/knockoutTime.ts";
 import { useFormat } from "../../base/state/useFormat.ts";
 import { Card } from "../../base/parts/Card.tsx";
 import type { ChainSum } from "./chainSum.ts";
@@ -17,7 +17,7 @@ export function KnockoutCard({ sum, alloy }: { readonly sum: ChainSum; readonly 
     0,
   );
   const { timeS } = knockoutTime({ freezeS: castingS > 0 ? castingS : lastS, coolS: null });
-  const heat = knockoutHeatOf(alloy);
+  const heat = alloy.knockout;
   return (
     <Card title="Breaking it out">
       <p>

@@ -1,6 +1,6 @@
 import type { ChargeJudged, Verdict } from "../../../physics/metal/chargeVerdict.ts";
-import type { Alloy } from "../../../trade/alloy.ts";
-import { compositionOf } from "../../../trade/composition.ts";
+import type { Alloy } from "../../../trade/metals/alloy.ts";
+import { compositionOf } from "../../../trade/metals/contents.ts";
 import { useFormat } from "../../base/state/useFormat.ts";
 import type { Format } from "../../base/format/units.ts";
 import { Button } from "../../base/parts/Button.tsx";

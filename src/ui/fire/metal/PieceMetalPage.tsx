@@ -3,8 +3,7 @@ import { furnaceMemory, lossMemory } from "../../../logbook/fire/furnaceMemory.t
 import { ownAlloy, ownMeltFigures } from "../../../logbook/shop/ownAlloy.ts";
 import type { Piece, Shop } from "../../../logbook/piece/piece.ts";
 import type { Melt } from "../../../logbook/fire/fireStates.ts";
-import type { Alloy } from "../../../trade/alloy.ts";
-import type { MeltFigures } from "../../../trade/meltFigure.ts";
+import type { Alloy, MeltFigures } from "../../../trade/metals/alloy.ts";
 import { patternMaterials } from "../../../trade/patternMaterials.ts";
 import { useMelts, usePiece } from "../../base/state/live.ts";
 import { paths } from "../../base/state/paths.ts";

@@ -5,8 +5,7 @@ import {
   shapeFactor,
   steelRiserRatio,
 } from "../../../physics/metal/riserSanity.ts";
-import type { Alloy } from "../../../trade/alloy.ts";
-import type { MeltFigures } from "../../../trade/meltFigure.ts";
+import type { Alloy, MeltFigures } from "../../../trade/metals/alloy.ts";
 import { caineConstants, riserGives } from "../../../trade/riserFigures.ts";
 import { useFormat } from "../../base/state/useFormat.ts";
 import { Choice } from "../../base/forms/Choice.tsx";
@@ -109,7 +108,7 @@ function SecondOpinions({
   const format = useFormat();
   const { castingVolumeMm3, castingAreaMm2, riserVolumeMm3, riserAreaMm2 } = checks;
   if (checks.volume === null) return null;
-  const constants = caineConstants[caineOf(alloy)];
+  const constants = caineConstants[alloy.caine];
   const casting = { volumeMm3: castingVolumeMm3, areaMm2: castingAreaMm2 };
   const caine = caineCheck({
     casting,
@@ -134,13 +133,6 @@ function SecondOpinions({
       )}
     </details>
   );
-}
-
-function caineOf({ id, family }: Alloy): keyof typeof caineConstants {
-  if (family === "aluminium") return "aluminium";
-  if (id === "iron") return "grey-iron";
-  const filmed = ["c87300", "c87500", "c87600", "c95400", "c95500"];
-  return filmed.includes(id) ? "aluminium-or-silicon-bronze" : "brass";
 }
 
 /** The steel curve at the shape of the one casting section, if it is a plate or a bar of known size. */

@@ -1,5 +1,5 @@
 import type { MisrunStep } from "../../../physics/metal/misrun.ts";
-import type { Alloy } from "../../../trade/alloy.ts";
+import type { Alloy } from "../../../trade/metals/alloy.ts";
 import { leanDeg } from "../../../trade/gatingFigures.ts";
 import { metalToShellWM2K, mouldHeat } from "../../../trade/mouldHeat.ts";
 import { useFormat } from "../../base/state/useFormat.ts";

@@ -1,6 +1,6 @@
 import { chainedScale, patternScale, volumeScale } from "../../../physics/metal/shrinkScale.ts";
 import type { Shop } from "../../../logbook/piece/piece.ts";
-import type { MeltFigures } from "../../../trade/meltFigure.ts";
+import type { MeltFigures } from "../../../trade/metals/alloy.ts";
 import type { PatternMaterial } from "../../../trade/patternMaterials.ts";
 import { otherShrinks } from "../../../trade/volumeRoutes.ts";
 import { useFormat } from "../../base/state/useFormat.ts";

@@ -2,7 +2,7 @@ import { z } from "zod";
 import { shopStream } from "../../../logbook/entries/entry.ts";
 import { ranges } from "../../../logbook/entries/ranges.ts";
 import type { Shop } from "../../../logbook/piece/piece.ts";
-import type { MeltFigures } from "../../../trade/meltFigure.ts";
+import type { MeltFigures } from "../../../trade/metals/alloy.ts";
 import { useFleeting } from "../../base/state/fleeting.ts";
 import { useShop } from "../../base/state/shop.tsx";
 import { useFormat } from "../../base/state/useFormat.ts";

@@ -1,5 +1,5 @@
 import { metalPatternRatio } from "../../../physics/metal/castingMass.ts";
-import type { Alloy } from "../../../trade/alloy.ts";
+import type { Alloy } from "../../../trade/metals/alloy.ts";
 import type { PatternMaterial } from "../../../trade/patternMaterials.ts";
 import { studioWaxRatio } from "../../../trade/volumeRoutes.ts";
 import { useFormat } from "../../base/state/useFormat.ts";

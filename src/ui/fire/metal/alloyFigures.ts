@@ -1,5 +1,4 @@
-import type { Alloy } from "../../../trade/alloy.ts";
-import type { MeltFigures } from "../../../trade/meltFigure.ts";
+import type { Alloy, MeltFigures } from "../../../trade/metals/alloy.ts";
 import type { Published } from "../../../trade/published.ts";
 import type { Format } from "../../base/format/units.ts";
 

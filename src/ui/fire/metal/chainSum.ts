@@ -13,8 +13,7 @@ import {
 } from "../../../physics/metal/feeding.ts";
 import { chvorinovConstant, modulusMm } from "../../../physics/metal/freezing.ts";
 import { hotShellFreezeS } from "../../../physics/metal/hotShell.ts";
-import type { Alloy } from "../../../trade/alloy.ts";
-import type { MeltFigures } from "../../../trade/meltFigure.ts";
+import type { Alloy, MeltFigures } from "../../../trade/metals/alloy.ts";
 import { metalToShellWM2K, mouldHeat } from "../../../trade/mouldHeat.ts";
 import { riserGives } from "../../../trade/riserFigures.ts";
 import {

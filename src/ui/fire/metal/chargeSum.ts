@@ -3,7 +3,7 @@ import { metalPatternRatio } from "../../../physics/metal/castingMass.ts";
 import type { LearnedLoss } from "../../../physics/heat/furnace.ts";
 import type { VolumeRoute } from "../../../physics/metal/patternVolume.ts";
 import type { PatternMeasured } from "../../../logbook/entries/pieceBodies.ts";
-import { meltLossOf } from "../../../trade/meltLoss.ts";
+import { alloyOf } from "../../../trade/metals/alloys.ts";
 import { marginOf } from "../../../trade/volumeRoutes.ts";
 import { kept } from "../../base/forms/limits.ts";
 import { massLimits, type MassDraft } from "./massDraft.ts";
@@ -32,7 +32,7 @@ export function lossFor({
       basis: "learned",
       source: `the shop's own, 1 − out ÷ in over its last ${learned.melts === 1 ? "melt" : `${learned.melts} melts`}`,
     };
-  const usual = meltLossOf({ alloyId, charge: chargeKind });
+  const usual = alloyOf(alloyId)?.loss?.[chargeKind] ?? null;
   if (usual === null) return null;
   const { low, high } = usual.value;
   return { lossShare: (low + high) / 2, basis: "starting", source: usual.source };

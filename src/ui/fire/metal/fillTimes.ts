@@ -1,5 +1,5 @@
 import { fillTimeS } from "../../../physics/metal/flow.ts";
-import type { Alloy } from "../../../trade/alloy.ts";
+import type { Alloy } from "../../../trade/metals/alloy.ts";
 import { fillFactorOfWall, fillFactors, handPourKgS } from "../../../trade/gatingFigures.ts";
 
 export type FillTime = {
@@ -8,8 +8,6 @@ export type FillTime = {
   readonly highS: number;
   readonly source: string;
 };
-
-const tinBronzes: readonly string[] = ["c90300", "c90500", "c92200"];
 
 /** Every way to reckon how long a fill should take; the freezing one is the most it may. */
 export function fillTimes({
@@ -34,11 +32,7 @@ export function fillTimes({
       ? []
       : [{ by, lowS: timeS, highS: timeS, source: `t = ${factor.value} × mass^⅓, ${factor.source}` }];
   };
-  const metalFactor = tinBronzes.includes(alloy.id)
-    ? fillFactors["tin-bronze"]
-    : alloy.family === "brass"
-      ? fillFactors.brass
-      : null;
+  const metalFactor = alloy.fill === null ? null : fillFactors[alloy.fill];
   const half = runTimeS === null ? null : fillTimeS({ by: "freezing", runTimeS });
   const hand = (rateKgS: number): number => fillTimeS({ by: "ladle", massKg, rateKgS }) ?? 0;
   return [

@@ -1,9 +1,8 @@
 import * as fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { ranges } from "../../../logbook/entries/ranges.ts";
-import { alloys } from "../../../trade/alloys.ts";
-import type { Alloy } from "../../../trade/alloy.ts";
-import { meltFiguresOf } from "../../../trade/meltFigures.ts";
+import { alloys } from "../../../trade/metals/alloys.ts";
+import type { Alloy } from "../../../trade/metals/alloy.ts";
 import { chainSum } from "./chainSum.ts";
 import { fillTimes } from "./fillTimes.ts";
 import { emptyLink, gatingDraftOf, gatingLimits, type GatingDraft } from "../../pattern/mesh/gatingDraft.ts";
@@ -18,8 +17,7 @@ const links = [
 
 /** All that the page reckons from a draft, as it does. */
 function pageOf(draft: GatingDraft, alloy: Alloy) {
-  const figures = meltFiguresOf(alloy.id);
-  if (figures === null) throw new Error(`no figures for ${alloy.id}`);
+  const figures = alloy;
   const middleC = (alloy.pourLowC.value + alloy.pourHighC.value) / 2;
   const hot = metalHot(draft, alloy, figures);
   const run = hot && runSum({ draft, hot, alloy, figures, speedMS: 0.5 });

@@ -1,7 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { alloyOf } from "../../../trade/alloys.ts";
-import { meltFiguresOf } from "../../../trade/meltFigures.ts";
-import { streamOf } from "../../../trade/streams.ts";
+import { alloyOf } from "../../../trade/metals/alloys.ts";
 import { chainSum, solidOf } from "./chainSum.ts";
 import { fillTimes, plannedFillS } from "./fillTimes.ts";
 import { emptyLink, gatingDraftOf, type GatingDraft } from "../../pattern/mesh/gatingDraft.ts";
@@ -13,8 +11,8 @@ const there = <T>(value: T | null): T => {
   return value;
 };
 const alloy = there(alloyOf("c90300"));
-const figures = there(meltFiguresOf("c90300"));
-const stream = streamOf(alloy);
+const figures = alloy;
+const { stream } = alloy;
 const start = gatingDraftOf({ metalKg: 4, headM: 0.2, mesh: null, shellMm: 8 });
 const sumOf = (draft: GatingDraft) => gatingSum({ draft, massKg: 4, timeS: 8, liquidKgM3: 7900, stream });
 

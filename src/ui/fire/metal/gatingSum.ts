@@ -14,7 +14,7 @@ import {
   type GateAt,
 } from "../../../physics/metal/gating.ts";
 import { dischargeCoefficients } from "../../../trade/gatingFigures.ts";
-import type { Stream } from "../../../trade/streams.ts";
+import type { Stream } from "../../../trade/metals/streams.ts";
 import { gatingLimits, type GatingDraft } from "../../pattern/mesh/gatingDraft.ts";
 import { kept } from "../../base/forms/limits.ts";
 

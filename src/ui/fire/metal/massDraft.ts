@@ -1,6 +1,6 @@
 import type { PatternFill } from "../../../physics/metal/patternVolume.ts";
 import type { PiecePlan } from "../../../logbook/entries/pieceBodies.ts";
-import type { ChargeKind } from "../../../trade/meltLoss.ts";
+import type { ChargeKind } from "../../../trade/metals/losses.ts";
 import { patternMaterials, type PatternMaterial } from "../../../trade/patternMaterials.ts";
 import type { Limits } from "../../base/forms/limits.ts";
 

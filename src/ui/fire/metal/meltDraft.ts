@@ -2,7 +2,7 @@ import { elements, type Contents, type Element } from "../../../physics/metal/sc
 import type { ChargeItem as WeighedIn } from "../../../logbook/entries/fireBodies.ts";
 import type { Shop } from "../../../logbook/piece/piece.ts";
 import { ownAlloy } from "../../../logbook/shop/ownAlloy.ts";
-import { metalContentsOf } from "../../../trade/hazards.ts";
+import { metalContentsOf } from "../../../trade/metals/contents.ts";
 import { symbolOf } from "./elementWords.ts";
 import type { Limits } from "../../base/forms/limits.ts";
 

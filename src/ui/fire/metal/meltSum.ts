@@ -14,7 +14,7 @@ import {
 } from "../../../physics/metal/scrap.ts";
 import type { Shop } from "../../../logbook/piece/piece.ts";
 import { ownAlloy } from "../../../logbook/shop/ownAlloy.ts";
-import { compositionOf } from "../../../trade/composition.ts";
+import { compositionOf } from "../../../trade/metals/contents.ts";
 import { usualRecovery } from "../../../trade/recovery.ts";
 import { symbolOf } from "./elementWords.ts";
 import { contentsOfItem, itemLimits, mayHoldBeryllium, nameOfItem, type ItemDraft } from "./meltDraft.ts";

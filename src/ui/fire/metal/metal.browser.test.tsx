@@ -1,5 +1,5 @@
 import { cleanup } from "@testing-library/react";
-import { afterEach, describe, expect, test } from "vitest";
+import { afterEach, describe, expect, test, vi } from "vitest";
 import { page } from "vitest/browser";
 import { clearDesks, demoDesk, showAt } from "../../../../tests/demoDesk.tsx";
 import { shopStream, streamOf } from "../../../logbook/entries/entry.ts";
@@ -59,11 +59,11 @@ describe("the metal of a piece", () => {
   });
 
   test("what is typed outlives the tab and writes nothing by itself", async () => {
-    const { shop, logged } = await demoDesk();
+    const { db, shop, logged } = await demoDesk();
     openMetal(shop, "demo-dancer");
     await field("Gating").fill("0.7");
-    // A draft is written behind the key stroke; give the store its turn.
-    await new Promise((resolve) => setTimeout(resolve, 150));
+    // A draft is written behind the key stroke.
+    await vi.waitFor(async () => expect(JSON.stringify(await db.drafts.toArray())).toContain("0.7"));
     cleanup();
     openMetal(shop, "demo-dancer");
     await expect.element(field("Gating")).toHaveValue("0.7");

@@ -1,5 +1,5 @@
 import type { VolumeRefusal, VolumeRoute } from "../../../physics/metal/patternVolume.ts";
-import type { FreezingGroup } from "../../../trade/meltFigures.ts";
+import type { FreezingGroup } from "../../../trade/metals/freezingGroup.ts";
 
 export const routeWords: Readonly<Record<VolumeRoute, string>> = {
   mesh: "By the mesh",

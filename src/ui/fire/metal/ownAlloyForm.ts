@@ -2,9 +2,8 @@ import { z } from "zod";
 import type { EntryBodies } from "../../../logbook/entries/entry.ts";
 import { ranges } from "../../../logbook/entries/ranges.ts";
 import type { Shop } from "../../../logbook/piece/piece.ts";
-import { alloyOf } from "../../../trade/alloys.ts";
-import type { Alloy } from "../../../trade/alloy.ts";
-import type { MeltFigures } from "../../../trade/meltFigure.ts";
+import { alloyOf } from "../../../trade/metals/alloys.ts";
+import type { Alloy, MeltFigures } from "../../../trade/metals/alloy.ts";
 import type { Format, Quantity } from "../../base/format/units.ts";
 import { figureOrNone, words, wordsOrNone } from "../../base/forms/fieldSchema.ts";
 

@@ -1,13 +1,11 @@
 import { runLengthMm, runTimeBandS } from "../../../physics/metal/fluidity.ts";
 import { capillaryHeadMm, tiltLimitDeg, tiltSpeedMS } from "../../../physics/metal/gating.ts";
 import { misrunAdvice, type MisrunAdvice } from "../../../physics/metal/misrun.ts";
-import type { Alloy } from "../../../trade/alloy.ts";
-import type { MeltFigures } from "../../../trade/meltFigure.ts";
+import type { Alloy, MeltFigures } from "../../../trade/metals/alloy.ts";
 import { mouldHeat } from "../../../trade/mouldHeat.ts";
 import { pourHeatOf } from "../../../logbook/pour/pourHeat.ts";
 import { shellHeatOf } from "../../../logbook/fire/shellHeat.ts";
 import { preheatOf, type Preheat } from "../../../trade/preheat.ts";
-import { streamOf } from "../../../trade/streams.ts";
 import { gatingLimits, type GatingDraft } from "../../pattern/mesh/gatingDraft.ts";
 import { kept } from "../../base/forms/limits.ts";
 
@@ -62,7 +60,7 @@ export function runSum({
   };
   const time = runTimeBandS(run);
   const preheat = preheatOf({ alloy, wallMm: hot.wallMm });
-  const stream = streamOf(alloy);
+  const { stream } = alloy;
   const needMm = capillaryHeadMm({
     tensionNM: stream.tensionNM.value,
     liquidKgM3: run.liquidKgM3,

@@ -3,8 +3,7 @@ import { lossMemory } from "../../../logbook/fire/furnaceMemory.ts";
 import type { Melt } from "../../../logbook/fire/fireStates.ts";
 import type { Shop } from "../../../logbook/piece/piece.ts";
 import { metalOf } from "../../../logbook/piece/pieceMetal.ts";
-import type { Alloy } from "../../../trade/alloy.ts";
-import { meltLossOf } from "../../../trade/meltLoss.ts";
+import type { Alloy } from "../../../trade/metals/alloy.ts";
 import { marginOf } from "../../../trade/volumeRoutes.ts";
 import type { RackItem } from "../../base/state/live.ts";
 import type { MeltDraft } from "./meltDraft.ts";
@@ -37,7 +36,7 @@ export function wantedCharge({
   const castingKg = pieces.reduce((sum, { kg }) => sum + (kg ?? 0), 0);
   if (!(castingKg > 0)) return null;
   const learned = lossMemory({ family: alloy.family, melts, shop });
-  const usual = meltLossOf({ alloyId: alloy.id, charge: "mixed-returns" })?.value;
+  const usual = alloy.loss?.["mixed-returns"].value;
   const lossShare =
     learned.kind === "learned"
       ? Math.min(0.6, learned.lossShare)

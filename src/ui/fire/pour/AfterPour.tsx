@@ -1,7 +1,6 @@
 import { Link } from "wouter";
 import type { Pour } from "../../../logbook/fire/fireStates.ts";
 import type { ShellCourse } from "../../../logbook/pour/pourCourse.ts";
-import { knockoutHeatOf } from "../../../trade/knockoutHeat.ts";
 import { paths } from "../../base/state/paths.ts";
 import { useFormat } from "../../base/state/useFormat.ts";
 import { ago, clockTime, soonTime } from "../../base/format/time.ts";
@@ -35,7 +34,7 @@ export function AfterPour({
   const { alloy, melt, furnace } = parts;
   const full = courses.filter(({ stage }) => stage === "full");
   if (full.length === 0) return null;
-  const heat = alloy === null ? null : knockoutHeatOf(alloy);
+  const heat = alloy?.knockout ?? null;
   const isLeft = full.some(({ knockedOut }) => !knockedOut);
   return (
     <>

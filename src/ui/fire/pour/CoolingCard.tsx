@@ -1,7 +1,6 @@
 import { useMemo, useState } from "react";
 import { hotSandC } from "../../../physics/heat/heat.ts";
-import type { Alloy } from "../../../trade/alloy.ts";
-import type { MeltFigures } from "../../../trade/meltFigure.ts";
+import type { Alloy, MeltFigures } from "../../../trade/metals/alloy.ts";
 import type { PourShell } from "../../../logbook/pour/pourShells.ts";
 import {
   faceAt,

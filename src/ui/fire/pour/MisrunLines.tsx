@@ -1,10 +1,8 @@
 import { useState } from "react";
 import { misrunAdvice, type MisrunStep } from "../../../physics/metal/misrun.ts";
-import type { Alloy } from "../../../trade/alloy.ts";
-import type { MeltFigures } from "../../../trade/meltFigure.ts";
+import type { Alloy, MeltFigures } from "../../../trade/metals/alloy.ts";
 import { mouldHeat } from "../../../trade/mouldHeat.ts";
 import { preheatOf } from "../../../trade/preheat.ts";
-import { streamOf as streamOfAlloy } from "../../../trade/streams.ts";
 import type { PourShell } from "../../../logbook/pour/pourShells.ts";
 import { useFormat } from "../../base/state/useFormat.ts";
 import type { Format } from "../../base/format/units.ts";
@@ -64,7 +62,7 @@ export function MisrunLines({
       mould: mouldHeat.shell.value,
     },
     neededMm: isGiven ? runMm : 100,
-    speedMS: streamOfAlloy(alloy).gateSpeedMS.value,
+    speedMS: alloy.stream.gateSpeedMS.value,
     solidusC: alloy.solidusC.value,
     preheat: preheatOf({ alloy, wallMm: shell.thinnestMm })?.value ?? null,
   });

@@ -2,7 +2,7 @@ import type { Melt, Pour } from "../../../logbook/fire/fireStates.ts";
 import type { Shop } from "../../../logbook/piece/piece.ts";
 import { shellCourse } from "../../../logbook/pour/pourCourse.ts";
 import { readTold } from "../../../logbook/pour/pourTold.ts";
-import { usualKnockoutMin } from "../../../trade/knockoutHeat.ts";
+import { usualKnockoutMin } from "../../../trade/knockoutTime.ts";
 import type { RackItem } from "../../base/state/live.ts";
 import { knockoutOf, type KnockoutTimes } from "./knockoutTimes.ts";
 import { bedOf, pourParts } from "./pourParts.ts";

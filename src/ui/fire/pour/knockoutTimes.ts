@@ -2,7 +2,7 @@ import type { Pour } from "../../../logbook/fire/fireStates.ts";
 import type { ShellCourse } from "../../../logbook/pour/pourCourse.ts";
 import { castingTimesOf, type PourShell } from "../../../logbook/pour/pourShells.ts";
 import { faceAt, shellCooling, type ShellBed } from "../../../logbook/fire/shellOut.ts";
-import { usualKnockoutMin } from "../../../trade/knockoutHeat.ts";
+import { usualKnockoutMin } from "../../../trade/knockoutTime.ts";
 import type { PourParts } from "./pourParts.ts";
 
 export type KnockoutTimes = {

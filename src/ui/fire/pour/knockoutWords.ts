@@ -1,4 +1,4 @@
-import { usualKnockoutMin } from "../../../trade/knockoutHeat.ts";
+import { usualKnockoutMin } from "../../../trade/knockoutTime.ts";
 import { clockTime } from "../../base/format/time.ts";
 import type { KnockoutTimes } from "./knockoutTimes.ts";
 

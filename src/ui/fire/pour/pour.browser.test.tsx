@@ -1,8 +1,9 @@
 import { v7 } from "uuid";
 import { cleanup } from "@testing-library/react";
-import { afterEach, beforeEach, describe, expect, test } from "vitest";
+import { afterEach, beforeEach, describe, expect, test, vi } from "vitest";
 import { page } from "vitest/browser";
 import { clearDesks, demoDesk, deskNow, showAt, type Desk } from "../../../../tests/demoDesk.tsx";
+import { passEventMs } from "../../../../tests/eventClock.ts";
 import { streamOf, type EntryBodies, type EntryType } from "../../../logbook/entries/entry.ts";
 import { goBound } from "../../../rules/pourGo.ts";
 import { pourKnownAt } from "../../../rules/pourLog.ts";
@@ -25,7 +26,7 @@ const wait = (minutes: number): void => {
 };
 const key = (name: string | RegExp) => page.getByRole("button", { name });
 /** A finger that stays down; a key that wants a tap takes it for none. */
-async function held(target: ReturnType<typeof key>, ms = 1_500): Promise<void> {
+async function held(target: ReturnType<typeof key>): Promise<void> {
   await expect.element(target).toBeVisible();
   const element = target.element();
   const press = (type: string) =>
@@ -39,7 +40,11 @@ async function held(target: ReturnType<typeof key>, ms = 1_500): Promise<void> {
       }),
     );
   press("pointerdown");
-  await new Promise((go) => setTimeout(go, ms));
+  await vi.waitFor(() => expect(element.hasAttribute("data-held")).toBe(true));
+  await vi.waitFor(
+    () => expect(element.isConnected && element.hasAttribute("data-held")).toBe(false),
+    10_000,
+  );
   press("pointerup");
 }
 
@@ -137,7 +142,7 @@ test("late metal moves the pour, the shell is kept in the kiln, and the plan is 
   wait(28);
   // The same key takes a second tap at once for a slip.
   await expect.element(card("Shell").getByRole("button", { name: "Shell is soaked" })).toBeVisible();
-  await new Promise((go) => setTimeout(go, 800));
+  passEventMs(800);
   await card("Shell").getByRole("button", { name: "Kiln not read: set it" }).click();
   await card("Shell").getByRole("button", { name: "Kiln, read: more" }).click();
   await card("Shell").getByRole("button", { name: "Shell is soaked" }).click();

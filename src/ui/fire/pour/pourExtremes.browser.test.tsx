@@ -3,6 +3,7 @@ import { v7 } from "uuid";
 import { afterEach, beforeEach, describe, expect, test } from "vitest";
 import { page } from "vitest/browser";
 import { clearDesks, demoDesk, deskNow, showAt, type Desk } from "../../../../tests/demoDesk.tsx";
+import { passEventMs } from "../../../../tests/eventClock.ts";
 import { streamOf, type EntryBodies } from "../../../logbook/entries/entry.ts";
 import { stepsOf } from "../../../logbook/pour/pourSteps.ts";
 import { DuePage } from "../../making/due/DuePage.tsx";
@@ -111,7 +112,7 @@ describe("a pour day gone wrong", () => {
   const key = (name: string | RegExp) => page.getByRole("button", { name });
   const track = (name: string) => page.getByRole("listitem", { name, exact: true });
   /** The same key takes a second tap at once for a slip. */
-  const slipPast = () => new Promise((go) => setTimeout(go, 800));
+  const slipPast = () => passEventMs(800);
   const moment = page.getByRole("region", { name: "Pour time" });
 
   test("three shells and metal for two: the third is said to go without", async () => {
@@ -128,7 +129,7 @@ describe("a pour day gone wrong", () => {
     showPour();
     await track("Metal").getByRole("button", { name: "Crucible is warming" }).click();
     await expect.element(track("Metal").getByRole("button", { name: "Crucible is hot" })).toBeVisible();
-    await slipPast();
+    slipPast();
     wait(240);
     await track("Metal").getByRole("button", { name: "Crucible is hot" }).click();
     await expect.element(track("Metal").getByRole("button", { name: "Metal is on the fire" })).toBeVisible();
@@ -136,7 +137,7 @@ describe("a pour day gone wrong", () => {
     saysNoNonsense();
     for (const _ of ["done", "started"]) {
       await key("Metal: take back the last mark").click();
-      await slipPast();
+      slipPast();
     }
     await expect.element(track("Metal").getByRole("button", { name: "Crucible is warming" })).toBeVisible();
     saysNoNonsense();

@@ -7,7 +7,7 @@ import { heatWhy } from "../../../logbook/pour/pourSheetWhys.ts";
 import { ownAlloy } from "../../../logbook/shop/ownAlloy.ts";
 import type { Standing } from "../../../logbook/piece/standing.ts";
 import { pouredColdShell } from "../../../rules/pouredColdShell.ts";
-import { alloys } from "../../../trade/alloys.ts";
+import { alloys } from "../../../trade/metals/alloys.ts";
 import type { RackItem } from "../../base/state/live.ts";
 import { startingPreheatC } from "../run/planDraft.ts";
 import { newPour, pourDay } from "./pourDraft.ts";

@@ -1,6 +1,6 @@
 import { act, render } from "@testing-library/react";
 import { afterEach, beforeEach, expect, test, vi } from "vitest";
-import { clearDesks, demoDesk, deskNow, type Desk } from "../../../../tests/demoDesk.tsx";
+import { clearDesks, demoDesk, deskNow, readsDone, type Desk } from "../../../../tests/demoDesk.tsx";
 import type { RunSegment } from "../../../logbook/entries/fireBodies.ts";
 import { App } from "../../shell/App.tsx";
 import { useFleeting } from "../../base/state/fleeting.ts";
@@ -38,7 +38,7 @@ test("a kiln that is on rings at its step on whatever screen; one that was only 
   const look = async (minutes: number): Promise<void> => {
     time.now = deskNow + minutes * minuteMs;
     act(() => void document.dispatchEvent(new Event("visibilitychange")));
-    await new Promise((resolve) => setTimeout(resolve, 100));
+    await readsDone(desk.db);
   };
   // It draws nothing; its watch is on once something looks at the clock every ten seconds.
   await vi.waitFor(() => expect(timers.mock.calls.map(([, everyMs]) => everyMs)).toContain(10_000), 10_000);

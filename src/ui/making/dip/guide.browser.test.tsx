@@ -1,4 +1,5 @@
 import { afterEach, describe, expect, test } from "vitest";
+import { passEventMs } from "../../../../tests/eventClock.ts";
 import { page } from "vitest/browser";
 import {
   choose,
@@ -18,7 +19,7 @@ const tap = (name: string | RegExp) => page.getByRole("button", { name }).click(
 /** The key takes no second press within 0.7 s: a bouncing glove skips no step. */
 async function next(name = "Next"): Promise<void> {
   await tap(name);
-  await new Promise((done) => setTimeout(done, 750));
+  passEventMs(750);
 }
 const heading = (name: RegExp) => page.getByRole("heading", { level: 1, name });
 

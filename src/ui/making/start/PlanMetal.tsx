@@ -1,6 +1,6 @@
 import { builtInShop } from "../../../logbook/piece/builtIns.ts";
 import { alloyChoices, ownAlloy } from "../../../logbook/shop/ownAlloy.ts";
-import type { Alloy } from "../../../trade/alloy.ts";
+import type { Alloy } from "../../../trade/metals/alloy.ts";
 import { patternMaterials } from "../../../trade/patternMaterials.ts";
 import { useFigures } from "../../base/state/live.ts";
 import { useFormat } from "../../base/state/useFormat.ts";

@@ -1,6 +1,5 @@
 import { expect, test } from "vitest";
-import { alloyOf } from "../../../trade/alloys.ts";
-import { meltFiguresOf } from "../../../trade/meltFigures.ts";
+import { alloyOf } from "../../../trade/metals/alloys.ts";
 import { chainSum } from "../../fire/metal/chainSum.ts";
 import { gatingDraftOf } from "./gatingDraft.ts";
 import { chainOfStudy } from "./chainOfStudy.ts";
@@ -83,7 +82,7 @@ test("the chain is one the feeding sums take, and a neck shuts it", () => {
   ] as const;
   const { links } = chainOfStudy({ ...study, hot: { key: feedsKey(study, 1), spots } })!;
   const draft = { ...gatingDraftOf({ metalKg: 1, headM: 0.2, mesh: null, shellMm: 8 }), links };
-  const [alloy, figures] = [alloyOf("c90300")!, meltFiguresOf("c90300")!];
+  const [alloy, figures] = [alloyOf("c90300")!, alloyOf("c90300")!];
   const sum = chainSum({ draft, alloy, figures, metalC: 1150, shellC: 600 });
   expect(sum?.missing).toEqual([]);
   expect(sum?.chain.links.map(({ modulusMm }) => modulusMm).slice(0, 2)).toEqual([15.5, 6]);

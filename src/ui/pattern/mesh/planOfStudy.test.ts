@@ -1,7 +1,7 @@
 import { expect, test } from "vitest";
 import { builtInShop } from "../../../logbook/piece/builtIns.ts";
 import { bodyFault } from "../../../logbook/entries/checkBody.ts";
-import { alloyOf } from "../../../trade/alloys.ts";
+import { alloyOf } from "../../../trade/metals/alloys.ts";
 import { startingRecipes } from "../../../trade/startingRecipes.ts";
 import { capsOf } from "../../../workers/patternCaps.ts";
 import { upResultsOf } from "./patternResults.ts";

@@ -1,8 +1,8 @@
 import { fillsAboveK, heavyFromMm, pouredAboveK } from "../../../logbook/pour/pourHeat.ts";
 import { fumeLimits, type FumeLimit } from "../../../trade/fumeLimits.ts";
-import { baseFrom, hazardAbove, leadedFrom, pureFrom } from "../../../trade/hazards.ts";
+import { baseFrom, hazardAbove, leadedFrom, pureFrom } from "../../../trade/metals/hazards.ts";
 import { crucibleKgPerL, hoistAboveKg, shankAboveKg, shellTwoAboveKg } from "../../../trade/lifting.ts";
-import { dryToolC, leadFlag, zincFlags } from "../../../trade/metalHazards.ts";
+import { dryToolC, leadFlag, zincFlags } from "../../../trade/metals/metalAir.ts";
 import { preheatRanges, preheatSource } from "../../../trade/shellPreheat.ts";
 import type { Format } from "../../base/format/units.ts";
 import { published, type Figure, type FigureGroup } from "./figure.ts";

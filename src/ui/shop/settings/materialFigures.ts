@@ -1,4 +1,4 @@
-import { alloys } from "../../../trade/alloys.ts";
+import { alloys } from "../../../trade/metals/alloys.ts";
 import { patternMaterials } from "../../../trade/patternMaterials.ts";
 import type { Format } from "../../base/format/units.ts";
 import { published, type FigureGroup } from "./figure.ts";

@@ -1,5 +1,4 @@
-import type { Alloy } from "./alloy.ts";
-import type { Published } from "./published.ts";
+import type { Published } from "../published.ts";
 
 /** What a stream of a metal is like: surface tension N/m, viscosity Pa·s, speed at the gate m/s. */
 export type Stream = {
@@ -33,22 +32,21 @@ const aluminium: Stream = {
   hasSkin: true,
   gateSpeedMS: filmed,
 };
-const own: Readonly<Record<string, Stream>> = {
+
+/** What a stream of each kind of metal is like; filmed bronzes hold silicon, aluminium or manganese (common practice, no source). */
+export const streams = {
+  bronze,
+  filmedBronze: { ...bronze, gateSpeedMS: filmed },
+  aluminium,
   copper: {
     tensionNM: { value: 1.3, source: guthrie },
     viscosityPaS: { value: 0.004, source: guthrie },
     hasSkin: false,
     gateSpeedMS: quiet,
   },
-  sterling: {
+  silver: {
     tensionNM: { value: 0.9, source: guthrie },
     viscosityPaS: { value: 0.0039, source: guthrie },
-    hasSkin: false,
-    gateSpeedMS: quiet,
-  },
-  pewter: {
-    tensionNM: { value: 0.55, source: guthrie },
-    viscosityPaS: { value: 0.0018, source: guthrie },
     hasSkin: false,
     gateSpeedMS: quiet,
   },
@@ -64,12 +62,4 @@ const own: Readonly<Record<string, Stream>> = {
     hasSkin: false,
     gateSpeedMS: quiet,
   },
-};
-
-/** Bronzes with silicon, aluminium or manganese grow a film; tin and leaded ones hardly do (common practice, no source). */
-const filmForming: readonly string[] = ["c87300", "c87500", "c87600", "c86500", "c95400", "c95500"];
-
-export function streamOf({ id, family }: Alloy): Stream {
-  if (family === "aluminium") return aluminium;
-  return own[id] ?? (filmForming.includes(id) ? { ...bronze, gateSpeedMS: filmed } : bronze);
-}
+} as const satisfies Record<string, Stream>;

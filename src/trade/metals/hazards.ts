@@ -1,6 +1,5 @@
-import type { Contents, Element } from "../physics/metal/scrap.ts";
-import { contentsOf } from "./composition.ts";
-import type { Published } from "./published.ts";
+import type { Contents, Element } from "../../physics/metal/scrap.ts";
+import type { Published } from "../published.ts";
 
 /** What to be warned of before this metal is melted, poured, broken out or ground; the page has the words. */
 export type MetalHazard =
@@ -12,6 +11,7 @@ export type MetalHazard =
   | "phosphorus"
   | "nickel"
   | "antimony"
+  | "manganese"
   | "copper-fume"
   | "rust-and-damp"
   | "glare"
@@ -32,6 +32,7 @@ export const hazardAbove = {
   phosphorus: judged(0.001, "bronzes hold up to 0.05 %; phosphor copper 15 %"),
   nickel: judged(0.01, "up to 1 % comes along in tin bronzes"),
   antimony: judged(0.01, "up to 0.25 % comes along in bronzes"),
+  manganese: judged(0.05, "aluminium bronzes hold up to 3.5 %"),
   aluminium: judged(0.005, "enough for a skin on the stream"),
 } as const satisfies Record<string, Published>;
 
@@ -59,6 +60,7 @@ export function hazardsOf(contents: Contents): readonly MetalHazard[] {
     ["phosphorus", above("p", hazardAbove.phosphorus)],
     ["nickel", above("ni", hazardAbove.nickel)],
     ["antimony", above("sb", hazardAbove.antimony)],
+    ["manganese", above("mn", hazardAbove.manganese)],
     ["copper-fume", isBase("cu")],
     ["rust-and-damp", isAluminium],
     ["glare", isBase("fe")],
@@ -69,18 +71,3 @@ export function hazardsOf(contents: Contents): readonly MetalHazard[] {
   ];
   return found.flatMap(([hazard, is]) => (is ? [hazard] : []));
 }
-
-/** Metals whose limits no sheet here prints. Judgement. */
-const nearlyPure = (element: Element, low = 0.995): Contents => ({
-  [element]: { low, high: 1 },
-  other: { low: 0, high: 1 - low },
-});
-
-const unprinted: Readonly<Record<string, Contents>> = {
-  tin: nearlyPure("sn"),
-  iron: { fe: { low: 0.9, high: 0.97 }, si: { low: 0.01, high: 0.03 }, other: { low: 0.02, high: 0.06 } },
-};
-
-/** What a metal of the table may hold, whether its limits are printed or not; null where it isn't in the table. */
-export const metalContentsOf = (alloyId: string): Contents | null =>
-  contentsOf(alloyId) ?? unprinted[alloyId] ?? null;

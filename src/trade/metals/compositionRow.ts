@@ -1,19 +1,13 @@
-import type { CompositionLimit } from "../physics/metal/chargeVerdict.ts";
-import type { Element } from "../physics/metal/scrap.ts";
-
-/** What an alloy may hold, with who printed it and when: limits change from edition to edition. Fractions. */
-export type Composition = {
-  readonly alloyId: string;
-  readonly source: string;
-  readonly edition: string;
-  readonly note?: string | undefined;
-  readonly limits: readonly CompositionLimit[];
-};
+import type { CompositionLimit } from "../../physics/metal/chargeVerdict.ts";
+import type { Element } from "../../physics/metal/scrap.ts";
 
 /** Limits as they are printed, in percent: one number is the most, a pair the least and the most, null for an open end. */
 export type Printed = Readonly<
   Partial<Record<Element, number | readonly [least: number | null, most: number | null]>>
 >;
+
+/** Aluminium and silicon, which make a tin bronze leak and dross. */
+export const poisons = { al: 0.005, si: 0.005 } as const;
 
 /** Percent to fractions, one limit an element. */
 export function limitsFrom(printed: Printed): readonly CompositionLimit[] {

@@ -1,7 +1,7 @@
-import type { Contents, Element } from "../physics/metal/scrap.ts";
-import { fumeLimits, type FumeLimit } from "./fumeLimits.ts";
+import type { Contents, Element } from "../../physics/metal/scrap.ts";
+import { fumeLimits, type FumeLimit } from "../fumeLimits.ts";
 import { hazardAbove } from "./hazards.ts";
-import type { Published } from "./published.ts";
+import type { Published } from "../published.ts";
 
 const z1 = "29 CFR 1910.1000, table Z-1 (from memory)";
 const mean = (label: string, value: number): FumeLimit => ({

@@ -1,13 +1,10 @@
-import { elements, type Contents, type Element } from "../physics/metal/scrap.ts";
-import { aluminiumAndOtherLimits } from "./compositionOther.ts";
-import type { Composition } from "./compositionRow.ts";
-import { copperLimits } from "./compositionCopper.ts";
-
-export const compositions: readonly Composition[] = [...copperLimits, ...aluminiumAndOtherLimits];
+import { elements, type Contents, type Element } from "../../physics/metal/scrap.ts";
+import type { Alloy } from "./alloy.ts";
+import { alloyOf } from "./alloys.ts";
 
 /** Limits of an alloy; null where none are known (pure tin and grey iron). */
-export function compositionOf(alloyId: string): Composition | null {
-  return compositions.find((row) => row.alloyId === alloyId) ?? null;
+export function compositionOf(alloyId: string): Alloy["composition"] {
+  return alloyOf(alloyId)?.composition ?? null;
 }
 
 /**
@@ -40,3 +37,7 @@ export function namedElements(alloyId: string): readonly Element[] {
   const limits = compositionOf(alloyId)?.limits ?? [];
   return elements.filter((element) => limits.some(({ of }) => of.includes(element)));
 }
+
+/** What a metal of the table may hold, whether its limits are printed or not; null where it isn't in the table. */
+export const metalContentsOf = (alloyId: string): Contents | null =>
+  contentsOf(alloyId) ?? alloyOf(alloyId)?.unprinted ?? null;

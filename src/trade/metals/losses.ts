@@ -1,8 +1,10 @@
-import type { Published } from "./published.ts";
+import type { Published } from "../published.ts";
 
 export type ChargeKind = "clean-ingot" | "mixed-returns" | "turnings";
 
 export type LossRange = Published<{ readonly low: number; readonly high: number }>;
+
+export type LossRow = Readonly<Record<ChargeKind, LossRange>>;
 
 const practice =
   "common practice, no source; one industrial reference gives 3 % gas-fired aluminium, 1 % electric";
@@ -48,29 +50,5 @@ const silver = {
   turnings: loss(0.02, 0.04),
 };
 
-type LossRow = Readonly<Record<ChargeKind, LossRange>>;
-
-/** Share of a charge that burns, boils or is skimmed off, by alloy; tin, pewter and iron aren't known here. */
-const rows: Readonly<Record<string, LossRow>> = {
-  c87300: silicon,
-  c87500: silicon,
-  c87600: silicon,
-  c90300: tinAndRed,
-  c90500: tinAndRed,
-  c92200: tinAndRed,
-  c83600: tinAndRed,
-  c84400: tinAndRed,
-  c86500: yellow,
-  c95400: aluminiumBronze,
-  c95500: aluminiumBronze,
-  a356: aluminium,
-  a319: aluminium,
-  a413: aluminium,
-  copper,
-  sterling: silver,
-};
-
-/** Melt loss to start from, until the shop has its own; null where none is known. */
-export function meltLossOf({ alloyId, charge }: { alloyId: string; charge: ChargeKind }): LossRange | null {
-  return rows[alloyId]?.[charge] ?? null;
-}
+/** Share of a charge that burns, boils or is skimmed off, by the kind of metal; tin, pewter and iron aren't known here. */
+export const losses = { silicon, tinAndRed, yellow, aluminiumBronze, aluminium, copper, silver } as const;

@@ -1,10 +1,10 @@
 import { describe, expect, test } from "vitest";
-import type { Contents, Element } from "../physics/metal/scrap.ts";
+import type { Contents, Element } from "../../physics/metal/scrap.ts";
 import { alloys } from "./alloys.ts";
-import { hazardAbove, hazardsOf, leadedFrom, metalContentsOf, type MetalHazard } from "./hazards.ts";
-import { knockoutHeatOf } from "./knockoutHeat.ts";
+import { metalContentsOf } from "./contents.ts";
+import { hazardAbove, hazardsOf, leadedFrom, type MetalHazard } from "./hazards.ts";
 
-/** Read off the printed limits of each alloy (trade/compositionCopper and compositionOther), upper ends. */
+/** Read off the printed limits of each alloy (the row's own composition), upper ends. */
 const byComposition: Readonly<Record<string, readonly MetalHazard[]>> = {
   c87300: ["copper-fume"],
   c87500: ["zinc-fume", "copper-fume"], // Zn 12–16, Al up to 0.5, Pb up to 0.09
@@ -12,6 +12,10 @@ const byComposition: Readonly<Record<string, readonly MetalHazard[]>> = {
   c90300: ["zinc-fume", "copper-fume"], // Zn 3–5, Pb up to 0.3, Ni up to 1
   c90500: ["zinc-fume", "copper-fume"], // Zn 1–3
   c92200: ["lead", "zinc-fume", "copper-fume"], // Pb 1–2, Zn 3–5
+  c90700: ["lead", "phosphorus", "copper-fume"], // Pb and Zn up to 0.5, P up to 0.3
+  "bell-metal": ["copper-fume"], // P up to 0.05
+  c99700: ["lead", "zinc-fume", "nickel", "manganese", "copper-fume", "oxide-film"], // Pb up to 2, Zn 19–25, Ni 4–6, Mn 11–15, Al 0.5–3
+  a514: ["magnesium", "rust-and-damp", "no-glow", "oxide-film", "hydrogen"], // Mg 3.5–4.5
   c83600: ["lead", "zinc-fume", "copper-fume"], // Pb 4–6, Zn 4–6
   c84400: ["lead", "zinc-fume", "copper-fume"], // Pb 6–8, Zn 7–10
   c86500: ["lead", "zinc-fume", "copper-fume", "oxide-film"], // Pb up to 0.4, Zn 36–42, Al 0.5–1.5
@@ -53,6 +57,7 @@ describe("both sides of each limit", () => {
     ["phosphorus", "p", 0.001],
     ["nickel", "ni", 0.01],
     ["antimony", "sb", 0.01],
+    ["manganese", "mn", 0.05],
     ["oxide-film", "al", 0.005],
   ] as const)("%s above its share, not on it", (hazard, element, limit) => {
     expect(has(hazard, element, limit)).toBe(false);
@@ -85,16 +90,13 @@ describe("both sides of each limit", () => {
 test("what is called leaded at knock-out is what was alloyed with lead", () => {
   for (const alloy of alloys) {
     const isLeaded = (metalContentsOf(alloy.id)?.pb?.high ?? 0) >= leadedFrom.value;
-    expect([alloy.id, knockoutHeatOf(alloy).note?.startsWith("Leaded") ?? false]).toEqual([
-      alloy.id,
-      isLeaded,
-    ]);
+    expect([alloy.id, alloy.knockout.note?.startsWith("Leaded") ?? false]).toEqual([alloy.id, isLeaded]);
   }
 });
 
 test("aluminium bronze has one order at break-out: no lower heat than 300 °C is contradicted", () => {
   const c95400 = alloys.find(({ id }) => id === "c95400")!;
-  const { value, note } = knockoutHeatOf(c95400);
+  const { value, note } = c95400.knockout;
   expect(value).toBe(300);
   expect(note).not.toMatch(/break out at/i);
   expect(note).toMatch(/thick and buried only/i);
