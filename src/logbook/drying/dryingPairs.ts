@@ -1,10 +1,11 @@
+import { startTrack } from "../../physics/drying/coatTrack.ts";
 import { pairWeights } from "../../physics/evidence/calibration.ts";
 import type { GroupedPair } from "../../physics/evidence/shopLearning.ts";
 import { indexedCoat } from "../../physics/evidence/surfaceEvidence.ts";
 import type { Said } from "./coatSaid.ts";
 import { hear } from "./coatShares.ts";
 import type { CoatSpan } from "./coatSpan.ts";
-import { dryTo, startTrack } from "./coatTrack.ts";
+import { dryTo } from "./coatTrack.ts";
 import { chainOf } from "./coatWeights.ts";
 import { spanOf } from "./coatDrying.ts";
 import { groupOf } from "./dryingFactor.ts";
