@@ -6,7 +6,7 @@ import type { ReadySpread } from "../../physics/stats/spread.ts";
 import { tenthQuantile } from "../../physics/stats/normal.ts";
 import { readySpread } from "../../physics/stats/spread.ts";
 import { ordinaryRoomTimes } from "../../trade/ordinaryRoom.ts";
-import type { BeliefMemory, SpanBelief } from "./coatBelief.ts";
+import type { SpanBelief } from "./coatBelief.ts";
 import { spanBelief, stepsSince } from "./coatBelief.ts";
 import type { CoatSpan, CoatWeights } from "./coatSpan.ts";
 import { takeSaid } from "./coatSeen.ts";
@@ -17,6 +17,7 @@ import { beliefShown, checksShown, verdictOf } from "./coatVerdict.ts";
 import type { DryEvidence } from "./dryEvidence.ts";
 import { readEvidence } from "./dryEvidence.ts";
 import type { CoatFactor } from "./dryingFactor.ts";
+import type { DryingMemory } from "./dryingMemory.ts";
 import type { AirBasis, Stay } from "../air/hanging.ts";
 import { airAt, airBasis } from "../air/hanging.ts";
 import type { Coat, DrynessSeen } from "../piece/piece.ts";
@@ -45,8 +46,8 @@ export type CoatCase = {
   readonly factor: CoatFactor;
   readonly weights: CoatWeights;
   readonly places: SlowPlaces;
-  /** What was believed before, where it is kept. */
-  readonly beliefs: { readonly memory: BeliefMemory; readonly id: string } | null;
+  /** What is kept of this coat, and what it is known by there; null where nothing is. */
+  readonly memory: (DryingMemory & { readonly id: string }) | null;
 };
 
 type Happening =
@@ -256,8 +257,8 @@ function beliefIn(
 ): SpanBelief | null {
   const whole = spanOf(of, { span, wet });
   const seen = whole.seen.filter(isBeforeFire(of, whole.from));
-  const id = `${of.beliefs?.id ?? ""} ${span}`;
-  return spanBelief({ ...whole, seen }, { prior: spread, id, memory: of.beliefs?.memory ?? null });
+  const id = `${of.memory?.id ?? ""} ${span}`;
+  return spanBelief({ ...whole, seen }, { prior: spread, id, memory: of.memory });
 }
 
 function happeningsOf(of: CoatCase): readonly Happening[] {
