@@ -6,6 +6,7 @@ import type { LearnedDrying, WithoutOwn } from "../logbook/drying/learnedDrying.
 import { teachingPairs, withoutOwn } from "../logbook/drying/learnedDrying.ts";
 import type { WallRead } from "../logbook/drying/learnedGains.ts";
 import { wallReads, weighedCoats } from "../logbook/drying/learnedGains.ts";
+import { textHash } from "../logbook/log/textHash.ts";
 import type { Piece, Shop } from "../logbook/piece/piece.ts";
 import type { Surroundings } from "../logbook/piece/surroundings.ts";
 import { isDemoId } from "./demoShopLines.ts";
@@ -155,14 +156,7 @@ function markOf(piece: Piece, { shop }: Surroundings): string {
 }
 
 const textMark = (text: string): string =>
-  `${text.length} ${hashOf(text, 0x811c9dc5)} ${hashOf(text, 0x1234567)}`;
-
-/** FNV-1a, 32 bits. */
-function hashOf(text: string, seed: number): number {
-  let hash = seed;
-  for (let i = 0; i < text.length; i++) hash = Math.imul(hash ^ text.charCodeAt(i), 0x01000193);
-  return hash >>> 0;
-}
+  `${text.length} ${textHash(text, 0x811c9dc5)} ${textHash(text, 0x1234567)}`;
 
 function lessonsOf(value: unknown): Lessons | null {
   // Written by this file alone: its number says whether it is of today's shape.

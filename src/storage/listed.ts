@@ -17,9 +17,11 @@ export type Listed<K extends StreamKind> = {
   readonly states: readonly RowOf<K>["state"][];
   /** Streams whose row holds no state: making the summaries again mends them. */
   readonly rotten: readonly string[];
+  /** The stamps of the others, where their rows have one. */
+  readonly stamps: readonly (readonly [stream: string, stamp: number])[];
 };
 
-/** The same, with the streams of the rows that hold no state. */
+/** The same, with the streams of the rows that hold no state, and the stamps of those that do. */
 export async function listedOf<K extends StreamKind>(
   db: ShopDb,
   kind: K,
@@ -35,8 +37,16 @@ const lying = (db: ShopDb, kind: StreamKind, shelves: readonly Shelf[]) =>
 function sorted<K extends StreamKind>(found: readonly (readonly ProjectionRow[])[], kind: K): Listed<K> {
   const rows = found.flat().filter((row) => isKind(row, kind));
   const [sound, rotten] = [rows.filter(hasState), rows.filter((row) => !hasState(row))];
-  return { states: sound.map(({ state }) => state), rotten: rotten.map(({ stream }) => stream) };
+  return {
+    states: sound.map(({ state }) => state),
+    rotten: rotten.map(({ stream }) => stream),
+    stamps: sound.flatMap(stampsOf),
+  };
 }
+
+/** A row's stamp; none where an older program wrote it. */
+export const stampsOf = ({ stream, stamp }: ProjectionRow): readonly (readonly [string, number])[] =>
+  stamp === undefined ? [] : [[stream, stamp]];
 
 /** A row comes from the store, where a fault of the disk or of an older program may have left anything. */
 export const hasState = ({ state }: { readonly state: unknown }): boolean =>

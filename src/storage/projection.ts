@@ -1,5 +1,6 @@
 import { airMovesOf, type AirSince } from "../logbook/air/airLog.ts";
 import { effective } from "../logbook/log/effective.ts";
+import { stampOf, stampWith } from "../logbook/log/stamp.ts";
 import type { Entry, StreamKind } from "../logbook/entries/entry.ts";
 import { parseStream } from "../logbook/entries/entryKinds.ts";
 import type { Melt, Pour, Run } from "../logbook/fire/fireStates.ts";
@@ -31,6 +32,8 @@ export type RowOf<K extends StreamKind> = {
   readonly kind: K;
   readonly shelf: Shelf;
   readonly state: States[K];
+  /** Changes with every line that joins the stream or leaves it (`stampOf`); a row of an older program has none. */
+  readonly stamp?: number | undefined;
   /** Rooms only: the entry its name and altitude come from; null for a built-in room as it came. */
   readonly setId?: string | null | undefined;
   /** Rooms only: since when the air moved how, which a logger's block may not say for itself. */
@@ -42,39 +45,42 @@ export function projectionOf(stream: string, entries: readonly Entry[]): Project
   const split = parseStream(stream);
   if (split === null || entries.length === 0) return null;
   const { kind, id } = split;
+  const stamp = stampOf(entries);
   switch (kind) {
     case "piece": {
       const state = foldPiece(id, entries);
-      return state && { stream, kind, shelf: shelfOf(state), state };
+      return state && { stream, kind, shelf: shelfOf(state), state, stamp };
     }
     case "room": {
       const state = foldRoom(id, entries);
       const standing = effective(entries);
       const setId = standing.findLast((entry) => entry.type === "room-set")?.id ?? null;
       const airMoves = airMovesOf(standing);
-      return state && { stream, kind, shelf: state.retired ? "archived" : "work", state, setId, airMoves };
+      return (
+        state && { stream, kind, shelf: state.retired ? "archived" : "work", state, setId, airMoves, stamp }
+      );
     }
     case "bucket": {
       const state = foldBucket(id, entries);
-      return state && { stream, kind, shelf: state.retired ? "archived" : "work", state };
+      return state && { stream, kind, shelf: state.retired ? "archived" : "work", state, stamp };
     }
     case "recipe": {
       const state = foldRecipe(id, entries);
-      return state && { stream, kind, shelf: state.retired === true ? "archived" : "work", state };
+      return state && { stream, kind, shelf: state.retired === true ? "archived" : "work", state, stamp };
     }
     case "shop":
-      return { stream, kind, shelf: "work", state: foldShop(entries) };
+      return { stream, kind, shelf: "work", state: foldShop(entries), stamp };
     case "run": {
       const state = foldRun(id, entries);
-      return state && { stream, kind, shelf: untilEnded(state), state };
+      return state && { stream, kind, shelf: untilEnded(state), state, stamp };
     }
     case "melt": {
       const state = foldMelt(id, entries);
-      return state && { stream, kind, shelf: untilEnded(state), state };
+      return state && { stream, kind, shelf: untilEnded(state), state, stamp };
     }
     case "pour": {
       const state = foldPour(id, entries);
-      return state && { stream, kind, shelf: untilEnded(state), state };
+      return state && { stream, kind, shelf: untilEnded(state), state, stamp };
     }
   }
 }
@@ -98,5 +104,7 @@ export function withReading(row: RowOf<"room">, line: Entry, last: AirReading): 
   const moves = row.airMoves ?? [];
   const [said] = airMovesOf([line]);
   const airMoves = said === undefined || said.air === moves.at(-1)?.air ? moves : [...moves, said];
-  return { ...row, state: { ...row.state, last }, airMoves };
+  // A row without a stamp stays so: a sum begun in the middle would stand for nothing.
+  const stamp = row.stamp === undefined ? undefined : stampWith(row.stamp, line);
+  return { ...row, state: { ...row.state, last }, airMoves, stamp };
 }

@@ -1,16 +1,16 @@
 import { builtInBucketIds, builtInRoomIds } from "../logbook/piece/builtIns.ts";
 import { streamOf, shopStream, type Entry } from "../logbook/entries/entry.ts";
-import type { Run } from "../logbook/fire/fireStates.ts";
 import { foldPiece, foldRecipe, foldRoom } from "../logbook/log/fold.ts";
 import { foldBucket } from "../logbook/bucket/foldBucket.ts";
 import { foldShop } from "../logbook/shop/foldShop.ts";
-import type { LearnedDrying } from "../logbook/drying/learnedDrying.ts";
+import { learningStamp } from "../logbook/drying/dryingMemory.ts";
+import { stampOf } from "../logbook/log/stamp.ts";
 import type { AirReading, Bucket, Piece, Recipe, Room, Shop } from "../logbook/piece/piece.ts";
 import type { Surroundings } from "../logbook/piece/surroundings.ts";
 import { startingRecipes } from "../trade/startingRecipes.ts";
 import { learnedFromRow, learningKey } from "./learningRow.ts";
-import { hasState, listedOf, statesOf } from "./listed.ts";
-import type { Shelf } from "./projection.ts";
+import { hasState, listedOf, stampsOf, statesOf } from "./listed.ts";
+import type { RowOf, Shelf } from "./projection.ts";
 import { readingsIn, readingsSince, type AirSpan } from "./roomReadings.ts";
 import type { ShopDb } from "./rows.ts";
 import { readStream, type SetAside } from "./streams.ts";
@@ -42,10 +42,14 @@ export function readRack(
   { archivedIds = null }: { readonly archivedIds?: readonly string[] | null | undefined } = {},
 ): Promise<RackData> {
   return db.transaction("r", db.projections, db.entries, db.settings, async () => {
-    const { states: pieces, rotten } = await listedOf(db, "piece", archivedIds === null ? ["work"] : putAway);
+    const {
+      states: pieces,
+      rotten,
+      stamps,
+    } = await listedOf(db, "piece", archivedIds === null ? ["work"] : putAway);
     const asked = archivedIds === null ? pieces : pieces.filter(({ id }) => archivedIds.includes(id));
     const around = await readSurroundings(db, hangingSpans(asked, now));
-    return { pieces: asked, rotten, ...around, runs: await runsOf(db, asked) };
+    return { pieces: asked, rotten, ...(await withRuns(db, asked, { around, stamps })) };
   });
 }
 
@@ -60,13 +64,9 @@ export function readPiece(db: ShopDb, id: string, now: number): Promise<PieceDat
     const { entries, setAside } = await readStream(db, streamOf("piece", id));
     const piece = foldPiece(id, entries);
     if (piece === null) return null;
-    return {
-      piece,
-      entries,
-      setAside,
-      ...(await readSurroundings(db, hangingSpans([piece], now))),
-      runs: await runsOf(db, [piece]),
-    };
+    const around = await readSurroundings(db, hangingSpans([piece], now));
+    const stamps = [[streamOf("piece", id), stampOf(entries)]] as const;
+    return { piece, entries, setAside, ...(await withRuns(db, [piece], { around, stamps })) };
   });
 }
 
@@ -81,9 +81,11 @@ export async function readPieceLog(
   return { name: start?.type === "piece-started" ? start.body.plan.name : null, entries };
 }
 
-export const readRooms = async (db: ShopDb): Promise<readonly Room[]> =>
+export const readRooms = async (db: ShopDb): Promise<readonly Room[]> => allRooms(await statesOf(db, "room"));
+
+const allRooms = (states: readonly Room[]): readonly Room[] =>
   withBuiltIn(
-    await statesOf(db, "room"),
+    states,
     builtInRoomIds.map((id) => foldRoom(id, [])),
   );
 
@@ -101,8 +103,11 @@ export function readRoom(
 }
 
 export const readBuckets = async (db: ShopDb): Promise<readonly Bucket[]> =>
+  allBuckets(await statesOf(db, "bucket"));
+
+const allBuckets = (states: readonly Bucket[]): readonly Bucket[] =>
   withBuiltIn(
-    await statesOf(db, "bucket"),
+    states,
     builtInBucketIds.map((id) => foldBucket(id, [])),
   );
 
@@ -117,47 +122,90 @@ export async function readBucket(
 }
 
 export const readRecipes = async (db: ShopDb): Promise<readonly Recipe[]> =>
+  allRecipes(await statesOf(db, "recipe"));
+
+const allRecipes = (states: readonly Recipe[]): readonly Recipe[] =>
   withBuiltIn(
-    await statesOf(db, "recipe"),
+    states,
     startingRecipes.map(({ id }) => foldRecipe(id, [])),
   );
 
-export async function readShop(db: ShopDb): Promise<Shop> {
+export const readShop = async (db: ShopDb): Promise<Shop> => (await readShopRow(db))?.state ?? foldShop([]);
+
+async function readShopRow(db: ShopDb): Promise<RowOf<"shop"> | null> {
   const row = await db.projections.get(shopStream);
-  return row?.kind === "shop" && hasState(row) ? row.state : foldShop([]);
+  return row?.kind === "shop" && hasState(row) ? row : null;
 }
 
 /** All that the sums need beside a piece, with each room's readings in these spans and the last one. */
 export async function readSurroundings(db: ShopDb, spans: readonly AirSpan[]): Promise<Surroundings> {
-  const [rooms, recipes, buckets, shop, learned] = await Promise.all([
-    readRooms(db),
-    readRecipes(db),
-    readBuckets(db),
-    readShop(db),
+  const [ofRooms, ofRecipes, ofBuckets, shopRow, learned] = await Promise.all([
+    listedOf(db, "room"),
+    listedOf(db, "recipe"),
+    listedOf(db, "bucket"),
+    readShopRow(db),
     readLearning(db),
   ]);
+  const rooms = allRooms(ofRooms.states);
+  const recipes = allRecipes(ofRecipes.states);
+  const buckets = allBuckets(ofBuckets.states);
   const readings = await Promise.all(
     rooms.map(async ({ id }) => [id, await readingsIn(db, id, [...spans, last])] as const),
   );
+  // The readings of a room are its log as far as these spans go.
+  const asFar = spans.map(({ from, to }) => `${from} ${to}`).join();
   return {
     rooms: byId(rooms),
     readings: new Map(readings),
     recipes: byId(recipes),
     buckets: byId(buckets),
-    shop,
+    shop: shopRow?.state ?? foldShop([]),
     learned,
+    stamps: new Map<string, string | number>([
+      ...asTheyCame("recipe", recipes, ofRecipes.states),
+      ...asTheyCame("bucket", buckets, ofBuckets.states),
+      ...ofRecipes.stamps,
+      ...ofBuckets.stamps,
+      ...ofRooms.stamps.map(([stream, stamp]) => [stream, `${stamp} ${asFar}`] as const),
+      ...(shopRow === null ? [[shopStream, untouched] as const] : stampsOf(shopRow)),
+      [learningStamp, learned?.mark ?? untouched],
+    ]),
   };
 }
 
-/** The kiln runs these pieces were in, by id. */
-async function runsOf(db: ShopDb, pieces: readonly Piece[]): Promise<ReadonlyMap<string, Run>> {
+/** The stamp of what is as it came with the program. */
+const untouched = "untouched";
+
+/** Those that no row speaks of. */
+const asTheyCame = (
+  kind: "recipe" | "bucket",
+  all: readonly { readonly id: string }[],
+  stored: readonly object[],
+): readonly (readonly [string, string])[] =>
+  all.filter((one) => !stored.includes(one)).map(({ id }) => [streamOf(kind, id), untouched]);
+
+type PiecesBeside = {
+  readonly around: Surroundings;
+  readonly stamps: readonly (readonly [stream: string, stamp: number])[];
+};
+
+/** The same with the kiln runs these pieces were in, and the stamps of all of it. */
+async function withRuns(
+  db: ShopDb,
+  pieces: readonly Piece[],
+  { around, stamps }: PiecesBeside,
+): Promise<Surroundings> {
   const ids = [...new Set(pieces.flatMap(({ runIds }) => runIds ?? []))];
   const rows = ids.length === 0 ? [] : await db.projections.bulkGet(ids.map((id) => streamOf("run", id)));
-  return byId(rows.flatMap((row) => (row?.kind === "run" && hasState(row) ? [row.state] : [])));
+  const runs = rows.flatMap((row) => (row?.kind === "run" && hasState(row) ? [row] : []));
+  return {
+    ...around,
+    runs: byId(runs.map(({ state }) => state)),
+    stamps: new Map([...(around.stamps ?? []), ...stamps, ...runs.flatMap(stampsOf)]),
+  };
 }
 
-const readLearning = async (db: ShopDb): Promise<LearnedDrying | null> =>
-  learnedFromRow((await db.settings.get(learningKey))?.value);
+const readLearning = async (db: ShopDb) => learnedFromRow((await db.settings.get(learningKey))?.value);
 
 /** The last reading alone, as the one that holds when this opens. */
 const last: AirSpan = { from: Infinity, to: Infinity };

@@ -1,6 +1,9 @@
 import { expect, test } from "@playwright/test";
 import { standingOf } from "../../src/logbook/piece/buildStanding.ts";
-import { makeDryingMemory } from "../../src/logbook/drying/dryingMemory.ts";
+import { learningStamp } from "../../src/logbook/drying/dryingMemory.ts";
+import { shopStream } from "../../src/logbook/entries/entry.ts";
+import type { Stamps } from "../../src/logbook/log/memo.ts";
+import { makeMemo } from "../../src/logbook/log/memo.ts";
 import type { AirReading, Piece } from "../../src/logbook/piece/piece.ts";
 import type { Surroundings } from "../../src/logbook/piece/surroundings.ts";
 import { testLog, testShop } from "../logs/testLog.ts";
@@ -43,9 +46,18 @@ test("drying of thirty shells over sixty days, and after one new reading, beside
   const now = begin + days * dayMs;
   /** As after a read of the store: nothing is the object of before. */
   const readAnew = (count: number): { shop: Surroundings; pieces: readonly Piece[] } => ({
-    shop: testShop(structuredClone(all.slice(0, count))),
+    shop: { ...testShop(structuredClone(all.slice(0, count))), stamps: stampsAt(count) },
     pieces: structuredClone(pieces),
   });
+  /** As the store's rows have them: the room's alone changes with a reading. */
+  const stampsAt = (count: number): Stamps =>
+    new Map<string, string | number>([
+      ...pieces.map(({ id }) => [`piece/${id}`, 1] as const),
+      ["recipe/start-general", 1],
+      [shopStream, 1],
+      [learningStamp, 1],
+      ["room/first", count],
+    ]);
 
   let sum = 0;
   const passes = Array.from({ length: 200 }, () =>
@@ -62,7 +74,7 @@ test("drying of thirty shells over sixty days, and after one new reading, beside
     });
   });
 
-  const memory = makeDryingMemory();
+  const memory = makeMemo();
   const added: number[] = [];
   for (let left = 30; left >= 0; left--) {
     const fresh = readAnew(all.length - left);

@@ -3,13 +3,14 @@ import * as approachVerdict from "../../src/physics/evidence/approachVerdict.ts"
 import * as bagEvidence from "../../src/physics/evidence/bagEvidence.ts";
 import * as coat from "../../src/physics/drying/coat.ts";
 import * as drying from "../../src/physics/drying/drying.ts";
+import * as coatTrack from "../../src/physics/drying/coatTrack.ts";
+import * as dryAlong from "../../src/physics/drying/dryAlong.ts";
 import * as dryingAdvice from "../../src/physics/drying/dryingAdvice.ts";
 import * as drynessIndex from "../../src/physics/drying/drynessIndex.ts";
 import * as dryStep from "../../src/physics/drying/dryStep.ts";
 import * as film from "../../src/physics/air/film.ts";
 import * as lastFlux from "../../src/physics/drying/lastFlux.ts";
 import * as front from "../../src/physics/drying/front.ts";
-import * as readyRange from "../../src/physics/drying/readyRange.ts";
 import * as resistanceEvidence from "../../src/physics/evidence/resistanceEvidence.ts";
 import * as shareEvidence from "../../src/physics/evidence/shareEvidence.ts";
 import * as skinEvidence from "../../src/physics/evidence/skinEvidence.ts";
@@ -17,6 +18,7 @@ import * as spread from "../../src/physics/stats/spread.ts";
 import * as steadyMass from "../../src/physics/evidence/steadyMass.ts";
 import * as surfaceEvidence from "../../src/physics/evidence/surfaceEvidence.ts";
 import * as targetMass from "../../src/physics/slurry/targetMass.ts";
+import type { DryingInterval } from "../../src/physics/drying/dryStep.ts";
 import type { Rows } from "./numberRow.ts";
 import { row } from "./numberRow.ts";
 
@@ -26,6 +28,13 @@ const placed = { ...moving, pocketSM: 300 };
 const interval = { durationS: 7200, tempC: 22, rh: 0.5, pressurePa: 101_325 };
 const intervals = [interval, { ...interval, tempC: 18, rh: 0.7, filmWM2K: 4, pocketSM: 10, surfaceC: 15 }];
 const step = dryStep.dryStep(interval, { filmWM2K: 15, pocketSM: 0 });
+const inAir = (history: readonly DryingInterval[]) =>
+  dryAlong.stepsInRow(history.map((one) => dryStep.dryStep(one, { filmWM2K: 15, pocketSM: 0 })));
+const underWay = coatTrack.startTrack(backup, { at: 0, spread: spread.readySpread() });
+coatTrack.dryTrack(underWay, {
+  to: 3_600_000,
+  air: (_, visit) => inAir([{ ...interval, durationS: 3600 }])(visit),
+});
 const parts = film.resistances(moving);
 const { criticalKgM2, depthM } = backup;
 const indexed = { criticalShare: 0.6, depthM: 0.0035, readyShare: 0.03, pocketSM: 0 };
@@ -74,11 +83,60 @@ export const dryingRows: Rows = {
     coatDepthM: row(coat.coatDepthM, [{ coatMm: 1, beneathMm: 4 }]),
     carryOver: row(coat.carryOver, [{ leftKgM2: 0.05, newKgM2: 0.2, criticalShare: 0.6 }]),
   },
+  coatTrack: {
+    startTrack: row(coatTrack.startTrack, [backup, { at: 0, spread: spread.readySpread() }], {
+      unread: ["1.spread.sigmaLn"],
+    }),
+    dryTrack: row(
+      (from: { readonly to: number; readonly intervals: readonly DryingInterval[] }) => {
+        const track = coatTrack.startTrack(backup, { at: 0, spread: spread.readySpread() });
+        coatTrack.dryTrack(track, { to: from.to, air: (_, visit) => inAir(from.intervals)(visit) });
+        return track;
+      },
+      [{ to: 14_400_000, intervals }],
+    ),
+    dosesOf: row(coatTrack.dosesOf, [underWay], {
+      unread: [
+        "0.coat.waterKgM2",
+        "0.early",
+        "0.late",
+        "0.at",
+        "0.points",
+        ...["durationS", "deficitKgM3", "settlingKgM2S", "parts.wetSurfaceC"].map(
+          (one) => `0.lastStep.${one}`,
+        ),
+      ],
+    }),
+    whyNotReady: row(coatTrack.whyNotReady, [underWay], {
+      unread: ["0"],
+    }),
+  },
+  dryAlong: {
+    dryAlong: row(
+      (of: typeof backup, course: dryAlong.DryCourse, history: readonly DryingInterval[]) => {
+        const own = { ...course };
+        dryAlong.dryAlong([own], { coat: of, air: inAir(history) });
+        return own;
+      },
+      [backup, { factor: 1.2, waterKgM2: 0.2, readyAt: null, isFrozen: false }, intervals],
+      { unread: ["0.waterKgM2"] },
+    ),
+    stepsInRow: row(
+      (steps: readonly dryStep.DryStep[]) => {
+        const starts: number[] = [];
+        dryAlong.stepsInRow(steps)((_, startAt) => starts.push(startAt) > 0);
+        return starts;
+      },
+      [[step, step]],
+      {
+        unread: ["0.0", "0.1"].flatMap((one) =>
+          ["deficitKgM3", "settlingKgM2S", "parts"].map((part) => `${one}.${part}`),
+        ),
+      },
+    ),
+  },
   drying: {
     dryingHours: row(drying.dryingHours, [{ ...backup, ...placed }]),
-    dryThrough: row(drying.dryThrough, [
-      { coat: backup, filmWM2K: 15, pocketSM: 0, intervals, resistanceFactor: 1.2 },
-    ]),
   },
   dryingAdvice: {
     dryingAdvice: row(dryingAdvice.dryingAdvice, [
@@ -110,12 +168,6 @@ export const dryingRows: Rows = {
   film: {
     resistances: row(film.resistances, [placed]),
     requireResistances: row(film.requireResistances, [parts], { unread: ["0.wetSurfaceC"] }),
-    meanResistances: row(film.meanResistances, [
-      [
-        { parts, weight: 1 },
-        { parts, weight: 3 },
-      ],
-    ]),
     wetSurfaceC: row(film.wetSurfaceC, [moving]),
     evaporativeDropK: row(film.evaporativeDropK, [moving]),
     wetFluxKgM2S: row(film.wetFluxKgM2S, [placed]),
@@ -132,13 +184,6 @@ export const dryingRows: Rows = {
       front.waterAfterDose,
       [{ waterKgM2: 0.2, dose: 60, floorKgM2: 0 }, { criticalKgM2, depthM }, parts],
       { unread: ["2.wetSurfaceC"] },
-    ),
-  },
-  readyRange: {
-    readyRange: row(
-      readyRange.readyRange,
-      [{ coat: backup, filmWM2K: 15, pocketSM: 0, intervals, spread: spread.readySpread() }],
-      { unread: ["0.spread.sigmaLn"] },
     ),
   },
   resistanceEvidence: {

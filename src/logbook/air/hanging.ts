@@ -3,7 +3,9 @@ import { geometryClasses } from "../../trade/geometryClasses.ts";
 import { ordinaryRoom } from "../../trade/ordinaryRoom.ts";
 import type { AirReading, Piece } from "../piece/piece.ts";
 import { countUpTo } from "./airLine.ts";
-import type { AirMemory, RoomAir } from "./roomAir.ts";
+import { streamOf } from "../entries/entry.ts";
+import type { Memo } from "../log/memo.ts";
+import type { RoomAir } from "./roomAir.ts";
 import { roomAir } from "./roomAir.ts";
 import type { Surroundings } from "../piece/surroundings.ts";
 
@@ -26,13 +28,13 @@ function ordinaryAir(altitudeM: number, pocketSM: number): RoomAir {
 }
 
 /**
- * The rooms a piece hung in, in order, from long before its start to the end of time. `lines` are the rooms' last
- * lines of air, for a room that has since been read again.
+ * The rooms a piece hung in, in order, from long before its start to the end of time. With a memo, a room that has since
+ * been read again costs no more than its new readings.
  */
 export function staysOf(
   { rooms, plan }: Piece,
   surroundings: Surroundings,
-  lines: AirMemory | null = null,
+  memo: Memo | null = null,
 ): readonly Stay[] {
   const { pocketSM } = geometryClasses[plan.geometry ?? "open"] ?? geometryClasses.open;
   const noRoom: Stay = { from: -Infinity, to: Infinity, air: null, ordinary: ordinaryAir(0, pocketSM) };
@@ -44,19 +46,17 @@ export function staysOf(
       from: i === 0 ? -Infinity : from,
       to: rooms[i + 1]?.from ?? Infinity,
       air: readings
-        ? roomAir(readings, { altitudeM, pocketSM, kept: lines ? { roomId, lines } : undefined })
+        ? roomAir(readings, {
+            altitudeM,
+            pocketSM,
+            kept: memo
+              ? { roomId, memo, mark: surroundings.stamps?.get(streamOf("room", roomId)) ?? readings }
+              : undefined,
+          })
         : null,
       ordinary: ordinaryAir(altitudeM, pocketSM),
     };
   });
-}
-
-/** Everything the drying of a piece rests on besides its own log, by identity. */
-export function airSources({ rooms }: Piece, surroundings: Surroundings): readonly unknown[] {
-  return rooms.flatMap(({ roomId }) => [
-    surroundings.readings.get(roomId),
-    surroundings.rooms.get(roomId)?.altitudeM,
-  ]);
 }
 
 type Visit = (step: DryStep, startAt: number) => boolean;

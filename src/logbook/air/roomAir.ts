@@ -3,6 +3,8 @@ import { dryStep } from "../../physics/drying/dryStep.ts";
 import { airClasses } from "../../trade/airClasses.ts";
 import type { AirLine, Cut } from "./airLine.ts";
 import { airLine, countUpTo } from "./airLine.ts";
+import type { Memo } from "../log/memo.ts";
+import { remembered } from "../log/memo.ts";
 import type { AirReading } from "../piece/piece.ts";
 
 /** A stretch of steady air, epoch ms; the last one of a room has no end. */
@@ -20,14 +22,14 @@ export type RoomAir = Pick<AirLine, "readings" | "pressurePa" | "startsAt" | "fo
   readonly readingAt: (at: number) => AirReading;
 };
 
-/** The latest line of each room, by room and altitude; the next one is made from it. */
-export type AirMemory = Map<string, AirLine>;
-
 export type AirOptions = {
   readonly altitudeM: number;
   readonly pocketSM: number;
-  /** Where the room's last line is kept; without it a new list of readings is read from its first to its last. */
-  readonly kept?: { readonly roomId: string; readonly lines: AirMemory } | undefined;
+  /**
+   * Where the room's last line is kept, with what the readings are known by; without it a new list of readings is read
+   * from its first to its last.
+   */
+  readonly kept?: { readonly roomId: string; readonly memo: Memo; readonly mark: unknown } | undefined;
 };
 
 type OfReadings = {
@@ -35,6 +37,7 @@ type OfReadings = {
   readonly airs: Map<string, RoomAir | null>;
 };
 
+/** A list of readings never changes, so the list itself is the key. */
 const known = new WeakMap<readonly AirReading[], OfReadings>();
 
 /**
@@ -66,10 +69,17 @@ function lineOf(
 ): AirLine | null {
   const ready = lines.get(altitudeM);
   if (ready !== undefined) return ready;
-  const key = `${kept?.roomId ?? ""} ${altitudeM}`;
-  const line = airLine(readings, { altitudeM, before: kept?.lines.get(key) ?? null });
+  const make = (before: AirLine | null): { readonly line: AirLine | null } => ({
+    line: airLine(readings, { altitudeM, before }),
+  });
+  const { line } = kept
+    ? remembered<ReturnType<typeof make>>(
+        { memo: kept.memo, kind: "line", id: `${kept.roomId} ${altitudeM}` },
+        [kept.mark],
+        (before) => make(before?.line ?? null),
+      )
+    : make(null);
   lines.set(altitudeM, line);
-  if (line !== null) kept?.lines.set(key, line);
   return line;
 }
 

@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { dippedFrom, dippedFromMark } from "./dippedFrom.ts";
+import { dippedFrom } from "./dippedFrom.ts";
 import type { Bucket, Coat } from "../piece/piece.ts";
 import { given, hourMs, later, read, shop } from "../../../tests/logs/testBucket.ts";
 
@@ -51,17 +51,4 @@ test("the reason given for the visit is told with it, an old one is not", () => 
   expect(reasonAt(later)).toBe("one coat to go");
   expect(reasonAt(later - 2 * hourMs)).toBeNull();
   expect(reasonAt(later + 12 * hourMs)).toBeNull();
-});
-
-test("the mark of a piece changes with what was known at its dips, and not with what was read later", () => {
-  const mark = (readings: readonly ReturnType<typeof read>[], targets?: Bucket["targets"]): string =>
-    dippedFromMark(
-      { coats: [coat(later)] },
-      around(targets === undefined ? { readings } : { readings, targets }),
-    );
-  const before = mark([read("r1", later - hourMs)]);
-  expect(mark([read("r1", later - hourMs), read("r2", later + hourMs)])).toBe(before);
-  expect(mark([read("r9", later - hourMs)])).not.toBe(before);
-  expect(mark([])).not.toBe(before);
-  expect(mark([read("r1", later - hourMs)], { lowS: 10, highS: 12 })).not.toBe(before);
 });

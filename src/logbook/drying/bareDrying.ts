@@ -3,9 +3,6 @@ import type { DryingFrom } from "./shellDrying.ts";
 import { shellDrying } from "./shellDrying.ts";
 import type { CoatDrying } from "../piece/standing.ts";
 
-/** Kept with the piece, so that their drying is kept too. */
-const bared = new WeakMap<Piece, Piece>();
-
 /**
  * The outer coat's drying by air, weights and whatever was found wet, as if no hand or eye had found it dry: those tell
  * of the outer film, and what they say must not move a time that the film doesn't decide. `outer` itself where none has.
@@ -13,12 +10,11 @@ const bared = new WeakMap<Piece, Piece>();
 export function bareDrying(piece: Piece, outer: CoatDrying, from: DryingFrom): CoatDrying {
   const isFilm = (seen: DrynessSeen): boolean => seen.coatId === outer.coat.id && saysDry(seen);
   if (!piece.dryness.some(isFilm)) return outer;
-  const bare = bared.get(piece) ?? {
+  const bare = {
     ...piece,
     id: `${piece.id} bare`,
     dryness: piece.dryness.filter((seen) => !isFilm(seen)),
   };
-  bared.set(piece, bare);
   return shellDrying(bare, from).at(-1) ?? outer;
 }
 

@@ -3,10 +3,12 @@ import { describe, expect, test } from "vitest";
 import { standingOf } from "../piece/buildStanding.ts";
 import { unusedBucket } from "../piece/builtIns.ts";
 import { coatPicture } from "./coatPicture.ts";
-import { makeDryingMemory } from "./dryingMemory.ts";
+import type { SpanBelief } from "./coatBelief.ts";
+import { makeMemo } from "../log/memo.ts";
 import type { EntryBodies } from "../entries/entry.ts";
 import type { AirReading } from "../piece/piece.ts";
 import type { CoatDrying } from "../piece/standing.ts";
+import { stamped } from "../../../tests/logs/testStamps.ts";
 import type { TestLog } from "../../../tests/logs/testLog.ts";
 import { hourMs, monday, steadyAir, testLog, testShop } from "../../../tests/logs/testLog.ts";
 
@@ -270,11 +272,14 @@ test("a rack of coats with checks on them is believed once, and not again at the
     weigh(log, 31, 1293.8 - (n % 5) / 10);
     return { ...log.piece(), id: `p${n}` };
   });
-  const shop = testShop(steadyAir({ from: at(-2), hours: 42, everyH: 1 / 12 }));
-  const memory = makeDryingMemory();
+  const shop = stamped(pieces, testShop(steadyAir({ from: at(-2), hours: 42, everyH: 1 / 12 })));
+  const memory = makeMemo();
   const look = (minutes: number) => {
     for (const piece of structuredClone(pieces)) standingOf(piece, shop, at(31.2) + minutes * 60_000, memory);
-    return [...memory.coats.beliefs].map(([id, { belief }]) => ({ id, belief }));
+    return [...(memory.get("belief") ?? [])].map(([id, { value }]) => ({
+      id,
+      belief: (value as { readonly belief: SpanBelief | null }).belief,
+    }));
   };
   const first = look(0);
   expect(first.length).toBeGreaterThanOrEqual(60);

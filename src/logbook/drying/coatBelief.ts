@@ -7,8 +7,9 @@ import { waterPosterior } from "../../physics/evidence/waterPosterior.ts";
 import { hear } from "./coatShares.ts";
 import type { CoatSpan, Heard, Unheard } from "./coatSpan.ts";
 import { walkAir } from "../air/hanging.ts";
-import type { Kept } from "../log/kept.ts";
-import { isSame, keep, restOfAir } from "../log/kept.ts";
+import { airGrounds } from "../air/airGrounds.ts";
+import { remembered } from "../log/memo.ts";
+import type { DryingMemory } from "./dryingMemory.ts";
 
 /** What was seen of a coat and its sum, put together. */
 export type SpanBelief = {
@@ -20,30 +21,30 @@ export type SpanBelief = {
   readonly conflicts: readonly (Conflict & { readonly seenId: string })[];
 };
 
-/** Beliefs of before, by coat and dip. */
-export type BeliefMemory = Map<string, Kept<{ readonly belief: SpanBelief }>>;
-
 /**
  * The belief that the observations of a span leave of the coat's factor on time; null where none speaks.
  */
 export function spanBelief(
   span: CoatSpan,
-  { prior, id, memory }: { prior: ReadySpread; id: string; memory: BeliefMemory | null },
+  { prior, id, memory }: { prior: ReadySpread; id: string; memory: DryingMemory | null },
 ): SpanBelief | null {
   if (span.seen.length === 0) return null;
   const lastAt = span.seen.reduce((last, { at }) => Math.max(last, at), span.from);
-  const rest = {
-    text: JSON.stringify([prior, span.wet, span.from, span.seen, span.weights, span.places]),
-    air: restOfAir(span.stays, { from: span.from, until: lastAt, isWhole: false }),
-  };
-  const kept = memory?.get(id);
-  if (memory && kept && isSame(kept, rest)) {
-    keep(memory, id, kept);
-    return kept.belief;
-  }
-  const belief = believe(span, prior, lastAt);
-  if (memory && belief !== null) keep(memory, id, { ...rest, belief });
-  return belief;
+  const make = (): { readonly belief: SpanBelief | null } => ({ belief: believe(span, prior, lastAt) });
+  if (memory === null) return make().belief;
+  const grounds = [
+    ...memory.rest,
+    prior.likely,
+    prior.sigmaLn,
+    span.wet.waterKgM2,
+    span.wet.criticalKgM2,
+    span.from,
+    span.seen.length,
+    span.weights.dryG,
+    span.weights.waterFraction,
+    ...airGrounds(span.stays, { from: span.from, until: lastAt, isWhole: false }),
+  ];
+  return remembered<ReturnType<typeof make>>({ memo: memory.memo, kind: "belief", id }, grounds, make).belief;
 }
 
 function believe(span: CoatSpan, prior: ReadySpread, lastAt: number): SpanBelief | null {

@@ -1,20 +1,23 @@
 import type { Coat as WetCoat } from "../../physics/drying/coat.ts";
 import { readyWaterKgM2 } from "../../physics/drying/coat.ts";
+import type { CoatTrack } from "../../physics/drying/coatTrack.ts";
+import { dosesOf, startTrack, whyNotReady } from "../../physics/drying/coatTrack.ts";
 import type { ReadySpread } from "../../physics/stats/spread.ts";
 import { tenthQuantile } from "../../physics/stats/normal.ts";
 import { readySpread } from "../../physics/stats/spread.ts";
 import { ordinaryRoomTimes } from "../../trade/ordinaryRoom.ts";
-import type { BeliefMemory, SpanBelief } from "./coatBelief.ts";
+import type { SpanBelief } from "./coatBelief.ts";
 import { spanBelief, stepsSince } from "./coatBelief.ts";
 import type { CoatSpan, CoatWeights } from "./coatSpan.ts";
-import type { CoatTrack } from "./coatTrack.ts";
 import { takeSaid } from "./coatSeen.ts";
-import { copyTrack, doseLeft, dryTo, redip, seenDry, startTrack, takeSpread } from "./coatTrack.ts";
+import type { Watch } from "./coatTrack.ts";
+import { copyTrack, dryTo, redip, seenDry, takeSpread } from "./coatTrack.ts";
 import { hear } from "./coatShares.ts";
 import { beliefShown, checksShown, verdictOf } from "./coatVerdict.ts";
 import type { DryEvidence } from "./dryEvidence.ts";
 import { readEvidence } from "./dryEvidence.ts";
 import type { CoatFactor } from "./dryingFactor.ts";
+import type { DryingMemory } from "./dryingMemory.ts";
 import type { AirBasis, Stay } from "../air/hanging.ts";
 import { airAt, airBasis } from "../air/hanging.ts";
 import type { Coat, DrynessSeen } from "../piece/piece.ts";
@@ -43,8 +46,8 @@ export type CoatCase = {
   readonly factor: CoatFactor;
   readonly weights: CoatWeights;
   readonly places: SlowPlaces;
-  /** What was believed before, where it is kept. */
-  readonly beliefs: { readonly memory: BeliefMemory; readonly id: string } | null;
+  /** What is kept of this coat, and what it is known by there; null where nothing is. */
+  readonly memory: (DryingMemory & { readonly id: string }) | null;
 };
 
 type Happening =
@@ -101,9 +104,6 @@ export function coatUpTo(
   return { at, track, ...lived };
 }
 
-/** Told after each stretch of air a coat went through. */
-export type Watch = (at: number, track: CoatTrack) => void;
-
 /**
  * How one coat dried, or will dry: the sum over the room's air, put right by whatever was seen on the way.
  * `leftKgM2` is what a next coat finds in it. `soFar` is the same coat on its way: only the rest is reckoned.
@@ -118,8 +118,7 @@ export function dryCoat(
   const { track, evidence, belief } = coatUpTo(judgedAt, of, { spread, soFar });
   const band = { low: track.early.waterKgM2, median: track.likely.waterKgM2, high: track.late.waterKgM2 };
   const { waterKgM2, readyAt } = track.likely;
-  const supplied = shownDose(track.dose);
-  const left = readyAt === null ? doseLeft(track) : 0;
+  const { suppliedGHM3, neededGHM3 } = dosesOf(track);
   const { condensed } = track;
   track.lastStep = isOuter ? null : track.lastStep;
   const there = airAt(stays, judgedAt);
@@ -148,8 +147,8 @@ export function dryCoat(
       learned: factor.from === "learned" ? factor.learned : null,
       air: there?.reading.air ?? null,
     },
-    doseNeededGHM3: left === null ? null : supplied + shownDose(left),
-    doseSuppliedGHM3: supplied,
+    doseNeededGHM3: neededGHM3,
+    doseSuppliedGHM3: suppliedGHM3,
     condensed,
     frozen: track.frozen,
     evidence,
@@ -171,8 +170,6 @@ function toTellOf(
   if (evidence?.says === "dry" && evidence.whole) return null;
   return weighToTell(spanOf(of, { span: spanStarts(of).length - 1, wet: track.coat }), of.judgedAt);
 }
-
-const shownDose = (dose: number): number => (dose * 1000) / 3600;
 
 type Lived = { readonly evidence: CoatDrying["evidence"]; readonly belief: SpanBelief | null };
 
@@ -260,8 +257,8 @@ function beliefIn(
 ): SpanBelief | null {
   const whole = spanOf(of, { span, wet });
   const seen = whole.seen.filter(isBeforeFire(of, whole.from));
-  const id = `${of.beliefs?.id ?? ""} ${span}`;
-  return spanBelief({ ...whole, seen }, { prior: spread, id, memory: of.beliefs?.memory ?? null });
+  const id = `${of.memory?.id ?? ""} ${span}`;
+  return spanBelief({ ...whole, seen }, { prior: spread, id, memory: of.memory });
 }
 
 function happeningsOf(of: CoatCase): readonly Happening[] {
@@ -277,9 +274,8 @@ function happeningsOf(of: CoatCase): readonly Happening[] {
   return all.toSorted((a, b) => a.at - b.at);
 }
 
-function reasonOf({ likely, lastStep }: CoatTrack, { isOuter }: CoatCase): NoReadyReason | null {
-  if (likely.readyAt !== null) return null;
-  if (likely.isFrozen) return "frost";
-  if (lastStep !== null && lastStep.says !== "drying") return lastStep.says;
+function reasonOf(track: CoatTrack, { isOuter }: CoatCase): NoReadyReason | null {
+  const reason = whyNotReady(track);
+  if (reason !== "history-ends") return reason;
   return isOuter ? "beyond-forecast" : null;
 }

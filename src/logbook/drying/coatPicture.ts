@@ -1,4 +1,5 @@
 import { factorCurves } from "../../physics/evidence/factorCurves.ts";
+import type { CoatTrack } from "../../physics/drying/coatTrack.ts";
 import type { NextWeighing } from "../../physics/evidence/nextWeighing.ts";
 import { nextWeighing } from "../../physics/evidence/nextWeighing.ts";
 import { indexedCoat } from "../../physics/evidence/surfaceEvidence.ts";
@@ -9,7 +10,7 @@ import type { CoatCase } from "./coatDrying.ts";
 import { coatUpTo, groundsOf, spanOf } from "./coatDrying.ts";
 import type { Said } from "./coatSaid.ts";
 import type { CoatSpan } from "./coatSpan.ts";
-import type { CoatTrack } from "./coatTrack.ts";
+import type { Watch } from "./coatTrack.ts";
 import { dryTo } from "./coatTrack.ts";
 import { chainOf, waterOf } from "./coatWeights.ts";
 import { airAt } from "../air/hanging.ts";
@@ -91,7 +92,7 @@ const isReady = ({ late }: CoatTrack, at: number): boolean => late.readyAt !== n
 
 function gather(from: number): {
   readonly all: PicturePoint[];
-  readonly watch: (at: number, track: CoatTrack) => void;
+  readonly watch: Watch;
 } {
   const all: PicturePoint[] = [];
   return {

@@ -1,9 +1,10 @@
 import type { Coat as WetCoat } from "../../physics/drying/coat.ts";
+import type { CoatTrack } from "../../physics/drying/coatTrack.ts";
+import type { DryCourse } from "../../physics/drying/dryAlong.ts";
+import { dryAlong, stepsInRow } from "../../physics/drying/dryAlong.ts";
 import type { DryStep } from "../../physics/drying/dryStep.ts";
-import { waterAfterStep } from "../../physics/drying/dryStep.ts";
 import { coatVariance } from "../../physics/stats/spread.ts";
 import { readyWaterKgM2 } from "../../physics/drying/coat.ts";
-import type { CoatTrack } from "./coatTrack.ts";
 import { seenDry, seenWet } from "./coatTrack.ts";
 import type { DryEvidence } from "./dryEvidence.ts";
 import type { CoatDrying } from "../piece/standing.ts";
@@ -87,10 +88,9 @@ function slowEnough(
 }
 
 function waterLeft(coat: WetCoat, { steps, factor }: { steps: readonly DryStep[]; factor: number }): number {
-  return steps.reduce(
-    (waterKgM2, step) => waterAfterStep(step, { coat, waterKgM2, resistanceFactor: factor }),
-    coat.waterKgM2,
-  );
+  const course: DryCourse = { factor, waterKgM2: coat.waterKgM2, readyAt: null, isFrozen: false };
+  dryAlong([course], { coat, air: stepsInRow(steps) });
+  return course.waterKgM2;
 }
 
 /** No coat is slower than this; past it the sum has nothing more to say. */

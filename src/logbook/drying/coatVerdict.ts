@@ -1,5 +1,5 @@
 import { logBelow, tenthQuantile } from "../../physics/stats/normal.ts";
-import type { CoatTrack } from "./coatTrack.ts";
+import type { CoatTrack } from "../../physics/drying/coatTrack.ts";
 import type { SpanBelief } from "./coatBelief.ts";
 import type { Heard, Unheard } from "./coatSpan.ts";
 import type { CoatBelief, CoatDrying } from "../piece/standing.ts";

@@ -1,6 +1,8 @@
 import { expect, test } from "vitest";
 import { standingOf } from "../piece/buildStanding.ts";
 import type { AirReading } from "../piece/piece.ts";
+import { makeMemo } from "../log/memo.ts";
+import { stamped } from "../../../tests/logs/testStamps.ts";
 import { hourMs, monday, testLog, testShop } from "../../../tests/logs/testLog.ts";
 
 /** A room of fifty readings that go with the day. */
@@ -19,13 +21,17 @@ function nineCoats() {
 
 const now = monday + 150 * hourMs;
 
-test("a covered coat is reckoned once as long as nothing it rests on changes", () => {
-  const shop = testShop(readings);
+test("a covered coat is worked out once as long as nothing it rests on changes", () => {
   const piece = nineCoats();
-  const [first, second] = [now, now + 60_000].map((at) => standingOf(piece, shop, at).drying);
+  const shop = stamped([piece], testShop(readings));
+  const memo = makeMemo();
+  const [first, second] = [now, now + 60_000].map((at) => standingOf(piece, shop, at, memo).drying);
   expect(first).toHaveLength(9);
   for (const [i, drying] of (first ?? []).slice(0, -1).entries()) expect(second?.[i]).toBe(drying);
-  const reread = standingOf(piece, testShop([...readings]), now).drying;
-  expect(reread[0]).not.toBe(first?.[0]);
-  expect(reread).toEqual(first);
+  const reread = standingOf(structuredClone(piece), structuredClone(shop), now, memo).drying;
+  expect(reread[0]).toBe(first?.[0]);
+  // Without a stamp nothing is known again.
+  const unstamped = standingOf(piece, testShop([...readings]), now, memo).drying;
+  expect(unstamped[0]).not.toBe(first?.[0]);
+  expect(unstamped).toEqual(first);
 });

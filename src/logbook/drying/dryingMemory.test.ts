@@ -1,10 +1,12 @@
 import * as fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { standingOf } from "../piece/buildStanding.ts";
-import type { DryingMemory } from "./dryingMemory.ts";
-import { makeDryingMemory } from "./dryingMemory.ts";
+import type { CoatSoFar } from "./coatDrying.ts";
+import type { Memo } from "../log/memo.ts";
+import { makeMemo } from "../log/memo.ts";
 import type { AirReading, Piece } from "../piece/piece.ts";
 import type { CoatDrying } from "../piece/standing.ts";
+import { stamped } from "../../../tests/logs/testStamps.ts";
 import { hourMs, monday, testLog, testShop } from "../../../tests/logs/testLog.ts";
 
 const at = (hours: number): number => monday + hours * hourMs;
@@ -21,8 +23,8 @@ const everyHalfHour = (fromH: number, toH: number): readonly AirReading[] =>
 /** As from the store: equal in every field, and none of them the object of before. */
 const readAgain = <T>(value: T): T => structuredClone(value);
 
-function dryingOf(piece: Piece, readings: readonly AirReading[], now: number, memory?: DryingMemory) {
-  return standingOf(readAgain(piece), testShop(readAgain(readings)), now, memory ?? null).drying;
+function dryingOf(piece: Piece, readings: readonly AirReading[], now: number, memory?: Memo) {
+  return standingOf(readAgain(piece), stamped([piece], testShop(readAgain(readings))), now, memory).drying;
 }
 
 /** Every number of it, in one list: times in hours from the start, so that 1e-9 means the same for all. */
@@ -67,7 +69,7 @@ function shell(coatsAt: readonly number[], plan: Parameters<typeof testLog>[0] =
 describe("a memory of drying", () => {
   test("keeps what covered coats were, though room and piece are read anew with one reading more", () => {
     const piece = shell([0, 9, 20, 31]).piece();
-    const memory = makeDryingMemory();
+    const memory = makeMemo();
     const before = dryingOf(piece, everyHalfHour(-2, 33), at(33.2), memory);
     const after = dryingOf(piece, everyHalfHour(-2, 33.5), at(33.6), memory);
     for (const i of [0, 1, 2]) expect(after[i]).toBe(before[i]);
@@ -77,19 +79,19 @@ describe("a memory of drying", () => {
 
   test("goes on from the last reading with the outer coat", () => {
     const piece = shell([0]).piece();
-    const memory = makeDryingMemory();
+    const memory = makeMemo();
     dryingOf(piece, everyHalfHour(-2, 1), at(1.2), memory);
-    const [first] = memory.coats.open.values();
-    expect(first?.soFar.at).toBe(at(1));
+    const [first] = [...(memory.get("open")?.values() ?? [])].map(({ value }) => value as CoatSoFar);
+    expect(first?.at).toBe(at(1));
     // What lies behind is really taken from memory: a mark in it shows up in the answer.
-    first?.soFar.track.points.unshift({ at: at(0), waterKgM2: 4.5 });
+    first?.track.points.unshift({ at: at(0), waterKgM2: 4.5 });
     const [marked] = dryingOf(piece, everyHalfHour(-2, 1.5), at(1.6), memory);
     expect(marked?.curve[0]?.waterKgM2).toBe(4.5);
   });
 
   test("forgets the coats that rest on a reading that was put right, and no others", () => {
     const piece = shell([0, 9, 20, 31]).piece();
-    const memory = makeDryingMemory();
+    const memory = makeMemo();
     const readings = everyHalfHour(-2, 33);
     const before = dryingOf(piece, readings, at(33.2), memory);
     const corrected = readings.map((one) => (one.at === at(22) ? { ...one, id: "anew", rh: 0.79 } : one));
@@ -100,7 +102,7 @@ describe("a memory of drying", () => {
 
   test("knows a coat again when the oldest readings are no longer looked at", () => {
     const piece = shell([0, 9, 20, 31]).piece();
-    const memory = makeDryingMemory();
+    const memory = makeMemo();
     const before = dryingOf(piece, everyHalfHour(-2, 33), at(33.2), memory);
     const after = dryingOf(piece, everyHalfHour(5, 33.5), at(33.6), memory);
     expect(after[2]).toBe(before[2]);
@@ -110,7 +112,7 @@ describe("a memory of drying", () => {
   });
 
   test("does not mix up two pockets, two altitudes or two own factors", () => {
-    const memory = makeDryingMemory();
+    const memory = makeMemo();
     const readings = everyHalfHour(-2, 33);
     for (const geometry of ["open", "recess"] as const)
       for (const altitudeM of [0, 2000])
@@ -120,7 +122,12 @@ describe("a memory of drying", () => {
           const first = plain.rooms.get("first");
           if (first === undefined) throw new Error("no room");
           const shop = { ...plain, rooms: new Map([["first", { ...first, altitudeM }]]) };
-          const asked = standingOf(readAgain(piece), readAgain(shop), at(33), memory).drying;
+          const asked = standingOf(
+            readAgain(piece),
+            stamped([piece], readAgain(shop)),
+            at(33),
+            memory,
+          ).drying;
           expectSame(asked, standingOf(piece, readAgain(shop), at(33)).drying);
         }
   });
@@ -138,7 +145,7 @@ const happening = fc.oneof(
 test("two readings of one moment are taken as one list whichever of them came later", () => {
   const piece = shell([0, 9]).piece();
   for (const rh of [0.3, 0.75]) {
-    const memory = makeDryingMemory();
+    const memory = makeMemo();
     const readings = everyHalfHour(-2, 12);
     dryingOf(piece, readings, at(12), memory);
     for (const [hours, id] of [
@@ -158,7 +165,7 @@ test("two readings of one moment are taken as one list whichever of them came la
 test("whatever is read, dipped and seen in whatever order, a memory changes no answer", () =>
   fc.assert(
     fc.property(fc.array(happening, { minLength: 2, maxLength: 25 }), (happenings) => {
-      const memory = makeDryingMemory();
+      const memory = makeMemo();
       const log = shell([0, 7], { areaM2: 0.1 });
       let readings = everyHalfHour(-3, 8);
       let hours = 8;
@@ -189,7 +196,7 @@ test("whatever is read, dipped and seen in whatever order, a memory changes no a
 test("the order readings come in changes nothing, with a memory as without", () =>
   fc.assert(
     fc.property(fc.shuffledSubarray([...everyHalfHour(-2, 12)], { minLength: 5 }), (shuffled) => {
-      const memory = makeDryingMemory();
+      const memory = makeMemo();
       const piece = shell([0, 9]).piece();
       const ordered = shuffled.toSorted((a, b) => a.at - b.at);
       const wanted = dryingOf(piece, ordered, at(12));

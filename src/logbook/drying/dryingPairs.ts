@@ -1,14 +1,15 @@
+import { startTrack } from "../../physics/drying/coatTrack.ts";
 import { pairWeights } from "../../physics/evidence/calibration.ts";
 import type { GroupedPair } from "../../physics/evidence/shopLearning.ts";
 import { indexedCoat } from "../../physics/evidence/surfaceEvidence.ts";
 import type { Said } from "./coatSaid.ts";
 import { hear } from "./coatShares.ts";
 import type { CoatSpan } from "./coatSpan.ts";
-import { dryTo, startTrack } from "./coatTrack.ts";
+import { dryTo } from "./coatTrack.ts";
 import { chainOf } from "./coatWeights.ts";
 import { spanOf } from "./coatDrying.ts";
 import { groupOf } from "./dryingFactor.ts";
-import type { DryingMemory } from "./dryingMemory.ts";
+import { makeMemo } from "../log/memo.ts";
 import { airAt } from "../air/hanging.ts";
 import type { Piece } from "../piece/piece.ts";
 import { coatCaseOf } from "./shellDrying.ts";
@@ -37,7 +38,7 @@ const forecastMs = 14 * 86_400_000;
  */
 export function pairsOf(
   whole: Piece,
-  from: { readonly surroundings: Surroundings; readonly now: number; readonly memory?: DryingMemory | null },
+  from: { readonly surroundings: Surroundings; readonly now: number },
 ): readonly ShopPair[] {
   // What a hand says is left out altogether, for by way of the water carried up it would reach the next coat's time.
   const piece = {
@@ -45,8 +46,10 @@ export function pairsOf(
     dryness: whole.dryness.filter(({ method }) => method !== "touch" && method !== "colour"),
   };
   if (piece.dryness.length === 0) return [];
-  const { surroundings, now, memory = null } = from;
+  const { surroundings, now } = from;
   const plain = { ...surroundings, learned: null, shop: { ...surroundings.shop, dryingFactor: null } };
+  // Of its own: this piece has lost some of its lines, and the shop its learning.
+  const memory = { memo: makeMemo(), rest: [] };
   const recipe = surroundings.recipes.get(piece.plan.recipeId ?? "") ?? null;
   return piece.coats.flatMap((coat): readonly ShopPair[] => {
     const { id: coatId, dippedAt, redips, kind, number } = coat;

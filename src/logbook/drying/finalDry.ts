@@ -33,7 +33,7 @@ export function finalDry(
   const places = placesOf(piece, outer, from);
   const slowest = places[0]?.drying ?? outer;
   const wetted = wettedAt(outer.coat);
-  const stays = staysOf(piece, from.surroundings, from.memory?.lines);
+  const stays = staysOf(piece, from.surroundings, from.memory?.memo);
   // Fire has emptied what lies beneath a coat put on after it: only the new coats hold water.
   const usual = usualHours(places, {
     wallMm: outer.coat.afterBurnout ? 0 : wallMm,

@@ -6,6 +6,7 @@ import { tableMm } from "./coatMm.ts";
 import { spanOf } from "./coatDrying.ts";
 import { chainOf } from "./coatWeights.ts";
 import type { Coat, Piece } from "../piece/piece.ts";
+import { makeMemo } from "../log/memo.ts";
 import { ranges, within } from "../entries/ranges.ts";
 import { coatCaseOf } from "./shellDrying.ts";
 import type { Surroundings } from "../piece/surroundings.ts";
@@ -28,12 +29,13 @@ export function weighedCoats(
   piece: Piece,
   { surroundings, now }: { readonly surroundings: Surroundings; readonly now: number },
 ): readonly CoatWeighing[] {
+  const memory = { memo: makeMemo(), rest: [] };
   const { areaM2 } = piece.plan;
   if (!within(ranges.areaM2, areaM2)) return [];
   const recipe = surroundings.recipes.get(piece.plan.recipeId ?? "") ?? null;
   return piece.coats.flatMap((coat): readonly CoatWeighing[] => {
     if (!piece.dryness.some(({ coatId, method }) => coatId === coat.id && method === "weight")) return [];
-    const of = coatCaseOf(piece, coat.id, { surroundings, recipe, now });
+    const of = coatCaseOf(piece, coat.id, { surroundings, recipe, now, memory });
     const span = of && spanOf(of, { span: 0, wet: of.wet });
     const three = span && chainOf(span.seen, span.weights).three;
     if (span === null || three === null) return [];

@@ -8,9 +8,6 @@ import type { CoatDrying } from "../piece/standing.ts";
 /** A piece as if all of it were like one of its slower places, its face `seen` or not. */
 type StandIns = { readonly plain: Piece; readonly seen: Piece | null };
 
-/** Kept with the piece, so that their drying is kept too. */
-const standIns = new WeakMap<Piece, Map<GeometryClass, StandIns>>();
-
 /**
  * The outer coat as it dries in a pocket; null before the first coat. `named` is the place whose times are the piece's.
  *
@@ -43,19 +40,13 @@ export function pocketDrying(
 }
 
 function standInsOf(piece: Piece, geometry: GeometryClass): StandIns {
-  const made = standIns.get(piece) ?? new Map<GeometryClass, StandIns>();
-  standIns.set(piece, made);
-  const ready = made.get(geometry);
-  if (ready !== undefined) return ready;
   const plan = { ...piece.plan, geometry };
   const dryness = piece.dryness.filter(speaksOfPockets);
   const id = `${piece.id} ${geometry}`;
-  const both: StandIns = {
+  return {
     plain: { ...piece, id, plan, dryness: [] },
     seen: dryness.length === 0 ? null : { ...piece, id: `${id} seen`, plan, dryness },
   };
-  made.set(geometry, both);
-  return both;
 }
 
 /**

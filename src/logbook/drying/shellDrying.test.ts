@@ -1,6 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { coatDepthM } from "../../physics/drying/coat.ts";
-import { dryingHours, dryThrough } from "../../physics/drying/drying.ts";
+import { dryThrough } from "../../../tests/dryThrough.ts";
+import { dryingHours } from "../../physics/drying/drying.ts";
 import { intervalsFromReadings } from "../../physics/drying/readings.ts";
 import { standingOf } from "../piece/buildStanding.ts";
 import { builtInShop } from "../piece/builtIns.ts";

@@ -8,7 +8,7 @@ import type { CoatWeights } from "./coatSpan.ts";
 import { coatFactor } from "./dryingFactor.ts";
 import type { DryingMemory } from "./dryingMemory.ts";
 import type { Stay } from "../air/hanging.ts";
-import { airAt, airSources, staysOf } from "../air/hanging.ts";
+import { airAt, staysOf } from "../air/hanging.ts";
 import { hotTimes } from "../fire/hotTimes.ts";
 import type { Coat, Piece, Recipe } from "../piece/piece.ts";
 import { ranges, within } from "../entries/ranges.ts";
@@ -20,24 +20,20 @@ import type { Surroundings } from "../piece/surroundings.ts";
 const startingTarget = 0.95;
 
 type Covered = {
-  readonly sources: readonly unknown[];
   readonly dryings: readonly CoatDrying[];
   readonly leftKgM2: number;
 };
 
-/** Coats under another are judged at the dip that covered them and never again, so they are kept with the piece. */
-const covered = new WeakMap<Piece, Covered>();
-
 /**
  * How each coat of a piece dried, from the first to the outer one. A covered coat is told as it was at the moment
  * of the next dip; the outer one as it is now and will be. With a memory, only what is new since the last call is
- * reckoned.
+ * worked out.
  */
 export function shellDrying(piece: Piece, from: DryingFrom): readonly CoatDrying[] {
   const outer = piece.coats.at(-1);
   if (outer === undefined) return [];
   const shell = shellOf(piece, from);
-  const beneath = coveredOf(shell, from);
+  const beneath = dryCovered(shell);
   const place = outerPlace(outer, shell, { now: from.now, ...beneath });
   return [...beneath.dryings, dryOne(outer, place, shell).drying];
 }
@@ -55,7 +51,7 @@ export function coatCaseOf(piece: Piece, coatId: string, from: DryingFrom): Coat
   const coat = piece.coats[index];
   if (coat === undefined) return null;
   const shell = shellOf(piece, from);
-  const { dryings, leftKgM2 } = coveredOf(shell, from);
+  const { dryings, leftKgM2 } = dryCovered(shell);
   const over = piece.coats[index + 1];
   if (over === undefined)
     return caseOf(coat, outerPlace(coat, shell, { now: from.now, leftKgM2, dryings }), shell);
@@ -65,16 +61,7 @@ export function coatCaseOf(piece: Piece, coatId: string, from: DryingFrom): Coat
 }
 
 function shellOf(piece: Piece, { surroundings, recipe, memory = null }: DryingFrom): Shell {
-  return { piece, surroundings, stays: staysOf(piece, surroundings, memory?.lines), recipe, memory };
-}
-
-function coveredOf(shell: Shell, { surroundings }: DryingFrom): Covered {
-  const { piece, recipe } = shell;
-  const sources = [recipe, figuresText(piece, surroundings), ...airSources(piece, surroundings)];
-  const kept = covered.get(piece);
-  const beneath = kept && isSame(kept.sources, sources) ? kept : { sources, ...dryCovered(shell) };
-  covered.set(piece, beneath);
-  return beneath;
+  return { piece, surroundings, stays: staysOf(piece, surroundings, memory?.memo), recipe, memory };
 }
 
 /** Once metal is in, the drying is over and stays as it was. */
@@ -91,20 +78,6 @@ function outerPlace(
     beneath: dryings.at(-1) ?? null,
   };
 }
-
-/** The shop's figures that drying rests on, as text: they are read anew with every look. */
-const figuresText = ({ coats }: Piece, { shop, learned = null }: Surroundings): string =>
-  JSON.stringify([
-    shop.dryingFactor,
-    shop.slurryKgM2,
-    shop.buildMm,
-    learned && [
-      learned.shop,
-      learned.scatter,
-      [...learned.groups],
-      coats.map(({ id }) => learned.without.get(id)),
-    ],
-  ]);
 
 type Shell = {
   readonly piece: Piece;
@@ -124,11 +97,12 @@ type Place = {
 
 function dryOne(coat: Coat, place: Place, shell: Shell): ReturnType<typeof dryCoat> {
   const of = caseOf(coat, place, shell);
-  const { memory, piece } = shell;
-  return memory === null ? dryCoat(of) : dryCoatFrom(memory.coats, `${piece.id} ${coat.id}`, of);
+  const { memory } = of;
+  return memory === null ? dryCoat(of) : dryCoatFrom({ ...of, memory });
 }
 
-function dryCovered(shell: Shell): Omit<Covered, "sources"> {
+/** Coats under another are judged at the dip that covered them, once and for all. */
+function dryCovered(shell: Shell): Covered {
   const { coats } = shell.piece;
   const dryings: CoatDrying[] = [];
   let leftKgM2 = 0;
@@ -172,7 +146,7 @@ function caseOf(
     factor: coatFactor(surroundings, { coatId: coat.id, kind: coat.kind, air }),
     weights: weightsOf(coat, { piece, surroundings, index, primeNumber, leftKgM2, newKgM2, beneath: under }),
     places: slowPlacesOf(piece.plan),
-    beliefs: memory && { memory: memory.coats.beliefs, id: `${piece.id} ${coat.id}` },
+    memory: memory && { ...memory, id: `${piece.id} ${coat.id}` },
   };
 }
 
@@ -236,6 +210,3 @@ function dryMassG(
   if (dried?.method === "weight" && dried.at > (told?.at ?? -Infinity)) return dried.massG;
   return told?.massG ?? null;
 }
-
-const isSame = (a: readonly unknown[], b: readonly unknown[]): boolean =>
-  a.length === b.length && a.every((value, i) => value === b[i]);

@@ -3,9 +3,10 @@ import { standingOf } from "../piece/buildStanding.ts";
 import { builtInShop } from "../piece/builtIns.ts";
 import { coatAdvice, placesOfPiece } from "./coatAdvice.ts";
 import { pairsOf } from "./dryingPairs.ts";
-import { makeDryingMemory } from "./dryingMemory.ts";
+import { makeMemo } from "../log/memo.ts";
 import type { EntryBodies } from "../entries/entry.ts";
 import type { Standing } from "../piece/standing.ts";
+import { stamped } from "../../../tests/logs/testStamps.ts";
 import { hourMs, monday, steadyAir, testLog, testShop, type TestLog } from "../../../tests/logs/testLog.ts";
 
 const at = (hours: number): number => monday + hours * hourMs;
@@ -128,11 +129,11 @@ test("after a further dip of which nothing was seen, a memory tells nothing of b
   const log = small();
   see(log, 1, { method: "touch", verdict: "damp" });
   log.tell("coat-redipped", { coatId: log.piece().coats[0]?.id ?? "" }, at(3));
-  const memory = makeDryingMemory();
+  const memory = makeMemo();
   for (const hours of [4.5, 6.5]) {
     const now = at(hours);
     expect(standingOf(log.piece(), shop, now).outer?.belief).toBeNull();
-    expect(standingOf(log.piece(), shop, now, memory).outer?.belief).toBeNull();
+    expect(standingOf(log.piece(), stamped([log.piece()], shop), now, memory).outer?.belief).toBeNull();
   }
 });
 

@@ -2,10 +2,12 @@ import { bareDrying } from "../drying/bareDrying.ts";
 import { coverAnswer } from "../drying/coverAnswer.ts";
 import { dippedFrom } from "../bucket/dippedFrom.ts";
 import { dryMinimum } from "../drying/dryMinimum.ts";
-import type { DryingMemory } from "../drying/dryingMemory.ts";
+import { dryingMemory } from "../drying/dryingMemory.ts";
 import { finalDry } from "../drying/finalDry.ts";
 import { fireAnswer } from "../drying/fireAnswer.ts";
 import { staysOf } from "../air/hanging.ts";
+import type { Memo } from "../log/memo.ts";
+import { makeMemo } from "../log/memo.ts";
 import { metalReady } from "../fire/metalReady.ts";
 import { nextAction, nextCoat } from "./nextAction.ts";
 import type { Piece } from "./piece.ts";
@@ -16,15 +18,16 @@ import type { Surroundings } from "./surroundings.ts";
 
 /**
  * Where a piece stands at `now`, epoch ms: its log, its recipe and its rooms' air put together. Total: numbers no
- * shop could have are left out of the sums, never thrown over. Whoever asks again and again hands in a memory: then
- * only what is new is reckoned.
+ * shop could have are left out of the sums, never thrown over. Whoever asks again and again hands in a memo: then
+ * only what is new is worked out.
  */
 export function standingOf(
   piece: Piece,
   surroundings: Surroundings,
   now: number,
-  memory: DryingMemory | null = null,
+  memo: Memo = makeMemo(),
 ): Standing {
+  const memory = dryingMemory(memo, piece, surroundings);
   const { shop, recipes, rooms, readings } = surroundings;
   const recipe = recipes.get(piece.plan.recipeId ?? "") ?? null;
   const roomId = piece.rooms.at(-1)?.roomId ?? "";
@@ -41,7 +44,7 @@ export function standingOf(
   const cover =
     bare &&
     coverAnswer(piece, { outer: bare, minimum: dryMinimum(bare.coat, { ...surroundings, recipe }), now });
-  const stays = staysOf(piece, surroundings, memory?.lines);
+  const stays = staysOf(piece, surroundings, memo);
   const forFire = bare && fireAnswer(piece, { outer: bare, whole, stays, now });
   const isLast = next === null && (piece.phase === "coating" || piece.phase === "reviewed");
   const runs = piece.runIds.flatMap((id) => surroundings.runs?.get(id) ?? []);
@@ -55,7 +58,7 @@ export function standingOf(
     shop,
     drying,
     runs,
-    dippedFrom: dippedFrom(piece, surroundings),
+    dippedFrom: dippedFrom(piece, surroundings, memo),
     outer,
     cover,
     forFire,

@@ -1,4 +1,5 @@
 import type { Run } from "../fire/fireStates.ts";
+import type { Stamps } from "../log/memo.ts";
 import type { LearnedDrying } from "../drying/learnedDrying.ts";
 import type { AirReading, Bucket, Recipe, Room, Shop } from "./piece.ts";
 
@@ -14,4 +15,6 @@ export type Surroundings = {
   readonly shop: Shop;
   /** What the shop has learned of its drying from coats it saw dry; left out or null while it has learned nothing. */
   readonly learned?: LearnedDrying | null | undefined;
+  /** The stamps of all streams above and of the pieces asked about, and of what was learned (`learningStamp`); left out where nothing was read from a store. */
+  readonly stamps?: Stamps | undefined;
 };

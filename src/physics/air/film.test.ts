@@ -6,7 +6,6 @@ import {
   condensationKgM2S,
   evaporationFromHeatKgM2H,
   evaporativeDropK,
-  meanResistances,
   resistances,
   wetFluxKgM2S,
   wetSurfaceC,
@@ -103,15 +102,4 @@ describe("what carries heat and vapour in air at 22 °C", () => {
     ] as const)
       expect(Math.abs(latentHeatJKg(tempC) / 1000 / kJ - 1)).toBeLessThan(0.003);
   });
-});
-
-test("a mean of resistances lies where its weights put it, and no weight has no mean", () => {
-  const a = resistances(shop);
-  const b = resistances({ ...shop, filmWM2K: 4 });
-  const mean = meanResistances([
-    { parts: a, weight: 3 },
-    { parts: b, weight: 1 },
-  ]);
-  expect(mean?.surfaceSM).toBeCloseTo((3 * a.surfaceSM + b.surfaceSM) / 4, 9);
-  expect(meanResistances([{ parts: a, weight: 0 }])).toBeNull();
 });

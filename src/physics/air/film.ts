@@ -108,28 +108,6 @@ export function requireResistances({
   requireWithin("layerSM2", layerSM2, { low: 0, high: 1e12, unit: "s/m²" });
 }
 
-/** Weighted mean of several airs' resistances; null where no weight is above zero. */
-export function meanResistances(
-  of: readonly { readonly parts: Resistances; readonly weight: number }[],
-): Resistances | null {
-  for (const { parts, weight } of of) {
-    requireWithin("weight", weight, { low: 0, high: 1e15, unit: "" });
-    requireResistances(parts);
-    requireWithin("wetSurfaceC", parts.wetSurfaceC, { low: -100, high: 100, unit: "°C" });
-  }
-  const total = of.reduce((sum, { weight }) => sum + weight, 0);
-  if (!(total > 0)) return null;
-  // Shares first: a weight next to nothing over a total next to nothing still says which.
-  const mean = (read: (parts: Resistances) => number): number =>
-    of.reduce((sum, { parts, weight }) => sum + (weight / total) * read(parts), 0);
-  return {
-    surfaceSM: mean((parts) => parts.surfaceSM),
-    pocketSM: mean((parts) => parts.pocketSM),
-    layerSM2: mean((parts) => parts.layerSM2),
-    wetSurfaceC: mean((parts) => parts.wetSurfaceC),
-  };
-}
-
 /**
  * Temperature of a freely wet surface, °C, radiation from the room included; never above the air's.
  *

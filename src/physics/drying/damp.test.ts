@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { dryThrough } from "./drying.ts";
+import { dryThrough } from "../../../tests/dryThrough.ts";
 
 const coat = { waterKgM2: 0.2, criticalKgM2: 0.12, depthM: 0.0035, dryFraction: 0.95 };
 const hours = (h: number, tempC: number, rh: number) => ({
@@ -81,7 +81,7 @@ describe("water that settles", () => {
 
   test("a ready coat that sweats is ready no more, until it has dried again", () => {
     const sweated = through(hours(4, 22, 0.5), cold(0.5));
-    expect([sweated.readyAfterS, sweated.reason]).toEqual([null, "condensing"]);
+    expect([sweated.readyAfterS, sweated.reason, sweated.condensed]).toEqual([null, "condensing", true]);
     expect(through(hours(4, 22, 0.5), cold(0.5), hours(9, 22, 0.5)).readyAfterS).toBeGreaterThan(4.5 * 3600);
   });
 

@@ -1,7 +1,8 @@
 import { describe, expect, test } from "vitest";
 import truth from "../../../tests/truth/drying.json" with { type: "json" };
 import { saturationDeficitGM3 } from "../air/air.ts";
-import { dryingHours, dryThrough } from "./drying.ts";
+import { dryThrough } from "../../../tests/dryThrough.ts";
+import { dryingHours } from "./drying.ts";
 import { resistances } from "../air/film.ts";
 
 const seaPa = 101_325;
@@ -160,15 +161,15 @@ describe("a changing day", () => {
   test("in steady air the walk and the closed form agree, and the dose supplied is the dose needed", () => {
     for (const at of truth.worked) {
       const hours = dryingHours(at) ?? NaN;
-      const walked = dryThrough({
-        coat: at,
-        filmWM2K: at.filmWM2K,
-        pocketSM: at.pocketSM,
-        intervals: [{ ...at, durationS: 4e5 }],
-      });
+      const placed = { coat: at, filmWM2K: at.filmWM2K, pocketSM: at.pocketSM };
+      const walked = dryThrough({ ...placed, intervals: [{ ...at, durationS: 4e5 }] });
       expect(off(walked.readyAfterS, hours * 3600)).toBeLessThan(1e-9);
       expect(off(walked.doseSuppliedGHM3, hours * saturationDeficitGM3(at))).toBeLessThan(1e-9);
       expect(off(walked.doseNeededGHM3, walked.doseSuppliedGHM3)).toBeLessThan(1e-9);
+      // Half way there the rest is known too.
+      const half = dryThrough({ ...placed, intervals: [{ ...at, durationS: hours * 1800 }] });
+      expect(half.readyAfterS).toBeNull();
+      expect(off(half.doseNeededGHM3, walked.doseSuppliedGHM3)).toBeLessThan(1e-9);
     }
   });
 

@@ -1,6 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { saturationPressurePa, saturationPressureWaterPa } from "../air/air.ts";
-import { dryingHours, dryThrough } from "./drying.ts";
+import { dryThrough } from "../../../tests/dryThrough.ts";
+import { dryingHours } from "./drying.ts";
 import { latentHeatJKg, lewisNumber, moistAirDensityKgM3 } from "../air/transport.ts";
 
 type Case = Parameters<typeof dryingHours>[0];

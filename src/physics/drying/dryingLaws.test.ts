@@ -1,6 +1,7 @@
 import * as fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { dryingHours, dryThrough } from "./drying.ts";
+import { dryThrough } from "../../../tests/dryThrough.ts";
+import { dryingHours } from "./drying.ts";
 import { wetSurfaceC } from "../air/film.ts";
 import { doseBetween, waterAfterDose } from "./front.ts";
 

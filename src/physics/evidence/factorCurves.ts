@@ -1,7 +1,8 @@
 import type { Coat } from "../drying/coat.ts";
 import { requireCoat } from "../drying/coat.ts";
+import type { DryCourse } from "../drying/dryAlong.ts";
+import { dryAlong, stepsInRow } from "../drying/dryAlong.ts";
 import type { DryStep } from "../drying/dryStep.ts";
-import { waterAfterStep } from "../drying/dryStep.ts";
 import { requirePositive, requireWithin } from "../stats/range.ts";
 import type { ReadySpread } from "../stats/spread.ts";
 
@@ -22,7 +23,7 @@ const points = 161;
 const reachSd = 4;
 
 /**
- * Walks a coat once for each factor of the grid and keeps the water at each of `timesS`.
+ * Dries a coat by each factor of the grid and keeps the water at each of `timesS`.
  *
  * `steps` are the stretches of air since the coat went on (`dryStep`), read once for all factors; a time past
  * their end keeps the last water. The prior is the lognormal one of `spread`.
@@ -48,17 +49,17 @@ export function factorCurves({
   const sigma = Math.max(1e-3, spread.sigmaLn);
   const lnFactors = z.map((one) => Math.log(spread.likely) + sigma * one);
   const ordered = [...new Set(timesS)].toSorted((a, b) => a - b);
-  const cut = cutAt(steps, ordered);
-  const shares = ordered.map(() => lnFactors.map(() => 0));
-  for (const [f, lnFactor] of lnFactors.entries()) {
-    const resistanceFactor = Math.exp(lnFactor);
-    let waterKgM2 = coat.waterKgM2;
-    for (const [t, stretch] of cut.entries()) {
-      for (const step of stretch) waterKgM2 = waterAfterStep(step, { coat, waterKgM2, resistanceFactor });
-      const row = shares[t];
-      if (row) row[f] = coat.waterKgM2 > 0 ? waterKgM2 / coat.waterKgM2 : 0;
-    }
-  }
+  const startKgM2 = coat.waterKgM2;
+  const courses = lnFactors.map((ln): DryCourse => ({
+    factor: Math.exp(ln),
+    waterKgM2: startKgM2,
+    readyAt: null,
+    isFrozen: false,
+  }));
+  const shares = cutAt(steps, ordered).map((stretch) => {
+    dryAlong(courses, { coat, air: stepsInRow(stretch) });
+    return courses.map(({ waterKgM2 }) => (startKgM2 > 0 ? waterKgM2 / startKgM2 : 0));
+  });
   return { lnFactors, logPrior: z.map((one) => -0.5 * one * one), timesS: ordered, shares };
 }
 

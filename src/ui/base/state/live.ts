@@ -1,10 +1,10 @@
 import { useLiveQuery } from "dexie-react-hooks";
 import { useCallback, useEffect, useMemo, useRef, useState } from "react";
-import { makeDryingMemory, type DryingMemory } from "../../../logbook/drying/dryingMemory.ts";
 import type { Entry } from "../../../logbook/entries/entry.ts";
 import type { AirReading, Bucket, Piece, Recipe, Room } from "../../../logbook/piece/piece.ts";
 import type { Surroundings } from "../../../logbook/piece/surroundings.ts";
 import { dropDraft, readDraft, writeDraft } from "../../../storage/drafts.ts";
+import { memoOf } from "../../../storage/memoOf.ts";
 import { getPattern, listPatterns } from "../../../storage/patterns.ts";
 import {
   readArchive,
@@ -29,21 +29,11 @@ import {
 } from "../../../storage/fires.ts";
 import { readPourLog } from "../../../storage/pourLog.ts";
 import { changeSettings, readSettings, type Settings } from "../../../storage/settings.ts";
-import type { ShopDb } from "../../../storage/rows.ts";
-import { rackItem, workOutRack, type RackCache, type RackItem, type WholeRack } from "./rackItems.ts";
+import { rackItem, workOutRack, type RackItem, type WholeRack } from "./rackItems.ts";
 import { useNow } from "./useNow.ts";
 import { useShop } from "./shop.tsx";
 
 export type { RackItem } from "./rackItems.ts";
-
-/** One cache for every screen of a store, so that coming back to the rack reckons nothing twice. */
-const caches = new WeakMap<ShopDb, { readonly items: RackCache; readonly drying: DryingMemory }>();
-
-function cacheOf(db: ShopDb) {
-  const cache = caches.get(db) ?? { items: new Map(), drying: makeDryingMemory() };
-  caches.set(db, cache);
-  return cache;
-}
 
 function useRackOf(archivedIds: readonly string[] | null): WholeRack | undefined {
   const { db, clock } = useShop();
@@ -55,9 +45,8 @@ function useRackOf(archivedIds: readonly string[] | null): WholeRack | undefined
   }, [db, clock, ids]);
   return useMemo(() => {
     if (rack === undefined) return undefined;
-    const { items, drying } = cacheOf(db);
     // The clock may have gone past the last tick, and what has just been written must not lie in the future.
-    return workOutRack(items, rack, Math.max(tick, clock()), drying);
+    return workOutRack(memoOf(db), rack, Math.max(tick, clock()));
   }, [rack, tick, clock, db]);
 }
 
@@ -90,7 +79,7 @@ export function usePiece(id: string): OnePiece | null | undefined {
   const read = useLiveQuery(() => readPiece(db, id, clock()), [db, id, clock]);
   return useMemo(() => {
     if (read === undefined || read === null) return read;
-    const item = rackItem(read.piece, read, Math.max(tick, clock()), cacheOf(db).drying);
+    const item = rackItem(read.piece, read, Math.max(tick, clock()), memoOf(db));
     return { item, entries: read.entries, around: read };
   }, [read, tick, clock, db]);
 }

@@ -1,6 +1,8 @@
 import { standingOf } from "../../../logbook/piece/buildStanding.ts";
-import { dippedFromMark } from "../../../logbook/bucket/dippedFrom.ts";
-import type { DryingMemory } from "../../../logbook/drying/dryingMemory.ts";
+import { learningStamp, recipeGround } from "../../../logbook/drying/dryingMemory.ts";
+import { shopStream, streamOf } from "../../../logbook/entries/entry.ts";
+import type { Memo } from "../../../logbook/log/memo.ts";
+import { groundOf, keep, recall } from "../../../logbook/log/memo.ts";
 import type { Piece } from "../../../logbook/piece/piece.ts";
 import { rackOrder } from "../../../logbook/piece/rackOrder.ts";
 import type { Standing } from "../../../logbook/piece/standing.ts";
@@ -16,19 +18,11 @@ export type RackItem = {
   readonly worst: Level | null;
 };
 
-export function rackItem(
-  piece: Piece,
-  surroundings: Surroundings,
-  now: number,
-  memory: DryingMemory | null = null,
-): RackItem {
-  const standing = standingOf(piece, surroundings, now, memory);
+export function rackItem(piece: Piece, surroundings: Surroundings, now: number, memo?: Memo): RackItem {
+  const standing = standingOf(piece, surroundings, now, memo);
   const findings = findingsFor(standing);
   return { standing, findings, worst: worstLevel(findings) };
 }
-
-type Kept = { readonly piece: string; readonly around: string; readonly item: RackItem };
-export type RackCache = Map<string, Kept>;
 
 /** A standing this young still tells the time well enough; a tap on one piece then costs the sums of one. */
 export const freshMs = 25_000;
@@ -38,13 +32,7 @@ export type RackFault = { readonly pieceId: string; readonly name: string | null
 export type WholeRack = { readonly items: readonly RackItem[]; readonly faults: readonly RackFault[] };
 
 /** The rack's pieces in order, and those that can't be worked out: one of them never costs the others. */
-export function workOutRack(
-  cache: RackCache,
-  rack: RackData,
-  now: number,
-  memory: DryingMemory | null = null,
-): WholeRack {
-  const around = aroundText(rack);
+export function workOutRack(memo: Memo, rack: RackData, now: number): WholeRack {
   const items: RackItem[] = [];
   const faults: RackFault[] = (rack.rotten ?? []).map((stream) => ({
     pieceId: stream.slice(stream.indexOf("/") + 1),
@@ -53,7 +41,7 @@ export function workOutRack(
   }));
   for (const piece of rack.pieces) {
     try {
-      items.push(itemOf(piece, { cache, rack, around, now, memory }));
+      items.push(itemOf(piece, { rack, now, memo }));
     } catch (error) {
       const detail = error instanceof Error ? error.message : String(error);
       faults.push({ pieceId: piece.id, name: piece.plan?.name ?? null, detail });
@@ -72,47 +60,31 @@ export function workOutRack(
 export const rackItems = (...from: Parameters<typeof workOutRack>): readonly RackItem[] =>
   workOutRack(...from).items;
 
-const aroundText = ({ readings, rooms, recipes, buckets, shop, learned = null }: RackData): string => {
-  const taught = learned && [learned.shop, [...learned.groups], [...learned.without]];
-  const minimums = [...buckets].map(([id, { targets }]) => [id, targets.leastDryH]);
-  return JSON.stringify([[...readings], [...rooms], [...recipes], shop, taught, minimums]);
-};
-
-/** Reckoned anew only where its log, its surroundings or the time have moved on. */
+/** Worked out anew only where its log, its surroundings or the time have moved on. */
 function itemOf(
   piece: Piece,
-  {
-    cache,
-    rack,
-    around,
-    now,
-    memory,
-  }: {
-    readonly cache: RackCache;
-    readonly rack: RackData;
-    readonly around: string;
-    readonly now: number;
-    readonly memory: DryingMemory | null;
-  },
+  { rack, now, memo }: { readonly rack: RackData; readonly now: number; readonly memo: Memo },
 ): RackItem {
-  // Of the buckets only what was known at the dips counts: a reading of today changes no coat of yesterday.
-  const text = JSON.stringify(piece) + dippedFromMark(piece, rack) + runsMark(piece, rack);
-  const kept = cache.get(piece.id);
-  if (kept !== undefined && kept.piece === text && kept.around === around && isFresh(kept.item, now))
-    return kept.item;
-  const item = rackItem(piece, rack, now, memory);
-  cache.set(piece.id, { piece: text, around, item });
-  return item;
+  const place = { memo, kind: "item", id: piece.id };
+  const grounds = itemGrounds(piece, rack);
+  const kept = recall<RackItem>(place, grounds);
+  if (kept !== null && isFresh(kept, now)) return kept;
+  return keep(place, { grounds, value: rackItem(piece, rack, now, memo) });
 }
 
-/** Changes with every line of a run that a piece was in. */
-const runsMark = ({ runIds }: Piece, { runs }: Surroundings): string =>
-  runIds
-    .map((id) => {
-      const run = runs?.get(id);
-      return run && [run.lastAt, run.readings.length, run.stepsDone.length, run.changes.length].join("/");
-    })
-    .join();
+/** The stamps of all that a piece's standing rests on: its log, where it hung, what it was dipped in, its runs, and the shop. */
+function itemGrounds(piece: Piece, { stamps, buckets: known, runs: fired }: RackData): readonly unknown[] {
+  const rooms = piece.rooms.map(({ roomId }) => streamOf("room", roomId));
+  const buckets = piece.coats.flatMap(({ bucketId }) =>
+    bucketId !== null && known.has(bucketId) ? [streamOf("bucket", bucketId)] : [],
+  );
+  const runs = piece.runIds.flatMap((id) => (fired?.has(id) ? [streamOf("run", id)] : []));
+  const streams = new Set([streamOf("piece", piece.id), ...rooms, ...buckets, ...runs, shopStream]);
+  return [
+    recipeGround(piece, stamps),
+    ...[...streams, learningStamp].map((stream) => groundOf(stamps, stream)),
+  ];
+}
 
 function isFresh({ standing }: RackItem, now: number): boolean {
   const age = now - standing.now;
