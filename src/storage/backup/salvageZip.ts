@@ -24,14 +24,26 @@ export async function* salvageZip(zip: Blob): AsyncGenerator<FoundFile> {
   while (at + headBytes <= zip.size) {
     const head = await nextHead(zip, at);
     if (head === null) return;
-    const { name, dataAt, bytes, sum } = head;
-    const end = Math.min(zip.size, dataAt + bytes);
-    const blob = zip.slice(dataAt, end);
-    const isCut = end < dataAt + bytes;
-    yield { name, blob, isCut, isSound: async () => !isCut && (await sumOf(blob)) === sum };
+    const found = fileOf(zip, head);
+    yield found;
+    const end = head.dataAt + head.bytes;
     // Where a size is wrong the next head lies elsewhere: it is looked for from the last one on.
-    at = !isCut && (await signatureAt(zip, end)) ? end : head.at + headBytes;
+    at = !found.isCut && (await signatureAt(zip, end)) ? end : head.at + headBytes;
   }
+}
+
+/** The file whose local head lies just there; null where none of ours does. */
+export async function fileAt(zip: Blob, at: number): Promise<FoundFile | null> {
+  const bytes = new Uint8Array(await zip.slice(at, at + headBytes + longestName).arrayBuffer());
+  const head = bytes.length > headBytes && bytes[0] === 0x50 ? headAt(bytes, 0, at) : null;
+  return head === null ? null : fileOf(zip, head);
+}
+
+function fileOf(zip: Blob, { name, dataAt, bytes, sum }: Head): FoundFile {
+  const end = Math.min(zip.size, dataAt + bytes);
+  const blob = zip.slice(dataAt, end);
+  const isCut = end < dataAt + bytes;
+  return { name, blob, isCut, isSound: async () => !isCut && (await sumOf(blob)) === sum };
 }
 
 type Head = {

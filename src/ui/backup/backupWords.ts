@@ -23,6 +23,7 @@ const reasons: Readonly<Record<Unreadable, string>> = {
   missing: "is missing",
   "not-a-photo": "is not a photo",
   "binary-missing": "is not whole",
+  "not-all-there": "begins a part that is not as it was written: lines are gone or doubled",
 };
 
 export function badLineWords({ place, why, fault }: BadLine): string {
