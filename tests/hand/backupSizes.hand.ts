@@ -27,7 +27,9 @@ async function idle(processId: number): Promise<Megabytes> {
 
 const told = (name: string, { all, largest }: Megabytes, over?: Megabytes): string =>
   `  ${name}: ${all.toFixed(0)} MB in all, largest process ${largest.toFixed(0)} MB` +
-  (over === undefined ? "" : `; over idle ${(all - over.all).toFixed(0)} and ${(largest - over.largest).toFixed(0)} MB`);
+  (over === undefined
+    ? ""
+    : `; over idle ${(all - over.all).toFixed(0)} and ${(largest - over.largest).toFixed(0)} MB`);
 
 async function downloadTo(page: Page, folder: string): Promise<void> {
   const session = await page.context().newCDPSession(page);
@@ -95,7 +97,10 @@ for (const size of sizes)
       await chooseFile(browser.page, file);
       await browser.page.getByText("This backup is sound.").waitFor(long);
       const looking = watch.stop();
-      lines.push(told("idle", idleRestoring), told(`looking, ${Date.now() - start} ms`, looking, idleRestoring));
+      lines.push(
+        told("idle", idleRestoring),
+        told(`looking, ${Date.now() - start} ms`, looking, idleRestoring),
+      );
       watch = watchMemory(browser.processId);
       start = Date.now();
       await browser.page.getByRole("button", { name: /^Add / }).click();

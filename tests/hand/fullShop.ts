@@ -40,8 +40,12 @@ export const fillShop = (page: Page, size: { entries: number; photos: number; ph
     for (let i = 0; i < photos; i += 1) {
       for (let at = 0; at < photoBytes; at += 65_536)
         crypto.getRandomValues(bytes.subarray(at, Math.min(photoBytes, at + 65_536)));
-      writing = db.transaction("photos", "readwrite", { durability: i === photos - 1 ? "strict" : "relaxed" });
-      writing.objectStore("photos").add({ id: `photo-${i}`, blob: new Blob([bytes], { type: "image/jpeg" }) });
+      writing = db.transaction("photos", "readwrite", {
+        durability: i === photos - 1 ? "strict" : "relaxed",
+      });
+      writing
+        .objectStore("photos")
+        .add({ id: `photo-${i}`, blob: new Blob([bytes], { type: "image/jpeg" }) });
       await ended(writing);
     }
     db.close();
@@ -69,7 +73,9 @@ export const sumOfShop = (page: Page): Promise<string> =>
     const ids = await asked(db.transaction("photos").objectStore("photos").getAllKeys());
     let photosSum = "";
     for (const id of ids) {
-      const { blob } = (await asked(db.transaction("photos").objectStore("photos").get(id))) as { blob: Blob };
+      const { blob } = (await asked(db.transaction("photos").objectStore("photos").get(id))) as {
+        blob: Blob;
+      };
       const own = `${String(id)} ${blob.type} ${await sum(await blob.arrayBuffer())}`;
       photosSum = await sum(new TextEncoder().encode(photosSum + own));
     }

@@ -1,4 +1,5 @@
 import { z } from "zod";
+import { withBytes } from "./lentBytes.ts";
 import { crc32 } from "../../geometry/read/crc32.ts";
 
 /**
@@ -94,7 +95,9 @@ export function unsealLine(line: string): Unsealed {
   }
 }
 
-export async function sha256Of(bytes: BufferSource): Promise<string> {
+export const sha256OfBlob = (blob: Blob): Promise<string> => withBytes(blob, sha256Of);
+
+export async function sha256Of(bytes: Uint8Array<ArrayBuffer>): Promise<string> {
   const sum = new Uint8Array(await crypto.subtle.digest("SHA-256", bytes));
   return Array.from(sum, (byte) => byte.toString(16).padStart(2, "0")).join("");
 }

@@ -1,6 +1,7 @@
 import { crc32 } from "../../geometry/read/crc32.ts";
 import type { Fault } from "../entrySchema.ts";
 import type { ShopDb, StoredEntry } from "../shopDb.ts";
+import { withBytes } from "./lentBytes.ts";
 import type { BackupHead, NotABackup, OpenBackup, ReadWork, Unreadable } from "./items.ts";
 import { canonical, judgeRow } from "./judgeRow.ts";
 import { openBackup } from "./openBackup.ts";
@@ -139,7 +140,5 @@ export async function comparePhoto(
     : "clash";
 }
 
-async function haveSameBytes(a: Blob, b: Blob): Promise<boolean> {
-  const [x, y] = [new Uint8Array(await a.arrayBuffer()), new Uint8Array(await b.arrayBuffer())];
-  return x.length === y.length && x.every((byte, i) => byte === y[i]);
-}
+const haveSameBytes = (a: Blob, b: Blob): Promise<boolean> =>
+  withBytes(a, (x) => withBytes(b, (y) => x.length === y.length && x.every((byte, i) => byte === y[i])));

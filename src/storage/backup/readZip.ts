@@ -5,7 +5,7 @@ import {
   manifestName,
   manifestSchema,
   photoOfName,
-  sha256Of,
+  sha256OfBlob,
   unsealLine,
   zipFormat,
   zipVersion,
@@ -82,10 +82,7 @@ function listedFile(zip: Blob, entry: FileEntry, salvage: Salvage): ZipFile {
 
 async function soundBlob(file: FoundFile | null, sha256: string | undefined): Promise<Blob | null> {
   if (file === null || file.isCut) return null;
-  const isSound =
-    sha256 === undefined
-      ? await file.isSound()
-      : (await sha256Of(await file.blob.arrayBuffer())) === sha256;
+  const isSound = sha256 === undefined ? await file.isSound() : (await sha256OfBlob(file.blob)) === sha256;
   return isSound ? file.blob : null;
 }
 
@@ -155,7 +152,7 @@ async function* itemsOf(
           : { kind: "bad-line", place, why: read.why };
       }
       // Each line may be sound and one be gone.
-      if (part !== undefined && !isBad && (await sha256Of(await (await file.raw()).arrayBuffer())) !== part.sha256)
+      if (part !== undefined && !isBad && (await sha256OfBlob(await file.raw())) !== part.sha256)
         yield { kind: "bad-line", place: first, why: "not-all-there" };
     } else if (file.name.startsWith("photos/")) yield await photoOf(file, { part, manifest });
     if (!file.name.startsWith("kept/")) went(file);

@@ -1,4 +1,5 @@
 import { crc32 } from "../../geometry/read/crc32.ts";
+import { withBytes } from "./lentBytes.ts";
 
 /** A file found in a zip by its own head, without the list at the zip's end. */
 export type FoundFile = {
@@ -88,4 +89,4 @@ async function signatureAt(zip: Blob, at: number): Promise<boolean> {
   return p === 0x50 && k === 0x4b;
 }
 
-const sumOf = async (blob: Blob): Promise<number> => crc32(0, new Uint8Array(await blob.arrayBuffer())) >>> 0;
+const sumOf = (blob: Blob): Promise<number> => withBytes(blob, (bytes) => crc32(0, bytes) >>> 0);

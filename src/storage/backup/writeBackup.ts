@@ -1,10 +1,11 @@
-import { Uint8ArrayReader, ZipWriter, configure } from "@zip.js/zip.js/lib/zip-core.js";
+import { Reader, ZipWriter, configure } from "@zip.js/zip.js/lib/zip-core.js";
 import { crc32 } from "../../geometry/read/crc32.ts";
 import { schemaVersion } from "../../logbook/lifts.ts";
 import { learningKey } from "../learningRow.ts";
 import { openRaw, rawKeys, rawRow, rawRows } from "../rawRows.ts";
 import type { Manifest, Part } from "./format.ts";
 import { fullPart, manifestName, photoName, sealLine, sha256Of, zipFormat, zipVersion } from "./format.ts";
+import { withBytes } from "./lentBytes.ts";
 import { pack } from "./packed.ts";
 
 // Everything is stored as it is: a worker would only carry bytes to and fro.
@@ -59,12 +60,12 @@ async function writeParts(
 ): Promise<Manifest> {
   const zip = new ZipWriter(sink, { extendedTimestamp: false });
   /** Read once, and its head is complete before its bytes: nothing of it need be held until its end is known. */
-  const put = async (name: string, blob: Blob): Promise<string> => {
-    const bytes = new Uint8Array(await blob.arrayBuffer());
-    const stored = { passThrough: true, compressionMethod: 0, uncompressedSize: bytes.length };
-    await zip.add(name, new Uint8ArrayReader(bytes), { ...stored, crc32: crc32(0, bytes) >>> 0 });
-    return sha256Of(bytes);
-  };
+  const put = (name: string, blob: Blob): Promise<string> =>
+    withBytes(blob, async (bytes) => {
+      const stored = { passThrough: true, compressionMethod: 0, uncompressedSize: bytes.length };
+      await zip.add(name, new LentReader(bytes), { ...stored, crc32: crc32(0, bytes) >>> 0 });
+      return sha256Of(bytes);
+    });
   const parts: Part[] = [];
   const add = async (name: string, blob: Blob, photo?: Part["photo"]): Promise<void> => {
     signal?.throwIfAborted();
@@ -91,6 +92,19 @@ async function writeParts(
   await put(manifestName, new Blob([JSON.stringify(manifest)]));
   await zip.close();
   return manifest;
+}
+
+/** Gives the zip stretches of the bytes themselves; the library's own reader copies each. */
+class LentReader extends Reader<Uint8Array> {
+  readonly #bytes: Uint8Array;
+  constructor(bytes: Uint8Array) {
+    super(bytes);
+    this.#bytes = bytes;
+    this.size = bytes.length;
+  }
+  override readUint8Array(index: number, length: number): Promise<Uint8Array> {
+    return Promise.resolve(this.#bytes.subarray(index, index + length));
+  }
 }
 
 type Add = (name: string, blob: Blob, photo?: Part["photo"]) => Promise<void>;

@@ -150,29 +150,37 @@ function numbers(seed: number): () => number {
 const mutations = Number(import.meta.env["VITE_DIPBOOK_MUTATIONS"] ?? 500);
 const seed = Number(import.meta.env["VITE_DIPBOOK_SEED"] ?? 7);
 
-test("of 500 mutated backups none brings in an altered line or picture, and none stops the program", async () => {
-  const db = await shopOf(12, ["a", "b"]);
-  const good = new Map((await db.entries.toArray()).map((row) => [row.id, JSON.stringify(row)]));
-  const bytes = await bytesOf(await backupOf(db, { now }));
-  const next = numbers(seed);
-  const { db: other } = freshShop();
-  for (let i = 0; i < mutations; i += 1) {
-    const spoilt = bytes.slice();
-    for (let hits = 1 + Math.floor(next() * 4); hits > 0; hits -= 1)
-      spoilt[Math.floor(next() * spoilt.length)] = Math.floor(next() * 256);
-    const cut = next() < 0.2 ? Math.floor(next() * spoilt.length) : spoilt.length;
-    const restored = await restoreBackup(other, new Blob([spoilt.slice(0, cut)]), { settings: true });
-    const rows = await other.entries.toArray();
-    if (!restored.ok) expect(rows).toEqual([]);
-    for (const row of rows) expect(good.get(row.id), `mutation ${i}`).toBe(JSON.stringify(row));
-    for (const { id, blob } of await other.photos.toArray()) {
-      const got = await bytesOf(blob);
-      expect([id, blob.type, got.length], `mutation ${i}`).toEqual([id === "a" ? "a" : "b", "image/jpeg", 3000]);
-      expect(got.every((byte) => byte === (id === "a" ? 1 : 2))).toBe(true);
+test(
+  "of 500 mutated backups none brings in an altered line or picture, and none stops the program",
+  async () => {
+    const db = await shopOf(12, ["a", "b"]);
+    const good = new Map((await db.entries.toArray()).map((row) => [row.id, JSON.stringify(row)]));
+    const bytes = await bytesOf(await backupOf(db, { now }));
+    const next = numbers(seed);
+    const { db: other } = freshShop();
+    for (let i = 0; i < mutations; i += 1) {
+      const spoilt = bytes.slice();
+      for (let hits = 1 + Math.floor(next() * 4); hits > 0; hits -= 1)
+        spoilt[Math.floor(next() * spoilt.length)] = Math.floor(next() * 256);
+      const cut = next() < 0.2 ? Math.floor(next() * spoilt.length) : spoilt.length;
+      const restored = await restoreBackup(other, new Blob([spoilt.slice(0, cut)]), { settings: true });
+      const rows = await other.entries.toArray();
+      if (!restored.ok) expect(rows).toEqual([]);
+      for (const row of rows) expect(good.get(row.id), `mutation ${i}`).toBe(JSON.stringify(row));
+      for (const { id, blob } of await other.photos.toArray()) {
+        const got = await bytesOf(blob);
+        expect([id, blob.type, got.length], `mutation ${i}`).toEqual([
+          id === "a" ? "a" : "b",
+          "image/jpeg",
+          3000,
+        ]);
+        expect(got.every((byte) => byte === (id === "a" ? 1 : 2))).toBe(true);
+      }
+      for (const table of other.tables) await table.clear();
     }
-    for (const table of other.tables) await table.clear();
-  }
-}, 240_000 * Math.max(1, mutations / 500));
+  },
+  240_000 * Math.max(1, mutations / 500),
+);
 
 describe("a restore that does not come to its end", () => {
   test("cancelled: the log is as it was, and nothing of the backup is left", async () => {
