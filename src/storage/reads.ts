@@ -14,6 +14,7 @@ import type { Shelf } from "./projection.ts";
 import { readingsIn, readingsSince, type AirSpan } from "./roomReadings.ts";
 import type { ShopDb } from "./shopDb.ts";
 import { readStream, type SetAside } from "./streams.ts";
+import { astrayLines, isSummaryRotten } from "./unread.ts";
 
 const hourMs = 3_600_000;
 /** Air this long before a coat still tells what the room was like when it went on. */
@@ -31,6 +32,8 @@ export type PieceData = Surroundings & {
   /** Every line of the piece in order, struck ones and strikes included. */
   readonly entries: readonly Entry[];
   readonly setAside: readonly SetAside[];
+  /** The row the rack would show is damaged; the piece here is made from its log. */
+  readonly isSummaryRotten?: boolean | undefined;
 };
 
 /**
@@ -63,7 +66,8 @@ export function readPiece(db: ShopDb, id: string, now: number): Promise<PieceDat
     return {
       piece,
       entries,
-      setAside,
+      setAside: [...setAside, ...(await astrayLines(db, streamOf("piece", id)))],
+      isSummaryRotten: await isSummaryRotten(db, id),
       ...(await readSurroundings(db, hangingSpans([piece], now))),
       runs: await runsOf(db, [piece]),
     };

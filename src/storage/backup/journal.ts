@@ -54,6 +54,7 @@ const ofThisDevice = [
   "calendarSequence",
   "lastBackup",
   "askedToKeepAt",
+  "keepAnswerSeenAt",
   "movedTo",
 ] as const;
 

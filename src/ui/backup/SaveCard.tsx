@@ -2,6 +2,7 @@ import { useState } from "react";
 import { clearScratch, pickedSink, scratchSink } from "../../device/fileSink.ts";
 import { handOver } from "../../device/share.ts";
 import { makeBackup } from "../../storage/backup/makeBackup.ts";
+import { readOwnCount } from "../../storage/demo.ts";
 import type { BackupChoice } from "../../storage/backup/writeBackup.ts";
 import { useSettings } from "../app/live.ts";
 import { useShop } from "../app/shop.tsx";
@@ -83,7 +84,7 @@ export function SaveCard() {
             lastBackup: {
               at: now,
               name,
-              logEntries: await db.entries.count(),
+              logEntries: (await readOwnCount(db)).entries,
               entries: entries.found,
               photos: photos.found,
             },

@@ -1,4 +1,5 @@
 import type { NotABackup, Unreadable } from "../../storage/backup/items.ts";
+import { faultWords } from "../format/faultWords.ts";
 import type { BackupPreview, BadLine } from "../../storage/backup/previewBackup.ts";
 
 export const countWords = (count: number, one: string, many: string, locale: string): string =>
@@ -28,8 +29,7 @@ const reasons: Readonly<Record<Unreadable, string>> = {
 
 export function badLineWords({ place, why, fault }: BadLine): string {
   if (fault === null) return `Line ${place} ${reasons[why]}.`;
-  const field = fault.field === "" ? "" : ` in ${fault.field}`;
-  return `Line ${place}: found ${fault.found}${field}, expected ${fault.expected}.`;
+  return `Line ${place}: ${faultWords(fault)}.`;
 }
 
 export const badPhotoWords = ({ name, why }: BackupPreview["photos"]["bad"][number]): string =>

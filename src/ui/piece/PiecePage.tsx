@@ -7,6 +7,7 @@ import { Card } from "../parts/Card.tsx";
 import { Empty } from "../parts/Empty.tsx";
 import { LinkButton } from "../parts/LinkButton.tsx";
 import { Page } from "../parts/Page.tsx";
+import { UnreadNote } from "../parts/UnreadNote.tsx";
 import { KnockoutWaits } from "../pour/KnockoutWaits.tsx";
 import { DryingCard } from "./DryingCard.tsx";
 import { FindingList } from "./FindingList.tsx";
@@ -44,7 +45,7 @@ function WholePiece({ id }: { readonly id: string }) {
         </Empty>
       </Page>
     );
-  const { item, entries, around } = found;
+  const { item, entries, around, unread } = found;
   const { standing, findings } = item;
   const { piece, outer } = standing;
   return (
@@ -59,6 +60,7 @@ function WholePiece({ id }: { readonly id: string }) {
         </>
       }
     >
+      <UnreadNote {...unread} />
       <NextCard item={item} />
       {piece.phase === "poured" && <KnockoutWaits items={[item]} isOwn />}
       <div className={styles["columns"]}>

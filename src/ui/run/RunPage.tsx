@@ -1,9 +1,11 @@
 import { useParams } from "wouter";
+import { streamOf } from "../../logbook/entry.ts";
 import { isPutAway, type Run } from "../../logbook/fireStates.ts";
 import { useArchive, useFigures, useRack, useRun } from "../app/live.ts";
 import { paths } from "../app/paths.ts";
 import { Empty } from "../parts/Empty.tsx";
 import { Page } from "../parts/Page.tsx";
+import { Timeline } from "../piece/Timeline.tsx";
 import { RunBefore } from "./RunBefore.tsx";
 import { RunLive } from "./RunLive.tsx";
 
@@ -28,7 +30,7 @@ export function RunPage() {
         </Empty>
       </Page>
     );
-  const { run } = found;
+  const { run, entries } = found;
   const all = [...rack.map(({ standing }) => standing.piece), ...archive];
   const pieces = run.pieceIds.flatMap((pieceId) => all.find((piece) => piece.id === pieceId) ?? []);
   const kiln = shop?.kilns.find((one) => one.id === run.plan.kilnId) ?? null;
@@ -40,6 +42,7 @@ export function RunPage() {
       ) : (
         <RunLive run={run} pieces={pieces} kiln={kiln} />
       )}
+      <Timeline stream={streamOf("run", run.id)} entries={entries} />
     </Page>
   );
 }
