@@ -5,6 +5,7 @@ import { entriesOf, idsOf, surroundingsOf } from "../../tests/readDemo.ts";
 import { bucketStandingOf } from "../logbook/bucketStanding.ts";
 import { standingOf } from "../logbook/buildStanding.ts";
 import { coatAdvice, placesOfPiece } from "../logbook/coatAdvice.ts";
+import { dipProposal } from "../logbook/dipProposal.ts";
 import { dipsFrom, takenBy } from "../logbook/dippedOut.ts";
 import { pairsOf } from "../logbook/dryingPairs.ts";
 import type { Entry } from "../logbook/entry.ts";
@@ -19,9 +20,18 @@ import { shellCost } from "../logbook/pieceCost.ts";
 import { shellCourse } from "../logbook/pourCourse.ts";
 import { pourStanding, sensedRun } from "../logbook/pourStanding.ts";
 import { peakAndHold, readSegments, runStanding } from "../logbook/runStanding.ts";
+import type { Bucket } from "../logbook/piece.ts";
+import type { Standing } from "../logbook/standing.ts";
 import { stockView } from "../logbook/stockView.ts";
 import { findingsFor, reviewFindingsFor } from "../rules/all.ts";
+import { dueTimes } from "../ui/due/dueTimes.ts";
+import { stepDues } from "../ui/run/runDues.ts";
+import { bucketSpans } from "../ui/timeline/bucketSpans.ts";
+import { dipWishes } from "../ui/timeline/dipWishes.ts";
+import { roomLanes } from "../ui/timeline/timelineRows.ts";
+import { timelineSpan } from "../ui/timeline/timelineScale.ts";
 import { bodySchemas } from "./bodySchemas.ts";
+import { startingSettings } from "./settings.ts";
 
 const written = log.entries as unknown as readonly Entry[];
 const now = Math.max(...written.map(({ at }) => at)) + 3_600_000;
@@ -31,6 +41,20 @@ const sizes = [0, 1e-9, 0.5, 1, 10, 60, 100, 200, 1000, 2500, 1e4, 1e5, 1e6, 1e7
 const tried = [...sizes.map((size) => -size).toReversed(), ...sizes];
 
 const known = <T>(value: T | null): readonly T[] => (value === null ? [] : [value]);
+
+/** Due times and the timeline, as their pages put them together. */
+function askedOfTime(standings: readonly Standing[], buckets: readonly Bucket[]): unknown {
+  const span = timelineSpan(now);
+  const hours = bucketSpans(startingSettings.bucketHours, span);
+  const wishes = dipWishes(standings, buckets, now);
+  const wanted = wishes.wanted.map(({ wish }) => wish);
+  return [
+    dueTimes(standings),
+    roomLanes(standings, span),
+    wishes,
+    dipProposal({ wishes: wanted, hours, now }),
+  ];
+}
 
 /** All that screens ask of a log. */
 function allThatIsAsked(entries: readonly Entry[]): unknown {
@@ -52,6 +76,11 @@ function allThatIsAsked(entries: readonly Entry[]): unknown {
   const taken = takenBy(pieces, { shop, buckets, gains });
   return [
     learned,
+    askedOfTime(standings, [...buckets.values()]),
+    runs.map((run) => {
+      const standing = runStanding(run, now);
+      return standing === null ? null : stepDues(run.id, standing, now);
+    }),
     standings.map((standing) => ({
       drying: standing.drying,
       outer: standing.outer,
@@ -110,4 +139,4 @@ test("no figure the reading schema lets in makes a screen throw or show a number
     }
   }
   expect(faults).toEqual([]);
-}, 60_000);
+}, 240_000);
