@@ -61,6 +61,7 @@ for (const size of sizes)
     let browser = await startBrowser(from);
     const reopened = async (profile: string): Promise<void> => {
       browser = await startBrowser(profile);
+      browser.page.setDefaultTimeout(120_000);
       await likeAPhone(browser.page);
       await browser.page.goto(`${site.url}/settings`);
       await browser.page.getByRole("button", { name: "Save a backup" }).waitFor();

@@ -36,6 +36,7 @@ test(`${kills} kills during a restore: each leaves the old log or the whole new 
   const browser = await startBrowser(join(folder, "from"));
   const left = { old: 0, whole: 0 };
   try {
+    browser.page.setDefaultTimeout(120_000);
     await likeAPhone(browser.page);
     await browser.page.goto(`${site.url}/settings`);
     await browser.page.getByRole("button", { name: "Save a backup" }).waitFor();
@@ -45,6 +46,7 @@ test(`${kills} kills during a restore: each leaves the old log or the whole new 
     for (let i = 0; i < kills; i += 1) {
       const profile = join(folder, `to-${i}`);
       const other = await startBrowser(profile);
+      other.page.setDefaultTimeout(120_000);
       await other.page.goto(`${site.url}/settings`);
       await other.page.getByLabel("Choose a backup file").setInputFiles(file);
       await other.page.getByRole("button", { name: /^Add / }).click({ timeout: 60_000 });
@@ -52,6 +54,7 @@ test(`${kills} kills during a restore: each leaves the old log or the whole new 
       await rest(i * 250);
       await other.kill();
       const again = await startBrowser(profile);
+      again.page.setDefaultTimeout(120_000);
       await again.page.goto(site.url);
       await expect(again.page.getByRole("navigation", { name: "Main" })).toBeVisible({ timeout: 60_000 });
       // The sweep of what was put in for nothing runs beside the first drawing.
