@@ -26,7 +26,7 @@ export async function readUnread(db: ShopDb): Promise<Unread> {
   try {
     const lines: UnreadLine[] = [];
     const onUnreadable = (key: IDBValidKey): void => {
-      lines.push({ id: String(key), stream: null, fault: null });
+      lines.push({ id: keyText(key), stream: null, fault: null });
     };
     for await (const rows of rawRows(raw, "entries", { onUnreadable }))
       for (const row of rows) {
@@ -36,7 +36,7 @@ export async function readUnread(db: ShopDb): Promise<Unread> {
       }
     const summaries: string[] = [];
     for await (const rows of rawRows(raw, "projections", {
-      onUnreadable: (key) => summaries.push(String(key)),
+      onUnreadable: (key) => summaries.push(keyText(key)),
     }))
       for (const row of rows)
         if (!hasState({ state: fieldOf(row, "state") })) summaries.push(textAt(row, "stream") ?? "");
@@ -69,6 +69,8 @@ export async function isSummaryRotten(db: ShopDb, id: string): Promise<boolean> 
   const row = await db.projections.get(streamOf("piece", id));
   return row !== undefined && !hasState(row);
 }
+
+const keyText = (key: IDBValidKey): string => (typeof key === "string" ? key : "");
 
 const fieldOf = (row: unknown, key: string): unknown =>
   typeof row === "object" && row !== null ? (row as Readonly<Record<string, unknown>>)[key] : undefined;

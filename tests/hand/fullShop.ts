@@ -73,10 +73,11 @@ export const sumOfShop = (page: Page): Promise<string> =>
     const ids = await asked(db.transaction("photos").objectStore("photos").getAllKeys());
     let photosSum = "";
     for (const id of ids) {
+      if (typeof id !== "string") throw new Error("a photo's key is a text");
       const { blob } = (await asked(db.transaction("photos").objectStore("photos").get(id))) as {
         blob: Blob;
       };
-      const own = `${String(id)} ${blob.type} ${await sum(await blob.arrayBuffer())}`;
+      const own = `${id} ${blob.type} ${await sum(await blob.arrayBuffer())}`;
       photosSum = await sum(new TextEncoder().encode(photosSum + own));
     }
     db.close();
