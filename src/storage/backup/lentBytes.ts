@@ -4,18 +4,18 @@ const mostSpare = 2;
 const largestSpare = 16_000_000;
 
 /**
- * The bytes of a photo or of a stretch of a file, lent until `use` ends and not to be kept. They are read into the same
+ * The bytes of a photo or of a stretch of a file, lent until `work` ends and not to be kept. They are read into the same
  * buffer again and again: a new one for each would leave hundreds of megabytes for the browser to clear away.
  */
 export async function withBytes<T>(
   blob: Blob,
-  use: (bytes: Uint8Array<ArrayBuffer>) => T | Promise<T>,
+  work: (bytes: Uint8Array<ArrayBuffer>) => T | Promise<T>,
 ): Promise<T> {
   const reader = readerInto(blob);
-  if (reader === null) return use(new Uint8Array(await blob.arrayBuffer()));
+  if (reader === null) return work(new Uint8Array(await blob.arrayBuffer()));
   const { bytes, buffer } = await filled(reader, { buffer: spareOf(blob.size), size: blob.size });
   try {
-    return await use(bytes);
+    return await work(bytes);
   } finally {
     if (spare.length < mostSpare && buffer.byteLength <= largestSpare) spare.push(buffer);
   }

@@ -25,15 +25,13 @@ export function LogNote() {
   const last = useLiveQuery(() => db.entries.orderBy("id").last(), [db]);
   useEffect(() => {
     if (last === undefined) return;
-    const timer = setTimeout(() => {
-      void readOwnCount(db)
-        .then((own) => {
-          setFirstAt(own.firstAt);
-          writeNote({ entries: own.entries, lastAt: last.recordedAt, backupAt: lastBackup?.at ?? null });
-        })
-        // Written with the next entry; a store that is gone has its own page.
-        .catch(() => undefined);
-    }, restMs);
+    const note = async (): Promise<void> => {
+      const own = await readOwnCount(db);
+      setFirstAt(own.firstAt);
+      writeNote({ entries: own.entries, lastAt: last.recordedAt, backupAt: lastBackup?.at ?? null });
+    };
+    // Where it fails it is written with the next entry; a store that is gone has its own page.
+    const timer = setTimeout(() => void note().catch(() => undefined), restMs);
     return () => clearTimeout(timer);
   }, [db, last, lastBackup]);
   const isDayOld = firstAt !== null && now - firstAt > dayMs;
