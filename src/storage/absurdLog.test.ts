@@ -1,5 +1,4 @@
 import { expect, test } from "vitest";
-import log from "../../tests/fixtures/log-v2.json" with { type: "json" };
 import { changed, faultsOf, figuresOf } from "../../tests/numbers/numberRow.ts";
 import { entriesOf, idsOf, surroundingsOf } from "../../tests/readDemo.ts";
 import { bucketStandingOf } from "../logbook/bucket/bucketStanding.ts";
@@ -22,6 +21,17 @@ import { peakAndHold, readSegments, runStanding } from "../logbook/fire/runStand
 import { stockView } from "../logbook/shop/stockView.ts";
 import { findingsFor, reviewFindingsFor } from "../rules/all.ts";
 import { bodySchemas } from "../logbook/entries/allBodies.ts";
+import { dipProposal } from "../logbook/piece/dipProposal.ts";
+import type { Bucket } from "../logbook/piece/piece.ts";
+import type { Standing } from "../logbook/piece/standing.ts";
+import { dueTimes } from "../ui/base/alarm/dueTimes.ts";
+import { stepDues } from "../ui/fire/run/runDues.ts";
+import { bucketSpans } from "../ui/making/timeline/bucketSpans.ts";
+import { dipWishes } from "../ui/making/timeline/dipWishes.ts";
+import { roomLanes } from "../ui/making/timeline/timelineRows.ts";
+import { timelineSpan } from "../ui/making/timeline/timelineScale.ts";
+import { startingSettings } from "./settings.ts";
+import log from "../../tests/fixtures/log-v2.json" with { type: "json" };
 
 const written = log.entries as unknown as readonly Entry[];
 const now = Math.max(...written.map(({ at }) => at)) + 3_600_000;
@@ -31,6 +41,20 @@ const sizes = [0, 1e-9, 0.5, 1, 10, 60, 100, 200, 1000, 2500, 1e4, 1e5, 1e6, 1e7
 const tried = [...sizes.map((size) => -size).toReversed(), ...sizes];
 
 const known = <T>(value: T | null): readonly T[] => (value === null ? [] : [value]);
+
+/** Due times and the timeline, as their pages put them together. */
+function askedOfTime(standings: readonly Standing[], buckets: readonly Bucket[]): unknown {
+  const span = timelineSpan(now);
+  const hours = bucketSpans(startingSettings.bucketHours, span);
+  const wishes = dipWishes(standings, buckets, now);
+  const wanted = wishes.wanted.map(({ wish }) => wish);
+  return [
+    dueTimes(standings),
+    roomLanes(standings, span),
+    wishes,
+    dipProposal({ wishes: wanted, hours, now }),
+  ];
+}
 
 /** All that screens ask of a log. */
 function allThatIsAsked(entries: readonly Entry[]): unknown {
@@ -52,6 +76,11 @@ function allThatIsAsked(entries: readonly Entry[]): unknown {
   const taken = takenBy(pieces, { shop, buckets, gains });
   return [
     learned,
+    askedOfTime(standings, [...buckets.values()]),
+    runs.map((run) => {
+      const standing = runStanding(run, now);
+      return standing === null ? null : stepDues(run.id, standing, now);
+    }),
     standings.map((standing) => ({
       drying: standing.drying,
       outer: standing.outer,
@@ -110,4 +139,4 @@ test("no figure the reading schema lets in makes a screen throw or show a number
     }
   }
   expect(faults).toEqual([]);
-}, 60_000);
+}, 240_000);

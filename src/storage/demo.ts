@@ -1,10 +1,9 @@
-import type { Entry } from "../logbook/entries/entry.ts";
-import { shopStream } from "../logbook/entries/entry.ts";
+import { type Entry, shopStream } from "../logbook/entries/entry.ts";
 import { demoLinesOf, isDemoThing } from "./demoShopLines.ts";
 import { parseEntry } from "./entrySchema.ts";
 import { learningKey } from "./learningRow.ts";
 import { refold } from "./rebuild.ts";
-import type { ShopDb } from "./rows.ts";
+import type { ShopDb, StoredEntry } from "./rows.ts";
 
 const demoKinds = ["piece", "room", "bucket", "recipe", "run", "melt", "pour"] as const;
 const isDemo = (stream: string): boolean => demoKinds.some((kind) => stream.startsWith(`${kind}/demo-`));
@@ -58,6 +57,27 @@ async function removeShopLines(db: ShopDb): Promise<void> {
   await db.entries.bulkDelete([...gone]);
   if (gone.size === lines.length) await db.projections.delete(shopStream);
   else await refold(db, [shopStream]);
+}
+
+/** What the shop itself has logged, the demo's lines left out: how many, and when the first was written, epoch ms. */
+export type OwnCount = { readonly entries: number; readonly firstAt: number | null };
+
+export function readOwnCount(db: ShopDb): Promise<OwnCount> {
+  return db.transaction("r", db.entries, async () => {
+    const coats = await linesBetween(db, "piece/demo-", "piece/demo-\uffff").primaryKeys();
+    const ofTheShop = demoLinesOf(await linesBetween(db, shopStream, shopStream).toArray(), new Set(coats));
+    const counts = await Promise.all(
+      demoKinds.map((kind) => linesBetween(db, `${kind}/demo-`, `${kind}/demo-\uffff`).count()),
+    );
+    const demo = counts.reduce((sum, count) => sum + count, ofTheShop.size);
+    const entries = (await db.entries.count()) - demo;
+    if (entries === 0) return { entries, firstAt: null };
+    const isOwn = ({ id, stream }: StoredEntry): boolean =>
+      !(typeof stream === "string" && isDemo(stream)) && !ofTheShop.has(id);
+    // Ids begin with the time they were made, so that the first one is the oldest line.
+    const first = await db.entries.orderBy("id").filter(isOwn).first();
+    return { entries, firstAt: first?.recordedAt ?? null };
+  });
 }
 
 const linesBetween = (db: ShopDb, first: string, last: string) =>

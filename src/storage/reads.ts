@@ -14,6 +14,7 @@ import type { RowOf, Shelf } from "./projection.ts";
 import { readingsIn, readingsSince, type AirSpan } from "./roomReadings.ts";
 import type { ShopDb } from "./rows.ts";
 import { readStream, type SetAside } from "./streams.ts";
+import { astrayLines, isSummaryRotten } from "./unread.ts";
 
 const hourMs = 3_600_000;
 /** Air this long before a coat still tells what the room was like when it went on. */
@@ -31,6 +32,8 @@ export type PieceData = Surroundings & {
   /** Every line of the piece in order, struck ones and strikes included. */
   readonly entries: readonly Entry[];
   readonly setAside: readonly SetAside[];
+  /** The row the rack would show is damaged; the piece here is made from its log. */
+  readonly isSummaryRotten?: boolean | undefined;
 };
 
 /**
@@ -66,7 +69,13 @@ export function readPiece(db: ShopDb, id: string, now: number): Promise<PieceDat
     if (piece === null) return null;
     const around = await readSurroundings(db, hangingSpans([piece], now));
     const stamps = [[streamOf("piece", id), stampOf(entries)]] as const;
-    return { piece, entries, setAside, ...(await withRuns(db, [piece], { around, stamps })) };
+    return {
+      piece,
+      entries,
+      setAside: [...setAside, ...(await astrayLines(db, streamOf("piece", id)))],
+      isSummaryRotten: await isSummaryRotten(db, id),
+      ...(await withRuns(db, [piece], { around, stamps })),
+    };
   });
 }
 

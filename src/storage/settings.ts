@@ -28,7 +28,7 @@ export type Settings = {
   readonly lastBackup: {
     readonly at: number;
     readonly name: string;
-    /** All entries of the log then, chosen or not. */
+    /** All entries of the log then, chosen or not, the demo's left out. */
     readonly logEntries: number;
     readonly entries: number;
     readonly photos: number;
@@ -38,6 +38,8 @@ export type Settings = {
   readonly remindEntries: number;
   /** When the browser was asked to keep the log; 0 while it was not. */
   readonly askedToKeepAt: number;
+  /** When its answer was read on the rack; 0 while it was not. */
+  readonly keepAnswerSeenAt: number;
   /** Where this log has moved to, as the person wrote it; empty while it lives here. */
   readonly movedTo: string;
 };
@@ -78,6 +80,7 @@ const schema = z.object({
   remindDays: z.int().min(0).max(365).catch(14),
   remindEntries: z.int().min(0).max(100_000).catch(300),
   askedToKeepAt: z.number().min(0).catch(0),
+  keepAnswerSeenAt: z.number().min(0).catch(0),
   movedTo: z.string().max(200).catch(""),
 }) satisfies z.ZodType<Settings>;
 

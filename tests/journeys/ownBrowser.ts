@@ -6,6 +6,8 @@ import { chromiumArgs, chromiumPath } from "../chromium.ts";
 
 export type OwnBrowser = {
   readonly page: Page;
+  /** Of the browser's first process; all its others descend from it. */
+  readonly processId: number;
   /** Ends the browser as a phone out of memory or power would: at once, with no chance to tidy up. */
   readonly kill: () => Promise<void>;
 };
@@ -31,6 +33,7 @@ export async function startBrowser(profile: string): Promise<OwnBrowser> {
   page.setDefaultTimeout(10_000);
   return {
     page,
+    processId: own.id,
     kill: async () => {
       process.kill(own.id, "SIGKILL");
       await gone;

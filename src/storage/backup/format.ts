@@ -1,11 +1,13 @@
 import { z } from "zod";
+import { withBytes } from "./lentBytes.ts";
 import { crc32 } from "../../geometry/read/crc32.ts";
 
 /**
  * A backup is one zip, stored and not packed, so that a damaged one can be read as far as it is sound:
  *
- *   entries/00001.ndjson   at most `linesAPart` lines each, `{"c":"<CRC-32 of the row, 8 hex>","r":<row>}`
- *   photos/<id>.<kind>     each photo as a file
+ *   entries/00001.ndjson   at most a `fullPart` each, lines of the form
+ *                          `{"c":"<CRC-32 of the row, 8 hex>","r":<row>}`
+ *   photos/<id>=<c>.<kind> each photo as a file; `c` is the CRC-32 of its id and type, 8 hex
  *   kept/<table>.ndjson    settings, half-written forms and meshes, a line each, as the entries
  *   kept/<n>.bin           the binary parts of those lines
  *   manifest.json          last: what is in it, and the SHA-256 of every part
@@ -14,7 +16,8 @@ import { crc32 } from "../../geometry/read/crc32.ts";
  */
 export const zipFormat = "dipbook-backup";
 export const zipVersion = 2;
-export const linesAPart = 2000;
+/** A part of entries is closed at either; a logger's day is one line of a hundred thousand letters. */
+export const fullPart = { lines: 2000, letters: 2_000_000 } as const;
 export const manifestName = "manifest.json";
 
 export type Part = {
@@ -92,7 +95,9 @@ export function unsealLine(line: string): Unsealed {
   }
 }
 
-export async function sha256Of(bytes: ArrayBuffer): Promise<string> {
+export const sha256OfBlob = (blob: Blob): Promise<string> => withBytes(blob, sha256Of);
+
+export async function sha256Of(bytes: Uint8Array<ArrayBuffer>): Promise<string> {
   const sum = new Uint8Array(await crypto.subtle.digest("SHA-256", bytes));
   return Array.from(sum, (byte) => byte.toString(16).padStart(2, "0")).join("");
 }
@@ -106,15 +111,27 @@ const kinds: Readonly<Record<string, string>> = {
   "image/gif": "gif",
 };
 
-/** The file name of a photo in a backup; its id can be read back from it where the manifest is lost. */
-export const photoName = ({ id, type }: { readonly id: string; readonly type: string }): string =>
-  `photos/${encodeURIComponent(id)}.${kinds[type] ?? "bin"}`;
+const sumOfId = ({ id, type }: { readonly id: string; readonly type: string }): string =>
+  crcOf(`${id} ${kinds[type] ?? "bin"}`);
+
+/**
+ * The file name of a photo in a backup. Its id can be read back from it where the manifest is lost, and has a checksum
+ * of its own there, so that no photo comes in under another's id.
+ */
+export const photoName = (photo: { readonly id: string; readonly type: string }): string =>
+  `photos/${encodeURIComponent(photo.id)}=${sumOfId(photo)}.${kinds[photo.type] ?? "bin"}`;
+
+/** Names of before had no checksum: then only an id as the app makes them is taken. */
+const bareId = /^[0-9a-f]{8}-[0-9a-f]{4}-[0-9a-f]{4}-[0-9a-f]{4}-[0-9a-f]{12}$/;
 
 export function photoOfName(name: string): { readonly id: string; readonly type: string } | null {
-  const found = /^photos\/(.+)\.([a-z0-9]+)$/.exec(name);
-  const type = Object.entries(kinds).find(([, kind]) => kind === found?.[2])?.[0];
+  const [, text, sum, kind] = /^photos\/([^=]+)(?:=([0-9a-f]{8}))?\.([a-z0-9]+)$/.exec(name) ?? [];
+  const type = Object.keys(kinds).find((one) => kinds[one] === kind);
+  if (text === undefined || type === undefined) return null;
   try {
-    return found?.[1] === undefined || type === undefined ? null : { id: decodeURIComponent(found[1]), type };
+    const id = decodeURIComponent(text);
+    const isSound = sum === undefined ? bareId.test(id) : sum === sumOfId({ id, type });
+    return isSound ? { id, type } : null;
   } catch {
     return null;
   }

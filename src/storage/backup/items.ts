@@ -2,7 +2,15 @@ import type { KeptTable } from "./writeBackup.ts";
 import type { Manifest } from "./format.ts";
 
 /** Why a line or a file of a backup can't be read. */
-export type Unreadable = "cut-off" | "checksum" | "not-json" | "missing" | "not-a-photo" | "binary-missing";
+export type Unreadable =
+  | "cut-off"
+  | "checksum"
+  | "not-json"
+  | "missing"
+  | "not-a-photo"
+  | "binary-missing"
+  /** A part of which each line is sound, and the whole is not what was written. */
+  | "not-all-there";
 
 /** One thing in a backup, as far as it could be read; `place` counts lines from 1 over the whole backup. */
 export type BackupItem =

@@ -47,6 +47,7 @@ const ofThisDevice = [
   "calendarSequence",
   "lastBackup",
   "askedToKeepAt",
+  "keepAnswerSeenAt",
   "movedTo",
 ] as const;
 

@@ -1,5 +1,7 @@
+import { crc32 } from "../../geometry/read/crc32.ts";
 import type { Fault } from "../entrySchema.ts";
 import type { ShopDb, StoredEntry } from "../rows.ts";
+import { withBytes } from "./lentBytes.ts";
 import type { BackupHead, NotABackup, OpenBackup, ReadWork, Unreadable } from "./items.ts";
 import { canonical, judgeRow } from "./judgeRow.ts";
 import { openBackup } from "./openBackup.ts";
@@ -41,6 +43,7 @@ export function isSound({ head, entries, photos, kept }: BackupPreview): boolean
 }
 
 const page = 500;
+const utf8 = new TextEncoder();
 
 /** Reads a backup through. Against `db` it says what is new; with null it only says whether the file is sound. */
 export async function previewBackup(
@@ -67,14 +70,14 @@ async function lookThrough(
   };
   const kept = { settings: 0, drafts: 0, patterns: 0, bad: 0 };
   // The same line twice in one file is one; twice with other content is a clash.
-  const seen = new Map<string, string>();
+  const seen = new Map<string, number>();
   const photoSizes = new Map<string, number>();
   let waiting: StoredEntry[] = [];
   const compare = async (): Promise<void> => {
     const there = db === null ? [] : await db.entries.bulkGet(waiting.map(({ id }) => id));
     for (const [i, row] of waiting.entries()) {
-      const text = canonical(row);
-      const twin = seen.get(row.id) ?? (there[i] === undefined ? undefined : canonical(there[i]));
+      const text = sumOfText(canonical(row));
+      const twin = seen.get(row.id) ?? (there[i] === undefined ? undefined : sumOfText(canonical(there[i])));
       seen.set(row.id, twin ?? text);
       if (twin === undefined) entries.fresh += 1;
       else if (twin === text) entries.already += 1;
@@ -122,6 +125,9 @@ async function lookThrough(
   return { head, entries, photos, kept };
 }
 
+/** Enough of a row to tell its twin by, so that a log of any length is looked through without being held. */
+const sumOfText = (text: string): number => crc32(0, utf8.encode(text));
+
 /** Whether a photo of this id is here, with the same bytes or with others. */
 export async function comparePhoto(
   db: ShopDb,
@@ -134,7 +140,5 @@ export async function comparePhoto(
     : "clash";
 }
 
-async function haveSameBytes(a: Blob, b: Blob): Promise<boolean> {
-  const [x, y] = [new Uint8Array(await a.arrayBuffer()), new Uint8Array(await b.arrayBuffer())];
-  return x.length === y.length && x.every((byte, i) => byte === y[i]);
-}
+const haveSameBytes = (a: Blob, b: Blob): Promise<boolean> =>
+  withBytes(a, (x) => withBytes(b, (y) => x.length === y.length && x.every((byte, i) => byte === y[i])));

@@ -5,23 +5,24 @@ import {
   manifestName,
   manifestSchema,
   photoOfName,
-  sha256Of,
+  sha256OfBlob,
   unsealLine,
   zipFormat,
   zipVersion,
 } from "./format.ts";
 import type { BackupItem, NotABackup, OpenBackup, ReadWork, Unreadable } from "./items.ts";
 import { unpack } from "./packed.ts";
-import { salvageZip } from "./salvageZip.ts";
+import { fileAt, salvageZip, type FoundFile } from "./salvageZip.ts";
 import { keptTables, type KeptTable } from "./writeBackup.ts";
 
 configure({ useWebWorkers: false });
 
-/** A file of the zip, and its bytes when they are asked for; null where they are not what they were. */
+/** A file of the zip, and its bytes when they are asked for: as a stretch of the zip, not as a copy. */
 type ZipFile = {
   readonly name: string;
   readonly bytes: number;
-  readonly read: () => Promise<Blob | null>;
+  /** Null where the bytes are not what they were by `sha256`, or, where that is lost, by the checksum beside them. */
+  readonly read: (sha256: string | undefined) => Promise<Blob | null>;
   /** The bytes as far as they are there, sound or not: their lines have checksums of their own. */
   readonly raw: () => Promise<Blob>;
 };
@@ -48,11 +49,11 @@ export async function openZip(file: Blob): Promise<OpenBackup | NotABackup> {
 }
 
 async function filesOf(file: Blob, salvage: Salvage): Promise<readonly ZipFile[] | null> {
-  const zip = new ZipReader(new BlobReader(file), { checkCrc32: true });
+  const zip = new ZipReader(new BlobReader(file));
   try {
     const files: ZipFile[] = [];
     for await (const entry of zip.getEntriesGenerator())
-      if (!entry.directory) files.push(listedFile(entry, salvage));
+      if (!entry.directory) files.push(listedFile(file, entry, salvage));
     return files;
   } catch {
     return null;
@@ -60,22 +61,29 @@ async function filesOf(file: Blob, salvage: Salvage): Promise<readonly ZipFile[]
 }
 
 /** A file as the zip's list has it; where the list no longer leads to it, it is looked for by its own head. */
-function listedFile(entry: FileEntry, salvage: Salvage): ZipFile {
+function listedFile(zip: Blob, entry: FileEntry, salvage: Salvage): ZipFile {
   const { filename: name } = entry;
   const found = async (): Promise<ZipFile | undefined> => (await salvage()).find((one) => one.name === name);
-  const listed = async (): Promise<Blob | null> => {
-    try {
-      return await entry.getData(new BlobWriter());
-    } catch {
-      return null;
-    }
+  const listed = async (): Promise<FoundFile | null> => {
+    const file = await fileAt(zip, entry.offset);
+    if (file?.name === name && file.blob.size === entry.uncompressedSize) return file;
+    // Packed: somebody took the backup apart and zipped it again.
+    const blob = await entry.getData(new BlobWriter(), { checkCrc32: true }).catch(() => null);
+    return blob === null ? null : { name, blob, isCut: false, isSound: async () => true };
   };
   return {
     name,
     bytes: entry.uncompressedSize,
-    read: async () => (await listed()) ?? (await (await found())?.read()) ?? null,
-    raw: async () => (await listed()) ?? (await (await found())?.raw()) ?? new Blob([]),
+    read: async (sha256) =>
+      (await soundBlob(await listed(), sha256)) ?? (await (await found())?.read(sha256)) ?? null,
+    raw: async () => (await listed())?.blob ?? (await (await found())?.raw()) ?? new Blob([]),
   };
+}
+
+async function soundBlob(file: FoundFile | null, sha256: string | undefined): Promise<Blob | null> {
+  if (file === null || file.isCut) return null;
+  const isSound = sha256 === undefined ? await file.isSound() : (await sha256OfBlob(file.blob)) === sha256;
+  return isSound ? file.blob : null;
 }
 
 type Salvage = () => Promise<readonly ZipFile[]>;
@@ -88,18 +96,18 @@ function onceSalvaged(file: Blob): Salvage {
 
 async function salvaged(file: Blob): Promise<readonly ZipFile[]> {
   const files: ZipFile[] = [];
-  for await (const { name, blob, isSound } of salvageZip(file))
+  for await (const found of salvageZip(file))
     files.push({
-      name,
-      bytes: blob.size,
-      read: async () => ((await isSound()) ? blob : null),
-      raw: async () => blob,
+      name: found.name,
+      bytes: found.blob.size,
+      read: (sha256) => soundBlob(found, sha256),
+      raw: async () => found.blob,
     });
   return files;
 }
 
 async function manifestOf(files: readonly ZipFile[]): Promise<Manifest | NotABackup | null> {
-  const blob = await files.find(({ name }) => name === manifestName)?.read();
+  const blob = await files.find(({ name }) => name === manifestName)?.read(undefined);
   if (blob === undefined || blob === null) return null;
   let value: unknown;
   try {
@@ -132,18 +140,24 @@ async function* itemsOf(
   };
   for (const file of files) {
     const part = parts.get(file.name);
-    if (file.name.startsWith("entries/"))
+    if (file.name.startsWith("entries/")) {
+      const first = place + 1;
+      let isBad = false;
       for await (const line of linesOf(await file.raw())) {
         place += 1;
         const read = unsealLine(line);
+        isBad ||= !read.ok;
         yield read.ok
           ? { kind: "line", place, row: read.row, mayBeAside: true }
           : { kind: "bad-line", place, why: read.why };
       }
-    else if (file.name.startsWith("photos/")) yield await photoOf(file, part);
+      // Each line may be sound and one be gone.
+      if (part !== undefined && !isBad && (await sha256OfBlob(await file.raw())) !== part.sha256)
+        yield { kind: "bad-line", place: first, why: "not-all-there" };
+    } else if (file.name.startsWith("photos/")) yield await photoOf(file, { part, manifest });
     if (!file.name.startsWith("kept/")) went(file);
   }
-  for (const table of keptTables) yield* keptOf(table, files);
+  for (const table of keptTables) yield* keptOf(table, { files, parts });
   for (const file of files) if (file.name.startsWith("kept/")) went(file);
   for (const { name, photo } of manifest?.parts ?? []) {
     if (there.has(name)) continue;
@@ -153,24 +167,31 @@ async function* itemsOf(
   }
 }
 
-async function photoOf(file: ZipFile, part: Part | undefined): Promise<BackupItem> {
+/** With a manifest a file it does not name is none of its photos; without one the file's own name tells. */
+async function photoOf(
+  file: ZipFile,
+  { part, manifest }: { readonly part: Part | undefined; readonly manifest: Manifest | null },
+): Promise<BackupItem> {
   const { name } = file;
-  const told = part?.photo ?? photoOfName(name);
-  const blob = await file.read();
+  const told = manifest === null ? photoOfName(name) : part?.photo;
   const bad = (why: Unreadable): BackupItem => ({ kind: "bad-photo", name: told?.id ?? name, why });
+  if (told === null || told === undefined) return bad("not-a-photo");
+  const blob = await file.read(part?.sha256);
   if (blob === null) return bad("checksum");
-  if (told === null) return bad("not-a-photo");
-  if (part !== undefined && (await sha256Of(await blob.arrayBuffer())) !== part.sha256)
-    return bad("checksum");
   const photo = blob.slice(0, blob.size, told.type);
   return isPhoto(photo) ? { kind: "photo", id: told.id, blob: photo } : bad("not-a-photo");
 }
 
-async function* keptOf(table: KeptTable, files: readonly ZipFile[]): AsyncGenerator<BackupItem> {
+async function* keptOf(
+  table: KeptTable,
+  { files, parts }: { readonly files: readonly ZipFile[]; readonly parts: ReadonlyMap<string, Part> },
+): AsyncGenerator<BackupItem> {
   const file = files.find(({ name }) => name === `kept/${table}.ndjson`);
   if (file === undefined) return;
-  const binary = async (n: number): Promise<Blob | null> =>
-    (await files.find(({ name }) => name === `kept/${String(n).padStart(5, "0")}.bin`)?.read()) ?? null;
+  const binary = async (n: number): Promise<Blob | null> => {
+    const wanted = `kept/${String(n).padStart(5, "0")}.bin`;
+    return (await files.find(({ name }) => name === wanted)?.read(parts.get(wanted)?.sha256)) ?? null;
+  };
   for await (const line of linesOf(await file.raw())) {
     const read = unsealLine(line);
     if (!read.ok) {

@@ -59,7 +59,12 @@ async function putAside(db: ShopDb, items: AsyncGenerator<BackupItem>, settings:
   let photos = 0;
   let waiting: StoredEntry[] = [];
   const stage = async (): Promise<void> => {
-    await db.transaction("rw", db.staged, () => db.staged.bulkPut(waiting));
+    // Of two lines of one id in a file the first counts, as the look through it says.
+    await db.transaction("rw", db.staged, async () => {
+      const rows = [...new Map(waiting.toReversed().map((row) => [row.id, row])).values()];
+      const there = await db.staged.bulkGet(rows.map(({ id }) => id));
+      await db.staged.bulkAdd(rows.filter((_, i) => there[i] === undefined));
+    });
     waiting = [];
   };
   for await (const item of items)

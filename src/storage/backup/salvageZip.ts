@@ -1,4 +1,5 @@
 import { crc32 } from "../../geometry/read/crc32.ts";
+import { withBytes } from "./lentBytes.ts";
 
 /** A file found in a zip by its own head, without the list at the zip's end. */
 export type FoundFile = {
@@ -24,14 +25,26 @@ export async function* salvageZip(zip: Blob): AsyncGenerator<FoundFile> {
   while (at + headBytes <= zip.size) {
     const head = await nextHead(zip, at);
     if (head === null) return;
-    const { name, dataAt, bytes, sum } = head;
-    const end = Math.min(zip.size, dataAt + bytes);
-    const blob = zip.slice(dataAt, end);
-    const isCut = end < dataAt + bytes;
-    yield { name, blob, isCut, isSound: async () => !isCut && (await sumOf(blob)) === sum };
+    const found = fileOf(zip, head);
+    yield found;
+    const end = head.dataAt + head.bytes;
     // Where a size is wrong the next head lies elsewhere: it is looked for from the last one on.
-    at = !isCut && (await signatureAt(zip, end)) ? end : head.at + headBytes;
+    at = !found.isCut && (await signatureAt(zip, end)) ? end : head.at + headBytes;
   }
+}
+
+/** The file whose local head lies just there; null where none of ours does. */
+export async function fileAt(zip: Blob, at: number): Promise<FoundFile | null> {
+  const bytes = new Uint8Array(await zip.slice(at, at + headBytes + longestName).arrayBuffer());
+  const head = bytes.length > headBytes && bytes[0] === 0x50 ? headAt(bytes, 0, at) : null;
+  return head === null ? null : fileOf(zip, head);
+}
+
+function fileOf(zip: Blob, { name, dataAt, bytes, sum }: Head): FoundFile {
+  const end = Math.min(zip.size, dataAt + bytes);
+  const blob = zip.slice(dataAt, end);
+  const isCut = end < dataAt + bytes;
+  return { name, blob, isCut, isSound: async () => !isCut && (await sumOf(blob)) === sum };
 }
 
 type Head = {
@@ -76,4 +89,4 @@ async function signatureAt(zip: Blob, at: number): Promise<boolean> {
   return p === 0x50 && k === 0x4b;
 }
 
-const sumOf = async (blob: Blob): Promise<number> => crc32(0, new Uint8Array(await blob.arrayBuffer())) >>> 0;
+const sumOf = (blob: Blob): Promise<number> => withBytes(blob, (bytes) => crc32(0, bytes) >>> 0);

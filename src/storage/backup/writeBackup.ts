@@ -1,9 +1,11 @@
-import { BlobReader, ZipWriter, configure } from "@zip.js/zip.js/lib/zip-core.js";
+import { ZipWriter, configure, Reader } from "@zip.js/zip.js/lib/zip-core.js";
 import { schemaVersion } from "../../logbook/entries/lifts.ts";
+import { crc32 } from "../../geometry/read/crc32.ts";
 import { learningKey } from "../learningRow.ts";
 import { openRaw, rawKeys, rawRow, rawRows } from "../rawRows.ts";
 import type { Manifest, Part } from "./format.ts";
-import { linesAPart, manifestName, photoName, sealLine, sha256Of, zipFormat, zipVersion } from "./format.ts";
+import { fullPart, manifestName, photoName, sealLine, sha256Of, zipFormat, zipVersion } from "./format.ts";
+import { withBytes } from "./lentBytes.ts";
 import { pack } from "./packed.ts";
 
 // Everything is stored as it is: a worker would only carry bytes to and fro.
@@ -33,7 +35,7 @@ export type BackupWork = {
 };
 
 /**
- * Writes the store of this name as one zip, part by part; no part is larger than a photo, a mesh or two thousand lines.
+ * Writes the store of this name as one zip, part by part; no part is larger than a photo, a mesh or `fullPart`.
  * It reads the store's own rows, so that it works where the app itself can't open, and what can't be read as an entry
  * goes along as it lies there. Gives the manifest. Throws where there is no store, or none that answers.
  */
@@ -56,12 +58,18 @@ async function writeParts(
   sink: WritableStream<Uint8Array>,
   { choice, now, app, device, onProgress, signal }: BackupWork,
 ): Promise<Manifest> {
-  const zip = new ZipWriter(sink, { level: 0, dataDescriptor: false, extendedTimestamp: false });
+  const zip = new ZipWriter(sink, { extendedTimestamp: false });
+  /** Read once, and its head is complete before its bytes: nothing of it need be held until its end is known. */
+  const put = (name: string, blob: Blob): Promise<string> =>
+    withBytes(blob, async (bytes) => {
+      const stored = { passThrough: true, compressionMethod: 0, uncompressedSize: bytes.length };
+      await zip.add(name, new LentReader(bytes), { ...stored, crc32: crc32(0, bytes) >>> 0 });
+      return sha256Of(bytes);
+    });
   const parts: Part[] = [];
   const add = async (name: string, blob: Blob, photo?: Part["photo"]): Promise<void> => {
     signal?.throwIfAborted();
-    await zip.add(name, new BlobReader(blob));
-    const sha256 = await sha256Of(await blob.arrayBuffer());
+    const sha256 = await put(name, blob);
     parts.push({ name, bytes: blob.size, sha256, ...(photo === undefined ? {} : { photo }) });
   };
 
@@ -81,9 +89,22 @@ async function writeParts(
     lastEntryAt: entries.lastAt,
     parts,
   };
-  await zip.add(manifestName, new BlobReader(new Blob([JSON.stringify(manifest)])));
+  await put(manifestName, new Blob([JSON.stringify(manifest)]));
   await zip.close();
   return manifest;
+}
+
+/** Gives the zip stretches of the bytes themselves; the library's own reader copies each. */
+class LentReader extends Reader<Uint8Array> {
+  readonly #bytes: Uint8Array;
+  constructor(bytes: Uint8Array) {
+    super(bytes);
+    this.#bytes = bytes;
+    this.size = bytes.length;
+  }
+  override readUint8Array(index: number, length: number): Promise<Uint8Array> {
+    return Promise.resolve(this.#bytes.subarray(index, index + length));
+  }
 }
 
 type Add = (name: string, blob: Blob, photo?: Part["photo"]) => Promise<void>;
@@ -104,20 +125,29 @@ async function writeEntries(
   const texts = since === null ? null : new Set<string>();
   let [done, count, part] = [0, 0, 0];
   let lastAt: number | null = null;
-  for await (const rows of rawRows(db, "entries", { page: linesAPart })) {
-    const chosen = rows.filter((row) => since === null || isSince(row, since));
+  let lines: string[] = [];
+  let letters = 0;
+  const close = async (): Promise<void> => {
+    if (lines.length === 0) return;
+    part += 1;
+    await add(`entries/${String(part).padStart(5, "0")}.ndjson`, new Blob(lines));
+    [lines, letters] = [[], 0];
+  };
+  for await (const rows of rawRows(db, "entries")) {
     done += rows.length;
     onProgress?.({ done, of, what: "entries" });
-    if (chosen.length === 0) continue;
-    for (const row of chosen) {
+    for (const row of rows) {
+      if (since !== null && !isSince(row, since)) continue;
       lastAt = latest(lastAt, numberAt(row, "at"));
       if (texts !== null) gatherTexts(row, texts);
+      const line = `${sealLine(row)}\n`;
+      lines.push(line);
+      letters += line.length;
+      count += 1;
+      if (lines.length >= fullPart.lines || letters >= fullPart.letters) await close();
     }
-    count += chosen.length;
-    part += 1;
-    const lines = chosen.map((row) => `${sealLine(row)}\n`);
-    await add(`entries/${String(part).padStart(5, "0")}.ndjson`, new Blob(lines));
   }
+  await close();
   return { count, lastAt, texts };
 }
 

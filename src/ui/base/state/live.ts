@@ -17,6 +17,7 @@ import {
   readRoom,
   readRooms,
   readShop,
+  type PieceData,
 } from "../../../storage/reads.ts";
 import {
   readMelt,
@@ -29,6 +30,7 @@ import {
 } from "../../../storage/fires.ts";
 import { readPourLog } from "../../../storage/pourLog.ts";
 import { changeSettings, readSettings, type Settings } from "../../../storage/settings.ts";
+import type { SetAside } from "../../../storage/streams.ts";
 import { rackItem, workOutRack, type RackItem, type WholeRack } from "./rackItems.ts";
 import { useNow } from "./useNow.ts";
 import { useShop } from "./shop.tsx";
@@ -69,8 +71,10 @@ export type OnePiece = {
   /** The whole log of the piece in order, struck entries and strikes too. */
   readonly entries: readonly Entry[];
   /** What its sums were worked out from, for a screen that works out more. */
-  readonly around: Surroundings;
+  readonly around: Surroundings; /** What of it can't be read. */
+  readonly unread: Unread;
 };
+type Unread = { readonly setAside: readonly SetAside[]; readonly isSummaryRotten: boolean };
 
 /** One piece; null when there is none of that id. */
 export function usePiece(id: string): OnePiece | null | undefined {
@@ -80,9 +84,14 @@ export function usePiece(id: string): OnePiece | null | undefined {
   return useMemo(() => {
     if (read === undefined || read === null) return read;
     const item = rackItem(read.piece, read, Math.max(tick, clock()), memoOf(db));
-    return { item, entries: read.entries, around: read };
+    return { item, entries: read.entries, around: read, unread: unreadOf(read) };
   }, [read, tick, clock, db]);
 }
+
+const unreadOf = ({ setAside, isSummaryRotten }: PieceData): Unread => ({
+  setAside,
+  isSummaryRotten: isSummaryRotten === true,
+});
 
 /** The name and lines of a piece alone, without any sum; null when there is none of that id. */
 export function usePieceLog(

@@ -4,6 +4,8 @@ import { useArchive, useFigures, useRack, useRun } from "../../base/state/live.t
 import { paths } from "../../base/state/paths.ts";
 import { Empty } from "../../base/parts/Empty.tsx";
 import { Page } from "../../base/parts/Page.tsx";
+import { streamOf } from "../../../logbook/entries/entry.ts";
+import { Timeline } from "../../base/history/Timeline.tsx";
 import { RunBefore } from "./RunBefore.tsx";
 import { RunLive } from "./RunLive.tsx";
 
@@ -28,7 +30,7 @@ export function RunPage() {
         </Empty>
       </Page>
     );
-  const { run } = found;
+  const { run, entries } = found;
   const all = [...rack.map(({ standing }) => standing.piece), ...archive];
   const pieces = run.pieceIds.flatMap((pieceId) => all.find((piece) => piece.id === pieceId) ?? []);
   const kiln = shop?.kilns.find((one) => one.id === run.plan.kilnId) ?? null;
@@ -40,6 +42,7 @@ export function RunPage() {
       ) : (
         <RunLive run={run} pieces={pieces} kiln={kiln} />
       )}
+      <Timeline stream={streamOf("run", run.id)} entries={entries} />
     </Page>
   );
 }

@@ -8,6 +8,7 @@ import { Empty } from "../../base/parts/Empty.tsx";
 import { LinkButton } from "../../base/parts/LinkButton.tsx";
 import { Page } from "../../base/parts/Page.tsx";
 import { KnockoutWaits } from "../../fire/pour/KnockoutWaits.tsx";
+import { UnreadNote } from "../../shop/settings/UnreadNote.tsx";
 import { DryingCard } from "./DryingCard.tsx";
 import { FindingList } from "./FindingList.tsx";
 import { LogGrid } from "./LogGrid.tsx";
@@ -44,7 +45,7 @@ function WholePiece({ id }: { readonly id: string }) {
         </Empty>
       </Page>
     );
-  const { item, entries, around } = found;
+  const { item, entries, around, unread } = found;
   const { standing, findings } = item;
   const { piece, outer } = standing;
   return (
@@ -59,6 +60,7 @@ function WholePiece({ id }: { readonly id: string }) {
         </>
       }
     >
+      <UnreadNote {...unread} />
       <NextCard item={item} />
       {piece.phase === "poured" && <KnockoutWaits items={[item]} isOwn />}
       <div className={styles["columns"]}>

@@ -1,7 +1,8 @@
 import { useLiveQuery } from "dexie-react-hooks";
 import { useEffect, useState } from "react";
+import css from "./backup.module.css";
 import { forgetNote, readNote } from "../../../device/outsideNote.ts";
-import { space, type Space } from "../../../device/persistence.ts";
+import { space, type Space, keeping, type Keeping } from "../../../device/persistence.ts";
 import { useSettings } from "../../base/state/live.ts";
 import { paths } from "../../base/state/paths.ts";
 import { useShop } from "../../base/state/shop.tsx";
@@ -10,7 +11,8 @@ import { dayName } from "../../base/format/time.ts";
 import { Button } from "../../base/parts/Button.tsx";
 import { Card } from "../../base/parts/Card.tsx";
 import { LinkButton } from "../../base/parts/LinkButton.tsx";
-import css from "./backup.module.css";
+import { readOwnCount } from "../../../storage/demo.ts";
+import { keepWords, noAnswerHelps } from "../../base/format/keepWords.ts";
 import { backupDue } from "./backupDue.ts";
 import { entriesWords } from "./backupWords.ts";
 
@@ -22,31 +24,49 @@ export function LogNotices() {
   const { db, clock } = useShop();
   const { locale } = useFormat();
   const [settings] = useSettings();
-  const entries = useLiveQuery(() => db.entries.count(), [db]);
-  const first = useLiveQuery(() => db.entries.orderBy("id").first(), [db]);
+  const own = useLiveQuery(() => readOwnCount(db), [db]);
   const [room, setRoom] = useState<Space | null>(null);
   useEffect(() => void space().then(setRoom), []);
-  const due =
-    entries === undefined
-      ? null
-      : backupDue(settings, { now: clock(), entries, firstAt: first?.recordedAt ?? null });
+  const due = own === undefined ? null : backupDue(settings, { now: clock(), ...own });
   const isFull = room !== null && room.quotaBytes > 0 && room.usedBytes >= fullShare * room.quotaBytes;
-  if (due === null && !isFull) return null;
+  if (due === null && !isFull) return <KeepAnswer />;
   return (
-    <Card title={isFull ? "Storage is running out" : "Time for a backup"} tone="watch">
-      {isFull && (
-        <p>
-          {Math.round((100 * room.usedBytes) / room.quotaBytes)} % of what the browser allows is used. Save a
-          backup, then free some space on this device.
-        </p>
-      )}
-      {due !== null && (
-        <p>
-          {entriesWords(due.entries, locale)} since{" "}
-          {due.days === null ? "you began, and no backup yet" : `the last backup ${due.days} days ago`}.
-        </p>
-      )}
-      <LinkButton href={`${paths.settings}#backup`}>Save a backup</LinkButton>
+    <>
+      <KeepAnswer />
+      <Card title={isFull ? "Storage is running out" : "Time for a backup"} tone="watch">
+        {isFull && (
+          <p>
+            {Math.round((100 * room.usedBytes) / room.quotaBytes)} % of what the browser allows is used. Save
+            a backup, then free some space on this device.
+          </p>
+        )}
+        {due !== null && (
+          <p>
+            {entriesWords(due.entries, locale)} since{" "}
+            {due.days === null ? "you began, and no backup yet" : `the last backup ${due.days} days ago`}.
+          </p>
+        )}
+        <LinkButton href={`${paths.settings}#backup`}>Save a backup</LinkButton>
+      </Card>
+    </>
+  );
+}
+
+/** What came of asking the browser to keep the log, which the app does by itself after the first day; until it is read. */
+function KeepAnswer() {
+  const { clock } = useShop();
+  const [{ askedToKeepAt, keepAnswerSeenAt }, change] = useSettings();
+  const [state, setState] = useState<Keeping | null>(null);
+  const isNew = askedToKeepAt > keepAnswerSeenAt;
+  useEffect(() => {
+    if (isNew) void keeping().then(setState);
+  }, [isNew]);
+  if (!isNew || state === null) return null;
+  return (
+    <Card title="The browser was asked to keep this log" tone={state === "kept" ? "clear" : "watch"}>
+      <p>{keepWords(state, isSecureContext)}</p>
+      {state === "may-be-cleared" && <p>{noAnswerHelps}</p>}
+      <Button onPress={() => change({ keepAnswerSeenAt: clock() })}>Understood</Button>
     </Card>
   );
 }

@@ -1,4 +1,6 @@
 import { useState } from "react";
+import field from "../../base/parts/field.module.css";
+import css from "./backup.module.css";
 import { clearScratch, pickedSink, scratchSink } from "../../../device/fileSink.ts";
 import { handOver } from "../../../device/share.ts";
 import { makeBackup } from "../../../storage/backup/makeBackup.ts";
@@ -10,9 +12,8 @@ import { dayTime } from "../../base/format/time.ts";
 import { Button } from "../../base/parts/Button.tsx";
 import { Card } from "../../base/parts/Card.tsx";
 import { Choice } from "../../base/forms/Choice.tsx";
-import field from "../../base/parts/field.module.css";
 import { version } from "../../base/state/version.ts";
-import css from "./backup.module.css";
+import { readOwnCount } from "../../../storage/demo.ts";
 import { backupName } from "./backupName.ts";
 import { entriesWords, photosWords } from "./backupWords.ts";
 import { RemindFields } from "./RemindFields.tsx";
@@ -83,7 +84,7 @@ export function SaveCard() {
             lastBackup: {
               at: now,
               name,
-              logEntries: await db.entries.count(),
+              logEntries: (await readOwnCount(db)).entries,
               entries: entries.found,
               photos: photos.found,
             },

@@ -1,5 +1,6 @@
 import type { NotABackup, Unreadable } from "../../../storage/backup/items.ts";
 import type { BackupPreview, BadLine } from "../../../storage/backup/previewBackup.ts";
+import { faultWords } from "../../base/format/faultWords.ts";
 
 export const countWords = (count: number, one: string, many: string, locale: string): string =>
   `${count.toLocaleString(locale)} ${count === 1 ? one : many}`;
@@ -23,12 +24,12 @@ const reasons: Readonly<Record<Unreadable, string>> = {
   missing: "is missing",
   "not-a-photo": "is not a photo",
   "binary-missing": "is not whole",
+  "not-all-there": "begins a part that is not as it was written: lines are gone or doubled",
 };
 
 export function badLineWords({ place, why, fault }: BadLine): string {
   if (fault === null) return `Line ${place} ${reasons[why]}.`;
-  const field = fault.field === "" ? "" : ` in ${fault.field}`;
-  return `Line ${place}: found ${fault.found}${field}, expected ${fault.expected}.`;
+  return `Line ${place}: ${faultWords(fault)}.`;
 }
 
 export const badPhotoWords = ({ name, why }: BackupPreview["photos"]["bad"][number]): string =>

@@ -1,22 +1,20 @@
 import { useEffect, useState } from "react";
+import css from "./SettingsPage.module.css";
 import { askToKeep, keeping, space, type Keeping, type Space } from "../../../device/persistence.ts";
 import { useFormat } from "../../base/state/useFormat.ts";
 import { Button } from "../../base/parts/Button.tsx";
 import { Card } from "../../base/parts/Card.tsx";
-import css from "./SettingsPage.module.css";
-
-const words: Record<Keeping, string> = {
-  kept: "Kept. The browser has promised not to clear this log to make room.",
-  "may-be-cleared":
-    "Not promised. The browser may clear this log when the device runs out of room. Save a backup.",
-  missing: "This browser can't promise anything here (it can only over https). Save backups.",
-};
+import { useSettings } from "../../base/state/live.ts";
+import { useShop } from "../../base/state/shop.tsx";
+import { keepWords, noAnswerHelps } from "../../base/format/keepWords.ts";
+import { dayTime } from "../../base/format/time.ts";
 
 export function KeepCard() {
   const format = useFormat();
+  const { clock } = useShop();
   const [state, setState] = useState<Keeping | null>(null);
   const [room, setRoom] = useState<Space | null>(null);
-  const [asked, setAsked] = useState(false);
+  const [{ askedToKeepAt }, change] = useSettings();
   useEffect(() => {
     let gone = false;
     const look = async () => {
@@ -33,11 +31,11 @@ export function KeepCard() {
   const megabytes = (bytes: number) => `${format.number(bytes / 1e6, bytes < 1e7 ? 1 : 0)} MB`;
   return (
     <Card title="Kept on this device">
-      <p role="status">{state === null ? "Asking the browser…" : words[state]}</p>
-      {asked && state === "may-be-cleared" && (
+      <p role="status">{state === null ? "Asking the browser…" : keepWords(state, isSecureContext)}</p>
+      {askedToKeepAt > 0 && (
         <p>
-          It was asked and said no. Adding the app to the home screen, or using it for some days, often
-          changes that answer.
+          Asked {dayTime(askedToKeepAt, clock(), format.locale)}.{" "}
+          {state === "may-be-cleared" && noAnswerHelps}
         </p>
       )}
       {room !== null && (
@@ -50,12 +48,37 @@ export function KeepCard() {
         <Button
           onPress={async () => {
             setState(await askToKeep());
-            setAsked(true);
+            await change({ askedToKeepAt: clock(), keepAnswerSeenAt: clock() });
           }}
         >
           Ask the browser to keep it
         </Button>
       )}
+      <details>
+        <summary>If the browser clears the log</summary>
+        <p>
+          Beside the log Dipbook keeps a note: how many entries there are, when the last was written and when
+          the last backup was made. With it an empty log is not taken for a new one. The note lies in the
+          page's local storage and in a cookie.
+        </p>
+        <ul className={css["problems"]}>
+          <li>
+            Chrome, Edge and others of their kind: the note survives when the log is cleared to make room.
+          </li>
+          <li>
+            Firefox: local storage goes with the log. The cookie stays, unless cookies are cleared when
+            Firefox is closed.
+          </li>
+          <li>
+            Safari, and every browser on an iPhone: after seven days of use without a tap in Dipbook, log and
+            note can both go. An app on the home screen is spared that.
+          </li>
+          <li>
+            “Clear site data”, by you or by a cleaning program, takes the log and the note in every browser.
+          </li>
+        </ul>
+        <p>Where all is cleared Dipbook can't know that there was a log. Only a backup brings it back.</p>
+      </details>
     </Card>
   );
 }

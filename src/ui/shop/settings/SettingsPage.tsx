@@ -17,6 +17,7 @@ import { OwnFiguresCard } from "./OwnFiguresCard.tsx";
 import { RebuildCard } from "./RebuildCard.tsx";
 import { SignName } from "./SignName.tsx";
 import { Tick } from "../../base/parts/Tick.tsx";
+import { UnreadCard } from "./UnreadCard.tsx";
 import css from "./SettingsPage.module.css";
 
 const units = [
@@ -96,6 +97,7 @@ export function SettingsPage() {
         <div id="demo">
           <DemoOffer />
         </div>
+        <UnreadCard />
         <RebuildCard />
         <AboutCard />
       </div>

@@ -2,7 +2,9 @@ import { afterEach, expect, test } from "vitest";
 import { page } from "vitest/browser";
 import { clearDesks, demoDesk, freshDesk, showAt } from "../../../../tests/demoDesk.tsx";
 import { backupOf } from "../../../../tests/fixtures/backups.ts";
-import { readSettings } from "../../../storage/settings.ts";
+import { readSettings, changeSettings } from "../../../storage/settings.ts";
+import { PiecePage } from "../../making/piece/PiecePage.tsx";
+import { RackPage } from "../../making/rack/RackPage.tsx";
 import { FiguresPage } from "./FiguresPage.tsx";
 import { SettingsPage } from "./SettingsPage.tsx";
 
@@ -126,4 +128,36 @@ test("a minimum drying time is an entry of the shop, is refused out of range, an
   showAt(shop, "/figures", { route: "/figures", screen: FiguresPage });
   await page.getByRole("textbox", { name: "Find" }).fill("backup coat dries");
   await expect.element(page.getByText(/^6\.5.h, the shop's own/)).toBeVisible();
+});
+
+test("rows that can't be read are named with their piece, on its page too", async () => {
+  const { db, shop } = await demoDesk();
+  await db.entries.add({ id: "rotten", stream: "piece/demo-heron", type: "note-written", at: 5 } as never);
+  showAt(shop, "/settings", settings);
+  const card = page.getByRole("region", { name: "Rows that can't be read" });
+  await expect.element(card.getByText(/a line, found .* expected /)).toBeVisible();
+  await expect.element(card.getByRole("link")).toHaveAttribute("href", "/piece/demo-heron");
+  showAt(shop, "/piece/demo-heron", { route: "/piece/:id", screen: PiecePage });
+  await expect.element(page.getByText("Part of this piece can't be read")).toBeVisible();
+});
+
+test("what the browser said when it was asked to keep the log is shown with what it means", async () => {
+  const { db, shop } = await demoDesk();
+  await changeSettings(db, { askedToKeepAt: Date.now() });
+  showAt(shop, "/settings", settings);
+  await expect.element(page.getByText(/^Asked /)).toBeVisible();
+  await expect.element(page.getByText(/^(Kept|Not promised)\./)).toBeVisible();
+  await page.getByText("If the browser clears the log").click();
+  await expect.element(page.getByText(/Dipbook can't know that there was a log/)).toBeVisible();
+});
+
+test("a newcomer with the demo in is not reminded of a backup, and hears the browser's answer on the rack until read", async () => {
+  const { db, shop } = await demoDesk();
+  await changeSettings(db, { askedToKeepAt: Date.now() });
+  showAt(shop, "/", { route: "/", screen: RackPage });
+  await expect.element(page.getByText("The browser was asked to keep this log")).toBeVisible();
+  expect(page.getByText("Time for a backup").query()).toBeNull();
+  await page.getByRole("button", { name: "Understood" }).click();
+  await expect.element(page.getByText("The browser was asked to keep this log")).not.toBeInTheDocument();
+  expect((await readSettings(db)).keepAnswerSeenAt).toBeGreaterThan(0);
 });
