@@ -1,10 +1,10 @@
-const stampOf = Object.getOwnPropertyDescriptor(Event.prototype, "timeStamp")?.get;
-if (stampOf === undefined) throw new Error("events have no time stamp to be put forward");
+const stamp = Object.getOwnPropertyDescriptor(Event.prototype, "timeStamp");
+if (stamp?.get === undefined) throw new Error("events have no time stamp to be put forward");
 let aheadMs = 0;
 Object.defineProperty(Event.prototype, "timeStamp", {
   configurable: true,
   get(this: Event): number {
-    return (stampOf.call(this) as number) + aheadMs;
+    return (stamp.get?.call(this) as number) + aheadMs;
   },
 });
 

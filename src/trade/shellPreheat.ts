@@ -1,4 +1,5 @@
-import type { AlloyFamily } from "./metals/alloy.ts";
+/** Metals by the practice their shells are preheated by. */
+export type PreheatMetal = "bronze" | "brass" | "aluminium" | "silver" | "other";
 
 /**
  * Shell temperature at the pour by the thinnest section, °C; a thinner section wants a hotter shell before hotter
@@ -35,7 +36,7 @@ const silver: readonly PreheatRange[] = [
   { upToMm: Infinity, lowC: 350, highC: 450 },
 ];
 /** Ranges by metal; null where no practice is known. */
-export const preheatRanges: Readonly<Record<AlloyFamily | "silver", readonly PreheatRange[] | null>> = {
+export const preheatRanges: Readonly<Record<PreheatMetal, readonly PreheatRange[] | null>> = {
   bronze: copperBase,
   brass: copperBase,
   aluminium,
@@ -52,7 +53,7 @@ export function shellPreheat({
   thinnestMm,
   solidusC,
 }: {
-  metal: AlloyFamily | "silver";
+  metal: PreheatMetal;
   thinnestMm: number;
   solidusC: number;
 }): { readonly lowC: number; readonly highC: number } | null {

@@ -3,7 +3,7 @@ import type { Contents } from "../../physics/metal/scrap.ts";
 import type { fillFactors } from "../gatingFigures.ts";
 import type { Published } from "../published.ts";
 import type { caineConstants } from "../riserFigures.ts";
-import type { preheatRanges } from "../shellPreheat.ts";
+import type { PreheatMetal } from "../shellPreheat.ts";
 import type { LossRow } from "./losses.ts";
 import type { Stream } from "./streams.ts";
 
@@ -72,7 +72,7 @@ export type Alloy = MeltFigures & {
    */
   readonly knockout: Published;
   /** The practice its shell is preheated by. */
-  readonly preheat: keyof typeof preheatRanges;
+  readonly preheat: PreheatMetal;
   /** Its constants of Caine's curve. */
   readonly caine: keyof typeof caineConstants;
   /** The fill factor its metal has of its own; null where none is published. */

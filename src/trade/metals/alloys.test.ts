@@ -39,11 +39,10 @@ const always = [
   "composition",
   "unprinted",
 ];
-const figures = [
-  ...["liquidKgM3", "solidKgM3", "solidusC", "liquidusC", "pourLowC", "pourHighC", "heavyLowC", "heavyHighC"],
-  ...["crucibleKgM3", "conductivityWMK", "roomHeatJKgK", "solidHeatJKgK", "liquidHeatJKgK", "latentJKg"],
-  ...["shrinkLow", "shrinkHigh", "freezeLow", "freezeHigh", "behaviour", "knockout", "otherNames"],
-];
+const melting = "solidusC liquidusC pourLowC pourHighC heavyLowC heavyHighC latentJKg";
+const bulk = "liquidKgM3 solidKgM3 crucibleKgM3 conductivityWMK roomHeatJKgK solidHeatJKgK liquidHeatJKgK";
+const freezing = "shrinkLow shrinkHigh freezeLow freezeHigh behaviour knockout otherNames";
+const figures = `${melting} ${bulk} ${freezing}`.split(" ");
 
 /** What a row lacks, by name: a key, a figure, its source, what it may hold, or a name of another standard. */
 function lacks(row: Readonly<Record<string, unknown>>): readonly string[] {

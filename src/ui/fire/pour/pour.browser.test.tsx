@@ -25,26 +25,16 @@ const wait = (minutes: number): void => {
   window.dispatchEvent(new Event("pageshow"));
 };
 const key = (name: string | RegExp) => page.getByRole("button", { name });
+const finger = { isPrimary: true, pointerId: 1, pointerType: "touch", button: 0 };
 /** A finger that stays down; a key that wants a tap takes it for none. */
 async function held(target: ReturnType<typeof key>): Promise<void> {
   await expect.element(target).toBeVisible();
   const element = target.element();
-  const press = (type: string) =>
-    element.dispatchEvent(
-      new PointerEvent(type, {
-        bubbles: true,
-        isPrimary: true,
-        pointerId: 1,
-        pointerType: "touch",
-        button: 0,
-      }),
-    );
+  const press = (type: string) => element.dispatchEvent(new PointerEvent(type, { ...finger, bubbles: true }));
   press("pointerdown");
-  await vi.waitFor(() => expect(element.hasAttribute("data-held")).toBe(true));
-  await vi.waitFor(
-    () => expect(element.isConnected && element.hasAttribute("data-held")).toBe(false),
-    10_000,
-  );
+  const isDown = () => element.isConnected && element.hasAttribute("data-held");
+  await vi.waitFor(() => expect(isDown()).toBe(true));
+  await vi.waitFor(() => expect(isDown()).toBe(false), 10_000);
   press("pointerup");
 }
 
