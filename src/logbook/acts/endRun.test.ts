@@ -1,8 +1,8 @@
 import { describe, expect, test } from "vitest";
-import { givenCoated } from "../../../../tests/givenPiece.ts";
-import { foldRun } from "../../../logbook/fire/foldRun.ts";
-import { streamLog } from "../../../../tests/logs/testStreamLog.ts";
-import { endFaults, pieceEnd, startingEnd } from "./runEnding.ts";
+import { givenCoated } from "../../../tests/givenPiece.ts";
+import { foldRun } from "../fire/foldRun.ts";
+import { streamLog } from "../../../tests/logs/testStreamLog.ts";
+import { endFaults, pieceEnd, startingEnd } from "./endRun.ts";
 
 const at = Date.UTC(2026, 3, 1);
 const hourMs = 3_600_000;
