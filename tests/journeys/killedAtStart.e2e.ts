@@ -9,7 +9,7 @@ import { startBrowser, type OwnBrowser } from "./ownBrowser.ts";
 import { serveBuilt } from "./site.ts";
 import { linesOf } from "./store.ts";
 
-const names = ["Ada", "Bea", "Cleo", "Dora", "Edda", "Fay"];
+const names = ["Ada", "Bea", "Cleo"];
 
 /** Has the browser killed while the burnout of the `nth` piece is being written: the page stands still until then. */
 async function killAt(browser: OwnBrowser, nth: number): Promise<{ readonly killed: () => Promise<void> }> {
@@ -70,7 +70,7 @@ test("a browser killed between two pieces of one burnout leaves none of it, and 
     await maker.onScreen(/^Burnout/);
     const plan = browser.page.url();
 
-    for (const nth of [1, 3, 6]) {
+    for (const nth of [2, 3]) {
       const { killed } = await killAt(browser, nth);
       await browser.page
         .getByRole("button", { name: "Start the run" })
