@@ -18,10 +18,11 @@ async function killAt(browser: OwnBrowser, nth: number): Promise<{ readonly kill
   await browser.page.exposeFunction("killNow", () => void browser.kill().then(isDone));
   await browser.page.evaluate((count) => {
     let seen = 0;
-    const add = IDBObjectStore.prototype.add;
-    IDBObjectStore.prototype.add = function (this: IDBObjectStore, line: { readonly type?: string }, key) {
-      const asked = key === undefined ? add.call(this, line) : add.call(this, line, key);
-      if (line.type !== "burnout-started") return asked;
+    const { prototype } = IDBObjectStore;
+    const add = Reflect.get(prototype, "add") as (this: IDBObjectStore, ...args: unknown[]) => IDBRequest;
+    Reflect.set(prototype, "add", function (this: IDBObjectStore, ...args: unknown[]) {
+      const asked = Reflect.apply(add, this, args);
+      if ((args[0] as { readonly type?: string }).type !== "burnout-started") return asked;
       seen += 1;
       if (seen === count) {
         (window as unknown as { readonly killNow: () => void }).killNow();
@@ -29,7 +30,7 @@ async function killAt(browser: OwnBrowser, nth: number): Promise<{ readonly kill
         while (performance.now() < until);
       }
       return asked;
-    };
+    });
   }, nth);
   return { killed: () => done };
 }
@@ -40,7 +41,7 @@ const begun = async (page: Page) => [
 ];
 
 test("a browser killed between two pieces of one burnout leaves none of it, and its start goes through when tapped again", async () => {
-  test.setTimeout(240_000);
+  test.setTimeout(480_000);
   const profile = await mkdtemp(join(tmpdir(), "dipbook-killed-"));
   const site = await serveBuilt();
   let browser = await startBrowser(profile);

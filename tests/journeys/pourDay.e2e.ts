@@ -8,9 +8,6 @@ import { linesOf } from "./store.ts";
 const pagesOf = (pdf: Buffer): number =>
   (pdf.toString("latin1").match(/\/Type\s*\/Page\b(?!s)/g) ?? []).length;
 
-/** What of the pour day comes due while another screen is open. */
-const rings = /Melt|Heat tools and ingot mould/;
-
 test("two printed shells are poured from one crucible: a late melt moves the day, and both are broken out", async ({
   page,
 }) => {
@@ -73,11 +70,7 @@ test("two printed shells are poured from one crucible: a late melt moves the day
     await press("Kiln is on");
     await press("Sand is on the heat");
     await press("Laid out");
-    await maker.goTo("Rack");
     await waitMinutes(6);
-    await expect(page.getByRole("status").filter({ hasText: rings })).toBeVisible();
-    await page.goBack();
-    await maker.onScreen("Pour of 2 shells");
     await press("Crucible is hot");
     await press("Metal is on the fire");
     await press("Tools are on the heat");

@@ -18,7 +18,8 @@ export const useAlarmSources = create<Sources>()((set) => ({
 
 /** Puts a source's due times into the list while the caller lives; undefined while they load. */
 export function useAlarmSource(source: AlarmSource | undefined): void {
-  const { put, drop } = useAlarmSources.getState();
+  const put = useAlarmSources((list) => list.put);
+  const drop = useAlarmSources((list) => list.drop);
   const key = source?.key;
   useEffect(() => {
     if (source !== undefined) put(source);
