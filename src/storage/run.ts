@@ -43,7 +43,9 @@ export const runTakeBack = (
 ): Promise<Ran> =>
   inOneTransaction(db, async () => {
     const lines = await readAct(db, entryId);
-    const logs = await Promise.all([...new Set(lines.map(({ stream }) => stream))].map((one) => readLog(db, one)));
+    const logs = await Promise.all(
+      [...new Set(lines.map(({ stream }) => stream))].map((one) => readLog(db, one)),
+    );
     const commands = takeBack(
       lines.map(({ id }) => id),
       { logs, reason },
@@ -103,7 +105,9 @@ async function decideAndAppend(
     if (refusal !== null) return refused(refusal, entry);
   }
   await db.entries.bulkAdd(added);
-  const changed = [...logs.values()].filter(({ stream }) => commands.some((command) => command.stream === stream));
+  const changed = [...logs.values()].filter(({ stream }) =>
+    commands.some((command) => command.stream === stream),
+  );
   const rows = changed.map((log) => ({ stream: log.stream, row: rowOf(log) }));
   await db.projections.bulkDelete(rows.flatMap(({ stream, row }) => (row === null ? [stream] : [])));
   await db.projections.bulkPut(rows.flatMap(({ row }) => row ?? []));

@@ -15,5 +15,7 @@ export function markedAsAct(lines: readonly Entry[]): readonly Entry[] {
 }
 
 /** The ids of all lines of the act that this line belongs to; `first` is the act's first line, null where it is not here. */
-export const linesOfAct = (entry: Pick<Entry, "id" | "act">, first: Pick<Entry, "act"> | null): readonly string[] =>
-  entry.act?.lines ?? first?.act?.lines ?? [entry.id];
+export const linesOfAct = (
+  entry: Pick<Entry, "id" | "act">,
+  first: Pick<Entry, "act"> | null,
+): readonly string[] => entry.act?.lines ?? first?.act?.lines ?? [entry.id];

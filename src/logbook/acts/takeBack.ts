@@ -14,7 +14,9 @@ export function takeBack(
       const entry = entries.find(({ id }) => id === line);
       if (entry === undefined) return [];
       if (entry.type === "entry-struck")
-        return strikes.get(entry.body.struckId)?.id === line ? [{ do: "strike", stream, entryId: line, reason }] : [];
+        return strikes.get(entry.body.struckId)?.id === line
+          ? [{ do: "strike", stream, entryId: line, reason }]
+          : [];
       const entryId = follow(line);
       return standing.some(({ id }) => id === entryId) ? [{ do: "strike", stream, entryId, reason }] : [];
     }),

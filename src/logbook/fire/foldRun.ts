@@ -6,8 +6,7 @@ import { dated, lastOf } from "../log/lastOf.ts";
 import { untilOf } from "../entries/packed.ts";
 
 /** The kiln run its entries tell, or null while nothing that stands plans it. Total: no sequence of entries throws. */
-export const foldRun = (id: string, entries: readonly Entry[]): Run | null =>
-  runFrom(id, effective(entries));
+export const foldRun = (id: string, entries: readonly Entry[]): Run | null => runFrom(id, effective(entries));
 
 /** The same from the entries that stand, in order. */
 export function runFrom(id: string, entries: readonly Entry[]): Run | null {
@@ -20,8 +19,8 @@ export function runFrom(id: string, entries: readonly Entry[]): Run | null {
 
 /** The steps of a run as these entries, standing and in order, leave them; none where nothing plans it. */
 export const runSegments = (standing: readonly Entry[]): Run["segments"] =>
-  (lastOf(standing, "run-changed") ?? standing.find((entry) => entry.type === "run-planned"))?.body.segments ??
-  [];
+  (lastOf(standing, "run-changed") ?? standing.find((entry) => entry.type === "run-planned"))?.body
+    .segments ?? [];
 
 /** Every reading of a run that stands, a logger's unpacked, oldest first. */
 function runReadingsOf(standing: readonly EntryIn<"run">[]): readonly RunReading[] {

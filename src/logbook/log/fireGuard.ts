@@ -114,7 +114,8 @@ function referenceFault(
     return found > high ? { code: "out-of-range", field: "segment", found, low: 0, high } : null;
   }
   if (type === "pour-step-marked" && "step" in body) {
-    const known = planned?.type === "pour-planned" && planned.body.steps.some((step) => step.id === body.step);
+    const known =
+      planned?.type === "pour-planned" && planned.body.steps.some((step) => step.id === body.step);
     return known ? null : { code: "no-such-step", step: String(body.step) };
   }
   return null;

@@ -10,9 +10,7 @@ export const foldShop = (entries: readonly Entry[]): Shop => shopFrom(effective(
 
 /** The same from the entries that stand, in order. */
 export const shopFrom = (standing: readonly Entry[]): Shop =>
-  standing
-    .filter((entry) => isOfKind(entry, "shop"))
-    .reduce<Shop>(evolveShop, builtInShop);
+  standing.filter((entry) => isOfKind(entry, "shop")).reduce<Shop>(evolveShop, builtInShop);
 
 function evolveShop(shop: Shop, entry: EntryIn<"shop">): Shop {
   switch (entry.type) {
