@@ -1,6 +1,6 @@
 import * as fc from "fast-check";
 import { expect, test } from "vitest";
-import { lookAtDues } from "./dueAlarm.ts";
+import { lookAtDues, newsMs } from "./dueAlarm.ts";
 import type { Due, Seen } from "./dueAlarm.ts";
 
 const minute = 60_000;
@@ -69,6 +69,34 @@ test("the next look is at the next due time, and never more than half a minute a
   expect(wait({ id: "a", dueMs: nowMs + 5000 }, { id: "b", dueMs: nowMs + 9000 })).toBe(5000);
   expect(wait({ id: "a", dueMs: nowMs + hour })).toBe(30_000);
   expect(wait()).toBe(30_000);
+});
+
+const step = (atMinute: number, id = "p-metal-melted") => ({ id, dueMs: nowMs + atMinute * minute });
+const lookAt = (atMinute: number, seen: Seen, ...dues: readonly Due[]) =>
+  lookAtDues({ dues, seen, nowMs: nowMs + atMinute * minute });
+
+test("a step rings once as its time comes, though its time then goes along with the clock", () => {
+  const before = lookAt(9, lookedAt(nowMs), step(10));
+  expect(before.ringNow).toEqual([]);
+  const come = lookAt(10, before.seen, step(10));
+  expect(ids(come.ringNow)).toEqual(["p-metal-melted"]);
+  // Nobody began it: it would now begin a minute later, and again a minute later.
+  const later = lookAt(11, come.seen, step(11));
+  expect(later.ringNow).toEqual([]);
+  expect(lookAt(12, later.seen, step(13)).seen.rung).toEqual(["p-metal-melted"]);
+});
+
+test("a step that was put off by a quarter of an hour rings again", () => {
+  const come = lookAt(10, lookedAt(nowMs), step(10));
+  const putOff = lookAt(10.5, come.seen, step(25));
+  expect(putOff.ringNow).toEqual([]);
+  expect(ids(lookAt(25, putOff.seen, step(25)).ringNow)).toHaveLength(1);
+});
+
+test("what was due long before the first look is no news, what came within ninety seconds of it is", () => {
+  const first = lookAt(30, lookedAt(nowMs + 30 * minute - newsMs), step(0), step(29.5, "p-skim"));
+  expect(ids(first.ringNow)).toEqual(["p-skim"]);
+  expect(first.whileClosed).toEqual([]);
 });
 
 test("however the looks fall, every due time is told exactly once", () =>

@@ -52,6 +52,15 @@ test("every line of the second log could be logged today, one after the other", 
   }
 });
 
+test("a line may carry the mark of its act, and no key beside it", () => {
+  const alone = line(piece, "note-written", { text: "a drop" });
+  const first = { ...alone, act: { id: alone.id, lines: [alone.id, "other"] } };
+  expect(parseEntry(first)).toEqual({ ok: true, entry: { ...first, version: schemaVersion } });
+  expect(faultOf({ ...alone, act: { id: alone.id } })).toBeNull();
+  expect(faultOf({ ...alone, act: { id: "" } })).toMatchObject({ field: "act.id" });
+  expect(faultOf({ ...alone, act: { id: "a", by: "b" } })).toMatchObject({ field: "act" });
+});
+
 const good = line(piece, "coat-dipped", coatBody(1));
 const bad: readonly (readonly [string, unknown, string])[] = [
   ["null", null, ""],

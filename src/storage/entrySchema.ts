@@ -31,12 +31,15 @@ export const envelopeSchema = z.looseObject({
   version: z.int().min(1),
 });
 
+const act = z.strictObject({ id, lines: z.array(id).min(1).max(10_000).optional() });
+
 const schemaOf = <T extends EntryType>(type: T) =>
   z.strictObject({
     ...envelopeSchema.shape,
     type: z.literal(type),
     zone: z.string().max(100),
     device: z.string().max(64),
+    act: act.optional(),
     body: bodySchemas[type],
   });
 const schemas = new Map<string, z.ZodType>(

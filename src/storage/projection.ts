@@ -1,15 +1,15 @@
 import { airMovesOf, type AirSince } from "../logbook/air/airLog.ts";
-import { effective } from "../logbook/log/effective.ts";
 import { stampOf, stampWith } from "../logbook/log/stamp.ts";
-import type { Entry, StreamKind } from "../logbook/entries/entry.ts";
+import { type Entry, type StreamKind, compareEntries } from "../logbook/entries/entry.ts";
 import { parseStream } from "../logbook/entries/entryKinds.ts";
 import type { Melt, Pour, Run } from "../logbook/fire/fireStates.ts";
-import { foldPiece, foldRecipe, foldRoom } from "../logbook/log/fold.ts";
-import { foldBucket } from "../logbook/bucket/foldBucket.ts";
-import { foldMelt } from "../logbook/pour/foldMelt.ts";
-import { foldPour } from "../logbook/pour/foldPour.ts";
-import { foldRun } from "../logbook/fire/foldRun.ts";
-import { foldShop } from "../logbook/shop/foldShop.ts";
+import { recipeFrom, roomFrom } from "../logbook/log/fold.ts";
+import { settledLog, type SettledLog } from "../logbook/log/settledLog.ts";
+import { bucketFrom } from "../logbook/bucket/foldBucket.ts";
+import { meltFrom } from "../logbook/pour/foldMelt.ts";
+import { pourFrom } from "../logbook/pour/foldPour.ts";
+import { runFrom } from "../logbook/fire/foldRun.ts";
+import { shopFrom } from "../logbook/shop/foldShop.ts";
 import type { AirReading, Bucket, Piece, Recipe, Room, Shop } from "../logbook/piece/piece.ts";
 
 /** Where a row is looked for: what is in work, pieces on the rack as well as fires, what is through, and what was put away. */
@@ -41,19 +41,22 @@ export type RowOf<K extends StreamKind> = {
 };
 
 /** The row for a stream and all its entries; null where they come to nothing, as a piece that was never started. */
-export function projectionOf(stream: string, entries: readonly Entry[]): ProjectionRow | null {
+export const projectionOf = (stream: string, entries: readonly Entry[]): ProjectionRow | null =>
+  rowOf(settledLog(stream, entries.toSorted(compareEntries)));
+
+/** The same from a log that is settled already. */
+export function rowOf({ stream, entries, settled: { standing }, piece }: SettledLog): ProjectionRow | null {
   const split = parseStream(stream);
   if (split === null || entries.length === 0) return null;
   const { kind, id } = split;
   const stamp = stampOf(entries);
   switch (kind) {
     case "piece": {
-      const state = foldPiece(id, entries);
+      const state = piece();
       return state && { stream, kind, shelf: shelfOf(state), state, stamp };
     }
     case "room": {
-      const state = foldRoom(id, entries);
-      const standing = effective(entries);
+      const state = roomFrom(id, standing);
       const setId = standing.findLast((entry) => entry.type === "room-set")?.id ?? null;
       const airMoves = airMovesOf(standing);
       return (
@@ -61,25 +64,25 @@ export function projectionOf(stream: string, entries: readonly Entry[]): Project
       );
     }
     case "bucket": {
-      const state = foldBucket(id, entries);
+      const state = bucketFrom(id, standing);
       return state && { stream, kind, shelf: state.retired ? "archived" : "work", state, stamp };
     }
     case "recipe": {
-      const state = foldRecipe(id, entries);
+      const state = recipeFrom(id, standing);
       return state && { stream, kind, shelf: state.retired === true ? "archived" : "work", state, stamp };
     }
     case "shop":
-      return { stream, kind, shelf: "work", state: foldShop(entries), stamp };
+      return { stream, kind, shelf: "work", state: shopFrom(standing), stamp };
     case "run": {
-      const state = foldRun(id, entries);
+      const state = runFrom(id, standing);
       return state && { stream, kind, shelf: untilEnded(state), state, stamp };
     }
     case "melt": {
-      const state = foldMelt(id, entries);
+      const state = meltFrom(id, standing);
       return state && { stream, kind, shelf: untilEnded(state), state, stamp };
     }
     case "pour": {
-      const state = foldPour(id, entries);
+      const state = pourFrom(id, standing);
       return state && { stream, kind, shelf: untilEnded(state), state, stamp };
     }
   }

@@ -61,6 +61,12 @@ const putAway: readonly Shelf[] = ["done", "archived"];
 /** Pieces that are through or put away, for a list of their names: nothing of their drying is read. */
 export const readArchive = (db: ShopDb): Promise<readonly Piece[]> => statesOf(db, "piece", putAway);
 
+/** The names of these pieces, in this order; those not on this device are left out. */
+export async function readPieceNames(db: ShopDb, ids: readonly string[]): Promise<readonly string[]> {
+  const rows = await db.projections.bulkGet(ids.map((id) => streamOf("piece", id)));
+  return rows.flatMap((row) => (row?.kind === "piece" ? [row.state.plan.name] : []));
+}
+
 /** One piece with its whole log; null when there is no such piece. */
 export function readPiece(db: ShopDb, id: string, now: number): Promise<PieceData | null> {
   return db.transaction("r", db.projections, db.entries, db.settings, async () => {

@@ -1,82 +1,116 @@
-import type { Command, Moment, Refusal } from "../logbook/log/command.ts";
+import { linesOfAct, markedAsAct } from "../logbook/acts/actMark.ts";
+import { takeBack } from "../logbook/acts/takeBack.ts";
 import { readingsOf } from "../logbook/air/airLog.ts";
-import { decide } from "../logbook/log/decide.ts";
-import { compareEntries, type Entry } from "../logbook/entries/entry.ts";
+import type { Entry } from "../logbook/entries/entry.ts";
+import type { Command, Moment, Refusal } from "../logbook/log/command.ts";
+import { decide, decideOn } from "../logbook/log/decide.ts";
+import { settledLog, withEntry, type SettledLog } from "../logbook/log/settledLog.ts";
 import { parseEntry, type Fault } from "./entrySchema.ts";
-import { projectionOf, withReading } from "./projection.ts";
+import { rowOf, withReading } from "./projection.ts";
 import { isOutOfSpace } from "./quota.ts";
 import type { ShopDb } from "./rows.ts";
 import { readStored, readStream } from "./streams.ts";
 
 export type Ran =
   | { readonly ok: true; readonly entries: readonly Entry[] }
-  | { readonly ok: false; readonly refusal: Refusal }
+  /** `stream` is that of the command that was refused, where there were commands on several. */
+  | { readonly ok: false; readonly refusal: Refusal; readonly stream?: string | undefined }
   | { readonly ok: false; readonly failure: "out-of-space" };
 
 /**
  * Decides on a command and appends what it comes to, with the stream's row, in one strict transaction. It resolves
  * only after that transaction is complete, so two tabs or two taps can't both do it and "done" means done.
  */
-export async function runCommand(db: ShopDb, command: Command, moment: Moment): Promise<Ran> {
-  try {
-    // An `async` arrow, or Dexie does not follow the native awaits inside and the transaction ends at the first.
-    return await db.transaction("rw", db.entries, db.projections, async () =>
-      decideAndAppend(db, command, moment),
-    );
-  } catch (error) {
-    if (isOutOfSpace(error)) return { ok: false, failure: "out-of-space" };
-    throw error;
-  }
-}
+export const runCommand = (db: ShopDb, command: Command, moment: Moment): Promise<Ran> =>
+  inOneTransaction(
+    db,
+    async () =>
+      (await readingAtTheEnd(db, command, moment)) ?? (await decideAndAppend(db, [command], { moment })),
+  );
 
 /**
- * Many commands on one stream, as a logger's file makes, in one transaction: all are done, or the first refusal is
- * told and none is. Refuses commands on streams of their own with a RangeError.
+ * The commands of one act, on as many streams as it touches, in one transaction: all are done, or the first refusal
+ * is given back and none is. Each is decided on the log with those before it.
  */
-export async function runCommands(db: ShopDb, commands: readonly Command[], moment: Moment): Promise<Ran> {
-  const [first] = commands;
-  if (first === undefined) return { ok: true, entries: [] };
-  const { stream } = first;
-  const stray = commands.find((command) => command.stream !== stream);
-  if (stray) throw new RangeError(`expected commands on ${stream} alone, got one on ${stray.stream}`);
+export const runCommands = (db: ShopDb, commands: readonly Command[], moment: Moment): Promise<Ran> =>
+  inOneTransaction(db, () => decideAndAppend(db, commands, { moment }));
+
+/** Strikes a line with all that the same tap wrote, in one transaction; a line of no act alone, as in every old log. */
+export const runTakeBack = (
+  db: ShopDb,
+  { entryId, reason }: { readonly entryId: string; readonly reason: string },
+  moment: Moment,
+): Promise<Ran> =>
+  inOneTransaction(db, async () => {
+    const lines = await readAct(db, entryId);
+    const logs = await Promise.all(
+      [...new Set(lines.map(({ stream }) => stream))].map((one) => readLog(db, one)),
+    );
+    const commands = takeBack(
+      lines.map(({ id }) => id),
+      { logs, reason },
+    );
+    if (commands.length === 0)
+      return { ok: false, refusal: { code: lines.length === 0 ? "not-found" : "already-struck", entryId } };
+    return decideAndAppend(db, commands, { moment, logs });
+  });
+
+/** All lines that the same tap wrote as this one, in the order it wrote them; only itself where it stands alone. */
+export async function readAct(db: ShopDb, entryId: string): Promise<readonly Entry[]> {
+  const [entry] = await linesById(db, [entryId]);
+  if (entry === undefined) return [];
+  const [first] = entry.act === undefined ? [] : await linesById(db, [entry.act.id]);
+  return linesById(db, linesOfAct(entry, first ?? null));
+}
+
+async function linesById(db: ShopDb, ids: readonly string[]): Promise<readonly Entry[]> {
+  const rows = await db.entries.bulkGet([...ids]);
+  return rows.flatMap((row) => (row === undefined ? [] : readStored([row]).entries));
+}
+
+async function inOneTransaction(db: ShopDb, run: () => Promise<Ran>): Promise<Ran> {
   try {
-    return await db.transaction("rw", db.entries, db.projections, async () => {
-      const { entries: before } = await readStream(db, stream);
-      const all = [...before];
-      for (const command of commands) {
-        const decision = decide(all, command, moment);
-        if (!decision.ok) return decision;
-        all.push(...decision.entries);
-      }
-      return append(db, { stream, before, added: all.slice(before.length) });
-    });
+    // An `async` arrow, or Dexie does not follow the native awaits inside and the transaction ends at the first.
+    return await db.transaction("rw", db.entries, db.projections, async () => run());
   } catch (error) {
     if (isOutOfSpace(error)) return { ok: false, failure: "out-of-space" };
     throw error;
   }
 }
 
-async function decideAndAppend(db: ShopDb, command: Command, moment: Moment): Promise<Ran> {
-  const quick = await readingAtTheEnd(db, command, moment);
-  if (quick !== null) return quick;
-  const { entries: before } = await readStream(db, command.stream);
-  const decision = decide(before, command, moment);
-  return decision.ok ? append(db, { stream: command.stream, before, added: decision.entries }) : decision;
-}
+const readLog = async (db: ShopDb, stream: string): Promise<SettledLog> =>
+  settledLog(stream, (await readStream(db, stream)).entries);
 
-async function append(
+/** Each stream is read, settled and folded once, however many commands are on it. Nothing is written until all are decided. */
+async function decideAndAppend(
   db: ShopDb,
-  {
-    stream,
-    before,
-    added,
-  }: { readonly stream: string; readonly before: readonly Entry[]; readonly added: readonly Entry[] },
+  commands: readonly Command[],
+  { moment, logs: read = [] }: { readonly moment: Moment; readonly logs?: readonly SettledLog[] },
 ): Promise<Ran> {
-  const refusal = unreadable(added);
-  if (refusal !== null) return { ok: false, refusal };
+  const logs = new Map(read.map((log) => [log.stream, log]));
+  const isOne = new Set(commands.map(({ stream }) => stream)).size === 1;
+  const refused = (refusal: Refusal, { stream }: { readonly stream: string }): Ran =>
+    isOne ? { ok: false, refusal } : { ok: false, refusal, stream };
+  const decided: Entry[] = [];
+  for (const command of commands) {
+    const log = logs.get(command.stream) ?? (await readLog(db, command.stream));
+    const decision = decideOn(log, command, moment);
+    if (!decision.ok) return refused(decision.refusal, command);
+    decided.push(...decision.entries);
+    logs.set(command.stream, decision.entries.reduce(withEntry, log));
+  }
+  const added = markedAsAct(decided);
+  for (const entry of added) {
+    const refusal = unreadable(entry);
+    if (refusal !== null) return refused(refusal, entry);
+  }
   await db.entries.bulkAdd(added);
-  const row = projectionOf(stream, [...before, ...added].sort(compareEntries));
-  await (row === null ? db.projections.delete(stream) : db.projections.put(row));
+  const changed = [...logs.values()].filter(({ stream }) =>
+    commands.some((command) => command.stream === stream),
+  );
+  const rows = changed.map((log) => ({ stream: log.stream, row: rowOf(log) }));
+  await db.projections.bulkDelete(rows.flatMap(({ stream, row }) => (row === null ? [stream] : [])));
+  await db.projections.bulkPut(rows.flatMap(({ row }) => row ?? []));
   return { ok: true, entries: added };
 }
 
@@ -100,7 +134,7 @@ async function readingAtTheEnd(db: ShopDb, command: Command, moment: Moment): Pr
   const decision = decide(readStored(set === undefined ? [] : [set]).entries, command, moment);
   const [entry] = decision.ok ? decision.entries : [];
   if (!decision.ok || decision.entries.length !== 1 || entry === undefined) return null;
-  if (unreadable(decision.entries) !== null) return null;
+  if (unreadable(entry) !== null) return null;
   const reading = readingsOf([entry], { moves: row.airMoves }).at(-1);
   if (reading === undefined) return null;
   await db.entries.add(entry);
@@ -109,12 +143,9 @@ async function readingAtTheEnd(db: ShopDb, command: Command, moment: Moment): Pr
 }
 
 /** Nothing is written that could not be read back: the gate of reading is tried before the line is in the log. */
-function unreadable(entries: readonly Entry[]): Refusal | null {
-  for (const entry of entries) {
-    const parsed = parseEntry(entry);
-    if (!parsed.ok) return refusalFor(parsed.fault);
-  }
-  return null;
+function unreadable(entry: Entry): Refusal | null {
+  const parsed = parseEntry(entry);
+  return parsed.ok ? null : refusalFor(parsed.fault);
 }
 
 const refusalFor = ({ field, limits }: Fault): Refusal =>

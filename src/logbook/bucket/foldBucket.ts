@@ -6,8 +6,15 @@ import { dated, lastOf } from "../log/lastOf.ts";
 import type { Bucket } from "../piece/piece.ts";
 
 /** The bucket; null for one that is neither built in nor ever named. Total, in whatever order the entries come. */
-export function foldBucket(id: string, entries: readonly Entry[]): Bucket | null {
-  const standing = effective(entries);
+export const foldBucket = (id: string, entries: readonly Entry[]): Bucket | null =>
+  bucketFrom(id, effective(entries));
+
+/** Whether there is such a bucket, built in or named; what is in it is not looked at. */
+export const hasBucket = (id: string, standing: readonly Entry[]): boolean =>
+  builtInBucket(id) !== null || lastOf(standing, "bucket-set") !== undefined;
+
+/** The same from the entries that stand, in order. */
+export function bucketFrom(id: string, standing: readonly Entry[]): Bucket | null {
   const set = lastOf(standing, "bucket-set");
   const from = set ? emptyBucket(id, set.body) : builtInBucket(id);
   return from && standing.filter((entry) => isOfKind(entry, "bucket")).reduce<Bucket>(evolveBucket, from);

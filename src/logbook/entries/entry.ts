@@ -15,8 +15,13 @@ export type EntryOf<T extends EntryType> = {
   readonly device: string;
   /** Schema version the body was written in; older ones are lifted on read. */
   readonly version: number;
+  /** What one tap wrote in several streams carries this; left out of a line that was written alone. */
+  readonly act?: ActMark | undefined;
   readonly body: EntryBodies[T];
 };
+
+/** Which act a line belongs to: the id of the act's first line, which alone lists all of them, itself the first. */
+export type ActMark = { readonly id: string; readonly lines?: readonly string[] | undefined };
 
 export type EntryType = keyof EntryBodies;
 

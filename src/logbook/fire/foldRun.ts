@@ -2,17 +2,25 @@ import { effective } from "../log/effective.ts";
 import type { Entry, EntryOf } from "../entries/entry.ts";
 import { isOfKind, type EntryIn } from "../entries/entryKinds.ts";
 import type { Run, RunReading } from "./fireStates.ts";
-import { dated } from "../log/lastOf.ts";
+import { dated, lastOf } from "../log/lastOf.ts";
 import { untilOf } from "../entries/packed.ts";
 
 /** The kiln run its entries tell, or null while nothing that stands plans it. Total: no sequence of entries throws. */
-export function foldRun(id: string, entries: readonly Entry[]): Run | null {
-  const standing = effective(entries).filter((entry) => isOfKind(entry, "run"));
+export const foldRun = (id: string, entries: readonly Entry[]): Run | null => runFrom(id, effective(entries));
+
+/** The same from the entries that stand, in order. */
+export function runFrom(id: string, entries: readonly Entry[]): Run | null {
+  const standing = entries.filter((entry) => isOfKind(entry, "run"));
   const plan = standing.find((entry) => entry.type === "run-planned");
   if (plan === undefined) return null;
   const run = standing.filter((entry) => entry !== plan).reduce(evolveRun, newRun(id, plan));
   return { ...run, readings: runReadingsOf(standing) };
 }
+
+/** The steps of a run as these entries, standing and in order, leave them; none where nothing plans it. */
+export const runSegments = (standing: readonly Entry[]): Run["segments"] =>
+  (lastOf(standing, "run-changed") ?? standing.find((entry) => entry.type === "run-planned"))?.body
+    .segments ?? [];
 
 /** Every reading of a run that stands, a logger's unpacked, oldest first. */
 function runReadingsOf(standing: readonly EntryIn<"run">[]): readonly RunReading[] {

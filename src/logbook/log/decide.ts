@@ -2,15 +2,15 @@ import { bodyFault } from "../entries/checkBody.ts";
 import type { Command, Decision, LogCommand, Moment, Refusal } from "./command.ts";
 import { decideCorrection } from "./decideCorrection.ts";
 import { decideStrike } from "./decideStrike.ts";
-import { effective } from "./effective.ts";
-import type { Entry, EntryType } from "../entries/entry.ts";
+import { compareEntries, type Entry, type EntryType } from "../entries/entry.ts";
 import { kindOfType, parseStream, startOfKind } from "../entries/entryKinds.ts";
 import { fireFault } from "./fireGuard.ts";
 import { hasRoom } from "./fold.ts";
-import { foldBucket } from "../bucket/foldBucket.ts";
+import { hasBucket } from "../bucket/foldBucket.ts";
 import { newEntry } from "./newEntry.ts";
 import { untilOf } from "../entries/packed.ts";
 import { pieceFault } from "./pieceGuard.ts";
+import { settledLog, type SettledLog } from "./settledLog.ts";
 import { timeFault } from "./timeGuard.ts";
 
 /**
@@ -18,7 +18,12 @@ import { timeFault } from "./timeGuard.ts";
  * and strikes too, as they stand in the same transaction that will append what comes back.
  */
 export function decide(entries: readonly Entry[], command: Command, moment: Moment): Decision {
-  const own = entries.filter(({ stream }) => stream === command.stream);
+  const own = entries.filter(({ stream }) => stream === command.stream).sort(compareEntries);
+  return decideOn(settledLog(command.stream, own), command, moment);
+}
+
+/** The same on a log that is settled already; the command is on its stream. */
+export function decideOn(own: SettledLog, command: Command, moment: Moment): Decision {
   switch (command.do) {
     case "log":
       return command.type === "entry-struck"
@@ -35,7 +40,7 @@ export function decide(entries: readonly Entry[], command: Command, moment: Mome
   }
 }
 
-function decideLog(own: readonly Entry[], command: LogCommand<EntryType>, moment: Moment): Decision {
+function decideLog(own: SettledLog, command: LogCommand<EntryType>, moment: Moment): Decision {
   const { stream, type, body, at = moment.now } = command;
   const refusal =
     streamFault(own, command) ??
@@ -50,7 +55,7 @@ function decideLog(own: readonly Entry[], command: LogCommand<EntryType>, moment
 
 /** Whether the stream is of this type's kind, and there at all. */
 function streamFault(
-  own: readonly Entry[],
+  { settled: { standing } }: SettledLog,
   { stream, type }: { stream: string; type: EntryType },
 ): Refusal | null {
   const missing: Refusal = { code: "no-such-stream", stream };
@@ -63,14 +68,14 @@ function streamFault(
     case "melt":
     case "pour": {
       const start = startOfKind[kind];
-      const started = effective(own).some((entry) => entry.type === start);
+      const started = standing.some((entry) => entry.type === start);
       if (type === start) return started ? { code: "already-started", stream } : null;
       return started ? null : missing;
     }
     case "room":
-      return type === "room-set" || hasRoom(id, own) ? null : missing;
+      return type === "room-set" || hasRoom(id, standing) ? null : missing;
     case "bucket":
-      return type === "bucket-set" || foldBucket(id, own) ? null : missing;
+      return type === "bucket-set" || hasBucket(id, standing) ? null : missing;
     case "recipe":
     case "shop":
       return null;

@@ -1,9 +1,9 @@
 import type { Decision, Moment, StrikeCommand } from "./command.ts";
-import { settle } from "./effective.ts";
 import type { Entry } from "../entries/entry.ts";
 import { isStart, parseStream } from "../entries/entryKinds.ts";
 import { isSetGoing } from "./fireGuard.ts";
 import { newEntry } from "./newEntry.ts";
+import type { SettledLog } from "./settledLog.ts";
 
 type Asked = Pick<StrikeCommand, "stream" | "entryId" | "reason">;
 
@@ -12,13 +12,12 @@ type Asked = Pick<StrikeCommand, "stream" | "entryId" | "reason">;
  * that undoing a correction leaves one entry, not two.
  */
 export function decideStrike(
-  own: readonly Entry[],
+  { entries, settled: { standing, strikes } }: SettledLog,
   { stream, entryId, reason }: Asked,
   moment: Moment,
 ): Decision {
-  const entry = own.find(({ id }) => id === entryId);
+  const entry = entries.find(({ id }) => id === entryId);
   if (entry === undefined) return { ok: false, refusal: { code: "not-found", entryId } };
-  const { standing, strikes } = settle(own);
   const counts = entry.type === "entry-struck" ? strikes.get(entry.body.struckId) === entry : null;
   if (strikes.has(entryId) || counts === false)
     return { ok: false, refusal: { code: "already-struck", entryId } };

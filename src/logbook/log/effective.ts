@@ -21,10 +21,13 @@ export type Settled = {
  * restores what it took. Strikes that strike each other in a ring count for nothing. Entries given twice count
  * once; entries of a type this version does not know are left out.
  */
-export function settle(entries: readonly Entry[]): Settled {
+export const settle = (entries: readonly Entry[]): Settled =>
+  settleOrdered([...entries].sort(compareEntries));
+
+/** The same for entries that are in the order of the log already. */
+export function settleOrdered(entries: readonly Entry[]): Settled {
   const byId = new Map<string, Entry>();
-  for (const entry of [...entries].sort(compareEntries))
-    if (isKnownType(entry.type) && !byId.has(entry.id)) byId.set(entry.id, entry);
+  for (const entry of entries) if (isKnownType(entry.type) && !byId.has(entry.id)) byId.set(entry.id, entry);
   const ordered = [...byId.values()];
   const aimed = ordered.filter(
     (entry): entry is Strike =>

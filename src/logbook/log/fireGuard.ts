@@ -1,11 +1,10 @@
 import type { Refusal } from "./command.ts";
-import { effective } from "./effective.ts";
 import type { Entry, EntryType } from "../entries/entry.ts";
 import { parseStream, startOfKind } from "../entries/entryKinds.ts";
-import { foldPour } from "../pour/foldPour.ts";
-import { foldRun } from "../fire/foldRun.ts";
+import { runSegments } from "../fire/foldRun.ts";
 import { untilOf } from "../entries/packed.ts";
 import type { Asked } from "./pieceGuard.ts";
+import type { SettledLog } from "./settledLog.ts";
 
 type Fire = "run" | "melt" | "pour";
 
@@ -42,14 +41,14 @@ type Course = {
  * that order, and read only in between, without a margin; or put away before it was started. `own` is the stream without the entry asked about. Null for
  * what fits, and for other streams.
  */
-export function fireFault(own: readonly Entry[], asked: Asked): Refusal | null {
-  const { kind, id } = parseStream(asked.stream) ?? {};
-  if (!isFire(kind) || id === undefined) return null;
+export function fireFault({ settled: { standing } }: SettledLog, asked: Asked): Refusal | null {
+  const { kind } = parseStream(asked.stream) ?? {};
+  if (!isFire(kind)) return null;
   const { type, at } = asked;
-  const course = courseOf(kind, effective(own));
+  const course = courseOf(kind, standing);
   const { planned, ended } = course;
   if (type === startOfKind[kind]) {
-    const first = effective(own).find((other) => other.type !== type);
+    const first = standing.find((other) => other.type !== type);
     return first && at > first.at ? { code: "out-of-order", at, after: null, before: first.at } : null;
   }
   if (planned && at < planned.at) return { code: "before-start", at, startedAt: planned.at };
@@ -57,7 +56,7 @@ export function fireFault(own: readonly Entry[], asked: Asked): Refusal | null {
   if (type === endOf[kind]) return endFault(course, asked, startOf[kind] !== null);
   if (ended && untilOf(asked) > ended.at) return { code: "already-ended", endedAt: ended.at };
   if (type === "run-changed") return null;
-  return placeFault(course, asked, startOf[kind] !== null) ?? referenceFault(own, id, asked);
+  return placeFault(course, asked, startOf[kind] !== null) ?? referenceFault(standing, course, asked);
 }
 
 function courseOf(kind: Fire, standing: readonly Entry[]): Course {
@@ -103,15 +102,20 @@ function placeFault({ started, ended }: Course, { at }: Asked, isStarted: boolea
 }
 
 /** A step that is marked must be in the plan, as it stood then. */
-function referenceFault(own: readonly Entry[], id: string, { type, body, at }: Asked): Refusal | null {
+function referenceFault(
+  standing: readonly Entry[],
+  { planned }: Course,
+  { type, body, at }: Asked,
+): Refusal | null {
   if (type === "run-step-done" && "segment" in body) {
-    const asOf = own.filter((entry) => entry.at <= at || entry.type === "entry-struck");
-    const high = (foldRun(id, asOf)?.segments.length ?? 0) - 1;
+    const asOf = standing.filter((entry) => entry.at <= at);
+    const high = runSegments(asOf).length - 1;
     const { segment: found } = body;
     return found > high ? { code: "out-of-range", field: "segment", found, low: 0, high } : null;
   }
   if (type === "pour-step-marked" && "step" in body) {
-    const known = foldPour(id, own)?.steps.some((step) => step.id === body.step) ?? false;
+    const known =
+      planned?.type === "pour-planned" && planned.body.steps.some((step) => step.id === body.step);
     return known ? null : { code: "no-such-step", step: String(body.step) };
   }
   return null;

@@ -1,6 +1,6 @@
 import { lastReadingOf } from "../air/airLog.ts";
 import { builtInRecipe, builtInRoom } from "../piece/builtIns.ts";
-import { effective, settle } from "./effective.ts";
+import { effective, settle, type Settled } from "./effective.ts";
 import type { Entry } from "../entries/entry.ts";
 import { evolvePiece, newPiece } from "../piece/evolvePiece.ts";
 import { lastOf } from "./lastOf.ts";
@@ -10,8 +10,11 @@ import type { Piece, Recipe, Room } from "../piece/piece.ts";
  * The piece its entries tell, or null while nothing that stands starts it. Takes all entries of the stream,
  * struck ones and strikes included, in any order. Total: no sequence of entries throws.
  */
-export function foldPiece(id: string, entries: readonly Entry[]): Piece | null {
-  const { standing, follow } = settle(entries);
+export const foldPiece = (id: string, entries: readonly Entry[]): Piece | null =>
+  pieceFrom(id, settle(entries));
+
+/** The same from a log that is settled already. */
+export function pieceFrom(id: string, { standing, follow }: Settled): Piece | null {
   const start = standing.find((entry) => entry.type === "piece-started");
   if (start === undefined) return null;
   return standing
@@ -20,15 +23,17 @@ export function foldPiece(id: string, entries: readonly Entry[]): Piece | null {
 }
 
 /** The room; null for one that is neither built in nor ever named. */
-export function foldRoom(id: string, entries: readonly Entry[]): Room | null {
-  const standing = effective(entries);
+export const foldRoom = (id: string, entries: readonly Entry[]): Room | null =>
+  roomFrom(id, effective(entries));
+
+/** The same from the entries that stand, in order. */
+export function roomFrom(id: string, standing: readonly Entry[]): Room | null {
   const room = roomSet(id, standing);
   return room && { ...room, last: lastReadingOf(standing) };
 }
 
 /** Whether there is such a room, built in or named; its readings are not looked at. */
-export const hasRoom = (id: string, entries: readonly Entry[]): boolean =>
-  builtInRoom(id) !== null || roomSet(id, effective(entries)) !== null;
+export const hasRoom = (id: string, standing: readonly Entry[]): boolean => roomSet(id, standing) !== null;
 
 function roomSet(id: string, standing: readonly Entry[]): Room | null {
   const set = lastOf(standing, "room-set");
@@ -38,7 +43,11 @@ function roomSet(id: string, standing: readonly Entry[]): Room | null {
 }
 
 /** The recipe; null for one that is neither a starting one nor ever written. */
-export function foldRecipe(id: string, entries: readonly Entry[]): Recipe | null {
-  const set = lastOf(effective(entries), "recipe-set");
+export const foldRecipe = (id: string, entries: readonly Entry[]): Recipe | null =>
+  recipeFrom(id, effective(entries));
+
+/** The same from the entries that stand, in order. */
+export function recipeFrom(id: string, standing: readonly Entry[]): Recipe | null {
+  const set = lastOf(standing, "recipe-set");
   return set ? { ...set.body, id, starting: false } : builtInRecipe(id);
 }

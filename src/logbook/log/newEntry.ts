@@ -1,5 +1,5 @@
 import type { Moment } from "./command.ts";
-import type { Entry, EntryBodies, EntryType } from "../entries/entry.ts";
+import type { ActMark, Entry, EntryBodies, EntryType } from "../entries/entry.ts";
 import { schemaVersion } from "../entries/lifts.ts";
 
 /** A line of the log as this device writes it now. */
@@ -10,12 +10,14 @@ export function newEntry<T extends EntryType>(
     type,
     body,
     at,
+    act,
   }: {
     readonly id?: string | undefined;
     readonly stream: string;
     readonly type: T;
     readonly body: EntryBodies[T];
     readonly at: number;
+    readonly act?: ActMark | undefined;
   },
   { now, zone, device, newId }: Moment,
 ): Entry {
@@ -28,6 +30,7 @@ export function newEntry<T extends EntryType>(
     zone,
     device,
     version: schemaVersion,
+    ...(act === undefined ? {} : { act }),
     body,
   };
   // Type and body belong together by the signature; the compiler loses that pairing in the union.

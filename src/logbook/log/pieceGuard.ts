@@ -1,10 +1,8 @@
 import type { Refusal } from "./command.ts";
-import { settle } from "./effective.ts";
 import type { Entry, EntryBodies, EntryType } from "../entries/entry.ts";
-import { parseStream } from "../entries/entryKinds.ts";
-import { foldPiece } from "./fold.ts";
 import { phasesInstead } from "./phaseGuard.ts";
 import type { Piece } from "../piece/piece.ts";
+import { settledLog, type SettledLog } from "./settledLog.ts";
 
 export type Asked = {
   readonly stream: string;
@@ -17,23 +15,24 @@ export type Asked = {
  * Why this entry can't be in a piece's log, judged where its time puts it: a coat of yesterday is asked of the
  * piece as it stood yesterday. Null for what fits, and for other streams.
  */
-export function pieceFault(own: readonly Entry[], asked: Asked): Refusal | null {
-  const { stream, type, at } = asked;
-  const id = parseStream(stream)?.id ?? stream;
-  const piece = foldPiece(id, own);
+export function pieceFault(own: SettledLog, asked: Asked): Refusal | null {
+  const { type, at } = asked;
+  const piece = own.piece();
   if (piece === null || type === "piece-started") return null;
   const turn = type === "coat-dipped" ? turnFault(piece, asked) : null;
   if (turn) return turn;
   if (at < piece.startedAt) return { code: "before-start", at, startedAt: piece.startedAt };
-  const asOf =
-    foldPiece(
-      id,
-      own.filter((entry) => entry.at <= at || isAlways(entry)),
-    ) ?? piece;
-  const { follow } = settle(own);
+  const asOf = asOfThen(own, at).piece() ?? piece;
+  const { follow } = own.settled;
   return (
     phaseFault(asOf, asked) ?? referenceFault({ piece, asOf, follow }, asked) ?? orderFault(piece, asked)
   );
+}
+
+/** The log as it stood at that time: nearly always the whole, which then needs no second look. */
+function asOfThen(own: SettledLog, at: number): SettledLog {
+  const then = own.entries.filter((entry) => entry.at <= at || isAlways(entry));
+  return then.length === own.entries.length ? own : settledLog(own.stream, then);
 }
 
 /** A strike undoes its mark for all of time, and a piece has always been started. */

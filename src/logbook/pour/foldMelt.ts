@@ -5,8 +5,12 @@ import type { Melt } from "../fire/fireStates.ts";
 import { dated } from "../log/lastOf.ts";
 
 /** The melt its entries tell, or null while nothing that stands plans it. Total: no sequence of entries throws. */
-export function foldMelt(id: string, entries: readonly Entry[]): Melt | null {
-  const standing = effective(entries).filter((entry) => isOfKind(entry, "melt"));
+export const foldMelt = (id: string, entries: readonly Entry[]): Melt | null =>
+  meltFrom(id, effective(entries));
+
+/** The same from the entries that stand, in order. */
+export function meltFrom(id: string, entries: readonly Entry[]): Melt | null {
+  const standing = entries.filter((entry) => isOfKind(entry, "melt"));
   const plan = standing.find((entry) => entry.type === "melt-planned");
   if (plan === undefined) return null;
   return standing.filter((entry) => entry !== plan).reduce(evolveMelt, newMelt(id, plan));

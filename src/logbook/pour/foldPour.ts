@@ -5,8 +5,12 @@ import type { Pour } from "../fire/fireStates.ts";
 import { dated } from "../log/lastOf.ts";
 
 /** The pour its entries tell, or null while nothing that stands plans it. Total: no sequence of entries throws. */
-export function foldPour(id: string, entries: readonly Entry[]): Pour | null {
-  const standing = effective(entries).filter((entry) => isOfKind(entry, "pour"));
+export const foldPour = (id: string, entries: readonly Entry[]): Pour | null =>
+  pourFrom(id, effective(entries));
+
+/** The same from the entries that stand, in order. */
+export function pourFrom(id: string, entries: readonly Entry[]): Pour | null {
+  const standing = entries.filter((entry) => isOfKind(entry, "pour"));
   const plan = standing.find((entry) => entry.type === "pour-planned");
   if (plan === undefined) return null;
   return standing.filter((entry) => entry !== plan).reduce(evolvePour, newPour(id, plan));

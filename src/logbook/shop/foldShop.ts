@@ -6,10 +6,11 @@ import { dated } from "../log/lastOf.ts";
 import type { Shop } from "../piece/piece.ts";
 
 /** The shop's own figures and things. A figure left out of an entry stays, null clears it; a thing set again is replaced whole. */
-export const foldShop = (entries: readonly Entry[]): Shop =>
-  effective(entries)
-    .filter((entry) => isOfKind(entry, "shop"))
-    .reduce<Shop>(evolveShop, builtInShop);
+export const foldShop = (entries: readonly Entry[]): Shop => shopFrom(effective(entries));
+
+/** The same from the entries that stand, in order. */
+export const shopFrom = (standing: readonly Entry[]): Shop =>
+  standing.filter((entry) => isOfKind(entry, "shop")).reduce<Shop>(evolveShop, builtInShop);
 
 function evolveShop(shop: Shop, entry: EntryIn<"shop">): Shop {
   switch (entry.type) {

@@ -10,12 +10,7 @@ import { useTheme } from "../base/state/useTheme.ts";
 import { WatcherGuard } from "../base/parts/WatcherGuard.tsx";
 
 // The rack is painted first; what watches the due times may come a moment later.
-const DueAlarm = lazy(() =>
-  import("../making/due/DueAlarm.tsx").then((module) => ({ default: module.DueAlarm })),
-);
-const RunsAlarm = lazy(() =>
-  import("../fire/run/RunsAlarm.tsx").then((module) => ({ default: module.RunsAlarm })),
-);
+const Alarms = lazy(() => import("./Alarms.tsx").then((module) => ({ default: module.Alarms })));
 const LogNote = lazy(() =>
   import("../shop/backup/LogNote.tsx").then((module) => ({ default: module.LogNote })),
 );
@@ -44,12 +39,7 @@ function InShop() {
       </Frame>
       <Toasts />
       <Suspense fallback={null}>
-        <WatcherGuard watches="Alarms for coats">
-          <DueAlarm />
-        </WatcherGuard>
-        <WatcherGuard watches="Alarms for kiln runs">
-          <RunsAlarm />
-        </WatcherGuard>
+        <Alarms />
         <WatcherGuard watches="The note of this log">
           <LogNote />
         </WatcherGuard>

@@ -3,10 +3,13 @@ import { expect, test } from "vitest";
 import { dueCalendar, eventOf } from "./dueCalendar.ts";
 import { coverAt } from "../../../../tests/coverAt.ts";
 import { givenCoated } from "../../../../tests/givenPiece.ts";
+import { coatRing } from "../../making/due/coatRings.ts";
 import { dueTimes, type DueTime } from "./dueTimes.ts";
 
 const noon = Date.UTC(2026, 2, 4, 12);
-const due = (piece: string, coat: number, dueMs = noon, latest: number | null = null): DueTime => ({
+const due = (piece: string, coat: number, dueMs = noon, latest: number | null = null) =>
+  coatRing(timeOf(piece, coat, dueMs, latest));
+const timeOf = (piece: string, coat: number, dueMs: number, latest: number | null): DueTime => ({
   id: `${piece}-coat-${coat}`,
   pieceId: piece,
   name: "Heron, the second; large",
@@ -69,7 +72,7 @@ test("the event says how sure its time is", () => {
 
 test("a finished shell's event is its review, never its last coat", () => {
   const [review] = dueTimes([givenCoated().standing(85)]);
-  const { summary, description } = eventOf(review!, 1, say);
+  const { summary, description } = eventOf(coatRing(review!), 1, say);
   expect(summary).toMatch(/^Heron: final dry, review from 2026-04-10T06:00/);
   expect(description).toContain("Final dry: review from");
   expect(`${summary} ${description}`).not.toMatch(/coat 9/i);

@@ -2,8 +2,8 @@ import { expect, test } from "vitest";
 import { coverAt } from "../../../../tests/coverAt.ts";
 import { givenPiece } from "../../../../tests/givenPiece.ts";
 import { type DueTime, dueList, dueTimes } from "./dueTimes.ts";
-import { cameDueWords, dueTimeWords, dueWords } from "../../making/due/dueWords.ts";
-import { calendarOld, layerWords, ringLabel, testedWords } from "./ringLabel.ts";
+import { dueTimeWords, dueWords } from "../../making/due/dueWords.ts";
+import { calendarOld, cameDueWords, layerWords, ringLabel, testedWords } from "./ringLabel.ts";
 
 const hourMs = 3_600_000;
 const noon = Date.UTC(2026, 2, 4, 12);

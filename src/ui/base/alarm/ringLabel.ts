@@ -41,3 +41,15 @@ export function testedWords(tested: Settings["ringTested"][string], say: (at: nu
     ? `Tried here ${say(tested.at)}: it rang.`
     : `Tried here ${say(tested.at)}: it did NOT ring.`;
 }
+
+/** "Came due while the app was closed: Heron, Spout and 2 more". */
+export function cameDueWords(dues: readonly { readonly name: string }[]): string {
+  const [first, second, ...more] = dues.map(({ name }) => name);
+  const names =
+    second === undefined
+      ? first
+      : more.length === 0
+        ? `${first} and ${second}`
+        : `${first}, ${second} and ${more.length} more`;
+  return `Came due while the app was closed: ${names}`;
+}

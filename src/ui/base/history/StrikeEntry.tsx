@@ -1,5 +1,7 @@
+import { useLiveQuery } from "dexie-react-hooks";
 import { useState } from "react";
 import type { Entry } from "../../../logbook/entries/entry.ts";
+import { readAct } from "../../../storage/run.ts";
 import { useFleeting } from "../state/fleeting.ts";
 import { useShop } from "../state/shop.tsx";
 import { Button } from "../parts/Button.tsx";
@@ -13,30 +15,47 @@ export function StrikeEntry(props: {
   readonly onDone: () => void;
 }) {
   const { stream, entry, onDone } = props;
-  const { log } = useShop();
+  const { db, log, takeBack } = useShop();
+  const lines = useLiveQuery(() => readAct(db, entry.id), [db, entry.id]);
+  const others = (lines?.length ?? 1) - 1;
   const say = useFleeting((fleeting) => fleeting.say);
   const [reason, setReason] = useState("logged by mistake");
   const [fault, setFault] = useState<string | null>(null);
-  const strike = async (): Promise<void> => {
-    const result = await log(
-      { do: "strike", stream, entryId: entry.id, reason: reason.trim() },
-      { quiet: true },
-    );
+  const strike = async (isWhole: boolean): Promise<void> => {
+    const why = reason.trim();
+    const result = isWhole
+      ? await takeBack(entry.id, why, { quiet: true })
+      : await log({ do: "strike", stream, entryId: entry.id, reason: why }, { quiet: true });
     if (!result.ok) return setFault(result.text);
-    say("Entry struck. It stays in the log and can be brought back.");
+    say(
+      isWhole && others > 0
+        ? "All of it struck. It stays in the logs and can be brought back."
+        : "Entry struck. It stays in the log and can be brought back.",
+    );
     onDone();
   };
+  const lacksReason = reason.trim() === "" ? "Say why, in a word or two." : null;
   return (
     <>
+      {others > 0 && (
+        <p>
+          One tap wrote this and {others} more {others === 1 ? "line" : "lines"}, in other logs too.
+        </p>
+      )}
       <TextField label="Why it is struck" value={reason} onChange={setReason} error={fault} />
       <div className={styles["keys"]}>
         <Button
           kind="danger"
-          onPress={strike}
-          disabledReason={reason.trim() === "" ? "Say why, in a word or two." : null}
+          onPress={() => strike(true)}
+          disabledReason={lines === undefined ? "The log is being read." : lacksReason}
         >
-          Strike it
+          {others > 0 ? `Strike all ${others + 1}` : "Strike it"}
         </Button>
+        {others > 0 && (
+          <Button onPress={() => strike(false)} disabledReason={lacksReason}>
+            Strike only this one
+          </Button>
+        )}
         <Button kind="quiet" onPress={onDone}>
           Leave it
         </Button>

@@ -18,13 +18,13 @@ export function TimelineEntry(props: {
 }) {
   const { stream, line, names } = props;
   const { entry, strike } = line;
-  const { log } = useShop();
+  const { takeBack } = useShop();
   const [doing, setDoing] = useState<"time" | "strike" | null>(null);
   const { title, detail } = entryWords(entry, names);
   const done = (): void => setDoing(null);
   const bringBack = async (): Promise<void> => {
     if (strike === null) return;
-    await log({ do: "strike", stream, entryId: strike.id, reason: "the strike was a mistake" });
+    await takeBack(strike.id, "the strike was a mistake");
   };
   return (
     <li id={`entry-${entry.id}`} className={styles["line"]} data-struck={strike !== null || undefined}>

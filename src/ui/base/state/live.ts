@@ -12,6 +12,7 @@ import {
   readBuckets,
   readPiece,
   readPieceLog,
+  readPieceNames,
   readRack,
   readRecipes,
   readRoom,
@@ -99,6 +100,12 @@ export function usePieceLog(
 ): { readonly name: string | null; readonly entries: readonly Entry[] } | null | undefined {
   const { db } = useShop();
   return useLiveQuery(() => readPieceLog(db, id), [db, id]);
+}
+
+/** The names of these pieces, of those that are on this device. */
+export function usePieceNames(ids: readonly string[]): readonly string[] | undefined {
+  const { db } = useShop();
+  return useLiveQuery(() => readPieceNames(db, ids), [db, ids]);
 }
 
 export function useRooms(): readonly Room[] | undefined {

@@ -2,7 +2,7 @@ import { createContext, use } from "react";
 import type { ReactNode } from "react";
 import type { Command, Moment } from "../../../logbook/log/command.ts";
 import type { Entry } from "../../../logbook/entries/entry.ts";
-import { runCommand, runCommands, type Ran } from "../../../storage/run.ts";
+import { runCommand, runCommands, runTakeBack, type Ran } from "../../../storage/run.ts";
 import { readSettings, type Settings } from "../../../storage/settings.ts";
 import type { ShopDb } from "../../../storage/rows.ts";
 import { refusalText } from "../format/refusalWords.ts";
@@ -17,9 +17,15 @@ export type ShopDoor = {
   readonly db: ShopDb;
   /** Resolves ok only after the strict transaction is complete; never throws. Unless quiet, a refusal is also toasted. */
   readonly log: (command: Command, options?: { readonly quiet?: boolean }) => Promise<LogResult>;
-  /** The same for many on one stream, all or none: the first refusal is told. */
+  /** The same for the commands of one act, on as many streams as it touches: all or none, the first refusal is told. */
   readonly logAll: (
     commands: readonly Command[],
+    options?: { readonly quiet?: boolean },
+  ) => Promise<LogResult>;
+  /** Strikes a line with all that the same tap wrote, all or none. */
+  readonly takeBack: (
+    entryId: string,
+    reason: string,
     options?: { readonly quiet?: boolean },
   ) => Promise<LogResult>;
   readonly moment: () => Moment;
@@ -67,7 +73,9 @@ export function makeShop({ db, clock, newId, opened }: ShopParts): ShopDoor {
       if (result.ok) return result;
       if ("failure" in result) return refuse(outOfSpace, quiet);
       const { units } = await readSettings(db);
-      return refuse(refusalText(result.refusal, makeFormat(units, shopLocale()), clock()), quiet);
+      const text = refusalText(result.refusal, makeFormat(units, shopLocale()), clock());
+      const name = result.stream === undefined ? null : await pieceName(db, result.stream);
+      return refuse(name === null ? text : `${name}: ${text}`, quiet);
     } catch (error) {
       return refuse(failureText(error), quiet);
     }
@@ -78,8 +86,16 @@ export function makeShop({ db, clock, newId, opened }: ShopParts): ShopDoor {
     moment,
     opened,
     log: (command, { quiet = false } = {}) => written(() => runCommand(db, command, moment()), quiet),
+    takeBack: (entryId, reason, { quiet = false } = {}) =>
+      written(() => runTakeBack(db, { entryId, reason }, moment()), quiet),
     logAll: (commands, { quiet = false } = {}) => written(() => runCommands(db, commands, moment()), quiet),
   };
+}
+
+/** Whose log it was that refused, where an act writes in several; null where it is no piece's. */
+async function pieceName(db: ShopDb, stream: string): Promise<string | null> {
+  const row = await db.projections.get(stream);
+  return row?.kind === "piece" ? row.state.plan.name : null;
 }
 
 /** A closed store is one that another tab has made newer, or that was cleared; the page says which. */

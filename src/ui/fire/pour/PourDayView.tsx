@@ -1,9 +1,6 @@
 import type { GoStanding } from "../../../rules/pourGo.ts";
 import { streamOf, type Entry } from "../../../logbook/entries/entry.ts";
 import type { Pour } from "../../../logbook/fire/fireStates.ts";
-import { shellCourse, turnOf } from "../../../logbook/pour/pourCourse.ts";
-import { pourStanding, sensedRun } from "../../../logbook/pour/pourStanding.ts";
-import { readTold } from "../../../logbook/pour/pourTold.ts";
 import { shellsInOrder } from "../../../logbook/pour/pourShells.ts";
 import { shellsTooCold } from "../../../logbook/fire/shellOut.ts";
 import { useBareFrame } from "../../base/state/useBareFrame.ts";
@@ -11,6 +8,7 @@ import { useNow } from "../../base/state/useNow.ts";
 import { paths } from "../../base/state/paths.ts";
 import { useShop } from "../../base/state/shop.tsx";
 import { useFormat } from "../../base/state/useFormat.ts";
+import { RingCard } from "../../base/alarm/RingCard.tsx";
 import { useAwake } from "../../base/alarm/useAwake.ts";
 import { WasPutAway } from "../../base/parts/WasPutAway.tsx";
 import { Cautions } from "../../base/cautions/Cautions.tsx";
@@ -25,14 +23,11 @@ import { CoolingCard } from "./CoolingCard.tsx";
 import { EndPour } from "./EndPour.tsx";
 import { OrderCard } from "./OrderCard.tsx";
 import { PourAct } from "./PourAct.tsx";
-import { PourAlarm } from "./PourAlarm.tsx";
 import { PourMoment } from "./PourMoment.tsx";
 import { TrackCards } from "./TrackCards.tsx";
 import { TracksChart } from "./TracksChart.tsx";
-import { pourDues } from "./pourDues.ts";
-import { knockoutOf } from "./knockoutTimes.ts";
-import { bedOf, pourContents, pourWeights, sensedMelt, type PourParts } from "./pourParts.ts";
-import { usePourAlarm } from "./usePourAlarm.ts";
+import { coursesOf, isPouring, pourDay } from "./pourDay.ts";
+import { pourContents, pourWeights, type PourParts } from "./pourParts.ts";
 import styles from "./pour.module.css";
 
 /** This near the pour it has the screen. */
@@ -51,29 +46,15 @@ export function PourDayView({
 }) {
   const { clock } = useShop();
   const format = useFormat();
-  const courses = parts.items.map(({ standing }) => shellCourse(standing.piece, pour.id));
-  const turn = turnOf(courses);
-  const isPouring = courses.some(({ stage }) => stage === "out" || stage === "pouring");
-  const hasBegun = courses.some(({ stage }) => stage !== "waiting");
   const isOpen = pour.ended === null;
-  const tick = useNow(isPouring ? 1_000 : 10_000);
+  const tick = useNow(isPouring(coursesOf(pour, parts)) ? 1_000 : 10_000);
   const now = Math.max(tick, clock());
-  const told = readTold(pour.plan);
-  const place = bedOf(parts, { bed: pour.plan.bed, sandC: pour.plan.sandC, family: told.family });
-  const begunAt = Math.min(...courses.flatMap(({ out, begun, full }) => (out ?? begun ?? full)?.at ?? []));
-  const plannedNow = hasBegun ? Math.min(now, begunAt) : now;
-  const sensed = [parts.run === null ? null : sensedRun(parts.run, plannedNow), sensedMelt(parts)].filter(
-    (one) => one !== null,
-  );
-  const { plan, sensed: heard } = pourStanding(pour, { now: plannedNow, people: told.people, sensed });
-  const knockouts = courses.map((course, i) =>
-    knockoutOf({ course, shell: parts.shells[i], parts, plan: pour.plan, place }),
-  );
-  const dues = pourDues({ pour, plan, hasBegun, knockouts, courses });
-  usePourAlarm(pour.id, isOpen ? dues : [], now);
+  const day = pourDay(pour, parts, now);
+  const { told, place, courses, turn, hasBegun, knockouts, dues } = day;
+  const { plan, sensed: heard } = day.standing;
   const awake = useAwake(isOpen);
   // With metal on the way no target may lie beside the big key.
-  useBareFrame(isOpen && isPouring);
+  useBareFrame(isOpen && day.isPouring);
   const { alloy, figures } = parts;
   const order =
     alloy === null || figures === null
@@ -141,7 +122,7 @@ export function PourDayView({
             isAllFull={turn === null}
           />
         )}
-        {isOpen && hasBegun && !isPouring && <EndPour pour={pour} hasBegun isAllFull={turn === null} />}
+        {isOpen && hasBegun && !day.isPouring && <EndPour pour={pour} hasBegun isAllFull={turn === null} />}
         {pour.ended?.dropped === true && (
           <WasPutAway
             stream={streamOf("pour", pour.id)}
@@ -181,7 +162,17 @@ export function PourDayView({
             {!isAtPour && act}
           </>
         )}
-        {isOpen && <PourAlarm pour={pour} dues={dues} awakeWords={awake.words} />}
+        {isOpen && (
+          <RingCard
+            dues={dues}
+            listed={4}
+            keys={{ start: "Let it ring here", stop: "Stop ringing here", calendar: "Calendar file" }}
+            awakeWords={awake.words}
+            fileName={`pour-${pour.id.slice(-6)}`}
+          >
+            It reminds; it does not watch fire or metal.
+          </RingCard>
+        )}
         <div className={styles["columns"]}>
           <div className={styles["sheet"]}>
             {isOpen && (

@@ -1,5 +1,5 @@
 import { useState } from "react";
-import { streamOf } from "../../../logbook/entries/entry.ts";
+import { markPourStep } from "../../../logbook/acts/markPourStep.ts";
 import type { PourTrack } from "../../../logbook/entries/fireBodies.ts";
 import type { Pour } from "../../../logbook/fire/fireStates.ts";
 import { trackOrder } from "../../../logbook/pour/pourSteps.ts";
@@ -80,7 +80,7 @@ function OneTrack({
   track,
   isNext,
 }: Props & { readonly track: PlannedTrack; readonly isNext: boolean }) {
-  const { log } = useShop();
+  const { log, logAll, takeBack } = useShop();
   const { locale } = useFormat();
   const name = trackOf(track.id);
   // No kiln run says how hot the shell is: then it is read when its soak is over.
@@ -90,23 +90,13 @@ function OneTrack({
   const next = step === undefined ? undefined : track.steps[track.steps.indexOf(step) + 1];
   const marks = pour.marks.filter((mark) => track.steps.some(({ id }) => id === mark.step));
   const last = marks.at(-1);
-  const stream = streamOf("pour", pour.id);
 
   const asksHeat = step?.id === "shell-preheated" && parts.run === null;
 
   const mark = async (state: "started" | "done"): Promise<void> => {
     if (step === undefined) return;
-    const done = await log({ do: "log", stream, type: "pour-step-marked", body: { step: step.id, state } });
-    if (!done.ok || !asksHeat || state !== "done" || shellC === null) return;
-    // No kiln run has it: the shells' own logs get what was read.
-    for (const { standing } of parts.items)
-      if (standing.piece.phase === "fired" || standing.piece.phase === "burnt-out")
-        await log({
-          do: "log",
-          stream: streamOf("piece", standing.piece.id),
-          type: "shell-preheated",
-          body: { shellC },
-        });
+    const pieces = parts.items.map(({ standing }) => standing.piece);
+    await logAll(markPourStep(pour, { step: step.id, state }, { pieces, shellC: asksHeat ? shellC : null }));
   };
   const more = (minutes: number) => {
     if (step === undefined) return undefined;
@@ -116,7 +106,7 @@ function OneTrack({
     );
     return log(correctedPlan(pour, { steps }, `${stepWords(step.id).title}: ${minutes} min more`));
   };
-  const takeBack = () => last && log({ do: "strike", stream, entryId: last.id, reason: "marked by mistake" });
+  const undo = () => last && takeBack(last.id, "marked by mistake");
 
   return (
     <li
@@ -198,7 +188,7 @@ function OneTrack({
           </LinkButton>
         )}
         {last !== undefined && (
-          <Button kind="quiet" onPress={takeBack} label={`${trackNames[name]}: take back the last mark`}>
+          <Button kind="quiet" onPress={undo} label={`${trackNames[name]}: take back the last mark`}>
             Take back the last mark
           </Button>
         )}

@@ -1,37 +1,62 @@
 import { expect, test } from "vitest";
-import { ringsAt } from "./pourDues.ts";
+import type { PourPlan } from "../../../physics/metal/pourDay.ts";
+import type { Pour } from "../../../logbook/fire/fireStates.ts";
+import type { ShellCourse } from "../../../logbook/pour/pourCourse.ts";
+import type { KnockoutTimes } from "./knockoutTimes.ts";
+import { pourDues } from "./pourDues.ts";
 
-const minuteMs = 60_000;
-const due = (minute: number, id = "p-metal-melted") => ({
-  id,
-  dueMs: minute * minuteMs,
-  title: "Melt",
-  says: "",
+const noon = Date.UTC(2026, 4, 9, 12);
+const at = (minute: number): number => noon + minute * 60_000;
+const pour = { id: "p" } as Pour;
+const step = (id: string, minute: number, state: "waiting" | "done") => ({ id, startAt: at(minute), state });
+const plan = {
+  pourAt: at(60),
+  tracks: [
+    { id: "metal", steps: [step("crucible-warmed", -30, "done"), step("metal-melted", 10, "waiting")] },
+    { id: "people", steps: [step("people-dressed", 45, "waiting")] },
+  ],
+  advice: [
+    { step: "metal-melted", skimAt: at(50) },
+    { step: "people-dressed", skimAt: null },
+  ],
+} as unknown as PourPlan;
+const course = (pieceId: string, knockedOut: boolean) =>
+  ({ pieceId, name: pieceId, knockedOut }) as unknown as ShellCourse;
+const out = (pieceId: string, minute: number): KnockoutTimes => ({
+  pieceId,
+  fullAt: at(60),
+  frozenAt: null,
+  outAt: at(minute),
+  from: "usual",
 });
-const ids = (look: ReturnType<typeof ringsAt>): readonly string[] => look.ring.map(({ id }) => id);
+const none = { knockouts: [], courses: [] };
 
-test("a step rings once as its time comes, though its time then goes along with the clock", () => {
-  const before = ringsAt([due(10)], { rung: new Set(), now: 9 * minuteMs, isFirst: true });
-  expect(ids(before)).toEqual([]);
-  const come = ringsAt([due(10)], { rung: before.rung, now: 10 * minuteMs, isFirst: false });
-  expect(ids(come)).toEqual(["p-metal-melted"]);
-  // Nobody began it: it would now begin a minute later, and again a minute later.
-  const later = ringsAt([due(11)], { rung: come.rung, now: 11 * minuteMs, isFirst: false });
-  expect(ids(later)).toEqual([]);
+test("a pour day is due with every step that waits, the skimming and the pour, in the order of the clock", () => {
+  const dues = pourDues({ pour, plan, hasBegun: false, ...none });
+  expect(dues.map(({ id, dueMs }) => [id, (dueMs - noon) / 60_000])).toEqual([
+    ["p-metal-melted", 10],
+    ["p-people-dressed", 45],
+    ["p-skim-metal-melted", 50],
+    ["p-pour", 60],
+  ]);
+  expect(new Set(dues.map(({ path }) => path))).toEqual(new Set(["/fire/pour/p"]));
 });
 
-test("a step that was put off by a quarter of an hour rings again", () => {
-  const come = ringsAt([due(10)], { rung: new Set(), now: 10 * minuteMs, isFirst: false });
-  const putOff = ringsAt([due(25)], { rung: come.rung, now: 10.5 * minuteMs, isFirst: false });
-  expect(ids(putOff)).toEqual([]);
-  expect(ids(ringsAt([due(25)], { rung: putOff.rung, now: 25 * minuteMs, isFirst: false }))).toHaveLength(1);
-});
-
-test("what was due long before the screen was opened does not ring as news", () => {
-  const first = ringsAt([due(0), due(29.5, "p-skim")], {
-    rung: new Set(),
-    now: 30 * minuteMs,
-    isFirst: true,
+test("once metal moves only full shells that are not broken out yet are due", () => {
+  const dues = pourDues({
+    pour,
+    plan,
+    hasBegun: true,
+    knockouts: [out("heron", 120), out("fox", 90), null],
+    courses: [course("heron", false), course("fox", true), course("owl", false)],
   });
-  expect(ids(first)).toEqual(["p-skim"]);
+  expect(dues.map(({ id, words }) => [id, words])).toEqual([
+    ["p-knock-out-heron", "heron: may be broken out"],
+  ]);
+});
+
+test("its event says that the time is a plan's", () => {
+  const [first] = pourDues({ pour, plan, hasBegun: false, ...none });
+  expect(first?.calendar(String)).toMatchObject({ durationMin: 5, summary: first?.words });
+  expect(first?.calendar(String).description).toMatch(/The time is a plan's: when something is late/);
 });

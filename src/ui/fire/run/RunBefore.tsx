@@ -1,4 +1,5 @@
 import { useState } from "react";
+import { startRun } from "../../../logbook/acts/startRun.ts";
 import { streamOf } from "../../../logbook/entries/entry.ts";
 import type { Run } from "../../../logbook/fire/fireStates.ts";
 import type { Piece } from "../../../logbook/piece/piece.ts";
@@ -10,6 +11,7 @@ import { scheduleCurve } from "../../../physics/heat/firingSegments.ts";
 import { kilnEnergy } from "../../../physics/heat/kilnPower.ts";
 import { useFleeting } from "../../base/state/fleeting.ts";
 import { useShop } from "../../base/state/shop.tsx";
+import { useUndoing } from "../../base/state/useUndoing.ts";
 import { useFormat } from "../../base/state/useFormat.ts";
 import { WasPutAway } from "../../base/parts/WasPutAway.tsx";
 import { Button } from "../../base/parts/Button.tsx";
@@ -34,7 +36,8 @@ export function RunBefore({
   readonly pieces: readonly Piece[];
   readonly kiln: Kiln | null;
 }) {
-  const { log } = useShop();
+  const { log, logAll } = useShop();
+  const undoing = useUndoing();
   const format = useFormat();
   const say = useFleeting((fleeting) => fleeting.say);
   const { startC, purpose, note, basis } = run.plan;
@@ -50,22 +53,8 @@ export function RunBefore({
     if (done.ok) say("The plan was put away.");
   };
   const start = async (): Promise<void> => {
-    const begun = await log({
-      do: "log",
-      stream: streamOf("run", run.id),
-      type: "run-started",
-      body: { kilnC },
-    });
-    if (!begun.ok) return;
-    say("The run has begun.");
-    if (purpose !== "burnout") return;
-    for (const piece of pieces)
-      await log({
-        do: "log",
-        stream: streamOf("piece", piece.id),
-        type: "burnout-started",
-        body: { runId: run.id },
-      });
+    const begun = await logAll(startRun(run, pieces, { kilnC }));
+    if (begun.ok) say("The run has begun.", "done", undoing(begun));
   };
   return (
     <>

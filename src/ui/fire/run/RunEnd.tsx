@@ -1,10 +1,19 @@
 import { useState } from "react";
-import { streamOf } from "../../../logbook/entries/entry.ts";
+import {
+  burnoutIn,
+  crackIn,
+  endFaults,
+  endRun,
+  startingEnd,
+  type EndDraft,
+  type EndFault,
+} from "../../../logbook/acts/endRun.ts";
 import type { Run } from "../../../logbook/fire/fireStates.ts";
 import type { Piece } from "../../../logbook/piece/piece.ts";
 import { residueBar } from "../../../logbook/fire/metalReady.ts";
 import { useFleeting } from "../../base/state/fleeting.ts";
 import { useShop } from "../../base/state/shop.tsx";
+import { useUndoing } from "../../base/state/useUndoing.ts";
 import { insideOptions } from "../../base/format/insideOptions.ts";
 import { TickList } from "../../base/forms/TickList.tsx";
 import { useForm } from "../../base/forms/useForm.ts";
@@ -13,8 +22,6 @@ import { Card } from "../../base/parts/Card.tsx";
 import { Choice } from "../../base/forms/Choice.tsx";
 import { NumberField } from "../../base/forms/NumberField.tsx";
 import { TextField } from "../../base/forms/TextField.tsx";
-import type { EndDraft, EndFault } from "./runEnding.ts";
-import { burnoutIn, crackIn, endFaults, pieceEnd, startingEnd } from "./runEnding.ts";
 import styles from "./run.module.css";
 
 const insides = [...insideOptions, { value: "stopped", label: "Stopped", hint: "Broken off." }] as const;
@@ -57,7 +64,8 @@ function EndForm({
   readonly initial: EndDraft;
   readonly about: string;
 }) {
-  const { log, logAll } = useShop();
+  const { logAll } = useShop();
+  const undoing = useUndoing();
   const say = useFleeting((fleeting) => fleeting.say);
   const form = useForm<EndDraft>(`run/${run.id}/end`, initial, about);
   const { draft, set } = form;
@@ -72,25 +80,10 @@ function EndForm({
     const found = endFaults(draft);
     setFaults(found);
     if (found.length > 0) return;
-    // The pieces first: a run that has ended takes no more, and what was written is not written twice.
-    for (const piece of pieces) {
-      const commands = pieceEnd(run, piece, draft);
-      if (commands.length > 0 && !(await logAll(commands)).ok) return;
-    }
-    const { result, energyKWh, note } = draft;
-    const done = await log({
-      do: "log",
-      stream: streamOf("run", run.id),
-      type: "run-ended",
-      body: {
-        result,
-        ...(energyKWh === null ? {} : { energyKWh }),
-        ...(note.trim() === "" ? {} : { note: note.trim() }),
-      },
-    });
+    const done = await logAll(endRun(run, pieces, draft));
     if (!done.ok) return;
     await form.drop();
-    say(result === "done" ? "The run is over." : "The run was stopped.");
+    say(draft.result === "done" ? "The run is over." : "The run was stopped.", "done", undoing(done));
   };
 
   return (

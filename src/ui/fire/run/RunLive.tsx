@@ -5,6 +5,7 @@ import type { Piece } from "../../../logbook/piece/piece.ts";
 import { loggedSegments, readSegments, runStanding, shiftedPlan } from "../../../logbook/fire/runStanding.ts";
 import type { Kiln } from "../../../logbook/shop/shopThings.ts";
 import { kilnEnergy } from "../../../physics/heat/kilnPower.ts";
+import { RingCard } from "../../base/alarm/RingCard.tsx";
 import { useFleeting } from "../../base/state/fleeting.ts";
 import { useShop } from "../../base/state/shop.tsx";
 import { useFormat } from "../../base/state/useFormat.ts";
@@ -13,13 +14,12 @@ import { Button } from "../../base/parts/Button.tsx";
 import { Card } from "../../base/parts/Card.tsx";
 import { EnergyFacts } from "./EnergyFacts.tsx";
 import { FindingBlock } from "./FindingBlock.tsx";
-import { RunAlarm } from "./RunAlarm.tsx";
 import { RunEnd } from "./RunEnd.tsx";
 import { RunNext } from "./RunNext.tsx";
 import { RunPieces } from "./RunPieces.tsx";
 import { RunReading } from "./RunReading.tsx";
 import { RunSteps } from "./RunSteps.tsx";
-import { stepDues } from "./runDues.ts";
+import { runDues } from "./runDues.ts";
 import { runFindingText } from "./runFindingText.ts";
 import { ScheduleChart } from "./ScheduleChart.tsx";
 import styles from "./run.module.css";
@@ -44,8 +44,11 @@ export function RunLive({ run, pieces, kiln }: Props) {
   const now = run.ended?.at ?? Math.max(tick, run.lastAt);
   const standing = useMemo(() => runStanding(run, now), [run, now]);
   const dues = useMemo(
-    () => (standing === null || isOver ? [] : stepDues(run.id, standing, now)),
-    [run.id, standing, now, isOver],
+    () =>
+      standing === null || isOver
+        ? []
+        : runDues(run.id, standing, { now, names: pieces.map(({ plan }) => plan.name) }),
+    [run.id, pieces, standing, now, isOver],
   );
   if (standing === null) return null;
   const { run: kilnRun, judged } = standing;
@@ -71,7 +74,6 @@ export function RunLive({ run, pieces, kiln }: Props) {
       ? null
       : kilnEnergy({ segments: asRead, startC: kilnRun.startC, kiln: basis.kiln, loadKg: basis.shellKg })
           .energyKWh;
-  const names = pieces.map(({ plan }) => plan.name).join(", ");
 
   return (
     <>
@@ -124,7 +126,20 @@ export function RunLive({ run, pieces, kiln }: Props) {
       </Card>
       <RunPieces run={run} pieces={pieces} isLive={!isOver} />
       <RunSteps standing={standing} now={now} onTick={isOver ? null : onTick} />
-      {!isOver && <RunAlarm dues={dues} names={names} />}
+      {!isOver && (
+        <RingCard
+          dues={dues}
+          keys={{
+            start: "Keep the screen on and ring here",
+            stop: "Stop keeping the screen on",
+            calendar: "Calendar file of the next steps",
+          }}
+          fileName="kiln-run"
+        >
+          When the run is late, put it in the calendar again. It reminds; it does not watch: a hot kiln needs
+          its own controller and a person.
+        </RingCard>
+      )}
       {!isOver && <RunEnd run={run} pieces={pieces} energyKWh={energyKWh} />}
     </>
   );

@@ -1,6 +1,7 @@
 import { useState } from "react";
 import { Link } from "wouter";
-import { streamOf } from "../../../logbook/entries/entry.ts";
+import { burnoutIn, crackIn } from "../../../logbook/acts/endRun.ts";
+import { beginBurnout } from "../../../logbook/acts/startRun.ts";
 import type { Run } from "../../../logbook/fire/fireStates.ts";
 import type { Piece } from "../../../logbook/piece/piece.ts";
 import { paths } from "../../base/state/paths.ts";
@@ -9,7 +10,6 @@ import { phaseWords } from "../../base/format/phaseWords.ts";
 import { Button } from "../../base/parts/Button.tsx";
 import { Card } from "../../base/parts/Card.tsx";
 import { CrackHere } from "./CrackHere.tsx";
-import { burnoutIn, crackIn } from "./runEnding.ts";
 import styles from "./run.module.css";
 
 /** What is in the kiln; a crack that shows sends its piece back to the coats. */
@@ -27,13 +27,8 @@ export function RunPieces({
   const remaining = pieces.filter((piece) => crackIn(run, piece) === null);
   const { basis } = run.plan;
   const melts = basis?.pattern?.material === "wax" && basis.isFilm !== true;
-  const begin = (piece: Piece) =>
-    log({
-      do: "log",
-      stream: streamOf("piece", piece.id),
-      type: "burnout-started",
-      body: { runId: run.id },
-    });
+  // A run begun before its start was one act can lack the burnout of a piece.
+  const begin = (piece: Piece) => log(beginBurnout(run, piece));
   return (
     <Card title={isLive ? `In the kiln: ${remaining.length} of ${run.pieceIds.length}` : "Pieces"}>
       <ul className={styles["pieces"]}>

@@ -1,23 +1,49 @@
 import type { RunStanding } from "../../../logbook/fire/runStanding.ts";
 import type { InstructionCode } from "../../../physics/heat/firingSegments.ts";
 import { scheduleCurve } from "../../../physics/heat/firingSegments.ts";
+import type { RingDue } from "../../base/alarm/ringDue.ts";
+import { paths } from "../../base/state/paths.ts";
+import { instructionWords } from "./instructionWords.ts";
 
-/** Something to do at the kiln and when the plan wants it from where the run is; epoch ms. */
-export type StepDue = {
-  /** The same for the same step of the same run, however often its time is reckoned anew. */
-  readonly id: string;
-  readonly segment: number;
-  readonly code: InstructionCode;
-  readonly dueMs: number;
-};
-
-/** The instructions of a run that nobody ticked, each with its time from where the run is now. */
-export function stepDues(runId: string, { run, judged }: RunStanding, now: number): readonly StepDue[] {
+/**
+ * What is to be done at the kiln and nobody ticked, each with its time from where the run is now; `now` is epoch ms.
+ * `names` are those of the pieces in it.
+ */
+export function runDues(
+  runId: string,
+  { run, judged }: RunStanding,
+  { now, names }: { readonly now: number; readonly names: readonly string[] },
+): readonly RingDue[] {
   const ticked = new Set(run.ticked.map(({ segment }) => segment));
   return scheduleCurve(run.segments, run.startC).flatMap(({ segment, startMin }) => {
     const part = run.segments[segment];
     if (part?.kind !== "instruction" || ticked.has(segment)) return [];
     const dueMs = now + (startMin - judged.nowMin) * 60_000;
-    return [{ id: `${runId}-${part.code}-${segment}`, segment, code: part.code, dueMs }];
+    return [dueOf(part.code, { id: `${runId}-${part.code}-${segment}`, dueMs, runId, names })];
   });
+}
+
+function dueOf(
+  code: InstructionCode,
+  {
+    id,
+    dueMs,
+    runId,
+    names,
+  }: Pick<RingDue, "id" | "dueMs"> & { readonly runId: string; readonly names: readonly string[] },
+): RingDue {
+  const { title, says, short } = instructionWords[code];
+  return {
+    id,
+    dueMs,
+    words: title,
+    name: ["Kiln", ...names].join(", "),
+    notice: { title, body: says },
+    path: paths.run(runId),
+    calendar: () => ({
+      durationMin: 10,
+      summary: `${["Kiln", ...names].join(", ")}: ${short}`,
+      description: `${title}. ${says} The time is a plan's: look at the kiln.`,
+    }),
+  };
 }

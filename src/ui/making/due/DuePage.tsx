@@ -8,13 +8,17 @@ import { Card } from "../../base/parts/Card.tsx";
 import { Empty } from "../../base/parts/Empty.tsx";
 import { Page } from "../../base/parts/Page.tsx";
 import { KnockoutWaits } from "../../fire/pour/KnockoutWaits.tsx";
-import { useCalendarTold } from "./calendarTold.ts";
 import { DueRow } from "./DueRow.tsx";
+import { allDues, useAlarmSources } from "../../base/alarm/alarmSources.ts";
+import { useCalendarTold } from "../../base/alarm/calendarTold.ts";
+import type { RingDue } from "../../base/alarm/ringDue.ts";
+import { useCalendarExport } from "../../base/alarm/useCalendarExport.ts";
+import { coatRing } from "./coatRings.ts";
+import { FireRow } from "./FireRow.tsx";
 import { type DueTime, dueList, dueTimes } from "../../base/alarm/dueTimes.ts";
 import { ringLabel } from "../../base/alarm/ringLabel.ts";
 import { RingWays } from "./RingWays.tsx";
 import styles from "./due.module.css";
-import { useCalendarExport } from "./useCalendarExport.ts";
 import { useNotifyPermission } from "../../base/alarm/useNotifyPermission.ts";
 import { useScreenAlarm } from "../../base/alarm/useScreenAlarm.ts";
 
@@ -42,11 +46,13 @@ function DueLists({ dues }: { readonly dues: readonly DueTime[] }) {
   const told = useCalendarTold();
   const alarm = useScreenAlarm();
   const [permission, askPermission] = useNotifyPermission();
-  const giveToCalendar = useCalendarExport(dues);
+  const giveToCalendar = useCalendarExport();
+  const sources = useAlarmSources((list) => list.sources);
   // Before the first look nothing has come due unseen.
   const shownMs = settings.lastSeenDueAt === 0 ? now : settings.lastSeenDueAt;
   const { cameDue, ready, coming } = dueList(dues, { shownMs, nowMs: now });
-  const labelOf = (due: DueTime): string =>
+  const atFire = allDues(sources).filter((due) => due.dueMs > now && dues.every(({ id }) => id !== due.id));
+  const labelOf = (due: Pick<RingDue, "id" | "dueMs">): string =>
     ringLabel(due.dueMs, {
       screenOn: alarm.holds && (settings.tone || settings.speech),
       permission,
@@ -85,15 +91,39 @@ function DueLists({ dues }: { readonly dues: readonly DueTime[] }) {
                 key={due.id}
                 due={due}
                 label={labelOf(due)}
-                onCalendar={() => giveToCalendar([due], `${fileName(due.name)}-coat-${due.coat}`)}
+                onCalendar={() => giveToCalendar([coatRing(due)], `${fileName(due.name)}-coat-${due.coat}`)}
               />
             ))}
           </ul>
           <div>
-            <Button kind="primary" onPress={() => giveToCalendar(coming, "dipbook-rack")}>
-              Calendar file for the whole rack
+            <Button
+              kind="primary"
+              onPress={() => giveToCalendar([...coming.map(coatRing), ...atFire], "dipbook-rack")}
+            >
+              {atFire.length === 0 ? "Calendar file for the whole rack" : "Calendar file for rack and fire"}
             </Button>
           </div>
+        </Card>
+      )}
+      {atFire.length > 0 && (
+        <Card title="Coming at the fire">
+          <ul className={styles["rows"]}>
+            {atFire.map((due) => (
+              <FireRow
+                key={due.id}
+                due={due}
+                label={labelOf(due)}
+                onCalendar={() => giveToCalendar([due], fileName(due.words))}
+              />
+            ))}
+          </ul>
+          {coming.length === 0 && (
+            <div>
+              <Button kind="primary" onPress={() => giveToCalendar(atFire, "dipbook-fire")}>
+                Calendar file for the fire
+              </Button>
+            </div>
+          )}
         </Card>
       )}
       {dues.length === 0 && (

@@ -5,7 +5,8 @@ import { clearDesk, now, rack } from "../../../../tests/dipRack.tsx";
 import { readSettings } from "../../../storage/settings.ts";
 import { useFleeting } from "../../base/state/fleeting.ts";
 import { ShopProvider, type ShopDoor } from "../../base/state/shop.tsx";
-import { DueAlarm } from "./DueAlarm.tsx";
+import { Ringer } from "../../base/alarm/Ringer.tsx";
+import { RackDues } from "./RackDues.tsx";
 import { DuePage } from "./DuePage.tsx";
 import { RingTestPage } from "./RingTestPage.tsx";
 import { layerWords } from "../../base/alarm/ringLabel.ts";
@@ -21,7 +22,8 @@ afterEach(async () => {
 const open = (shop: ShopDoor) =>
   render(
     <ShopProvider shop={shop}>
-      <DueAlarm />
+      <RackDues />
+      <Ringer />
       <DuePage />
     </ShopProvider>,
   );

@@ -12,18 +12,6 @@ export function dueWords(due: DueTime): string {
     : `${due.name}: check if coat ${due.coat} is dry, then the next coat`;
 }
 
-/** "Came due while the app was closed: Heron, Spout and 2 more". */
-export function cameDueWords(dues: readonly Pick<DueTime, "name">[]): string {
-  const [first, second, ...more] = dues.map(({ name }) => name);
-  const names =
-    second === undefined
-      ? first
-      : more.length === 0
-        ? `${first} and ${second}`
-        : `${first}, ${second} and ${more.length} more`;
-  return `Came due while the app was closed: ${names}`;
-}
-
 /** "Coat 4: check from 18:40; dry 21:30 at the latest", "Final dry: review from tomorrow 06:10". */
 export function dueTimeWords(due: DueTime, now: number, locale: string): string {
   const say = (at: number): string => soonTime(at, now, locale);

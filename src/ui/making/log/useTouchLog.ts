@@ -1,6 +1,7 @@
 import { streamOf } from "../../../logbook/entries/entry.ts";
 import { useFleeting } from "../../base/state/fleeting.ts";
 import { useShop } from "../../base/state/shop.tsx";
+import { useUndoing } from "../../base/state/useUndoing.ts";
 
 export type Felt = "dry" | "damp" | "wet";
 
@@ -13,17 +14,12 @@ export function useTouchLog(): (of: {
   readonly text: string;
 }) => Promise<void> {
   const { log } = useShop();
+  const undoing = useUndoing();
   const say = useFleeting((fleeting) => fleeting.say);
   return async ({ pieceId, coatId, verdict, text }) => {
     const stream = streamOf("piece", pieceId);
     const body = { method: "touch", verdict, coatId } as const;
     const result = await log({ do: "log", stream, type: "dryness-seen", body });
-    const entryId = result.ok ? result.entries[0]?.id : undefined;
-    if (entryId === undefined) return;
-    const takeBack = async (): Promise<void> => {
-      const struck = await log({ do: "strike", stream, entryId, reason: "tapped by mistake" });
-      if (struck.ok) say("Taken back.");
-    };
-    say(text, "done", () => void takeBack());
+    if (result.ok) say(text, "done", undoing(result));
   };
 }

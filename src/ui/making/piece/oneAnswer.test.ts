@@ -8,6 +8,7 @@ import { tileOf } from "../dip/dipTile.ts";
 import { lastState } from "../dip/dipWords.ts";
 import { dueTimes } from "../../base/alarm/dueTimes.ts";
 import { eventOf } from "../../base/alarm/dueCalendar.ts";
+import { coatRing } from "../due/coatRings.ts";
 import { leastWords } from "../finalDry/finalDryWords.ts";
 import { actionWords } from "../../base/format/actionWords.ts";
 import { coverLine } from "../../base/format/coverWords.ts";
@@ -108,7 +109,7 @@ test("a finished shell: review, finding, kiln plan, final dry, due, calendar and
       expect(action).toEqual(isDry ? { kind: "review" } : { kind: "final-dry", at: forFire.dryAt });
       const [due] = dueTimes([standing]);
       expect(due).toMatchObject({ allows: "review", dueMs: forFire.dryAt });
-      expect(due && eventOf(due, 1, () => "X").summary).toBe("Heron: final dry, review from X");
+      expect(due && eventOf(coatRing(due), 1, () => "X").summary).toBe("Heron: final dry, review from X");
       expect(rowOf(standing)).toMatchObject({
         wants: "review",
         isReady: isDry,

@@ -60,12 +60,10 @@ function PlanForm({ piece }: { readonly piece: Piece }) {
     if (roomId !== null && roomId !== room)
       commands.push({ do: "log", stream, type: "piece-moved", body: { roomId } });
     setBusy(true);
-    for (const command of commands) {
-      const done = await shop.log(command, { quiet: true });
-      if (!done.ok) {
-        setBusy(false);
-        return setRefused(done.text);
-      }
+    const done = await shop.logAll(commands, { quiet: true });
+    if (!done.ok) {
+      setBusy(false);
+      return setRefused(done.text);
     }
     await form.drop();
     say("Plan saved.");

@@ -1,8 +1,8 @@
 import { describe, expect, test } from "vitest";
-import { givenCoated } from "../../../../tests/givenPiece.ts";
-import { foldRun } from "../../../logbook/fire/foldRun.ts";
-import { streamLog } from "../../../../tests/logs/testStreamLog.ts";
-import { endFaults, pieceEnd, startingEnd } from "./runEnding.ts";
+import { givenCoated } from "../../../tests/givenPiece.ts";
+import { foldRun } from "../fire/foldRun.ts";
+import { streamLog } from "../../../tests/logs/testStreamLog.ts";
+import { endFaults, endRun, pieceEnd, startingEnd } from "./endRun.ts";
 
 const at = Date.UTC(2026, 3, 1);
 const hourMs = 3_600_000;
@@ -82,6 +82,34 @@ describe("the end of a run in a piece's log", () => {
     expect(after.runIds).toEqual(["r"]);
     expect(after.preheats.map(({ runId }) => runId)).toEqual([null, "r"]);
     expect(pieceEnd({ ...run, startedAt: null }, after, draft)).toEqual([]);
+  });
+
+  test("is one act: the lines of its pieces, then its own; a piece whose log has them already gets none", () => {
+    const run = runOf("burnout", hot);
+    const [first, second] = ["p", "q"].map((id) => {
+      const piece = givenCoated();
+      piece.log(122, "burnout-started", { runId: "r" });
+      if (id === "q") {
+        piece.log(123, "burnout-ended", { result: "clean" });
+        piece.log(123, "shell-fired", { peakC: 870, holdMin: 90, runId: "r" });
+        piece.log(123, "shell-preheated", { shellC: 600, runId: "r" });
+      }
+      return { ...piece.standing(124).piece, id };
+    });
+    const draft = { ...startingEnd(run, 12.34), note: " quiet " };
+    const commands = endRun(run, [first!, second!], draft);
+    expect(
+      commands.map(({ stream, ...command }) => [stream, "type" in command ? command.type : null]),
+    ).toEqual([
+      ["piece/p", "burnout-ended"],
+      ["piece/p", "shell-fired"],
+      ["piece/p", "shell-preheated"],
+      ["run/r", "run-ended"],
+    ]);
+    expect(commands.at(-1)).toMatchObject({ body: { result: "done", energyKWh: 12.3, note: "quiet" } });
+    expect(endRun(run, [], { ...draft, energyKWh: null, note: " " })).toMatchObject([
+      { body: { result: "done" } },
+    ]);
   });
 
   test("a preheat is no firing; a run of 500 °C neither; ticks without their figures are asked for", () => {

@@ -1,9 +1,9 @@
-import type { LogCommand } from "../../../logbook/log/command.ts";
-import { streamOf } from "../../../logbook/entries/entry.ts";
-import type { Run } from "../../../logbook/fire/fireStates.ts";
-import type { Piece } from "../../../logbook/piece/piece.ts";
-import { ranges, within } from "../../../logbook/entries/ranges.ts";
-import { peakAndHold } from "../../../logbook/fire/runStanding.ts";
+import type { Command, LogCommand } from "../log/command.ts";
+import { streamOf } from "../entries/entry.ts";
+import type { Run } from "../fire/fireStates.ts";
+import type { Piece } from "../piece/piece.ts";
+import { ranges, within } from "../entries/ranges.ts";
+import { peakAndHold } from "../fire/runStanding.ts";
 
 export type Inside = "clean" | "residue" | "stopped";
 
@@ -89,6 +89,21 @@ export function pieceEnd(run: Run, piece: Piece, draft: EndDraft): readonly Piec
   if (isPreheated && !stands && shellC !== null)
     commands.push({ do: "log", stream, type: "shell-preheated", body: { shellC, runId: run.id } });
   return commands;
+}
+
+/** The end of a run: what it writes in each piece's log, then its own end. A piece whose log has it already gets nothing. */
+export function endRun(run: Run, pieces: readonly Piece[], draft: EndDraft): readonly Command[] {
+  const { result, energyKWh } = draft;
+  const note = draft.note.trim();
+  const body = {
+    result,
+    ...(energyKWh === null ? {} : { energyKWh }),
+    ...(note === "" ? {} : { note }),
+  };
+  return [
+    ...pieces.flatMap((piece) => pieceEnd(run, piece, draft)),
+    { do: "log", stream: streamOf("run", run.id), type: "run-ended", body },
+  ];
 }
 
 /** A firing has no burnout's end to say how the inside came out. */

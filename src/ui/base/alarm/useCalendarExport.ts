@@ -1,20 +1,21 @@
 import { handOver } from "../../../device/share.ts";
-import { useFleeting } from "../../base/state/fleeting.ts";
-import { useSettings } from "../../base/state/live.ts";
-import { useShop } from "../../base/state/shop.tsx";
-import { useFormat } from "../../base/state/useFormat.ts";
-import { dayTime } from "../../base/format/time.ts";
+import { dayTime } from "../format/time.ts";
+import { useFleeting } from "../state/fleeting.ts";
+import { useSettings } from "../state/live.ts";
+import { useShop } from "../state/shop.tsx";
+import { useFormat } from "../state/useFormat.ts";
+import { allDues, useAlarmSources } from "./alarmSources.ts";
 import { rememberTold } from "./calendarTold.ts";
-import { dueCalendar } from "../../base/alarm/dueCalendar.ts";
-import type { DueTime } from "../../base/alarm/dueTimes.ts";
+import { dueCalendar } from "./dueCalendar.ts";
+import type { RingDue } from "./ringDue.ts";
 
-/** Hands due times to the phone's calendar as a file; `standing` is every due time of the rack. */
-export function useCalendarExport(standing: readonly DueTime[]) {
+/** Hands due times to the phone's calendar as a file, and remembers which. */
+export function useCalendarExport(): (dues: readonly RingDue[], name: string) => Promise<void> {
   const { db, clock } = useShop();
   const [{ calendarSequence }, changeSettings] = useSettings();
   const { locale } = useFormat();
   const tell = useFleeting((fleeting) => fleeting.say);
-  return async (dues: readonly DueTime[], name: string): Promise<void> => {
+  return async (dues, name) => {
     const now = clock();
     const sequence = calendarSequence + 1;
     const blob = dueCalendar(dues, { now, sequence, say: (at) => dayTime(at, now, locale) });
@@ -25,7 +26,8 @@ export function useCalendarExport(standing: readonly DueTime[]) {
       tell("The calendar file could not be made on this device.", "refused");
       return;
     }
-    await rememberTold(db, { given: dues, standing });
+    const standing = allDues(useAlarmSources.getState().sources);
+    await rememberTold(db, { given: dues, standing, now });
     tell("Open the file and add it to your calendar: only then does it ring.");
   };
 }
