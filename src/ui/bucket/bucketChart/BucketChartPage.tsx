@@ -3,6 +3,7 @@ import { useParams } from "wouter";
 import type { BucketSegment } from "../../../logbook/bucket/bucketChart.ts";
 import type { BucketStanding } from "../../../logbook/bucket/bucketStanding.ts";
 import { paths } from "../../base/state/paths.ts";
+import { PlotTable } from "../../base/charts/PlotTable.tsx";
 import { useFormat } from "../../base/state/useFormat.ts";
 import { dayTime } from "../../base/format/time.ts";
 import { Card } from "../../base/parts/Card.tsx";
@@ -161,43 +162,27 @@ function Figures({ segment, now }: { readonly segment: BucketSegment; readonly n
           {chart.basis === "too-few" ? " (not yet used)" : ""}.
         </p>
       )}
-      <details>
-        <summary>As a table</summary>
-        <div className={css["table"]}>
-          <table>
-            <thead>
-              <tr>
-                <th scope="col">No.</th>
-                <th scope="col">Read</th>
-                <th scope="col">Seconds</th>
-                <th scope="col">Moving range</th>
-                <th scope="col">Remark</th>
-              </tr>
-            </thead>
-            <tbody>
-              {points.map(({ id, at, seconds: value, hollow, afterCorrection }, i) => {
-                const range = rangeTo(id);
-                return (
-                  <tr key={id}>
-                    <td>{i + 1}</td>
-                    <td>{dayTime(at, now, format.locale)}</td>
-                    <td>{format.number(value, 1)}</td>
-                    <td>{range === null ? "–" : format.number(range, 1)}</td>
-                    <td>
-                      {[
-                        hollow ? "carried to the bucket’s temperature, not charted" : null,
-                        afterCorrection ? "topped up before it" : null,
-                      ]
-                        .filter((word) => word !== null)
-                        .join("; ")}
-                    </td>
-                  </tr>
-                );
-              })}
-            </tbody>
-          </table>
-        </div>
-      </details>
+      <PlotTable
+        summary="As a table"
+        head={["No.", "Read", "Seconds", "Moving range", "Remark"]}
+        rows={points.map(({ id, at, seconds: value, hollow, afterCorrection }, i) => {
+          const range = rangeTo(id);
+          const remarks = [
+            hollow ? "carried to the bucket’s temperature, not charted" : null,
+            afterCorrection ? "topped up before it" : null,
+          ];
+          return {
+            key: id,
+            cells: [
+              i + 1,
+              dayTime(at, now, format.locale),
+              format.number(value, 1),
+              range === null ? "–" : format.number(range, 1),
+              remarks.filter((word) => word !== null).join("; "),
+            ],
+          };
+        })}
+      />
       <details>
         <summary>How the limits are reckoned</summary>
         <p>
