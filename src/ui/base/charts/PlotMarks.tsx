@@ -53,7 +53,7 @@ export function PlotSpan(props: { readonly frame: PlotFrame; readonly from: numb
 export function PlotLevel(props: {
   readonly frame: PlotFrame;
   readonly at: number;
-  readonly look: "limit" | "ready" | "least" | "mark" | "control" | "provisional" | "centre";
+  readonly look: "limit" | "ready" | "least" | "mark" | "control" | "provisional" | "centre" | "axis";
   readonly name?: string;
   readonly isNameUnder?: boolean;
 }) {
@@ -104,7 +104,7 @@ export function PlotDots(props: { readonly frame: PlotFrame; readonly points: re
           className={css["dot"]}
           cx={frame.x(point.at)}
           cy={frame.y(point.value)}
-          r={4}
+          r={4.5}
         />
       ),
   );

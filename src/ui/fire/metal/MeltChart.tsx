@@ -88,6 +88,7 @@ export function MeltChart({
         now={ended === null ? now : null}
         under={power !== null && fast.length > 0 && <PlotField frame={frame} corners={placed(band)} />}
       >
+        <PlotLevel frame={frame} at={0} look="axis" />
         <PlotLevel frame={frame} at={heat.liquidusC} look="mark" name="all melted" />
         <PlotLevel frame={frame} at={plan.pourC} look="mark" name="pour" />
         <PlotLine frame={frame} points={placed(likely)} look="soft" />
