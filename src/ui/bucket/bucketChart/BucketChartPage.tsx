@@ -14,6 +14,7 @@ import { Page } from "../../base/parts/Page.tsx";
 import { useBucketStanding } from "../useBucketStanding.ts";
 import { basisSays, checkFirst, ruleName, segmentName, signalSays } from "./chartWords.ts";
 import { SecondsChart } from "./SecondsChart.tsx";
+import sheet from "../../base/styles/sheet.module.css";
 import css from "./SecondsChart.module.css";
 
 export function BucketChartPage() {
@@ -82,9 +83,9 @@ function OneSegment({
     <>
       <Card title={segment.cup === null ? "Seconds as found" : `Seconds as found, ${segment.cup.name}`}>
         <SecondsChart segment={segment} band={band} />
-        <p className={css["soft"]}>{basisSays[chart?.basis ?? "too-few"]}</p>
+        <p className={sheet["pale"]}>{basisSays[chart?.basis ?? "too-few"]}</p>
         {band === null && (
-          <p className={css["soft"]}>
+          <p className={sheet["pale"]}>
             No target band is drawn:{" "}
             {aim.bandS === null ? "none is set for this bucket." : "it is told in another cup’s seconds."}
           </p>
@@ -109,7 +110,7 @@ function Signals({ segment, now }: { readonly segment: BucketSegment; readonly n
     return <p>None. Readings inside the limits want no correction: correcting them makes the play wider.</p>;
   const places = [...new Set(signals.map(({ index }) => index))].toSorted((one, other) => other - one);
   const list = (indexes: readonly number[]) => (
-    <ul className={css["signals"]}>
+    <ul className={`${sheet["stack3"]} ${sheet["list"]} ${css["signals"]}`}>
       {indexes.map((index) => {
         const point = segment.charted[index];
         const fired = signals.filter((signal) => signal.index === index);
@@ -125,7 +126,7 @@ function Signals({ segment, now }: { readonly segment: BucketSegment; readonly n
                 Rule {signal.rule}, {ruleName[signal.rule]}. {signalSays(signal)}
               </span>
             ))}
-            <span className={css["soft"]}>{checkFirst(first)}</span>
+            <span className={sheet["pale"]}>{checkFirst(first)}</span>
           </li>
         );
       })}

@@ -5,6 +5,7 @@ import { Page } from "../../base/parts/Page.tsx";
 import { MeltsSection } from "./MeltsSection.tsx";
 import { PoursSection } from "./PoursSection.tsx";
 import { RunsSection } from "./RunsSection.tsx";
+import sheet from "../../base/styles/sheet.module.css";
 import css from "./fire.module.css";
 
 const places = [
@@ -26,7 +27,7 @@ export function FirePage() {
         <MeltsSection />
         <PoursSection />
       </div>
-      <ul className={css["places"]}>
+      <ul className={`${sheet["stack3"]} ${sheet["list"]} ${css["places"]}`}>
         {places.map(({ href, name, says, Icon }) => (
           <li key={href}>
             <Link href={href}>

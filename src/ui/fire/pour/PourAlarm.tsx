@@ -15,6 +15,7 @@ import { soonTime } from "../../base/format/time.ts";
 import { Button } from "../../base/parts/Button.tsx";
 import { Card } from "../../base/parts/Card.tsx";
 import type { PourDue } from "./pourDues.ts";
+import sheet from "../../base/styles/sheet.module.css";
 import styles from "./pour.module.css";
 
 const shown = 4;
@@ -72,7 +73,7 @@ export function PourAlarm({
           ))}
         </ul>
       )}
-      <p className={styles["soft"]}>
+      <p className={`${sheet["soft"]} ${styles["soft"]}`}>
         {layerWords.screen} {awakeWords}{" "}
         {!tone && !speech && "Tone and voice are both switched off in Settings: nothing would be heard."}
       </p>
@@ -88,7 +89,7 @@ export function PourAlarm({
         </Button>
         {permission === "not-asked" && <Button onPress={askPermission}>Allow notifications</Button>}
       </div>
-      <p className={styles["soft"]}>
+      <p className={`${sheet["soft"]} ${styles["soft"]}`}>
         {layerWords.calendar} {permission === "granted" && layerWords.notice}{" "}
         <Link href={paths.ring}>Try what rings on this device</Link>. It reminds; it does not watch fire or
         metal.

@@ -33,6 +33,7 @@ import { pourDues } from "./pourDues.ts";
 import { knockoutOf } from "./knockoutTimes.ts";
 import { bedOf, pourContents, pourWeights, sensedMelt, type PourParts } from "./pourParts.ts";
 import { usePourAlarm } from "./usePourAlarm.ts";
+import sheet from "../../base/styles/sheet.module.css";
 import styles from "./pour.module.css";
 
 /** This near the pour it has the screen. */
@@ -155,7 +156,7 @@ export function PourDayView({
         {isOpen && !hasBegun && (
           <>
             {isAtPour && act}
-            <div className={styles["live"]}>
+            <div className={`${sheet["stack"]} ${sheet["top"]} ${styles["live"]}`}>
               <PourMoment
                 pour={pour}
                 plan={plan}

@@ -13,7 +13,7 @@ import { Button } from "../../base/parts/Button.tsx";
 import { Card } from "../../base/parts/Card.tsx";
 import { instructionWords } from "./instructionWords.ts";
 import type { StepDue } from "./runDues.ts";
-import styles from "./run.module.css";
+import sheet from "../../base/styles/sheet.module.css";
 
 /** What rings when the next thing is to be done, each way with what it can promise. */
 export function RunAlarm({ dues, names }: { readonly dues: readonly StepDue[]; readonly names: string }) {
@@ -48,11 +48,11 @@ export function RunAlarm({ dues, names }: { readonly dues: readonly StepDue[]; r
 
   return (
     <Card title="What rings">
-      <p className={styles["soft"]}>
+      <p className={sheet["soft"]}>
         {layerWords.screen} {alarm.words}{" "}
         {!tone && !speech && "Tone and voice are both switched off in Settings: nothing would be heard."}
       </p>
-      <div className={styles["keys"]}>
+      <div className={`${sheet["row"]} ${sheet["middle"]}`}>
         <Button pressed={alarm.on} onPress={alarm.on ? alarm.stop : alarm.start}>
           {alarm.on ? "Stop keeping the screen on" : "Keep the screen on and ring here"}
         </Button>
@@ -64,7 +64,7 @@ export function RunAlarm({ dues, names }: { readonly dues: readonly StepDue[]; r
         </Button>
         {permission === "not-asked" && <Button onPress={askPermission}>Allow notifications</Button>}
       </div>
-      <p className={styles["soft"]}>
+      <p className={sheet["soft"]}>
         {layerWords.calendar} {permission === "granted" && layerWords.notice}{" "}
         <Link href={paths.ring}>Try what rings on this device</Link>. It reminds; it does not watch: a hot
         kiln needs its own controller and a person.

@@ -10,6 +10,7 @@ import { Button } from "../../base/parts/Button.tsx";
 import { Card } from "../../base/parts/Card.tsx";
 import { CrackHere } from "./CrackHere.tsx";
 import { burnoutIn, crackIn } from "./runEnding.ts";
+import sheet from "../../base/styles/sheet.module.css";
 import styles from "./run.module.css";
 
 /** What is in the kiln; a crack that shows sends its piece back to the coats. */
@@ -36,7 +37,7 @@ export function RunPieces({
     });
   return (
     <Card title={isLive ? `In the kiln: ${remaining.length} of ${run.pieceIds.length}` : "Pieces"}>
-      <ul className={styles["pieces"]}>
+      <ul className={`${sheet["stack3"]} ${sheet["list"]} ${styles["pieces"]}`}>
         {pieces.map((piece) => {
           const crack = crackIn(run, piece);
           const isUnbegun =
@@ -45,7 +46,7 @@ export function RunPieces({
             <li key={piece.id}>
               <div className={styles["pieceHead"]}>
                 <Link href={paths.piece(piece.id)}>{piece.plan.name}</Link>
-                <span className={styles["soft"]}>
+                <span className={sheet["soft"]}>
                   {crack === null
                     ? phaseWords[piece.phase]
                     : `cracked in this run (${crack.where}): back to its coats`}
@@ -70,7 +71,7 @@ export function RunPieces({
         })}
       </ul>
       {pieces.length < run.pieceIds.length && (
-        <p className={styles["soft"]}>
+        <p className={sheet["soft"]}>
           {run.pieceIds.length - pieces.length} of its pieces are put away or not on this device.
         </p>
       )}

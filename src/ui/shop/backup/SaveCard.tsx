@@ -10,6 +10,7 @@ import { dayTime } from "../../base/format/time.ts";
 import { Button } from "../../base/parts/Button.tsx";
 import { Card } from "../../base/parts/Card.tsx";
 import { Choice } from "../../base/forms/Choice.tsx";
+import sheet from "../../base/styles/sheet.module.css";
 import field from "../../base/parts/field.module.css";
 import { version } from "../../base/state/version.ts";
 import css from "./backup.module.css";
@@ -131,7 +132,10 @@ export function SaveCard() {
         <WorkBar work={work} onCancel={cancel} />
       )}
       {result !== null && (
-        <p role={result.ok ? "status" : "alert"} className={result.ok ? undefined : css["bad"]}>
+        <p
+          role={result.ok ? "status" : "alert"}
+          className={result.ok ? undefined : `${sheet["breaks"]} ${sheet["alert"]}`}
+        >
           {result.text}
         </p>
       )}

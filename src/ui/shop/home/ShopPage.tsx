@@ -13,6 +13,7 @@ import {
 import { Link } from "wouter";
 import { paths } from "../../base/state/paths.ts";
 import { Page } from "../../base/parts/Page.tsx";
+import sheet from "../../base/styles/sheet.module.css";
 import styles from "./ShopPage.module.css";
 
 const places = [
@@ -66,7 +67,7 @@ const places = [
 export function ShopPage() {
   return (
     <Page title="Shop">
-      <ul className={styles["list"]}>
+      <ul className={`${sheet["stack3"]} ${sheet["list"]} ${styles["list"]}`}>
         {places.map(({ href, name, says, Icon }) => (
           <li key={href}>
             <Link href={href}>

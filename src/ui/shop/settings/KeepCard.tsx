@@ -3,7 +3,7 @@ import { askToKeep, keeping, space, type Keeping, type Space } from "../../../de
 import { useFormat } from "../../base/state/useFormat.ts";
 import { Button } from "../../base/parts/Button.tsx";
 import { Card } from "../../base/parts/Card.tsx";
-import css from "./SettingsPage.module.css";
+import sheet from "../../base/styles/sheet.module.css";
 
 const words: Record<Keeping, string> = {
   kept: "Kept. The browser has promised not to clear this log to make room.",
@@ -41,7 +41,7 @@ export function KeepCard() {
         </p>
       )}
       {room !== null && (
-        <p className={css["soft"]}>
+        <p className={sheet["soft"]}>
           {megabytes(room.usedBytes)} used of about {megabytes(room.quotaBytes)} allowed, by the browser's
           estimate.
         </p>

@@ -17,6 +17,7 @@ import { OwnFiguresCard } from "./OwnFiguresCard.tsx";
 import { RebuildCard } from "./RebuildCard.tsx";
 import { SignName } from "./SignName.tsx";
 import { Tick } from "../../base/parts/Tick.tsx";
+import sheet from "../../base/styles/sheet.module.css";
 import css from "./SettingsPage.module.css";
 
 const units = [
@@ -36,7 +37,7 @@ export function SettingsPage() {
   const format = useFormat();
   return (
     <Page title="Settings" back={paths.shop}>
-      <div className={css["cards"]}>
+      <div className={`${sheet["stack"]} ${css["cards"]}`}>
         <Card title="Units and look">
           <Choice
             label="Units"
@@ -44,7 +45,7 @@ export function SettingsPage() {
             value={settings.units}
             onChange={(chosen) => void change({ units: chosen })}
           />
-          <p className={css["soft"]}>
+          <p className={sheet["soft"]}>
             A wall of {format.show("mm", 7.4)}, a pour at {format.show("temp", 1150)}, {format.show("kg", 4)}{" "}
             of bronze. The log keeps one measure; this only changes what you read and type.
           </p>
@@ -72,7 +73,7 @@ export function SettingsPage() {
             onChange={(speech) => void change({ speech })}
           />
           <p>
-            <Link href={paths.ring} className={css["link"]}>
+            <Link href={paths.ring} className={sheet["link"]}>
               Test what rings on this device
             </Link>
           </p>

@@ -11,6 +11,7 @@ import { niceRange } from "../airSeries.ts";
 import { Strip, stripFrame, type StripData, type StripLine } from "../Strip.tsx";
 import type { Day } from "./dayAir.ts";
 import { pointAt } from "./dayAir.ts";
+import sheet from "../../../base/styles/sheet.module.css";
 import styles from "./day.module.css";
 import { pointWords } from "./dayWords.ts";
 
@@ -43,11 +44,16 @@ export function DayChart(props: {
       : `${pointWords(found.point, format)}${found.isForetold ? " (foretold)" : ""}`;
   return (
     <>
-      <p className={styles["readout"]} role="status">
+      <p className={`${sheet["lines"]} ${styles["readout"]}`} role="status">
         <strong>{dayTime(at, now, format.locale)}</strong>
         <span>{words}</span>
       </p>
-      <div ref={box} className={styles["strips"]} onPointerDown={look} onPointerMove={look}>
+      <div
+        ref={box}
+        className={`${sheet["stack3"]} ${styles["strips"]}`}
+        onPointerDown={look}
+        onPointerMove={look}
+      >
         {stripsOf(day, error, format).map((strip) => (
           <Strip
             key={strip.title}
