@@ -3,6 +3,7 @@ import { useWidth } from "../../base/charts/useWidth.ts";
 import { useFormat } from "../../base/state/useFormat.ts";
 import { shortSpan } from "./heatWords.ts";
 import sheet from "../../base/styles/sheet.module.css";
+import plot from "../../base/charts/plot.module.css";
 import css from "./ChainPicture.module.css";
 
 const row = 58;
@@ -27,7 +28,7 @@ export function ChainPicture({ links }: { readonly links: readonly LinkSeen[] })
     <figure className={sheet["stack2"]}>
       <div ref={box}>
         <svg
-          className={css["svg"]}
+          className={plot["svg"]}
           width={width}
           height={height}
           role="img"
@@ -45,7 +46,7 @@ export function ChainPicture({ links }: { readonly links: readonly LinkSeen[] })
             const reach = half(link.modulusMm);
             return (
               <g key={`${at} ${link.name}`}>
-                {at > 0 && <path className={css["joint"]} d={`M${mid - mostHalf - 6} ${y}H${width}`} />}
+                {at > 0 && <path className={plot["rule"]} d={`M${mid - mostHalf - 6} ${y}H${width}`} />}
                 {link.verdict === "early" && (
                   <>
                     <path

@@ -7,6 +7,7 @@ import { plotFrame, type PlotFrame } from "../../base/charts/plotFrame.ts";
 import { clockTicks } from "../../base/charts/timeTicks.ts";
 import { useWidth } from "../../base/charts/useWidth.ts";
 import { soonTime } from "../../base/format/time.ts";
+import plot from "../../base/charts/plot.module.css";
 import css from "./FinalDry.module.css";
 import { placeWords } from "./finalDryWords.ts";
 
@@ -81,7 +82,7 @@ function Row(props: {
   const { y, name, frame, children } = props;
   return (
     <g transform={`translate(0 ${y})`}>
-      <path className={css["base"]} d={`M${frame.left} 0H${frame.right}`} />
+      <path className={plot["rule"]} d={`M${frame.left} 0H${frame.right}`} />
       <text className={css["place"]} x={frame.left} y={20}>
         {name}
       </text>
