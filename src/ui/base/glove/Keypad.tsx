@@ -54,7 +54,7 @@ export function Keypad(props: {
           <small>{stepText}</small>
         </button>
         <output
-          className={`${styles["display"]} ${value.text === "" ? sheet["pale"] : ""} ${value.isWhole ? styles["whole"] : ""}`}
+          className={`${styles["display"]} ${value.text === "" ? styles["empty"] : ""} ${value.isWhole ? styles["whole"] : ""}`}
           aria-label={label}
         >
           <span>

@@ -104,7 +104,10 @@ export function CrucibleCard({
       {fill !== null && (
         <>
           <CruciblePicture share={fill.share} limit={fillShare} />
-          <p className={css[fill.fits ? "soft" : "stop"]} role={fill.fits ? undefined : "alert"}>
+          <p
+            className={fill.fits ? sheet["soft"] : `${sheet["held"]} ${sheet["firm"]} ${sheet["inset"]}`}
+            role={fill.fits ? undefined : "alert"}
+          >
             {fill.fits
               ? `It fits: ${format.show("litre", fill.meltMl / 1000)} in ${format.show("litre", (brimMl ?? 0) / 1000)}. `
               : `Too much for it: ${format.show("percent", fill.share)} of the brim. `}

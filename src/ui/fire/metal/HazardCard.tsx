@@ -26,7 +26,7 @@ export function HazardCard({ contents }: { readonly contents: Contents }) {
       {moments.map(([moment, title]) => {
         const lines = hazardLines(contents, moment, format);
         return lines.length === 0 ? null : (
-          <section key={moment} aria-label={title}>
+          <section key={moment} className={sheet["stack3"]} aria-label={title}>
             <h3>{title}</h3>
             <ul>
               {lines.map((line) => (

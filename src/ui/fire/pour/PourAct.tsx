@@ -98,10 +98,7 @@ export function PourAct({ pour, go, parts, courses, turn, now, place, isFirst }:
     });
 
   return (
-    <section
-      className={`${sheet["stack1"]} ${styles["moment"]} ${sheet["stack"]} ${styles["act"]}`}
-      aria-label="The pour"
-    >
+    <section className={`${sheet["stack"]} ${styles["moment"]}`} aria-label="The pour">
       <div>
         <h2>{courses.length > 1 ? `Shell ${courses.indexOf(turn) + 1} of ${courses.length}` : "The pour"}</h2>
         <p className={`${sheet["figure"]} ${sheet["breaks"]}`}>{name}</p>
