@@ -25,7 +25,7 @@ import { dipProposal } from "../logbook/piece/dipProposal.ts";
 import type { Bucket } from "../logbook/piece/piece.ts";
 import type { Standing } from "../logbook/piece/standing.ts";
 import { dueTimes } from "../ui/base/alarm/dueTimes.ts";
-import { stepDues } from "../ui/fire/run/runDues.ts";
+import { runDues } from "../ui/fire/run/runDues.ts";
 import { bucketSpans } from "../ui/making/timeline/bucketSpans.ts";
 import { dipWishes } from "../ui/making/timeline/dipWishes.ts";
 import { roomLanes } from "../ui/making/timeline/timelineRows.ts";
@@ -79,7 +79,7 @@ function allThatIsAsked(entries: readonly Entry[]): unknown {
     askedOfTime(standings, [...buckets.values()]),
     runs.map((run) => {
       const standing = runStanding(run, now);
-      return standing === null ? null : stepDues(run.id, standing, now);
+      return standing === null ? null : runDues(run.id, standing, { now, names: [] });
     }),
     standings.map((standing) => ({
       drying: standing.drying,

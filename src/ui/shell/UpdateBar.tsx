@@ -3,6 +3,7 @@ import { hasDrafts } from "../../storage/drafts.ts";
 import { Button } from "../base/parts/Button.tsx";
 import { useFleeting } from "../base/state/fleeting.ts";
 import { useShop } from "../base/state/shop.tsx";
+import sheet from "../base/styles/sheet.module.css";
 import styles from "./UpdateBar.module.css";
 
 /** Tells of a version that waits; it never takes over by itself. */
@@ -12,7 +13,7 @@ export function UpdateBar() {
   const drafts = useLiveQuery(() => hasDrafts(db), [db], false);
   if (takeUpdate === null) return null;
   return (
-    <div className={styles["bar"]} role="status">
+    <div className={`${sheet["row24"]} ${styles["bar"]}`} role="status">
       <p>
         A new version of Dipbook is ready.{" "}
         {drafts

@@ -7,6 +7,7 @@ import { useFormat } from "../../base/state/useFormat.ts";
 import { duration } from "../../base/format/time.ts";
 import { Card } from "../../base/parts/Card.tsx";
 import { readingWords } from "../rooms/airWords.ts";
+import sheet from "../../base/styles/sheet.module.css";
 import css from "./Advice.module.css";
 import { cautionWords, hoursWords, meansWords, remedyWords } from "./adviceWords.ts";
 
@@ -45,7 +46,10 @@ export function AdviceList({ said, piece }: { readonly said: Said; readonly piec
           </p>
         </Card>
       ) : (
-        <ol className={css["list"]} aria-label="What would help, best first">
+        <ol
+          className={`${sheet["stack3"]} ${sheet["list"]} ${css["list"]}`}
+          aria-label="What would help, best first"
+        >
           {advice.map((one) => (
             <Line
               key={one.remedy.kind === "air-class" ? one.remedy.id : one.remedy.kind}
@@ -59,7 +63,7 @@ export function AdviceList({ said, piece }: { readonly said: Said; readonly piec
       <Card title="How this is reckoned">
         <details>
           <summary>Formula, inputs and sources</summary>
-          <div className={css["more"]}>
+          <div className={`${sheet["stack2"]} ${sheet["small"]}`}>
             <p>
               The coat is dried again from the water in it now, in steady air with one thing changed at a
               time: dW/dt = −Δρ / (A + G + B·δ). Place: {geometryClasses[place].label.toLowerCase()}, G ={" "}
@@ -88,10 +92,10 @@ function Line(props: { readonly one: Advice; readonly hoursNow: number | null; r
   const { remedy, hours, savedHours, cautions } = one;
   const share = (of: number): string => `${longest > 0 ? Math.max(1, (of / longest) * 100) : 0}%`;
   return (
-    <li className={css["line"]}>
-      <h2 className={css["what"]}>{remedyWords(remedy, format)}</h2>
-      <p className={css["soft"]}>{meansWords(one, format)}</p>
-      <p className={css["hours"]}>
+    <li className={`${sheet["lines"]} ${sheet["panel"]} ${css["line"]}`}>
+      <h2 className={`${sheet["title"]} ${css["what"]}`}>{remedyWords(remedy, format)}</h2>
+      <p className={sheet["soft"]}>{meansWords(one, format)}</p>
+      <p className={sheet["firm"]}>
         {hours === null
           ? "still never"
           : savedHours === null
@@ -105,7 +109,7 @@ function Line(props: { readonly one: Advice; readonly hoursNow: number | null; r
         </div>
       )}
       {cautions.length > 0 && (
-        <ul className={css["cautions"]} aria-label="Cautions">
+        <ul className={`${sheet["stack1"]} ${css["cautions"]}`} aria-label="Cautions">
           {cautions.map((caution) => (
             <li key={caution.code}>{cautionWords(caution, format)}</li>
           ))}

@@ -1,16 +1,15 @@
-import { useState } from "react";
 import type { AirReading } from "../../../logbook/piece/piece.ts";
 import { useFormat } from "../../base/state/useFormat.ts";
 import { useNow } from "../../base/state/useNow.ts";
-import { timeTicks } from "../../base/charts/timeTicks.ts";
+import { Plot, PlotFigure } from "../../base/charts/Plot.tsx";
+import { PlotDots, PlotLine } from "../../base/charts/PlotMarks.tsx";
+import { PlotTable } from "../../base/charts/PlotTable.tsx";
+import { plotFrame } from "../../base/charts/plotFrame.ts";
+import { clockTicks } from "../../base/charts/timeTicks.ts";
 import { useWidth } from "../../base/charts/useWidth.ts";
-import { clockTime, dayTime } from "../../base/format/time.ts";
+import { dayTime } from "../../base/format/time.ts";
 import { chartHours, fromStart, niceRange, recentReadings } from "./airSeries.ts";
-import styles from "./AirChart.module.css";
 
-const height = 132;
-const left = 58;
-const right = 8;
 const hourMs = 60 * 60_000;
 /** A sensor's readings lie too close for a dot each. */
 const mostDots = 60;
@@ -27,8 +26,7 @@ type Strip = {
 export function AirChart({ readings }: { readonly readings: readonly AirReading[] }) {
   const format = useFormat();
   const now = useNow();
-  const [box, width] = useWidth<HTMLElement>(340);
-  const [open, setOpen] = useState(false);
+  const [box, width] = useWidth<HTMLDivElement>(340);
   const recent = recentReadings(readings, now);
   const from = now - chartHours * hourMs;
   const strips: readonly Strip[] = [
@@ -50,34 +48,29 @@ export function AirChart({ readings }: { readonly readings: readonly AirReading[
     },
   ];
   return (
-    <figure ref={box} className={styles["chart"]}>
+    <PlotFigure
+      box={box}
+      table={
+        <PlotTable
+          summary="As a table"
+          head={["Read", "Temperature", "Humidity"]}
+          rows={() =>
+            recent.toReversed().map((reading) => ({
+              key: reading.id,
+              cells: [
+                dayTime(reading.at, now, format.locale),
+                format.show("temp", reading.airC),
+                format.show("percent", reading.rh),
+              ],
+            }))
+          }
+        />
+      }
+    >
       {strips.map((strip) => (
         <AirStrip key={strip.title} strip={strip} from={from} now={now} width={width} />
       ))}
-      <details onToggle={(event) => setOpen(event.currentTarget.open)}>
-        <summary>As a table</summary>
-        {open && (
-          <table>
-            <thead>
-              <tr>
-                <th scope="col">Read</th>
-                <th scope="col">Temperature</th>
-                <th scope="col">Humidity</th>
-              </tr>
-            </thead>
-            <tbody>
-              {recent.toReversed().map((reading) => (
-                <tr key={reading.id}>
-                  <td>{dayTime(reading.at, now, format.locale)}</td>
-                  <td>{format.show("temp", reading.airC)}</td>
-                  <td>{format.show("percent", reading.rh)}</td>
-                </tr>
-              ))}
-            </tbody>
-          </table>
-        )}
-      </details>
-    </figure>
+    </PlotFigure>
   );
 }
 
@@ -90,49 +83,23 @@ function AirStrip(props: {
   const { strip, from, now, width } = props;
   const { locale } = useFormat();
   const { title, low, high, show, points } = strip;
-  const top = 26;
-  const floor = height - 24;
-  const x = (at: number): number =>
-    left + ((Math.max(at, from) - from) / (now - from)) * (width - left - right);
-  const y = (value: number): number => floor - ((value - low) / (high - low)) * (floor - top);
+  const frame = plotFrame({ width, left: 58, rightGap: 8, height: 84, x: [from, now], y: [low, high] });
   // Straight from reading to reading and held after the last, as the sums take it.
-  const path = fromStart(points, from)
-    .map(({ at, value }, i) => `${i === 0 ? "M" : "L"}${x(at)} ${y(value)}`)
-    .join("");
   const last = points.at(-1);
-  const ticks = timeTicks(from, now, width < 480 ? 4 : 8).filter((at) => x(at) < width - 40);
+  const held = last === undefined ? [] : [last, { at: now, value: last.value }];
   return (
-    <svg
-      viewBox={`0 0 ${width} ${height}`}
-      className={styles["strip"]}
-      role="img"
-      aria-label={`${title} over the last two days; the figures are in the table`}
-    >
-      <text className={styles["name"]} x={0} y={14}>
-        {title}
-      </text>
-      {[low, (low + high) / 2, high].map((value) => (
-        <g key={value}>
-          <line className={styles["rule"]} x1={left} x2={width - right} y1={y(value)} y2={y(value)} />
-          <text className={styles["scale"]} x={left - 6} y={y(value) + 4} textAnchor="end">
-            {show(value)}
-          </text>
-        </g>
-      ))}
-      {ticks.map((at) => (
-        <text key={at} className={styles["scale"]} x={x(at)} y={height - 5} textAnchor="middle">
-          {clockTime(at, locale)}
-        </text>
-      ))}
-      <path className={styles["line"]} d={path} />
-      {last !== undefined && (
-        <path className={styles["held"]} d={`M${x(last.at)} ${y(last.value)}H${x(now)}`} />
+    <Plot
+      frame={frame}
+      label={`${title} over the last two days; the figures are in the table`}
+      name={title}
+      levels={[low, (low + high) / 2, high].map((value) => ({ at: value, text: show(value) }))}
+      ticks={clockTicks(from, now, { most: width < 480 ? 4 : 8, locale }).filter(
+        ({ at }) => frame.x(at) < width - 40,
       )}
-      {(points.length > mostDots ? [] : points)
-        .filter(({ at }) => at >= from)
-        .map(({ at, value }) => (
-          <circle key={at} className={styles["dot"]} cx={x(at)} cy={y(value)} r={3.5} />
-        ))}
-    </svg>
+    >
+      <PlotLine frame={frame} points={fromStart(points, from)} look="ink" />
+      <PlotLine frame={frame} points={held} look="ink" broken="dotted" />
+      {points.length <= mostDots && <PlotDots frame={frame} points={points.filter(({ at }) => at >= from)} />}
+    </Plot>
   );
 }

@@ -10,6 +10,7 @@ import { Card } from "../../base/parts/Card.tsx";
 import { When } from "../../base/parts/When.tsx";
 import { readingWords } from "./airWords.ts";
 import { spanWords } from "./csv/importWords.ts";
+import sheet from "../../base/styles/sheet.module.css";
 import styles from "./rooms.module.css";
 import { useTakeBack } from "./useTakeBack.ts";
 
@@ -27,7 +28,7 @@ export function ReadingList({ roomId }: { readonly roomId: string }) {
   if (read === undefined || read.lines.length === 0) return null;
   return (
     <Card title="Readings">
-      <ul className={styles["readings"]}>
+      <ul className={`${sheet["list"]} ${sheet["cell"]} ${styles["readings"]}`}>
         {read.lines.map((line) =>
           line.kind === "reading" ? (
             <ReadingItem key={line.reading.id} roomId={roomId} reading={line.reading} />
@@ -59,7 +60,7 @@ function ReadingItem({ roomId, reading }: { readonly roomId: string; readonly re
   return (
     <li>
       <span>
-        <span className={styles["soft"]}>
+        <span className={sheet["soft"]}>
           <When at={reading.at} />
           {sensor !== undefined && ` by ${sensor}`}
         </span>
@@ -87,12 +88,12 @@ function FileItem({
   return (
     <li>
       <span>
-        <span className={styles["soft"]}>A logger’s file, brought in </span>
-        <span className={styles["soft"]}>
+        <span className={sheet["soft"]}>A logger’s file, brought in </span>
+        <span className={sheet["soft"]}>
           <When at={file.recordedAt} />
         </span>
         <br />
-        <span className={styles["source"]}>{file.source}</span>: {file.isCut && "over "}
+        <span className={sheet["breaks"]}>{file.source}</span>: {file.isCut && "over "}
         {spanWords(file, format, clock())}
       </span>
       <Button kind="quiet" label={`Take back ${file.source}`} onPress={() => takeBack(file)}>

@@ -16,6 +16,7 @@ import { NoRoom } from "./NoRoom.tsx";
 import { ReadingForm } from "./ReadingForm.tsx";
 import { ReadingList } from "./ReadingList.tsx";
 import { RoomSettings } from "./RoomSettings.tsx";
+import sheet from "../../base/styles/sheet.module.css";
 import styles from "./rooms.module.css";
 import { SensorChip } from "./SensorChip.tsx";
 
@@ -39,7 +40,7 @@ function OneRoom({ room, readings }: { readonly room: Room; readonly readings: r
       {last === null ? (
         <p>No reading yet. Until there is one, drying times assume {assumedAir(format)}.</p>
       ) : (
-        <p className={styles["now"]}>
+        <p className={`${sheet["lines"]} ${styles["now"]}`}>
           <strong>{readingWords(last, format)}</strong>
           <span>
             Read <Ago at={last.at} />; {thirstWords(last, format)}

@@ -14,6 +14,7 @@ import { NumberField } from "../../base/forms/NumberField.tsx";
 import { Page } from "../../base/parts/Page.tsx";
 import { TextField } from "../../base/forms/TextField.tsx";
 import { readingWords, thirstWords } from "./airWords.ts";
+import sheet from "../../base/styles/sheet.module.css";
 import styles from "./rooms.module.css";
 
 export function RoomsPage() {
@@ -25,11 +26,11 @@ export function RoomsPage() {
       actions={<Button onPress={() => setAdding(!adding)}>{adding ? "Not now" : "Add a room"}</Button>}
     >
       {adding && <AddRoom />}
-      <p className={styles["lead"]}>
+      <p className={sheet["lead"]}>
         Ready times follow the air where a piece hangs. Read it when you dip, and again when the weather, the
         heating or a fan changes.
       </p>
-      <ul className={styles["list"]}>
+      <ul className={`${sheet["stack3"]} ${sheet["list"]}`}>
         {rooms?.map((room) => (
           <li key={room.id}>
             <RoomLine room={room} />
@@ -44,8 +45,8 @@ function RoomLine({ room }: { readonly room: Room }) {
   const format = useFormat();
   const { last } = room;
   return (
-    <Link href={paths.room(room.id)} className={styles["room"]}>
-      <span className={styles["name"]}>
+    <Link href={paths.room(room.id)} className={`${sheet["lines"]} ${sheet["panel"]} ${styles["room"]}`}>
+      <span className={`${sheet["title"]} ${sheet["breaks"]}`}>
         {room.name}
         {room.retired && <small> (out of use)</small>}
       </span>
@@ -54,7 +55,7 @@ function RoomLine({ room }: { readonly room: Room }) {
       ) : (
         <>
           <span>{readingWords(last, format)}</span>
-          <span className={styles["soft"]}>
+          <span className={sheet["soft"]}>
             Read <Ago at={last.at} />; {thirstWords(last, format)}
           </span>
         </>

@@ -7,6 +7,7 @@ import { Empty } from "../../base/parts/Empty.tsx";
 import { cannotConnect, refusedWords, stateWords, valueWords } from "../sensors/sensorWords.ts";
 import type { SensorInHand } from "../sensors/useSensor.ts";
 import { thirstWords } from "./airWords.ts";
+import sheet from "../../base/styles/sheet.module.css";
 import styles from "./rooms.module.css";
 
 /** The link to a room's sensor: how it stands, what was said last and how long ago, the battery, and the ways on. */
@@ -50,7 +51,7 @@ export function SensorState({ sensor }: { readonly sensor: SensorInHand<"air"> }
           {battery < 0.15 && ": change it soon"}
         </p>
       )}
-      <div className={styles["keys"]}>
+      <div className={`${sheet["row23"]} ${sheet["top"]}`}>
         {isOff ? (
           <>
             <Button onPress={() => sensor.connect()}>Connect a sensor</Button>

@@ -1,35 +1,23 @@
-import { timeTicks } from "../../base/charts/timeTicks.ts";
-import { clockTime } from "../../base/format/time.ts";
+import type { PlotTick } from "../../base/charts/plotFrame.ts";
+import { clockTicks } from "../../base/charts/timeTicks.ts";
 
-const hourMs = 3_600_000;
-const dayMs = 24 * hourMs;
+const dayMs = 24 * 3_600_000;
 const stepsDays = [1, 2, 4, 7, 14, 28, 56, 91, 182, 364];
-
-export type Tick = { readonly at: number; readonly label: string };
 
 /** Round times to mark on a plot, at most about `most`: hours within three days, else whole days of the device's own clock. */
 export function plotTicks(
   from: number,
   to: number,
   { most, locale }: { most: number; locale: string },
-): readonly Tick[] {
-  const write = (options: Intl.DateTimeFormatOptions) => (at: number) =>
-    new Intl.DateTimeFormat(locale, options).format(at);
-  if (to - from <= 3 * dayMs) {
-    const weekday = write({ weekday: "short" });
-    const isMidnight = (at: number): boolean => new Date(at).getHours() === 0;
-    return timeTicks(from, to, most).map((at) => ({
-      at,
-      label: to - from > 26 * hourMs && isMidnight(at) ? weekday(at) : clockTime(at, locale),
-    }));
-  }
+): readonly PlotTick[] {
+  if (to - from <= 3 * dayMs) return clockTicks(from, to, { most, locale, daysFromH: 26 });
   const days = (to - from) / dayMs;
   const step = stepsDays.find((one) => days / one <= most) ?? Math.ceil(days / most);
-  const label = write({ day: "numeric", month: "short" });
-  const ticks: Tick[] = [];
+  const label = new Intl.DateTimeFormat(locale, { day: "numeric", month: "short" });
+  const ticks: PlotTick[] = [];
   const day = new Date(from);
   day.setHours(0, 0, 0, 0);
   for (day.setDate(day.getDate() + 1); day.getTime() <= to; day.setDate(day.getDate() + step))
-    ticks.push({ at: day.getTime(), label: label(day.getTime()) });
+    ticks.push({ at: day.getTime(), text: label.format(day) });
   return ticks;
 }

@@ -3,7 +3,7 @@ import { useFormat } from "../../base/state/useFormat.ts";
 import { Ago } from "../../base/parts/Ago.tsx";
 import { Button } from "../../base/parts/Button.tsx";
 import { cannotConnect, refusedWords, sensorName, stateWords, valueWords } from "./sensorWords.ts";
-import styles from "./sensors.module.css";
+import sheet from "../../base/styles/sheet.module.css";
 import { useSensor, type ValueOf } from "./useSensor.ts";
 
 /**
@@ -24,7 +24,7 @@ export function SensorButton<K extends SensorKind>({
   const { told, refused, state } = sensor;
   if (!sensor.canConnect)
     return (
-      <details className={styles["none"]}>
+      <details className={sheet["soft"]}>
         <summary>A Bluetooth {sensorName[kind]}?</summary>
         <p>{cannotConnect}</p>
       </details>
@@ -32,8 +32,8 @@ export function SensorButton<K extends SensorKind>({
   const isOff = state.is === "idle" || state.is === "stopped";
   const words = told === null ? null : valueWords(told.value, format);
   return (
-    <div className={styles["sensor"]}>
-      <div className={styles["keys"]}>
+    <div className={sheet["stack2"]}>
+      <div className={`${sheet["row23"]} ${sheet["top"]}`}>
         {isOff && <Button onPress={() => sensor.connect()}>Connect a {sensorName[kind]}</Button>}
         {isOff && (refused === "cancelled" || refused === "no-service") && (
           <Button kind="quiet" onPress={() => sensor.connect({ anyDevice: true })}>
@@ -55,7 +55,7 @@ export function SensorButton<K extends SensorKind>({
         )}
       </div>
       {!isOff && (
-        <p role="status" className={styles["soft"]}>
+        <p role="status" className={sheet["soft"]}>
           {stateWords(sensor, kind)}
           {told !== null && words !== null ? (
             <>
@@ -67,7 +67,7 @@ export function SensorButton<K extends SensorKind>({
         </p>
       )}
       {isOff && refused !== null && (
-        <p role="alert" className={styles["soft"]}>
+        <p role="alert" className={sheet["soft"]}>
           {refusedWords(refused, kind)}
         </p>
       )}

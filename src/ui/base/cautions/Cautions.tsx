@@ -5,6 +5,7 @@ import type { BurnoutMaterial } from "../../../trade/patternBurnout.ts";
 import { useFigures } from "../state/live.ts";
 import { useFormat } from "../state/useFormat.ts";
 import { cautionLines, standingCaution, type CautionStep } from "./cautionWords.ts";
+import sheet from "../styles/sheet.module.css";
 import css from "./Cautions.module.css";
 import type { Weights } from "./liftWords.ts";
 
@@ -35,7 +36,7 @@ export function Cautions(props: Props) {
     steps.flatMap((one) => cautionLines({ step: one, contents: metal, weights, material }, format)),
   );
   return (
-    <section className={css["cautions"]} aria-label="Cautions">
+    <section className={`${sheet["stack2"]} ${css["cautions"]}`} aria-label="Cautions">
       <h2 className={css["title"]}>{titleOf(steps[0])}</h2>
       <ul>
         {[...lines].map((line) => (

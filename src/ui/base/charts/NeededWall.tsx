@@ -1,5 +1,6 @@
 import type { WallStanding } from "../../../logbook/piece/standing.ts";
 import type { Format } from "../format/units.ts";
+import sheet from "../styles/sheet.module.css";
 import styles from "./WallSection.module.css";
 
 type NeededProps = {
@@ -46,7 +47,7 @@ export function NeededWall({ judged, pxPerMm, coreWidth, top, bottom, width, for
         height={7}
       />
       <text
-        className={styles["neededText"]}
+        className={sheet["strong"]}
         x={rightOfLine ? x - 4 : x + 4}
         y={16}
         textAnchor={rightOfLine ? "start" : "end"}

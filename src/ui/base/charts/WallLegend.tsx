@@ -2,6 +2,7 @@ import { useId } from "react";
 import type { WallStanding } from "../../../logbook/piece/standing.ts";
 import { WetPattern } from "./WallDrawing.tsx";
 import { wetnessWords, type WallBand, type Wetness } from "./wallBands.ts";
+import sheet from "../styles/sheet.module.css";
 import styles from "./WallSection.module.css";
 
 const order = ["wet", "maybe", "unknown", "covered-damp"] as const satisfies readonly Wetness[];
@@ -20,7 +21,7 @@ export function WallLegend({
   const outer = bands.at(-1);
   const shown = order.filter((wetness) => bands.some((band) => band.wetness === wetness));
   return (
-    <ul className={styles["legend"]}>
+    <ul className={`${sheet["row14"]} ${sheet["list"]} ${styles["legend"]}`}>
       {outer?.wetness === "dry" && <li>Outer coat dry</li>}
       {shown.map((wetness) => (
         <li key={wetness}>

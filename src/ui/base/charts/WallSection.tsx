@@ -8,6 +8,7 @@ import { useWidth } from "./useWidth.ts";
 import { comingBands, coreOf, wallBands, wetnessWords, type WallBand } from "./wallBands.ts";
 import { WallDrawing, WetPattern } from "./WallDrawing.tsx";
 import { WallLegend } from "./WallLegend.tsx";
+import sheet from "../styles/sheet.module.css";
 import styles from "./WallSection.module.css";
 import { WallTable } from "./WallTable.tsx";
 
@@ -33,7 +34,7 @@ export function WallSection({ standing }: { readonly standing: Standing }) {
   if (bands.length === 0 && judged === null)
     return <p>No coat yet: the wall is drawn here, coat by coat, to scale.</p>;
   return (
-    <figure className={styles["figure"]}>
+    <figure className={sheet["stack2"]}>
       <div ref={box}>
         <svg
           className={styles["svg"]}
@@ -79,9 +80,9 @@ export function WallSection({ standing }: { readonly standing: Standing }) {
           )}
         </svg>
       </div>
-      <figcaption className={styles["caption"]}>
+      <figcaption className={`${sheet["row24"]} ${styles["caption"]}`}>
         <WallLegend bands={bands} isComing={coming.length > 0} needed={judged} />
-        <span className={styles["scale"]}>
+        <span className={`${sheet["line2"]} ${sheet["pale"]}`}>
           <span className={styles["bar"]} style={{ width: bar.mm * pxPerMm }} />
           {bar.text}
         </span>

@@ -1,3 +1,6 @@
+import { clockTime } from "../format/time.ts";
+import type { PlotTick } from "./plotFrame.ts";
+
 const hourMs = 3_600_000;
 const stepsH = [0.25, 0.5, 1, 2, 3, 6, 12, 24, 48, 96, 168];
 
@@ -9,4 +12,18 @@ export function timeTicks(from: number, to: number, most: number): readonly numb
   const ticks: number[] = [];
   for (let at = first; at <= to && ticks.length <= most; at += stepMs) ticks.push(at);
   return ticks;
+}
+
+/** The same with their words: the clock, and on an axis longer than `daysFromH` hours midnight by its day's name. */
+export function clockTicks(
+  from: number,
+  to: number,
+  { most, locale, daysFromH = Infinity }: { most: number; locale: string; daysFromH?: number },
+): readonly PlotTick[] {
+  const weekday = new Intl.DateTimeFormat(locale, { weekday: "short" });
+  const hasDays = to - from > daysFromH * hourMs;
+  return timeTicks(from, to, most).map((at) => ({
+    at,
+    text: hasDays && new Date(at).getHours() === 0 ? weekday.format(at) : clockTime(at, locale),
+  }));
 }

@@ -1,5 +1,6 @@
 import type { ReactNode } from "react";
 import { usePress } from "../parts/usePress.ts";
+import sheet from "../styles/sheet.module.css";
 import styles from "./BigKey.module.css";
 
 /** A key for a wet glove: a verb, and under it what it means. */
@@ -15,7 +16,7 @@ export function BigKey(props: {
   return (
     <button
       type="button"
-      className={`${styles["key"]} ${main ? styles["main"] : ""}`}
+      className={`${sheet["bucketKey"]} ${sheet["press"]} ${styles["key"]} ${main ? styles["main"] : ""}`}
       aria-disabled={disabled || undefined}
       {...press}
     >

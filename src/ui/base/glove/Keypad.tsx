@@ -1,6 +1,7 @@
 import { Delete, Minus, Plus } from "lucide-react";
 import { useEffect, useRef, type ReactNode } from "react";
 import { useFormat } from "../state/useFormat.ts";
+import sheet from "../styles/sheet.module.css";
 import styles from "./Keypad.module.css";
 import { padPressed, padStepped, type PadKey, type PadText } from "./keypadText.ts";
 import { usePress } from "../parts/usePress.ts";
@@ -41,9 +42,14 @@ export function Keypad(props: {
     .toFixed(stepping.step < 0.1 ? 2 : stepping.step < 1 ? 1 : 0)
     .replace(".", mark);
   return (
-    <div className={styles["pad"]} role="group" aria-label={label}>
+    <div className={sheet["stack"]} role="group" aria-label={label}>
       <div className={styles["top"]}>
-        <button type="button" className={styles["key"]} aria-label={`${label}: ${stepText} less`} {...less}>
+        <button
+          type="button"
+          className={`${sheet["bucketKey"]} ${sheet["press"]} ${styles["key"]}`}
+          aria-label={`${label}: ${stepText} less`}
+          {...less}
+        >
           <Minus aria-hidden="true" />
           <small>{stepText}</small>
         </button>
@@ -55,7 +61,12 @@ export function Keypad(props: {
             {value.text === "" ? "–" : value.text.replace(".", mark)} <small>{unit}</small>
           </span>
         </output>
-        <button type="button" className={styles["key"]} aria-label={`${label}: ${stepText} more`} {...more}>
+        <button
+          type="button"
+          className={`${sheet["bucketKey"]} ${sheet["press"]} ${styles["key"]}`}
+          aria-label={`${label}: ${stepText} more`}
+          {...more}
+        >
           <Plus aria-hidden="true" />
           <small>{stepText}</small>
         </button>
@@ -83,7 +94,12 @@ const digits = ["1", "2", "3", "4", "5", "6", "7", "8", "9"] as const;
 function Key(props: { readonly label?: string; readonly onPress: () => void; readonly children: ReactNode }) {
   const press = usePress(props.onPress);
   return (
-    <button type="button" className={styles["key"]} aria-label={props.label} {...press}>
+    <button
+      type="button"
+      className={`${sheet["bucketKey"]} ${sheet["press"]} ${styles["key"]}`}
+      aria-label={props.label}
+      {...press}
+    >
       {props.children}
     </button>
   );

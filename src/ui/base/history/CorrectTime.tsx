@@ -3,9 +3,9 @@ import type { Entry } from "../../../logbook/entries/entry.ts";
 import { useFleeting } from "../state/fleeting.ts";
 import { useShop } from "../state/shop.tsx";
 import { Button } from "../parts/Button.tsx";
+import sheet from "../styles/sheet.module.css";
 import field from "../parts/field.module.css";
 import { WhenField } from "../forms/WhenField.tsx";
-import styles from "./Timeline.module.css";
 
 type EntryTaskProps = { readonly stream: string; readonly entry: Entry; readonly onDone: () => void };
 
@@ -36,7 +36,7 @@ export function CorrectTime({ stream, entry, onDone }: EntryTaskProps) {
           {fault}
         </p>
       )}
-      <div className={styles["keys"]}>
+      <div className={sheet["row"]}>
         <Button
           kind="primary"
           onPress={save}

@@ -6,7 +6,7 @@ import { useFleeting } from "../state/fleeting.ts";
 import { useShop } from "../state/shop.tsx";
 import { Button } from "../parts/Button.tsx";
 import { TextField } from "../forms/TextField.tsx";
-import styles from "./Timeline.module.css";
+import sheet from "../styles/sheet.module.css";
 
 /** Strikes the entry with a reason; it stays in the log, struck, and can be brought back. */
 export function StrikeEntry(props: {
@@ -43,7 +43,7 @@ export function StrikeEntry(props: {
         </p>
       )}
       <TextField label="Why it is struck" value={reason} onChange={setReason} error={fault} />
-      <div className={styles["keys"]}>
+      <div className={sheet["row"]}>
         <Button
           kind="danger"
           onPress={() => strike(true)}

@@ -5,6 +5,7 @@ import { useBuckets, useFigures, useRecipes, useRooms } from "../state/live.ts";
 import { useFormat } from "../state/useFormat.ts";
 import type { EntryNames } from "../format/entryNames.ts";
 import { LeftOutNote } from "../parts/LeftOutNote.tsx";
+import sheet from "../styles/sheet.module.css";
 import styles from "./Timeline.module.css";
 import { TimelineEntry } from "./TimelineEntry.tsx";
 import { timelineLines } from "./timelineLines.ts";
@@ -30,7 +31,7 @@ export function Timeline({
         Log
       </h2>
       <LeftOutNote entries={entries} />
-      <ol className={styles["list"]}>
+      <ol className={`${sheet["list"]} ${sheet["closed"]}`}>
         {lines.map((line) => (
           <TimelineEntry key={line.entry.id} stream={stream} line={line} names={names} />
         ))}

@@ -6,6 +6,7 @@ import { Button } from "../parts/Button.tsx";
 import { When } from "../parts/When.tsx";
 import { CorrectTime } from "./CorrectTime.tsx";
 import { StrikeEntry } from "./StrikeEntry.tsx";
+import sheet from "../styles/sheet.module.css";
 import styles from "./Timeline.module.css";
 import type { TimelineLine } from "./timelineLines.ts";
 
@@ -31,22 +32,28 @@ export function TimelineEntry(props: {
       <details>
         <summary>
           <span className={styles["text"]}>
-            <span className={styles["when"]}>
+            <span className={sheet["soft"]}>
               <When at={entry.at} />
             </span>
-            <span className={styles["what"]}>{strike === null ? title : <s>{title}</s>}</span>
-            {detail !== null && strike === null && <span className={styles["detail"]}>{detail}</span>}
-            {strike !== null && <span className={styles["detail"]}>struck: {strike.body.reason}</span>}
+            <span className={`${sheet["firm"]} ${styles["what"]}`}>
+              {strike === null ? title : <s>{title}</s>}
+            </span>
+            {detail !== null && strike === null && (
+              <span className={`${sheet["small"]} ${sheet["breaks"]}`}>{detail}</span>
+            )}
+            {strike !== null && (
+              <span className={`${sheet["small"]} ${sheet["breaks"]}`}>struck: {strike.body.reason}</span>
+            )}
           </span>
         </summary>
-        <div className={styles["more"]}>
+        <div className={`${sheet["stack3"]} ${styles["more"]}`}>
           {entry.recordedAt - entry.at > lateMs && (
             <p>
               Written down <When at={entry.recordedAt} />.
             </p>
           )}
           {strike === null && doing === null && (
-            <div className={styles["keys"]}>
+            <div className={sheet["row"]}>
               <Button onPress={() => setDoing("time")}>Correct the time</Button>
               <Button onPress={() => setDoing("strike")}>Strike this entry</Button>
             </div>

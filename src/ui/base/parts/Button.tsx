@@ -1,4 +1,5 @@
 import { useId, type ReactNode } from "react";
+import sheet from "../styles/sheet.module.css";
 import styles from "./Button.module.css";
 import { usePress } from "./usePress.ts";
 
@@ -32,7 +33,7 @@ export function Button(props: ButtonProps) {
     <span className={size === "big" ? styles["wide"] : styles["box"]}>
       <button
         type="button"
-        className={`${styles["button"]} ${styles[kind]} ${styles[size]}`}
+        className={`${sheet["press"]} ${sheet["link"]} ${styles["button"]} ${styles[kind]} ${styles[size]}`}
         aria-disabled={disabled || undefined}
         aria-describedby={disabled ? reasonId : undefined}
         aria-pressed={pressed}
@@ -42,7 +43,7 @@ export function Button(props: ButtonProps) {
         {props.children}
       </button>
       {disabled && (
-        <span id={reasonId} className={styles["reason"]}>
+        <span id={reasonId} className={sheet["soft"]}>
           {disabledReason}
         </span>
       )}

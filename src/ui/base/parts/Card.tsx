@@ -1,4 +1,5 @@
 import { useId, type ReactNode } from "react";
+import sheet from "../styles/sheet.module.css";
 import styles from "./Card.module.css";
 
 export function Card(props: {
@@ -10,7 +11,7 @@ export function Card(props: {
   const id = useId();
   return (
     <section
-      className={`${styles["card"]} ${styles[tone]}`}
+      className={`${sheet["stack3"]} ${sheet["panel"]} ${styles["card"]} ${styles[tone]}`}
       aria-labelledby={title === undefined ? undefined : id}
     >
       {title !== undefined && (

@@ -4,6 +4,7 @@ import type { Finding } from "../../../rules/finding.ts";
 import { useFormat } from "../state/useFormat.ts";
 import { findingText } from "../format/findingWords.ts";
 import { Card } from "./Card.tsx";
+import sheet from "../styles/sheet.module.css";
 import styles from "./FindingCard.module.css";
 import { LevelMark } from "./LevelMark.tsx";
 
@@ -17,7 +18,7 @@ export function FindingCard(props: {
   return (
     <article aria-label={title}>
       <Card tone={finding.level}>
-        <div className={styles["head"]}>
+        <div className={`${sheet["row13"]} ${sheet["baseline"]} ${styles["head"]}`}>
           <LevelMark level={finding.level} />
           <h3>{title}</h3>
         </div>
@@ -28,7 +29,7 @@ export function FindingCard(props: {
             {remedy}
           </p>
         )}
-        <details className={styles["more"]}>
+        <details className={`${sheet["soft"]} ${styles["more"]}`}>
           <summary>What this rests on</summary>
           <p>{finding.source}</p>
           {entriesHref !== undefined && finding.entries.length > 0 && (

@@ -1,5 +1,6 @@
 import type { ReactNode } from "react";
 import { Link } from "wouter";
+import sheet from "../styles/sheet.module.css";
 import styles from "./Button.module.css";
 
 /** A link that looks and measures like a button, for going somewhere. */
@@ -11,7 +12,10 @@ export function LinkButton(props: {
 }) {
   const { href, kind = "secondary", size = "normal", children } = props;
   return (
-    <Link href={href} className={`${styles["button"]} ${styles["link"]} ${styles[kind]} ${styles[size]}`}>
+    <Link
+      href={href}
+      className={`${sheet["press"]} ${sheet["link"]} ${styles["button"]} ${styles["link"]} ${styles[kind]} ${styles[size]}`}
+    >
       {children}
     </Link>
   );

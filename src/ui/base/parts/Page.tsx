@@ -1,6 +1,7 @@
 import { ArrowLeft } from "lucide-react";
 import { useEffect, useRef, type ReactNode } from "react";
 import { Link } from "wouter";
+import sheet from "../styles/sheet.module.css";
 import styles from "./Page.module.css";
 
 export function Page(props: {
@@ -20,9 +21,9 @@ export function Page(props: {
     if (document.activeElement === document.body) heading.current?.focus({ preventScroll: true });
   }, []);
   return (
-    <div className={styles["page"]}>
-      <header className={styles["head"]}>
-        <div className={styles["name"]}>
+    <div className={`${sheet["stack"]} ${styles["page"]}`}>
+      <header className={`${sheet["row23"]} ${styles["head"]}`}>
+        <div className={`${sheet["line2"]} ${styles["name"]}`}>
           {back !== undefined && (
             <Link href={back} className={styles["back"]} aria-label="Back">
               <ArrowLeft aria-hidden="true" />
@@ -32,7 +33,7 @@ export function Page(props: {
             {title}
           </h1>
         </div>
-        {actions !== undefined && <div className={styles["actions"]}>{actions}</div>}
+        {actions !== undefined && <div className={`${sheet["row"]} ${styles["actions"]}`}>{actions}</div>}
       </header>
       {children}
     </div>

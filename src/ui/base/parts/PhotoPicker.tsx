@@ -4,6 +4,7 @@ import { putPhoto } from "../../../storage/photos.ts";
 import { makePhotoClient, type PhotoClient } from "../../../workers/photoClient.ts";
 import { useShop } from "../state/shop.tsx";
 import { Button } from "./Button.tsx";
+import sheet from "../styles/sheet.module.css";
 import field from "./field.module.css";
 import { Photo } from "./Photo.tsx";
 import styles from "./PhotoPicker.module.css";
@@ -52,7 +53,7 @@ export function PhotoPicker(props: {
       </span>
       <div className={styles["grid"]}>
         {photos.map((photo, place) => (
-          <div key={photo} className={styles["cell"]}>
+          <div key={photo} className={sheet["cell"]}>
             <Photo id={photo} alt={`Photo ${place + 1}`} />
             <Button kind="quiet" onPress={() => onChange(photos.filter((other) => other !== photo))}>
               <X aria-hidden="true" size={18} /> Leave out photo {place + 1}

@@ -1,3 +1,4 @@
+import sheet from "../styles/sheet.module.css";
 import css from "../../fire/metal/metal.module.css";
 
 export type Given = readonly [name: string, value: string];
@@ -17,9 +18,9 @@ export function Reckoned({
   return (
     <details>
       <summary>{title}</summary>
-      <p className={css["formula"]}>{formula}</p>
+      <p className={`${sheet["sunk"]} ${sheet["breaks"]} ${sheet["inset"]}`}>{formula}</p>
       {given.length > 0 && <Rows rows={given} />}
-      <p className={css["soft"]}>Source: {source}.</p>
+      <p className={sheet["soft"]}>Source: {source}.</p>
     </details>
   );
 }
@@ -27,7 +28,7 @@ export function Reckoned({
 /** Names and their figures, one a line. */
 export function Rows({ rows }: { readonly rows: readonly Given[] }) {
   return (
-    <dl className={css["rows"]}>
+    <dl className={`${sheet["cell"]} ${css["rows"]}`}>
       {rows.map(([name, value]) => (
         <div key={name}>
           <dt>{name}</dt>

@@ -1,5 +1,6 @@
 import { Minus, Plus } from "lucide-react";
 import { useId, type KeyboardEvent } from "react";
+import sheet from "../styles/sheet.module.css";
 import styles from "./Stepper.module.css";
 import { nextStep } from "./nextStep.ts";
 import { useRepeat } from "./useRepeat.ts";
@@ -36,11 +37,11 @@ export function Stepper({ label, value, start, onChange, step, min, max, show }:
     else move(go);
   };
   return (
-    <div className={styles["stepper"]} role="group" aria-labelledby={labelId}>
-      <span id={labelId} className={styles["label"]}>
+    <div className={sheet["stack1"]} role="group" aria-labelledby={labelId}>
+      <span id={labelId} className={sheet["firm"]}>
         {label}
       </span>
-      <div className={styles["row"]}>
+      <div className={`${sheet["frame"]} ${styles["row"]}`}>
         <button
           type="button"
           aria-label={`${label}: less`}

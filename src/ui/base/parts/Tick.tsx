@@ -1,3 +1,4 @@
+import sheet from "../styles/sheet.module.css";
 import css from "../../shop/settings/SettingsPage.module.css";
 
 export function Tick({
@@ -10,7 +11,7 @@ export function Tick({
   readonly onChange: (ticked: boolean) => void;
 }) {
   return (
-    <label className={css["tick"]}>
+    <label className={`${sheet["line3"]} ${css["tick"]}`}>
       <input type="checkbox" checked={ticked} onChange={(event) => onChange(event.target.checked)} />
       {label}
     </label>

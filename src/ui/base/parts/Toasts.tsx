@@ -1,6 +1,7 @@
 import { X } from "lucide-react";
 import { useEffect } from "react";
 import { useFleeting, type Toast } from "../state/fleeting.ts";
+import sheet from "../styles/sheet.module.css";
 import styles from "./Toasts.module.css";
 import { usePress } from "./usePress.ts";
 
@@ -32,7 +33,7 @@ function OneToast({ toast }: { readonly toast: Toast }) {
     return () => clearTimeout(timer);
   }, [dismiss, toast]);
   return (
-    <div className={`${styles["toast"]} ${styles[toast.tone]}`}>
+    <div className={`${sheet["line2"]} ${styles["toast"]} ${styles[toast.tone]}`}>
       <span>{toast.text}</span>
       {toast.undo !== undefined && (
         <button type="button" className={styles["undo"]} {...takeBack}>

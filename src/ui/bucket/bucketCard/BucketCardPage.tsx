@@ -14,6 +14,7 @@ import { Empty } from "../../base/parts/Empty.tsx";
 import { HealthMark } from "../../base/parts/HealthMark.tsx";
 import { Page } from "../../base/parts/Page.tsx";
 import { ReadingsTable } from "./ReadingsTable.tsx";
+import sheet from "../../base/styles/sheet.module.css";
 import css from "./bucketCard.module.css";
 
 /** The card that hangs on the bucket: one printed page. */
@@ -49,17 +50,19 @@ function Sheet({ standing }: { readonly standing: BucketStanding }) {
   const life = lifeLines(standing, format);
   const use = bucketUses.find(({ value }) => value === bucket.use)?.label ?? bucket.use;
   return (
-    <article className={css["sheet"]}>
-      <header className={css["head"]}>
+    <article className={`${sheet["stack"]} ${css["sheet"]}`}>
+      <header className={`${sheet["row24"]} ${css["head"]}`}>
         <div>
           <h2 className={css["name"]}>{bucket.name}</h2>
-          <p className={css["soft"]}>{[use, bucket.slurry].filter((word) => word !== "").join(": ")}</p>
+          <p className={`${sheet["pale"]} ${sheet["breaks"]} ${css["soft"]}`}>
+            {[use, bucket.slurry].filter((word) => word !== "").join(": ")}
+          </p>
         </div>
-        <p className={css["soft"]}>
+        <p className={`${sheet["pale"]} ${sheet["breaks"]} ${css["soft"]}`}>
           As of {dateOf(now, format.locale)}, {clockTime(now, format.locale)}
         </p>
       </header>
-      <section className={css["health"]} aria-label="Health">
+      <section className={`${sheet["stack2"]} ${css["health"]}`} aria-label="Health">
         <HealthMark level={health.level} size="large" ink />
         {!isUntold && (
           <ul>

@@ -1,7 +1,7 @@
 import type { BucketStanding } from "../../../logbook/bucket/bucketStanding.ts";
 import { useFormat } from "../../base/state/useFormat.ts";
 import { clockTime } from "../../base/format/time.ts";
-import css from "./bucketCard.module.css";
+import sheet from "../../base/styles/sheet.module.css";
 
 const most = 10;
 
@@ -17,7 +17,7 @@ export function ReadingsTable({ standing }: { readonly standing: BucketStanding 
   const number = (value: number | null | undefined, digits: number): string =>
     value === null || value === undefined ? "" : format.number(value, digits);
   return (
-    <div className={css["table"]}>
+    <div className={sheet["scroll"]}>
       <table>
         <thead>
           <tr>

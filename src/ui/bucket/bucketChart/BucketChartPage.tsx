@@ -3,6 +3,7 @@ import { useParams } from "wouter";
 import type { BucketSegment } from "../../../logbook/bucket/bucketChart.ts";
 import type { BucketStanding } from "../../../logbook/bucket/bucketStanding.ts";
 import { paths } from "../../base/state/paths.ts";
+import { PlotTable } from "../../base/charts/PlotTable.tsx";
 import { useFormat } from "../../base/state/useFormat.ts";
 import { dayTime } from "../../base/format/time.ts";
 import { Card } from "../../base/parts/Card.tsx";
@@ -13,6 +14,7 @@ import { Page } from "../../base/parts/Page.tsx";
 import { useBucketStanding } from "../useBucketStanding.ts";
 import { basisSays, checkFirst, ruleName, segmentName, signalSays } from "./chartWords.ts";
 import { SecondsChart } from "./SecondsChart.tsx";
+import sheet from "../../base/styles/sheet.module.css";
 import css from "./SecondsChart.module.css";
 
 export function BucketChartPage() {
@@ -81,9 +83,9 @@ function OneSegment({
     <>
       <Card title={segment.cup === null ? "Seconds as found" : `Seconds as found, ${segment.cup.name}`}>
         <SecondsChart segment={segment} band={band} />
-        <p className={css["soft"]}>{basisSays[chart?.basis ?? "too-few"]}</p>
+        <p className={sheet["pale"]}>{basisSays[chart?.basis ?? "too-few"]}</p>
         {band === null && (
-          <p className={css["soft"]}>
+          <p className={sheet["pale"]}>
             No target band is drawn:{" "}
             {aim.bandS === null ? "none is set for this bucket." : "it is told in another cup’s seconds."}
           </p>
@@ -108,7 +110,7 @@ function Signals({ segment, now }: { readonly segment: BucketSegment; readonly n
     return <p>None. Readings inside the limits want no correction: correcting them makes the play wider.</p>;
   const places = [...new Set(signals.map(({ index }) => index))].toSorted((one, other) => other - one);
   const list = (indexes: readonly number[]) => (
-    <ul className={css["signals"]}>
+    <ul className={`${sheet["stack3"]} ${sheet["list"]} ${css["signals"]}`}>
       {indexes.map((index) => {
         const point = segment.charted[index];
         const fired = signals.filter((signal) => signal.index === index);
@@ -124,7 +126,7 @@ function Signals({ segment, now }: { readonly segment: BucketSegment; readonly n
                 Rule {signal.rule}, {ruleName[signal.rule]}. {signalSays(signal)}
               </span>
             ))}
-            <span className={css["soft"]}>{checkFirst(first)}</span>
+            <span className={sheet["pale"]}>{checkFirst(first)}</span>
           </li>
         );
       })}
@@ -161,43 +163,27 @@ function Figures({ segment, now }: { readonly segment: BucketSegment; readonly n
           {chart.basis === "too-few" ? " (not yet used)" : ""}.
         </p>
       )}
-      <details>
-        <summary>As a table</summary>
-        <div className={css["table"]}>
-          <table>
-            <thead>
-              <tr>
-                <th scope="col">No.</th>
-                <th scope="col">Read</th>
-                <th scope="col">Seconds</th>
-                <th scope="col">Moving range</th>
-                <th scope="col">Remark</th>
-              </tr>
-            </thead>
-            <tbody>
-              {points.map(({ id, at, seconds: value, hollow, afterCorrection }, i) => {
-                const range = rangeTo(id);
-                return (
-                  <tr key={id}>
-                    <td>{i + 1}</td>
-                    <td>{dayTime(at, now, format.locale)}</td>
-                    <td>{format.number(value, 1)}</td>
-                    <td>{range === null ? "–" : format.number(range, 1)}</td>
-                    <td>
-                      {[
-                        hollow ? "carried to the bucket’s temperature, not charted" : null,
-                        afterCorrection ? "topped up before it" : null,
-                      ]
-                        .filter((word) => word !== null)
-                        .join("; ")}
-                    </td>
-                  </tr>
-                );
-              })}
-            </tbody>
-          </table>
-        </div>
-      </details>
+      <PlotTable
+        summary="As a table"
+        head={["No.", "Read", "Seconds", "Moving range", "Remark"]}
+        rows={points.map(({ id, at, seconds: value, hollow, afterCorrection }, i) => {
+          const range = rangeTo(id);
+          const remarks = [
+            hollow ? "carried to the bucket’s temperature, not charted" : null,
+            afterCorrection ? "topped up before it" : null,
+          ];
+          return {
+            key: id,
+            cells: [
+              i + 1,
+              dayTime(at, now, format.locale),
+              format.number(value, 1),
+              range === null ? "–" : format.number(range, 1),
+              remarks.filter((word) => word !== null).join("; "),
+            ],
+          };
+        })}
+      />
       <details>
         <summary>How the limits are reckoned</summary>
         <p>

@@ -12,6 +12,7 @@ import { NumberField } from "../../base/forms/NumberField.tsx";
 import type { Quantity } from "../../base/format/units.ts";
 import type { AimsDraft, BucketDraft } from "./bucketForm.ts";
 import { startingAims } from "./startingAims.ts";
+import sheet from "../../base/styles/sheet.module.css";
 import css from "./BucketsPage.module.css";
 
 type NumberKey = Exclude<keyof AimsDraft, "flourId" | "cupId">;
@@ -55,7 +56,7 @@ export function AimsFields({
     setSource(from);
   };
   const fields = (rows: typeof bandRows) => (
-    <div className={css["two"]}>
+    <div className={`${sheet["halves"]} ${sheet["top"]}`}>
       {rows.map(([key, label, quantity]) => (
         <NumberField
           key={key}
@@ -86,7 +87,7 @@ export function AimsFields({
         Fill in starting values
       </Button>
       {source !== null && (
-        <p role="status" className={css["soft"]}>
+        <p role="status" className={`${sheet["pale"]} ${sheet["breaks"]}`}>
           Starting values, to be changed by what your own buckets tell: {source}.
         </p>
       )}
@@ -127,7 +128,7 @@ export function AimsFields({
       />
       <h2 className={css["part"]}>How big it is</h2>
       {fields(sizeRows)}
-      <p className={css["soft"]}>
+      <p className={`${sheet["pale"]} ${sheet["breaks"]}`}>
         A round bucket {format.show("mm", acrossMm)} across is open{" "}
         {format.show("m2", (Math.PI / 4) * (acrossMm / 1000) ** 2)}.
       </p>

@@ -22,6 +22,7 @@ import { HealthCard } from "./HealthCard.tsx";
 import { Lines } from "./Lines.tsx";
 import { newBucketId } from "./newBucket.ts";
 import { useBucketStanding } from "../useBucketStanding.ts";
+import sheet from "../../base/styles/sheet.module.css";
 import css from "./BucketsPage.module.css";
 
 export function BucketPage() {
@@ -58,7 +59,7 @@ function KnownBucket({ id }: { readonly id: string }) {
   const left = bucketLeftOf(standing, dipped);
   return (
     <Page title={bucket.name} back={paths.buckets}>
-      {bucket.slurry !== "" && <p className={css["soft"]}>{bucket.slurry}</p>}
+      {bucket.slurry !== "" && <p className={`${sheet["pale"]} ${sheet["breaks"]}`}>{bucket.slurry}</p>}
       <HealthCard standing={standing} />
       {!bucket.retired && (
         <LinkButton kind="primary" size="big" href={paths.bucketRead(id)}>
@@ -82,7 +83,11 @@ function KnownBucket({ id }: { readonly id: string }) {
               <p>
                 {readingLine(last, format)}, <Ago at={last.at} />
               </p>
-              {last.seconds !== null && <p className={css["soft"]}>{viscosityWords(last.seconds, format)}</p>}
+              {last.seconds !== null && (
+                <p className={`${sheet["pale"]} ${sheet["breaks"]}`}>
+                  {viscosityWords(last.seconds, format)}
+                </p>
+              )}
             </>
           )}
           <WhatToDo standing={standing} />
@@ -145,7 +150,7 @@ function WhatToDo({ standing: { advice, last, isUntold } }: { readonly standing:
   }
   if (!advice.correction.ok) return null;
   return (
-    <ul className={css["reasons"]}>
+    <ul className={`${sheet["stack2"]} ${sheet["list"]}`}>
       {advice.correction.advice.map((act) => {
         const { title, says } = adviceWords(act, format);
         return (

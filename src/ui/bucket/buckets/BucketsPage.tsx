@@ -17,6 +17,7 @@ import { Page } from "../../base/parts/Page.tsx";
 import { lastMeasured } from "./bucketWords.ts";
 import { bucketUses } from "./bucketForm.ts";
 import { newBucketId } from "./newBucket.ts";
+import sheet from "../../base/styles/sheet.module.css";
 import css from "./BucketsPage.module.css";
 
 /** Every bucket at a glance: may it be dipped from, and why not. */
@@ -64,7 +65,10 @@ export function BucketsPage() {
           <ul className={css["list"]}>
             {away.map(({ bucket }) => (
               <li key={bucket.id}>
-                <Link href={paths.bucket(bucket.id)} className={css["row"]}>
+                <Link
+                  href={paths.bucket(bucket.id)}
+                  className={`${sheet["stack1"]} ${sheet["panel"]} ${css["row"]}`}
+                >
                   <strong className={css["name"]}>{bucket.name}</strong>
                 </Link>
               </li>
@@ -86,17 +90,17 @@ function BucketRow({ standing }: { readonly standing: BucketStanding }) {
     worst === undefined || worst.code === "not-checked-today" ? null : reasonWords(worst, format).says;
   return (
     <li>
-      <Link href={paths.bucket(bucket.id)} className={css["row"]}>
-        <span className={css["head"]}>
+      <Link href={paths.bucket(bucket.id)} className={`${sheet["stack1"]} ${sheet["panel"]} ${css["row"]}`}>
+        <span className={`${sheet["row13"]} ${sheet["middle"]} ${sheet["between"]}`}>
           <strong className={css["name"]}>{bucket.name}</strong>
           <HealthMark level={health.level} />
         </span>
         {why !== null && <span>{why}</span>}
-        <span className={css["soft"]}>
+        <span className={`${sheet["pale"]} ${sheet["breaks"]}`}>
           {use}
           {bucket.slurry === "" ? "" : `: ${bucket.slurry}`}
         </span>
-        <span className={css["soft"]}>
+        <span className={`${sheet["pale"]} ${sheet["breaks"]}`}>
           {last === null ? (
             "Never read."
           ) : (

@@ -4,6 +4,7 @@ import { useFormat } from "../../base/state/useFormat.ts";
 import { checkWords, reasonWords } from "../../base/format/bucketHealthWords.ts";
 import { Card } from "../../base/parts/Card.tsx";
 import { HealthMark } from "../../base/parts/HealthMark.tsx";
+import sheet from "../../base/styles/sheet.module.css";
 import css from "./BucketsPage.module.css";
 
 const tones = { fit: "clear", watch: "watch", "do-not-dip": "hold", "not-checked": "note" } as const;
@@ -20,7 +21,7 @@ export function HealthCard({ standing }: { readonly standing: BucketStanding }) 
       {isUntold ? (
         <p>Nothing was told of this bucket yet. Read it, and set what it should read.</p>
       ) : (
-        <ul className={css["reasons"]}>
+        <ul className={`${sheet["stack2"]} ${sheet["list"]}`}>
           {health.reasons.map((reason) => {
             const { says, act } = reasonWords(reason, format);
             return (
@@ -33,7 +34,9 @@ export function HealthCard({ standing }: { readonly standing: BucketStanding }) 
       )}
       {health.level === "fit" && <p>Nothing that was read speaks against dipping.</p>}
       {checksDue.length > 0 && (
-        <p className={css["soft"]}>Due: {checksDue.map((check) => checkWords[check]).join(", ")}.</p>
+        <p className={`${sheet["pale"]} ${sheet["breaks"]}`}>
+          Due: {checksDue.map((check) => checkWords[check]).join(", ")}.
+        </p>
       )}
       <details>
         <summary>What it is judged by</summary>

@@ -8,7 +8,7 @@ import { Card } from "../../base/parts/Card.tsx";
 import { LevelMark } from "../../base/parts/LevelMark.tsx";
 import { NumberField } from "../../base/forms/NumberField.tsx";
 import { cupCheck, type CupCheck } from "./cupCheck.ts";
-import css from "./CupsPage.module.css";
+import sheet from "../../base/styles/sheet.module.css";
 
 const levels = { agrees: "clear", apart: "note", suspect: "watch" } as const;
 
@@ -25,7 +25,7 @@ export function CupCheckCard({ cups }: { readonly cups: readonly Cup[] }) {
       : null;
   return (
     <Card title="Check a cup">
-      <p className={css["soft"]}>
+      <p className={sheet["pale"]}>
         Keep one cup of each kind for checking only. Dip it and the working cup in the same slurry within
         minutes, twice each, and set the means side by side.
       </p>
@@ -36,7 +36,7 @@ export function CupCheckCard({ cups }: { readonly cups: readonly Cup[] }) {
         value={cupId}
         onChange={setCupId}
       />
-      <div className={css["two"]}>
+      <div className={`${sheet["halves"]} ${sheet["top"]}`}>
         <NumberField
           label="The reference reads"
           quantity="s"

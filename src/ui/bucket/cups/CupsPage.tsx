@@ -10,6 +10,7 @@ import { Empty } from "../../base/parts/Empty.tsx";
 import { Page } from "../../base/parts/Page.tsx";
 import { CupCheckCard } from "./CupCheckCard.tsx";
 import { CupForm } from "./CupForm.tsx";
+import sheet from "../../base/styles/sheet.module.css";
 import css from "./CupsPage.module.css";
 
 /** The cups on the wall: each a thing of its own, with its own seconds. */
@@ -40,7 +41,7 @@ export function CupsPage() {
           </p>
         </Empty>
       )}
-      <ul className={css["list"]}>{inUse.map(row)}</ul>
+      <ul className={`${sheet["stack3"]} ${sheet["list"]}`}>{inUse.map(row)}</ul>
       <Card title="A new cup">
         <CupForm key={shop.cups.length} cup={null} onSaved={() => setEditing(null)} />
       </Card>
@@ -48,7 +49,7 @@ export function CupsPage() {
       {away.length > 0 && (
         <details>
           <summary>No longer used ({away.length})</summary>
-          <ul className={css["list"]}>{away.map(row)}</ul>
+          <ul className={`${sheet["stack3"]} ${sheet["list"]}`}>{away.map(row)}</ul>
         </details>
       )}
     </Page>
@@ -59,10 +60,10 @@ function CupRow({ cup, onEdit }: { readonly cup: Cup; readonly onEdit: () => voi
   const format = useFormat();
   const kind = cupOf(cup.cup);
   return (
-    <div className={css["row"]}>
+    <div className={`${sheet["line3"]} ${sheet["panel"]} ${css["row"]}`}>
       <span className={css["what"]}>
         <strong>{cup.name}</strong>
-        <span className={css["soft"]}>
+        <span className={sheet["pale"]}>
           {kind === null
             ? cup.cup
             : `${kind.label}, hole ${format.show("mm", kind.orificeMm.value)}, good for ${format.number(kind.seconds.value.low, 0)} to ${format.show("s", kind.seconds.value.high)}`}

@@ -7,6 +7,7 @@ import { Ago } from "../../base/parts/Ago.tsx";
 import { Card } from "../../base/parts/Card.tsx";
 import { LinkButton } from "../../base/parts/LinkButton.tsx";
 import { DustNote } from "./DustNote.tsx";
+import sheet from "../../base/styles/sheet.module.css";
 import css from "./makeUp.module.css";
 
 /** What the last reading asks for, one thing after another. */
@@ -39,11 +40,11 @@ export function AskedCard({ standing }: { readonly standing: BucketStanding }) {
   return (
     <Card title="What it asks for">
       {reading !== undefined && (
-        <p className={css["soft"]}>
+        <p className={sheet["soft"]}>
           {readingLine(reading, format)}, <Ago at={reading.at} />
         </p>
       )}
-      <ol className={css["order"]}>
+      <ol className={`${sheet["stack3"]} ${sheet["list"]} ${css["order"]}`}>
         {acts.map((act) => {
           const { title, says } = adviceWords(act, format);
           return (

@@ -14,6 +14,7 @@ import { Choice } from "../../base/forms/Choice.tsx";
 import { NumberField } from "../../base/forms/NumberField.tsx";
 import { DustNote } from "./DustNote.tsx";
 import { cannotFlowWords } from "./makeUpWords.ts";
+import sheet from "../../base/styles/sheet.module.css";
 import css from "./makeUp.module.css";
 
 type MixDraft = {
@@ -47,12 +48,12 @@ export function FirstMixCard(props: {
   const mix = mixOf(draft, { binderGCm3: aim.solGCm3.value, binderSilica: aim.solSilica.value });
   return (
     <details
-      className={css["fold"]}
+      className={`${sheet["panel"]} ${css["fold"]}`}
       open={open}
       onToggle={({ currentTarget }) => setOpen(currentTarget.open)}
     >
       <summary>A first mix</summary>
-      <div className={css["inside"]}>
+      <div className={`${sheet["stack3"]} ${css["inside"]}`}>
         <div className={css["two"]}>
           <NumberField
             label="How much"
@@ -113,7 +114,7 @@ export function FirstMixCard(props: {
           onChange={(by) => set({ by })}
         />
         {mix === null && <p>Fill in litres, flour density and how it is reckoned.</p>}
-        {mix !== null && !mix.ok && <p className={css["refused"]}>{cannotFlowWords(mix, format)}</p>}
+        {mix !== null && !mix.ok && <p className={sheet["refused"]}>{cannotFlowWords(mix, format)}</p>}
         {mix?.ok === true && <Mix mix={mix} />}
         {mix?.ok === true && (
           <Button
@@ -139,7 +140,7 @@ function Mix({ mix }: { readonly mix: Extract<FirstMix, { readonly ok: true }> }
   const format = useFormat();
   return (
     <>
-      <ol className={css["order"]}>
+      <ol className={`${sheet["stack3"]} ${sheet["list"]} ${css["order"]}`}>
         <li>
           <strong>
             Binder: {format.show("kg", mix.solKg)} ({format.show("litre", mix.solL)})
@@ -156,7 +157,7 @@ function Mix({ mix }: { readonly mix: Extract<FirstMix, { readonly ok: true }> }
         </li>
       </ol>
       <DustNote />
-      <p className={css["soft"]}>
+      <p className={sheet["soft"]}>
         {format.show("density", mix.densityGCm3)}, {format.number(mix.ratio, 2)} of flour to one of binder,{" "}
         {format.show("percent", mix.solids)} solids, {format.show("percent", mix.flourVolumeFraction)} of the
         volume flour.

@@ -12,7 +12,7 @@ import { useRooms, useSettings } from "../../base/state/live.ts";
 import { useFormat } from "../../base/state/useFormat.ts";
 import { Reckoned } from "../../base/parts/Reckoned.tsx";
 import { Card } from "../../base/parts/Card.tsx";
-import css from "./makeUp.module.css";
+import sheet from "../../base/styles/sheet.module.css";
 
 const fewest = 3;
 
@@ -63,10 +63,10 @@ export function LossCard({ standing }: { readonly standing: BucketStanding }) {
         </tbody>
       </table>
       {areaM2 === null && (
-        <p className={css["soft"]}>Tell its open surface in the targets for a first guess.</p>
+        <p className={sheet["soft"]}>Tell its open surface in the targets for a first guess.</p>
       )}
       {areaM2 !== null && over === null && (
-        <p className={css["soft"]}>Read the air of the shop’s room for a first guess.</p>
+        <p className={sheet["soft"]}>Read the air of the shop’s room for a first guess.</p>
       )}
       {over !== null && areaM2 !== null && (
         <Reckoned

@@ -10,6 +10,7 @@ import { useForm } from "../../base/forms/useForm.ts";
 import { Button } from "../../base/parts/Button.tsx";
 import { Choice } from "../../base/forms/Choice.tsx";
 import { NumberField } from "../../base/forms/NumberField.tsx";
+import sheet from "../../base/styles/sheet.module.css";
 import css from "./makeUp.module.css";
 
 type What = "counted" | "lost" | "thrown-away";
@@ -50,9 +51,9 @@ export function LostCard({ standing }: { readonly standing: BucketStanding }) {
     say("In the log.");
   };
   return (
-    <details className={css["fold"]}>
+    <details className={`${sheet["panel"]} ${css["fold"]}`}>
       <summary>Counted, lost, thrown away</summary>
-      <div className={css["inside"]}>
+      <div className={`${sheet["stack3"]} ${css["inside"]}`}>
         <Choice
           label="What"
           value={draft.what}
@@ -73,12 +74,12 @@ export function LostCard({ standing }: { readonly standing: BucketStanding }) {
           error={refused}
         />
         {volume !== null && (
-          <p className={css["soft"]}>
+          <p className={sheet["soft"]}>
             By what was written there should be {format.show("litre", volume.volumeL)} in it.
           </p>
         )}
         {asked && off !== null && (
-          <p role="alert" className={css["refused"]}>
+          <p role="alert" className={sheet["refused"]}>
             That is {format.show("percent", Math.abs(off.share))} {off.share < 0 ? "less" : "more"} than what
             was written gives. Was a mix, a top-up or a spill left out? Write that down first; if not, log the
             measure as it is.

@@ -10,6 +10,7 @@ import { NumberField } from "../../base/forms/NumberField.tsx";
 import { DustNote } from "./DustNote.tsx";
 import { byComposition, holdOf, massOf } from "./makeUpSums.ts";
 import { holdWords, overWateredWords } from "./makeUpWords.ts";
+import sheet from "../../base/styles/sheet.module.css";
 import css from "./makeUp.module.css";
 
 /** Water, binder and flour that bring it back to how it was made, by all that went in and out. */
@@ -49,10 +50,10 @@ export function RestoreCard({
           hint={`Usual: ${binders.map(({ silica: { value } }) => format.show("percent", value)).join(", ")}`}
         />
       )}
-      {back !== null && !back.ok && <p className={css["refused"]}>{overWateredWords(back, format)}</p>}
+      {back !== null && !back.ok && <p className={sheet["refused"]}>{overWateredWords(back, format)}</p>}
       {back?.ok === true && parts.length === 0 && <p>Nothing: it holds what it was made with.</p>}
       {parts.length > 0 && (
-        <ol className={css["order"]}>
+        <ol className={`${sheet["stack3"]} ${sheet["list"]} ${css["order"]}`}>
           {parts.map(({ name, text }) => (
             <li key={name}>
               <strong>

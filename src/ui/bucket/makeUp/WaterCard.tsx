@@ -4,6 +4,7 @@ import { Reckoned } from "../../base/parts/Reckoned.tsx";
 import { Card } from "../../base/parts/Card.tsx";
 import { holdWords, refusedWords } from "./makeUpWords.ts";
 import { byComposition, holdOf, waterByDensity } from "./makeUpSums.ts";
+import sheet from "../../base/styles/sheet.module.css";
 import css from "./makeUp.module.css";
 
 /** Make-up water two ways, side by side: by the density just weighed, and by what went in and out. */
@@ -18,13 +19,13 @@ export function WaterCard({ standing }: { readonly standing: BucketStanding }) {
     <Card title="Make-up water">
       <div className={css["pair"]}>
         <p>
-          <span className={css["soft"]}>By density</span>
+          <span className={sheet["soft"]}>By density</span>
           <strong className={css["figure"]}>
             {sum === null ? "–" : sum.water.ok ? litres(sum.water.waterL) : "no water"}
           </strong>
         </p>
         <p>
-          <span className={css["soft"]}>By composition</span>
+          <span className={sheet["soft"]}>By composition</span>
           <strong className={css["figure"]}>
             {made === null ? "–" : made.ok ? litres(made.waterKg) : "no water"}
           </strong>
@@ -38,13 +39,13 @@ export function WaterCard({ standing }: { readonly standing: BucketStanding }) {
       {sum === null && <p>By density: weigh it, set its target and tell how much is in it.</p>}
       {sum !== null && !sum.water.ok && <p>{refusedWords(sum.water, format)}</p>}
       {made === null && (
-        <p className={css["soft"]}>
+        <p className={sheet["soft"]}>
           By composition: not known. It needs a new batch written down with what went in, and the ratio it was
           made to.
         </p>
       )}
       {made !== null && ledger?.waterLostKg === null && (
-        <p className={css["soft"]}>Not weighed since the last addition: composition counts no loss yet.</p>
+        <p className={sheet["soft"]}>Not weighed since the last addition: composition counts no loss yet.</p>
       )}
       {hold === null &&
         sum?.water.ok === true &&

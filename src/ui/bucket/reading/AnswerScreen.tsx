@@ -21,6 +21,7 @@ import { BigKey } from "../../base/glove/BigKey.tsx";
 import { BucketScreen } from "../../base/glove/BucketScreen.tsx";
 import { useSignals } from "../../base/glove/useSignals.ts";
 import { HealthMark } from "../../base/parts/HealthMark.tsx";
+import sheet from "../../base/styles/sheet.module.css";
 import styles from "./reading.module.css";
 
 /** What the reading says: the numbers, whether to dip, and what to do about it. */
@@ -57,7 +58,7 @@ export function AnswerScreen(props: {
       way={{ text: "Undo", onPress: () => void undo() }}
       told={signals.told}
     >
-      <div className={styles["said"]}>
+      <div className={`${sheet["stack3"]} ${styles["said"]}`}>
         <p>
           <HealthMark level={health.level} size="large" ink />
         </p>
@@ -95,7 +96,7 @@ export function AnswerScreen(props: {
         Done
       </BigKey>
       {acts.some(({ code }) => code.startsWith("add-")) && (
-        <Link href={paths.bucketMakeUp(id)} className={styles["way"]}>
+        <Link href={paths.bucketMakeUp(id)} className={`${sheet["bucketKey"]} ${styles["way"]}`}>
           Make it up
         </Link>
       )}

@@ -3,6 +3,7 @@ import { ranges } from "../../../logbook/entries/ranges.ts";
 import { useFormat } from "../../base/state/useFormat.ts";
 import { watchText } from "../../base/format/bucketReadingWords.ts";
 import { BigKey } from "../../base/glove/BigKey.tsx";
+import sheet from "../../base/styles/sheet.module.css";
 import bigKey from "../../base/glove/BigKey.module.css";
 import { BucketScreen } from "../../base/glove/BucketScreen.tsx";
 import { useFootSwitch } from "../../base/glove/useFootSwitch.ts";
@@ -104,7 +105,11 @@ export function DipScreen(props: {
 function WatchKey({ isRunning, onDown }: { readonly isRunning: boolean; readonly onDown: () => void }) {
   const press = usePressDown(onDown);
   return (
-    <button type="button" className={`${bigKey["key"]} ${bigKey["main"]}`} {...press}>
+    <button
+      type="button"
+      className={`${sheet["bucketKey"]} ${sheet["press"]} ${bigKey["key"]} ${bigKey["main"]}`}
+      {...press}
+    >
       <span className={bigKey["verb"]}>{isRunning ? "Stop" : "Start"}</span>
       <span className={bigKey["under"]}>
         {isRunning ? "at the first break of the stream" : "as the rim of the cup leaves the slurry"}

@@ -1,7 +1,7 @@
 import { Flame, FlaskRound } from "lucide-react";
-import { Link } from "wouter";
 import { paths } from "../../base/state/paths.ts";
 import { Page } from "../../base/parts/Page.tsx";
+import { PlaceList } from "../../base/parts/PlaceList.tsx";
 import { MeltsSection } from "./MeltsSection.tsx";
 import { PoursSection } from "./PoursSection.tsx";
 import { RunsSection } from "./RunsSection.tsx";
@@ -26,19 +26,7 @@ export function FirePage() {
         <MeltsSection />
         <PoursSection />
       </div>
-      <ul className={css["places"]}>
-        {places.map(({ href, name, says, Icon }) => (
-          <li key={href}>
-            <Link href={href}>
-              <Icon aria-hidden="true" size={24} />
-              <span>
-                <strong>{name}</strong>
-                <small>{says}</small>
-              </span>
-            </Link>
-          </li>
-        ))}
-      </ul>
+      <PlaceList places={places} />
     </Page>
   );
 }

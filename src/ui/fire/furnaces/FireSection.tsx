@@ -2,6 +2,7 @@ import { useState, type ReactNode } from "react";
 import { Link } from "wouter";
 import { Button } from "../../base/parts/Button.tsx";
 import { LinkButton } from "../../base/parts/LinkButton.tsx";
+import sheet from "../../base/styles/sheet.module.css";
 import css from "./fire.module.css";
 
 export type FireLine = {
@@ -35,19 +36,23 @@ export function FireSection({
   const ended = of("ended");
   const shown = [...of("under way"), ...of("planned"), ...(all ? ended : ended.slice(0, fewEnded))];
   return (
-    <section className={css["section"]} aria-label={title}>
-      <div className={css["head"]}>
+    <section className={sheet["stack3"]} aria-label={title}>
+      <div className={`${sheet["row24"]} ${sheet["middle"]} ${sheet["between"]} ${css["head"]}`}>
         <h2>{title}</h2>
         <LinkButton href={plan.href}>{plan.label}</LinkButton>
       </div>
-      {lines !== undefined && lines.length === 0 && <p className={css["none"]}>{none}</p>}
-      <ul className={css["lines"]}>
+      {lines !== undefined && lines.length === 0 && <p className={sheet["pale"]}>{none}</p>}
+      <ul className={`${sheet["stack3"]} ${sheet["list"]}`}>
         {shown.map(({ id, href, title: name, says, state, word = state }) => (
           <li key={id}>
-            <Link href={href} className={css["line"]} data-state={state}>
-              <span className={css["name"]}>
+            <Link
+              href={href}
+              className={`${sheet["lines"]} ${sheet["panel"]} ${css["line"]}`}
+              data-state={state}
+            >
+              <span className={`${sheet["row03"]} ${sheet["baseline"]} ${sheet["between"]}`}>
                 <strong>{name}</strong>
-                <span className={css["state"]}>{word}</span>
+                <span className={`${sheet["soft"]} ${sheet["firm"]} ${css["state"]}`}>{word}</span>
               </span>
               <small>{says}</small>
             </Link>

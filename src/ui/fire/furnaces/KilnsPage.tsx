@@ -11,6 +11,7 @@ import type { Kiln } from "../../../logbook/shop/shopThings.ts";
 import { FurnaceCard } from "./FurnaceCard.tsx";
 import { FurnaceForm } from "./FurnaceForm.tsx";
 import { KilnForm } from "./KilnForm.tsx";
+import sheet from "../../base/styles/sheet.module.css";
 import css from "./fire.module.css";
 
 /** Kilns and furnaces of the shop, with what its own melts have taught of them. */
@@ -24,12 +25,12 @@ export function KilnsPage() {
   const close = (): void => setAdding(null);
   return (
     <Page title="Kilns and furnaces" back={paths.fire}>
-      <p className={css["none"]}>
+      <p className={sheet["pale"]}>
         Dipbook only reckons with these figures: a kiln's and a furnace's own controllers protect them.
       </p>
       <div className={css["sections"]} data-two>
-        <section className={css["section"]} aria-label="Kilns">
-          <div className={css["head"]}>
+        <section className={sheet["stack3"]} aria-label="Kilns">
+          <div className={`${sheet["row24"]} ${sheet["middle"]} ${sheet["between"]} ${css["head"]}`}>
             <h2>Kilns</h2>
             <Button onPress={() => setAdding(adding === "kiln" ? null : "kiln")}>
               {adding === "kiln" ? "Not now" : "Add a kiln"}
@@ -43,8 +44,8 @@ export function KilnsPage() {
             <KilnCard key={kiln.id} kiln={kiln} />
           ))}
         </section>
-        <section className={css["section"]} aria-label="Furnaces">
-          <div className={css["head"]}>
+        <section className={sheet["stack3"]} aria-label="Furnaces">
+          <div className={`${sheet["row24"]} ${sheet["middle"]} ${sheet["between"]} ${css["head"]}`}>
             <h2>Furnaces</h2>
             <Button onPress={() => setAdding(adding === "furnace" ? null : "furnace")}>
               {adding === "furnace" ? "Not now" : "Add a furnace"}

@@ -18,6 +18,7 @@ import { groupWords } from "./metalWords.ts";
 import { OwnAlloyCard } from "./OwnAlloyCard.tsx";
 import { Rows } from "../../base/parts/Reckoned.tsx";
 import { ShrinkCard } from "./ShrinkCard.tsx";
+import sheet from "../../base/styles/sheet.module.css";
 import css from "./metal.module.css";
 
 /** One metal: its figures with their sources, its hazards and limits, and the shop's own copy of it. */
@@ -52,14 +53,14 @@ function OneAlloy({ id, alloy, figures, shop }: Props) {
   return (
     <Page title={alloy.name} back={paths.alloys}>
       {own !== null && !own.retired && (
-        <p className={css["lead"]}>
+        <p className={`${sheet["pale"]} ${sheet["wideText"]}`}>
           Your own copy
           {alloyOf(id) === null ? ` of ${alloyOf(alloy.id)?.name ?? alloy.id}` : ", in place of the table's"}.
           {own.note !== undefined && ` ${own.note}`}
         </p>
       )}
-      <div className={css["columns"]}>
-        <div className={css["column"]}>
+      <div className={`${sheet["stack"]} ${sheet["top"]} ${css["columns"]}`}>
+        <div className={sheet["stack"]}>
           <Card title="At a glance">
             <Rows
               rows={[
@@ -83,14 +84,14 @@ function OneAlloy({ id, alloy, figures, shop }: Props) {
             {figures !== null && (
               <p>
                 {sentence(figures.behaviour.value)}{" "}
-                <span className={css["soft"]}>({figures.behaviour.source})</span>
+                <span className={sheet["soft"]}>({figures.behaviour.source})</span>
               </p>
             )}
           </Card>
           <HazardCard contents={metalContentsOf(alloy.id) ?? {}} />
           <FiguresCard alloy={alloy} figures={figures} />
         </div>
-        <div className={css["column"]}>
+        <div className={sheet["stack"]}>
           <OwnAlloyCard
             key={JSON.stringify(own)}
             id={id}
@@ -111,7 +112,7 @@ function FiguresCard({ alloy, figures }: { readonly alloy: Alloy; readonly figur
   const format = useFormat();
   return (
     <Card title="Every figure, and who says so">
-      <dl className={css["rows"]}>
+      <dl className={`${sheet["cell"]} ${css["rows"]}`}>
         {alloyFigures(alloy, figures, format).map(({ name, value, source, note, kind }) => (
           <div key={name} className={css["sourced"]}>
             <dt>{name}</dt>

@@ -11,6 +11,7 @@ import { useFormat } from "../../base/state/useFormat.ts";
 import { Page } from "../../base/parts/Page.tsx";
 import { TextField } from "../../base/forms/TextField.tsx";
 import { hazardName } from "../../base/cautions/hazardWords.ts";
+import sheet from "../../base/styles/sheet.module.css";
 import css from "./metal.module.css";
 
 const groupShort = { skin: "freezes as a skin", between: "in between", pasty: "freezes as a paste" } as const;
@@ -23,7 +24,7 @@ export function AlloysPage() {
   const choices = findAlloys(alloyChoices(shop), sought);
   return (
     <Page title="Alloys" back={paths.fire}>
-      <p className={css["lead"]}>
+      <p className={`${sheet["pale"]} ${sheet["wideText"]}`}>
         Figures for melting, pouring and freezing, each with who says so. Open one to see them, and to make a
         copy with the figures of your own ingot: it then stands in everywhere.
       </p>
@@ -34,7 +35,7 @@ export function AlloysPage() {
         hint="By name, or as another standard calls it: CuSn12, gunmetal, LM25."
       />
       {choices.length === 0 && <p role="status">No alloy of that name.</p>}
-      <ul className={css["list"]}>
+      <ul className={`${sheet["stack3"]} ${sheet["list"]}`}>
         {choices.map(({ id, isOwn, foundBy }) => (
           <li key={id}>
             <AlloyLine id={id} isOwn={isOwn} foundBy={foundBy} shop={shop} />
@@ -63,7 +64,7 @@ function AlloyLine({
   const hazards = hazardsOf(metalContentsOf(alloy.id) ?? {});
   const group = freezingGroup({ solidusC: alloy.solidusC.value, liquidusC: alloy.liquidusC.value });
   return (
-    <Link href={paths.alloy(id)} className={css["card"]}>
+    <Link href={paths.alloy(id)} className={`${sheet["lines"]} ${sheet["panel"]} ${css["card"]}`}>
       <strong>
         {alloy.name}
         {isOwn && <small> (your own)</small>}
@@ -73,7 +74,7 @@ function AlloyLine({
         Pour {temp(alloy.pourLowC.value)} to {temp(alloy.pourHighC.value)} light
         {figures !== null && `, ${temp(figures.heavyLowC.value)} to ${temp(figures.heavyHighC.value)} heavy`}
       </span>
-      <span className={css["soft"]}>
+      <span className={sheet["soft"]}>
         Melts {temp(alloy.solidusC.value)} to {temp(alloy.liquidusC.value)}, {groupShort[group]} ·{" "}
         {format.show("density", alloy.solidKgM3.value / 1000)}
         {figures !== null && ` · shrinks ${format.show("share", figures.shrinkHigh.value)}`}

@@ -5,6 +5,7 @@ import { Button } from "../../base/parts/Button.tsx";
 import { NumberField } from "../../base/forms/NumberField.tsx";
 import { symbolOf } from "./elementWords.ts";
 import { elementChoices, type AssayLine, type ItemDraft } from "./meltDraft.ts";
+import sheet from "../../base/styles/sheet.module.css";
 import css from "./metal.module.css";
 
 /** What a sheet or an assay says of an item, element by element; what is left is its base metal. */
@@ -24,7 +25,7 @@ export function AssayFields({
       value !== rest && !assay.some(({ element }) => element === value) && common.includes(value),
   );
   return (
-    <div className={css["stack"]}>
+    <div className={sheet["stack3"]}>
       <SelectField
         label="What the assay leaves is"
         options={elementChoices.filter(({ value }) => value !== "be")}

@@ -15,6 +15,7 @@ import {
   type LinkShape,
 } from "../../pattern/mesh/gatingDraft.ts";
 import type { DraftForm } from "../../base/forms/DraftNumber.tsx";
+import sheet from "../../base/styles/sheet.module.css";
 import css from "./metal.module.css";
 
 const roles: readonly { readonly value: LinkRole; readonly label: string }[] = [
@@ -82,8 +83,8 @@ export function ChainEditor({
   };
   return (
     <>
-      <p className={css["soft"]}>From the far end of the casting, link by link, to the cup.</p>
-      <ol className={css["list"]}>
+      <p className={sheet["soft"]}>From the far end of the casting, link by link, to the cup.</p>
+      <ol className={`${sheet["stack3"]} ${sheet["list"]}`}>
         {links.map((link, at) => (
           <li key={link.key}>
             <details
@@ -95,7 +96,7 @@ export function ChainEditor({
               }}
             >
               <summary>
-                <span className={css["routeName"]}>
+                <span className={`${sheet["row03"]} ${css["routeName"]}`}>
                   {link.name === "" ? `Part ${at + 1}` : link.name}{" "}
                   <small>
                     {solidOf(link) === null ? "sizes wanting" : roleWords(link.role).toLowerCase()}
@@ -158,7 +159,7 @@ function LinkFields({
 }) {
   const form = { draft: link, set: onChange };
   return (
-    <div className={css["stack"]}>
+    <div className={sheet["stack3"]}>
       <TextField label="Name" value={link.name} onChange={(name) => onChange({ name })} />
       <div className={css["fields"]}>
         <SelectField

@@ -2,6 +2,8 @@ import type { LinkSeen } from "../../../physics/metal/feedChain.ts";
 import { useWidth } from "../../base/charts/useWidth.ts";
 import { useFormat } from "../../base/state/useFormat.ts";
 import { shortSpan } from "./heatWords.ts";
+import sheet from "../../base/styles/sheet.module.css";
+import plot from "../../base/charts/plot.module.css";
 import css from "./ChainPicture.module.css";
 
 const row = 58;
@@ -23,10 +25,10 @@ export function ChainPicture({ links }: { readonly links: readonly LinkSeen[] })
   const textX = mid + mostHalf + 18;
   const height = top + shown.length * row + 8;
   return (
-    <figure className={css["figure"]}>
+    <figure className={sheet["stack2"]}>
       <div ref={box}>
         <svg
-          className={css["svg"]}
+          className={plot["svg"]}
           width={width}
           height={height}
           role="img"
@@ -44,7 +46,7 @@ export function ChainPicture({ links }: { readonly links: readonly LinkSeen[] })
             const reach = half(link.modulusMm);
             return (
               <g key={`${at} ${link.name}`}>
-                {at > 0 && <path className={css["joint"]} d={`M${mid - mostHalf - 6} ${y}H${width}`} />}
+                {at > 0 && <path className={plot["rule"]} d={`M${mid - mostHalf - 6} ${y}H${width}`} />}
                 {link.verdict === "early" && (
                   <>
                     <path
@@ -74,7 +76,7 @@ export function ChainPicture({ links }: { readonly links: readonly LinkSeen[] })
           })}
         </svg>
       </div>
-      <figcaption className={css["caption"]}>
+      <figcaption className={sheet["soft"]}>
         As wide as the modulus: volume over cooling face. Metal feeds from above as long as each part is wider
         than all below it.
       </figcaption>

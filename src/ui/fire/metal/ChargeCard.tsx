@@ -8,6 +8,7 @@ import type { LossKnown, MarginBy } from "./chargeSum.ts";
 import { DraftNumber, type DraftForm } from "../../base/forms/DraftNumber.tsx";
 import { massLimits, type MassDraft } from "./massDraft.ts";
 import { Reckoned, Rows } from "../../base/parts/Reckoned.tsx";
+import sheet from "../../base/styles/sheet.module.css";
 import css from "./metal.module.css";
 
 const gatingWays = [
@@ -147,7 +148,7 @@ function Parts({
         ]}
         source={`a mass balance, derived here; margin: ${marginOf[margin].source}; loss: ${loss?.source ?? "not known"}`}
       />
-      <p className={css["soft"]}>
+      <p className={sheet["soft"]}>
         What is not poured goes into ingot moulds: dry, preheated, large enough, and standing ready before the
         pour. Yields of 45 to 65% are usual with sculpture in shell (common practice, no source).
       </p>

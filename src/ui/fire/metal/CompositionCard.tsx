@@ -2,7 +2,7 @@ import { compositionOf } from "../../../trade/metals/contents.ts";
 import { useFormat } from "../../base/state/useFormat.ts";
 import { Card } from "../../base/parts/Card.tsx";
 import { limitName, limitWords } from "./elementWords.ts";
-import css from "./metal.module.css";
+import sheet from "../../base/styles/sheet.module.css";
 
 /** What the alloy may hold, with the edition that says so. */
 export function CompositionCard({ alloyId }: { readonly alloyId: string }) {
@@ -30,7 +30,7 @@ export function CompositionCard({ alloyId }: { readonly alloyId: string }) {
               ))}
             </tbody>
           </table>
-          <p className={css["soft"]}>
+          <p className={sheet["soft"]}>
             {composition.source}; edition {composition.edition}. {composition.note} Limits change from edition
             to edition: check before you sell by a name.
           </p>

@@ -15,6 +15,7 @@ import { DraftNumber, type DraftForm } from "../../base/forms/DraftNumber.tsx";
 import { kept } from "../../base/forms/limits.ts";
 import { massLimits, type MassDraft } from "./massDraft.ts";
 import { Reckoned } from "../../base/parts/Reckoned.tsx";
+import sheet from "../../base/styles/sheet.module.css";
 import css from "./metal.module.css";
 
 const ways = [
@@ -103,7 +104,10 @@ export function CrucibleCard({
       {fill !== null && (
         <>
           <CruciblePicture share={fill.share} limit={fillShare} />
-          <p className={css[fill.fits ? "soft" : "stop"]} role={fill.fits ? undefined : "alert"}>
+          <p
+            className={fill.fits ? sheet["soft"] : `${sheet["held"]} ${sheet["firm"]} ${sheet["inset"]}`}
+            role={fill.fits ? undefined : "alert"}
+          >
             {fill.fits
               ? `It fits: ${format.show("litre", fill.meltMl / 1000)} in ${format.show("litre", (brimMl ?? 0) / 1000)}. `
               : `Too much for it: ${format.show("percent", fill.share)} of the brim. `}
@@ -116,7 +120,7 @@ export function CrucibleCard({
         given={[["Liquid density, low end", format.show("density", liquidKgM3 / 1000)]]}
         source={`${figures.crucibleKgM3.source}; fill: common practice, no source`}
       />
-      <p className={css["soft"]}>
+      <p className={sheet["soft"]}>
         A cold charge is bulky and does not all fit at once: add only metal that is preheated and dry.
       </p>
     </Card>

@@ -1,4 +1,5 @@
 import { useFormat } from "../../base/state/useFormat.ts";
+import plot from "../../base/charts/plot.module.css";
 import css from "./metal.module.css";
 
 const top = 34;
@@ -16,7 +17,7 @@ export function CruciblePicture({ share, limit }: { readonly share: number; read
   const half = (y: number): number => halfFoot + ((halfTop - halfFoot) * (foot - y)) / (foot - top);
   return (
     <svg
-      className={css["picture"]}
+      className={`${plot["svg"]} ${css["picture"]}`}
       viewBox="0 0 340 186"
       role="img"
       aria-label={`Crucible ${format.show("percent", share)} full of its brim; the most is ${format.show("percent", limit)}`}
@@ -35,7 +36,7 @@ export function CruciblePicture({ share, limit }: { readonly share: number; read
       </text>
       <path className={css["line"]} d={`M${mid + half(level)} ${level}H218`} />
       <text
-        className={css["strong"]}
+        className={plot["strong"]}
         x={224}
         y={Math.abs(level - limitY) < 16 ? (level > limitY ? limitY + 22 : limitY - 12) : level + 4}
       >

@@ -14,7 +14,7 @@ import { gatingLimits, type GatingDraft } from "../../pattern/mesh/gatingDraft.t
 import { groupWords } from "./metalWords.ts";
 import { Reckoned } from "../../base/parts/Reckoned.tsx";
 import { RiserChecksList } from "./RiserChecksList.tsx";
-import css from "./metal.module.css";
+import sheet from "../../base/styles/sheet.module.css";
 
 const beds = [
   { value: "air", label: "Hot shell, standing free" },
@@ -74,14 +74,14 @@ export function FeedCard({
         <>
           <ChainPicture links={sum.chain.links} />
           {sum.chain.shutAt !== null && (
-            <p role="alert" className={css["stop"]}>
+            <p role="alert" className={`${sheet["held"]} ${sheet["firm"]} ${sheet["inset"]}`}>
               {sum.chain.shutAt.name} freezes before what it feeds: all behind it is cut off and shrinks
               inside. Make its modulus {format.show("mm", sum.chain.shutAt.needsMm ?? 0)} or more
               {roundFor(sum.chain.shutAt.needsMm, format)}.
             </p>
           )}
           {sum.missing.length > 0 && (
-            <p className={css["soft"]}>Left out for want of a size: {sum.missing.join(", ")}.</p>
+            <p className={sheet["soft"]}>Left out for want of a size: {sum.missing.join(", ")}.</p>
           )}
         </>
       )}

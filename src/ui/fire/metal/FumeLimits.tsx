@@ -1,7 +1,7 @@
 import type { Contents } from "../../../physics/metal/scrap.ts";
 import { limitsOfMetal } from "../../../trade/metals/metalAir.ts";
 import { useFormat } from "../../base/state/useFormat.ts";
-import css from "./metal.module.css";
+import sheet from "../../base/styles/sheet.module.css";
 
 /** Limits on what is breathed over a metal, folded; nothing where none is known. */
 export function FumeLimits({ contents }: { readonly contents: Contents }) {
@@ -35,7 +35,9 @@ export function FumeLimits({ contents }: { readonly contents: Contents }) {
           ))}
         </tbody>
       </table>
-      <p className={css["soft"]}>Below a limit is not the same as safe, and a nose measures none of them.</p>
+      <p className={sheet["soft"]}>
+        Below a limit is not the same as safe, and a nose measures none of them.
+      </p>
     </details>
   );
 }

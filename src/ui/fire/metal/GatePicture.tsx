@@ -1,4 +1,5 @@
 import type { GatingDraft } from "../../pattern/mesh/gatingDraft.ts";
+import plot from "../../base/charts/plot.module.css";
 import css from "./metal.module.css";
 
 const says = {
@@ -12,7 +13,12 @@ export function GatePicture({ gate }: { readonly gate: GatingDraft["gate"] }) {
   const gateY = { top: 62, bottom: 150, parting: 106 }[gate];
   const sprueFoot = gate === "top" ? 62 : gateY;
   return (
-    <svg className={css["picture"]} viewBox="0 0 360 190" role="img" aria-label={says[gate]}>
+    <svg
+      className={`${plot["svg"]} ${css["picture"]}`}
+      viewBox="0 0 360 190"
+      role="img"
+      aria-label={says[gate]}
+    >
       <path className={css["metalFill"]} d="M54 18h60l-14 22h-32z" />
       <path className={css["metalFill"]} d={`M74 40h20l-4 ${sprueFoot - 34}h-12z`} />
       <path className={css["metalFill"]} d={`M78 ${sprueFoot - 6}h112v12H78z`} />
@@ -22,14 +28,14 @@ export function GatePicture({ gate }: { readonly gate: GatingDraft["gate"] }) {
         metal in the cup
       </text>
       <path className={css["line"]} d={`M38 18V${gateY}M33 18h10M33 ${gateY}h10`} />
-      <text className={css["strong"]} x={30} y={(18 + gateY) / 2 + 4} textAnchor="end">
+      <text className={plot["strong"]} x={30} y={(18 + gateY) / 2 + 4} textAnchor="end">
         h
       </text>
       <path className={css["thin"]} d={`M38 ${gateY}H78`} />
       {gate !== "top" && (
         <>
           <path className={css["line"]} d="M304 56V156M299 56h10M299 156h10" />
-          <text className={css["strong"]} x={314} y={140}>
+          <text className={plot["strong"]} x={314} y={140}>
             c
           </text>
         </>
@@ -37,7 +43,7 @@ export function GatePicture({ gate }: { readonly gate: GatingDraft["gate"] }) {
       {gate === "parting" && (
         <>
           <path className={css["line"]} d={`M172 56V${gateY - 6}M167 56h10`} />
-          <text className={css["strong"]} x={158} y={82}>
+          <text className={plot["strong"]} x={158} y={82}>
             p
           </text>
         </>

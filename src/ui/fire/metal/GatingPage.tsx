@@ -25,6 +25,7 @@ import { KnockoutCard } from "./KnockoutCard.tsx";
 import { kept } from "../../base/forms/limits.ts";
 import { RunCard } from "./RunCard.tsx";
 import { metalHot, runSum } from "./runSum.ts";
+import sheet from "../../base/styles/sheet.module.css";
 import css from "./metal.module.css";
 
 /** Sprue, gates and feeding of a piece: how fast it fills, whether it runs full, where it freezes early. */
@@ -97,7 +98,7 @@ function Gating({
       back={paths.piece(piece.id)}
       actions={<LinkButton href={paths.metal(piece.id)}>Metal</LinkButton>}
     >
-      <p className={css["lead"]}>
+      <p className={`${sheet["pale"]} ${sheet["wideText"]}`}>
         {plan.name}, in {alloy.name}. What you type here is kept on this device and not written into the log;
         these are sums to plan with, and no figure here is permission to pour.
       </p>
@@ -106,15 +107,15 @@ function Gating({
           <p>This metal grows a tough skin as it flows: fill it quietly from below.</p>
         </Card>
       )}
-      <div className={css["columns"]}>
-        <div className={css["column"]}>
+      <div className={`${sheet["stack"]} ${sheet["top"]} ${css["columns"]}`}>
+        <div className={sheet["stack"]}>
           {plan.patternId !== undefined && <TakeGating patternId={plan.patternId} form={form} />}
           <HeadCard form={form} sum={sum} />
           <HeadSave piece={piece} draft={draft} />
           <FillCard form={form} times={times} timeS={timeS} sum={sum} />
           <RunCard form={form} hot={hot} run={run} alloy={alloy} limitMS={sum.limitMS} />
         </div>
-        <div className={css["column"]}>
+        <div className={sheet["stack"]}>
           <FeedCard form={form} sum={chain} alloy={alloy} figures={figures} mesh={mesh} />
           {chain !== null && <KnockoutCard sum={chain} alloy={alloy} />}
         </div>

@@ -4,7 +4,7 @@ import { standingCaution } from "../../base/cautions/cautionWords.ts";
 import { Card } from "../../base/parts/Card.tsx";
 import { FumeLimits } from "./FumeLimits.tsx";
 import { contentNotes, hazardLines, type HazardMoment } from "../../base/cautions/hazardWords.ts";
-import css from "./metal.module.css";
+import sheet from "../../base/styles/sheet.module.css";
 
 const moments: readonly (readonly [HazardMoment, string])[] = [
   ["melt", "At the melt"],
@@ -26,7 +26,7 @@ export function HazardCard({ contents }: { readonly contents: Contents }) {
       {moments.map(([moment, title]) => {
         const lines = hazardLines(contents, moment, format);
         return lines.length === 0 ? null : (
-          <section key={moment} aria-label={title}>
+          <section key={moment} className={sheet["stack3"]} aria-label={title}>
             <h3>{title}</h3>
             <ul>
               {lines.map((line) => (
@@ -37,7 +37,7 @@ export function HazardCard({ contents }: { readonly contents: Contents }) {
         );
       })}
       <FumeLimits contents={contents} />
-      <p className={css["soft"]}>{standingCaution}</p>
+      <p className={sheet["soft"]}>{standingCaution}</p>
     </Card>
   );
 }

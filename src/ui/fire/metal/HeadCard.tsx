@@ -8,6 +8,7 @@ import { gatingLimits, type GatingDraft } from "../../pattern/mesh/gatingDraft.t
 import type { GatingSum } from "./gatingSum.ts";
 import { GatePicture } from "./GatePicture.tsx";
 import { Reckoned } from "../../base/parts/Reckoned.tsx";
+import sheet from "../../base/styles/sheet.module.css";
 import css from "./metal.module.css";
 
 const gates = [
@@ -73,7 +74,7 @@ export function HeadCard({ form, sum }: { readonly form: DraftForm<GatingDraft>;
       </div>
       <Choice label="The way down" options={flows} value={draft.flow} onChange={(flow) => set({ flow })} />
       {sum.noHead === "never-fills" && (
-        <p role="alert" className={css["stop"]}>
+        <p role="alert" className={`${sheet["held"]} ${sheet["firm"]} ${sheet["inset"]}`}>
           The cavity stands above the metal in the cup: it never fills. Raise the cup.
         </p>
       )}

@@ -7,7 +7,7 @@ import { useFormat } from "../../base/state/useFormat.ts";
 import { Button } from "../../base/parts/Button.tsx";
 import type { GatingDraft } from "../../pattern/mesh/gatingDraft.ts";
 import { wallHeadMm } from "./gatingSum.ts";
-import css from "./metal.module.css";
+import sheet from "../../base/styles/sheet.module.css";
 
 /** The head that presses on the wall, into the plan, where the shell is judged by it. */
 export function HeadSave({ piece, draft }: { readonly piece: Piece; readonly draft: GatingDraft }) {
@@ -29,7 +29,7 @@ export function HeadSave({ piece, draft }: { readonly piece: Piece; readonly dra
     if (result.ok) say("The plan has the head.");
   };
   return (
-    <div className={css["stack"]}>
+    <div className={sheet["stack3"]}>
       <p>
         On the lowest wall of the shell stand {format.show("mm", headM * 1000)} of metal
         {now === undefined

@@ -15,6 +15,7 @@ import { powerBasis, rangeMinutes } from "./heatWords.ts";
 import { kept } from "../../base/forms/limits.ts";
 import { massLimits, type MassDraft } from "./massDraft.ts";
 import { Reckoned, Rows, type Given } from "../../base/parts/Reckoned.tsx";
+import sheet from "../../base/styles/sheet.module.css";
 import css from "./metal.module.css";
 
 /** Heat, time and fuel of this piece's charge in one of the shop's furnaces, and how hot to pour it. */
@@ -69,7 +70,7 @@ export function HeatCard({
         hint={`Empty: ${temp(pourC)}, the low end for ${usual.work} work, as a hot shell asks less than sand. A thin wall asks the shell to be hotter first, the metal second.`}
       />
       {pourC < alloy.liquidusC.value && (
-        <p role="alert" className={css["stop"]}>
+        <p role="alert" className={`${sheet["held"]} ${sheet["firm"]} ${sheet["inset"]}`}>
           At {temp(pourC)} it is not all melted; {alloy.name} is liquid from {temp(alloy.liquidusC.value)}.
         </p>
       )}
@@ -96,7 +97,7 @@ export function HeatCard({
         onChange={(start) => set({ start })}
       />
       {sum !== null && <HeatRows sum={sum} />}
-      {power !== null && <p className={css["soft"]}>{powerBasis(power, format)}</p>}
+      {power !== null && <p className={sheet["soft"]}>{powerBasis(power, format)}</p>}
       {sum?.fuel?.isBeyondBottle === true && (
         <p className={css["warn"]}>
           At full power it draws {format.show("kg", sum.fuel.drawKgH)} an hour. A small bottle gives off about{" "}

@@ -5,6 +5,7 @@ import { useFormat } from "../../base/state/useFormat.ts";
 import { Card } from "../../base/parts/Card.tsx";
 import type { ChainSum } from "./chainSum.ts";
 import { shortSpan } from "./heatWords.ts";
+import sheet from "../../base/styles/sheet.module.css";
 import css from "./metal.module.css";
 
 /** Not before ten freezings, and what the casting must have cooled to. */
@@ -28,7 +29,7 @@ export function KnockoutCard({ sum, alloy }: { readonly sum: ChainSum; readonly 
         {format.show("min", usualKnockoutMin.value)}.
       </p>
       {heat.note !== undefined && <p className={css["warn"]}>{heat.note}</p>}
-      <p className={css["soft"]}>
+      <p className={sheet["soft"]}>
         {heat.source}; ten freezings of the casting: common practice, no source; an hour:{" "}
         {usualKnockoutMin.source}. The cooling itself is reckoned at the pour. The core is hot long after the
         skin is cool.

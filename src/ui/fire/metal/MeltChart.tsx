@@ -1,18 +1,16 @@
 import type { MeltHeat } from "../../../physics/metal/melt.ts";
 import type { Melt } from "../../../logbook/fire/fireStates.ts";
 import type { PowerKnown } from "../../../logbook/fire/furnaceMemory.ts";
+import { Plot, PlotFigure } from "../../base/charts/Plot.tsx";
+import { PlotDots, PlotField, PlotLevel, PlotLine } from "../../base/charts/PlotMarks.tsx";
+import { PlotTable } from "../../base/charts/PlotTable.tsx";
+import { plotFrame, ticksFor } from "../../base/charts/plotFrame.ts";
 import { useWidth } from "../../base/charts/useWidth.ts";
 import { timeTicks } from "../../base/charts/timeTicks.ts";
 import { useFormat } from "../../base/state/useFormat.ts";
 import { clockTime } from "../../base/format/time.ts";
 import { meltCourse, metalAfter, type CoursePoint } from "./meltCourse.ts";
-import css from "./MeltChart.module.css";
 
-const top = 24;
-const height = 172;
-const bottom = top + height;
-const left = 70;
-const right = 14;
 const minuteMs = 60_000;
 
 /** Metal against the clock: what the furnace's power makes of it, with its spread, and what was read. */
@@ -45,111 +43,58 @@ export function MeltChart({
   );
   const to = startedAt + untilS * 1050;
   const mostC = Math.max(plan.pourC, ...readings.map(({ metalC }) => metalC)) + 60;
-  const x = (at: number): number =>
-    left + ((Math.min(Math.max(at, startedAt), to) - startedAt) / (to - startedAt)) * (width - left - right);
-  const y = (c: number): number => bottom - (Math.max(0, c) / mostC) * height;
-  const at = (afterS: number): number => startedAt + afterS * 1000;
-  const line = (points: readonly CoursePoint[]): string =>
-    points
-      .map(
-        ({ afterS, metalC }, i) =>
-          `${i === 0 ? "M" : "L"}${x(at(afterS)).toFixed(1)} ${y(metalC).toFixed(1)}`,
-      )
-      .join("");
+  const frame = plotFrame({ width, left: 70, height: 172, x: [startedAt, to], y: [0, mostC] });
+  const placed = (points: readonly CoursePoint[]) =>
+    points.map(({ afterS, metalC }) => ({ at: startedAt + afterS * 1000, value: metalC }));
   const band = [...fast, { afterS: untilS * 1.05, metalC: plan.pourC }, ...slow.toReversed()];
+  const temp = (c: number): string => format.show("temp", c);
   return (
-    <figure className={css["figure"]}>
-      <div ref={box}>
-        <svg
-          className={css["svg"]}
-          width={width}
-          height={bottom + 28}
-          role="img"
-          aria-label={`Metal against time, ${readings.length} readings, to pour at ${format.show("temp", plan.pourC)}`}
-        >
-          {power !== null && fast.length > 0 && <path className={css["band"]} d={`${line(band)}Z`} />}
-          {[
-            { c: heat.liquidusC, says: "all melted" },
-            { c: plan.pourC, says: "pour" },
-          ].map(({ c, says }) => (
-            <g key={says}>
-              <path className={css["rule"]} d={`M${left} ${y(c)}H${width - right}`} />
-              <text className={css["level"]} x={left - 6} y={y(c) + 4}>
-                {format.show("temp", c)}
-              </text>
-              <text x={left + 6} y={y(c) - 5}>
-                {says}
-              </text>
-            </g>
-          ))}
-          <path className={css["axis"]} d={`M${left} ${bottom}H${width - right}`} />
-          <text className={css["level"]} x={left - 6} y={bottom + 4}>
-            {format.show("temp", 0)}
-          </text>
-          {ticksOf(startedAt, to, Math.max(2, Math.floor((width - left - right) / 64))).map((tick) => (
-            <text key={tick} className={css["tick"]} x={x(tick)} y={bottom + 20}>
-              {clockTime(tick, format.locale)}
-            </text>
-          ))}
-          <path className={css["likely"]} d={line(likely)} />
-          {readings.map(({ id, at: when, metalC }) => (
-            <circle key={id} className={css["reading"]} cx={x(when)} cy={y(metalC)} r={5} />
-          ))}
-          {ended === null && <path className={css["now"]} d={`M${x(now)} ${top - 8}V${bottom}`} />}
-          {ended === null && (
-            <text
-              className={css["nowText"]}
-              x={x(now)}
-              y={top - 12}
-              textAnchor={x(now) < left + 16 ? "start" : "middle"}
-            >
-              now
-            </text>
-          )}
-        </svg>
-      </div>
-      <figcaption className={css["caption"]}>
-        {power === null
+    <PlotFigure
+      box={box}
+      caption={
+        power === null
           ? "Circles: what was read."
-          : "Line: expected by the furnace's power, shaded how sure that is. Circles: what was read."}
-      </figcaption>
-      <details>
-        <summary>The same as a table</summary>
-        <table>
-          <thead>
-            <tr>
-              <th scope="col">When</th>
-              <th scope="col">Read</th>
-              <th scope="col">Expected</th>
-            </tr>
-          </thead>
-          <tbody>
-            {tableRows({ startedAt, readings, likely }).map(({ when, read }, place) => (
-              <tr key={`${when} ${place}`}>
-                <td>{clockTime(when, format.locale)}</td>
-                <td>{read === null ? "–" : format.show("temp", read)}</td>
-                <td>
-                  {power === null
-                    ? "–"
-                    : format.show(
-                        "temp",
-                        Math.min(
-                          plan.pourC,
-                          metalAfter({
-                            afterS: Math.max(0, (when - startedAt) / 1000),
-                            powerW: power.likelyW,
-                            massKg,
-                            heat,
-                          }),
-                        ),
-                      )}
-                </td>
-              </tr>
-            ))}
-          </tbody>
-        </table>
-      </details>
-    </figure>
+          : "Line: expected by the furnace's power, shaded how sure that is. Circles: what was read."
+      }
+      table={
+        <PlotTable
+          head={["When", "Read", "Expected"]}
+          rows={tableRows({ startedAt, readings, likely }).map(({ when, read }, place) => {
+            const afterS = Math.max(0, (when - startedAt) / 1000);
+            const expected =
+              power === null
+                ? null
+                : Math.min(plan.pourC, metalAfter({ afterS, powerW: power.likelyW, massKg, heat }));
+            return {
+              key: `${when} ${place}`,
+              cells: [
+                clockTime(when, format.locale),
+                read === null ? "–" : temp(read),
+                expected === null ? "–" : temp(expected),
+              ],
+            };
+          })}
+        />
+      }
+    >
+      <Plot
+        frame={frame}
+        label={`Metal against time, ${readings.length} readings, to pour at ${temp(plan.pourC)}`}
+        levels={[0, heat.liquidusC, plan.pourC].map((c) => ({ at: c, text: temp(c) }))}
+        ticks={ticksOf(startedAt, to, ticksFor(frame, 64)).map((at) => ({
+          at,
+          text: clockTime(at, format.locale),
+        }))}
+        now={ended === null ? now : null}
+        under={power !== null && fast.length > 0 && <PlotField frame={frame} corners={placed(band)} />}
+      >
+        <PlotLevel frame={frame} at={0} look="axis" />
+        <PlotLevel frame={frame} at={heat.liquidusC} look="mark" name="all melted" />
+        <PlotLevel frame={frame} at={plan.pourC} look="mark" name="pour" />
+        <PlotLine frame={frame} points={placed(likely)} look="soft" />
+        <PlotDots frame={frame} points={readings.map(({ at, metalC }) => ({ at, value: metalC }))} />
+      </Plot>
+    </PlotFigure>
   );
 }
 

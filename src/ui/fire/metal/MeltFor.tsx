@@ -10,6 +10,7 @@ import type { DraftForm } from "../../base/forms/DraftNumber.tsx";
 import type { MeltDraft } from "./meltDraft.ts";
 import { Reckoned, Rows } from "../../base/parts/Reckoned.tsx";
 import type { WantedCharge } from "./wantedCharge.ts";
+import sheet from "../../base/styles/sheet.module.css";
 import css from "./metal.module.css";
 
 const beforeMetal: readonly Phase[] = [
@@ -91,7 +92,7 @@ export function MeltFor({
               ["To weigh in", format.show("kg", wanted.parts.chargeKg)],
             ]}
           />
-          <p role="status" className={css[short > 0.005 ? "warn" : "soft"]}>
+          <p role="status" className={short > 0.005 ? css["warn"] : sheet["soft"]}>
             {short > 0.005
               ? `${format.show("kg", short)} more to weigh in.`
               : `Enough is weighed in: ${format.show("kg", massKg)}.`}

@@ -18,6 +18,7 @@ import { heatSum } from "./heatSum.ts";
 import { powerBasis, rangeMinutes } from "./heatWords.ts";
 import { meltLimits, type MeltDraft } from "./meltDraft.ts";
 import { Reckoned, Rows, type Given } from "../../base/parts/Reckoned.tsx";
+import sheet from "../../base/styles/sheet.module.css";
 import css from "./metal.module.css";
 
 const liftNames = {
@@ -77,7 +78,7 @@ export function MeltHeatCard({
         hint={`Light work ${temp(alloy.pourLowC.value)} to ${temp(alloy.pourHighC.value)}, heavy ${temp(figures.heavyLowC.value)} to ${temp(figures.heavyHighC.value)}. Empty: ${temp(usual.startC)}, the low end for ${usual.work} work.`}
       />
       {pourC < alloy.liquidusC.value && (
-        <p role="alert" className={css["stop"]}>
+        <p role="alert" className={`${sheet["held"]} ${sheet["firm"]} ${sheet["inset"]}`}>
           At {temp(pourC)} it is not all melted; it is from {temp(alloy.liquidusC.value)} on.
         </p>
       )}
@@ -121,7 +122,7 @@ export function MeltHeatCard({
         />
       )}
       {isOver && (
-        <p role="alert" className={css["stop"]}>
+        <p role="alert" className={`${sheet["held"]} ${sheet["firm"]} ${sheet["inset"]}`}>
           Too much for {furnace.name}: its crucible holds {format.show("litre", furnace.crucibleL ?? 0)} to
           the brim.
         </p>
@@ -133,7 +134,7 @@ export function MeltHeatCard({
           itself.
         </p>
       )}
-      {power !== null && <p className={css["soft"]}>{powerBasis(power, format)}</p>}
+      {power !== null && <p className={sheet["soft"]}>{powerBasis(power, format)}</p>}
       <Reckoned
         formula="heat = mass × [solid heat × (liquidus − room) + latent heat + liquid heat × (pour − liquidus)]; time = heat ÷ useful power + 7 min"
         source={`Groover, Fundamentals of Modern Manufacturing, ch. 10 (from memory); figures: ${figures.latentJKg.source}`}

@@ -22,6 +22,7 @@ import {
   type ItemKind,
   type MeltDraft,
 } from "./meltDraft.ts";
+import sheet from "../../base/styles/sheet.module.css";
 import css from "./metal.module.css";
 
 const kinds: readonly { readonly value: ItemKind; readonly label: string }[] = [
@@ -53,7 +54,7 @@ export function MeltItems({
   return (
     <Card title="The charge">
       {items.length === 0 && <p>Weigh in ingot, returns and scrap, each as an item of its own.</p>}
-      <ol className={css["list"]}>
+      <ol className={`${sheet["stack3"]} ${sheet["list"]}`}>
         {items.map((item, at) => (
           <li key={item.key}>
             <details
@@ -65,7 +66,7 @@ export function MeltItems({
               }}
             >
               <summary>
-                <span className={css["routeName"]}>
+                <span className={`${sheet["row03"]} ${css["routeName"]}`}>
                   {nameOfItem(item, named)}{" "}
                   <small>
                     {item.massKg === null ? "no weight yet" : format.show("kg", item.massKg)}
@@ -95,7 +96,7 @@ export function MeltItems({
         <Button onPress={() => add("unknown-copper")}>Add scrap</Button>
         <Button onPress={() => add("pure")}>Add a pure metal</Button>
       </div>
-      <p className={css["soft"]}>{berylliumCaution}</p>
+      <p className={sheet["soft"]}>{berylliumCaution}</p>
     </Card>
   );
 }
@@ -110,7 +111,7 @@ function ItemFields({
   readonly onChange: (changes: Partial<ItemDraft>) => void;
 }) {
   return (
-    <div className={css["stack"]}>
+    <div className={sheet["stack3"]}>
       <div className={css["fields"]}>
         <DraftNumber
           form={{ draft: item, set: onChange }}
@@ -164,7 +165,7 @@ function ItemFields({
             onChange={(springy) => onChange({ springy })}
           />
           {item.springy === "yes" && (
-            <p role="alert" className={css["stop"]}>
+            <p role="alert" className={`${sheet["held"]} ${sheet["firm"]} ${sheet["inset"]}`}>
               It may hold beryllium: take it out of the charge.
             </p>
           )}

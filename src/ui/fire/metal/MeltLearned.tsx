@@ -8,6 +8,7 @@ import { useFormat } from "../../base/state/useFormat.ts";
 import { duration } from "../../base/format/time.ts";
 import { Card } from "../../base/parts/Card.tsx";
 import { Reckoned, Rows, type Given } from "../../base/parts/Reckoned.tsx";
+import sheet from "../../base/styles/sheet.module.css";
 import css from "./metal.module.css";
 
 /** What a melt that is through has shown: loss, useful power, and what of the energy reached the metal. */
@@ -62,7 +63,7 @@ export function MeltLearned({
         </p>
       )}
       {seen === null && (
-        <p className={css["soft"]}>
+        <p className={sheet["soft"]}>
           No reading above the liquidus, so its power can't be learned. Read the metal next time.
         </p>
       )}

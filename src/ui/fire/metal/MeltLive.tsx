@@ -12,6 +12,7 @@ import { Card } from "../../base/parts/Card.tsx";
 import { Stepper } from "../../base/parts/Stepper.tsx";
 import { MeltChart } from "./MeltChart.tsx";
 import { meltExpected, metalAfter, type MeltExpected } from "./meltCourse.ts";
+import sheet from "../../base/styles/sheet.module.css";
 import css from "./metal.module.css";
 
 const standingSays: Readonly<Record<MeltExpected["standing"], string>> = {
@@ -95,7 +96,7 @@ function ReadMetal({ melt, start }: { readonly melt: Melt; readonly start: numbe
       body: { metalC: Number(format.fromShown("temp", shown).toFixed(1)) },
     });
   return (
-    <div className={css["stack"]}>
+    <div className={sheet["stack3"]}>
       <Stepper
         label="Metal, by thermocouple"
         value={shown}
@@ -108,7 +109,7 @@ function ReadMetal({ melt, start }: { readonly melt: Melt; readonly start: numbe
       <Button kind="primary" size="big" onPress={write}>
         Log this reading
       </Button>
-      <p className={css["soft"]}>Dry and warm the thermocouple before it goes in.</p>
+      <p className={sheet["soft"]}>Dry and warm the thermocouple before it goes in.</p>
     </div>
   );
 }

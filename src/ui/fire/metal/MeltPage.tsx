@@ -20,6 +20,7 @@ import { MeltLearned } from "./MeltLearned.tsx";
 import { MeltLive } from "./MeltLive.tsx";
 import { MeltStart } from "./MeltStart.tsx";
 import { Rows, type Given } from "../../base/parts/Reckoned.tsx";
+import sheet from "../../base/styles/sheet.module.css";
 import css from "./metal.module.css";
 
 /** One melt: planned, on the fire, or through. */
@@ -64,8 +65,8 @@ function OneMelt({
     furnace === null ? null : usefulPower({ furnace, memory, isHotStart });
   return (
     <Page title={`Melt: ${alloyName(plan.alloyId, shop)}`} back={paths.fire}>
-      <div className={css["columns"]}>
-        <div className={css["column"]}>
+      <div className={`${sheet["stack"]} ${sheet["top"]} ${css["columns"]}`}>
+        <div className={sheet["stack"]}>
           {startedAt === null && ended === null && (
             <MeltStart melt={melt} heat={heat} furnace={furnace} powerFor={powerFor} />
           )}
@@ -93,7 +94,7 @@ function OneMelt({
             />
           )}
         </div>
-        <div className={css["column"]}>
+        <div className={sheet["stack"]}>
           <Plan melt={melt} furnaceName={furnace?.name ?? null} />
           <Timeline stream={`melt/${melt.id}`} entries={entries} />
         </div>

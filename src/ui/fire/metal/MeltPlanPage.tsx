@@ -29,6 +29,7 @@ import { MeltItems } from "./MeltItems.tsx";
 import { mixSum } from "./meltSum.ts";
 import { MixVerdict } from "./MixVerdict.tsx";
 import { wantedCharge } from "./wantedCharge.ts";
+import sheet from "../../base/styles/sheet.module.css";
 import css from "./metal.module.css";
 
 /** A melt for one or several pieces: what goes in, whether it makes the alloy, and how long it takes. */
@@ -123,12 +124,12 @@ function MeltPlan({
 
   return (
     <Page title="Plan a melt" back={paths.fire}>
-      <div className={css["columns"]}>
-        <div className={css["column"]}>
+      <div className={`${sheet["stack"]} ${sheet["top"]} ${css["columns"]}`}>
+        <div className={sheet["stack"]}>
           <MeltFor form={form} shop={shop} rack={rack} wanted={wanted} massKg={mix.massKg} />
           <MeltItems form={form} shop={shop} />
         </div>
-        <div className={css["column"]}>
+        <div className={sheet["stack"]}>
           <MixVerdict form={form} mix={mix} alloy={alloy} />
           {alloy !== null && heat !== null && figures !== null && pourC !== null && (
             <MeltHeatCard
@@ -163,7 +164,7 @@ function MeltPlan({
           <Card>
             <TextField label="Note" multiline value={draft.note} onChange={(note) => set({ note })} />
             {refused !== null && (
-              <p role="alert" className={css["stop"]}>
+              <p role="alert" className={`${sheet["held"]} ${sheet["firm"]} ${sheet["inset"]}`}>
                 {refused}
               </p>
             )}
@@ -171,12 +172,12 @@ function MeltPlan({
               Plan this melt
             </Button>
             {mix.judged?.ok === true && mix.judged.verdict === "fail" && (
-              <p className={css["soft"]}>
+              <p className={sheet["soft"]}>
                 As it is weighed it is not {alloy?.name}; it can be planned all the same, for a pig or a
                 lesser piece.
               </p>
             )}
-            <p className={css["soft"]}>
+            <p className={sheet["soft"]}>
               {mix.massKg > 0 ? `${format.show("kg", mix.massKg)} weighed in. ` : ""}The log keeps what was
               weighed in and what the mix may hold.
             </p>

@@ -14,6 +14,7 @@ import { NumberField } from "../../base/forms/NumberField.tsx";
 import { WhenField } from "../../base/forms/WhenField.tsx";
 import { heatSum } from "./heatSum.ts";
 import { powerBasis, rangeMinutes } from "./heatWords.ts";
+import sheet from "../../base/styles/sheet.module.css";
 import css from "./metal.module.css";
 
 /** Lights the fire: the lining hot or cold decides how long it takes. */
@@ -75,7 +76,7 @@ export function MeltStart({
         hint={`Planned: ${format.show("kg", plannedChargeKg(melt))}. The pour sheet counts only what was weighed.`}
       />
       {sum?.times != null && <p className={css["big"]}>{rangeMinutes(sum.times)}</p>}
-      {power !== null && <p className={css["soft"]}>{powerBasis(power, format)}</p>}
+      {power !== null && <p className={sheet["soft"]}>{powerBasis(power, format)}</p>}
       {furnace === null && <p>No furnace was named, so no time can be given.</p>}
       <details>
         <summary>It was started earlier</summary>

@@ -11,6 +11,7 @@ import { newItem, type MeltDraft } from "./meltDraft.ts";
 import type { Fix, MixSum } from "./meltSum.ts";
 import { Reckoned } from "../../base/parts/Reckoned.tsx";
 import { VerdictMark } from "./VerdictMark.tsx";
+import sheet from "../../base/styles/sheet.module.css";
 import css from "./metal.module.css";
 
 const verdictSays: Readonly<Record<Verdict, string>> = {
@@ -74,7 +75,7 @@ function Judged({ judged }: { readonly judged: ChargeJudged }) {
   const format = useFormat();
   if (!judged.ok)
     return (
-      <p role="alert" className={css["stop"]}>
+      <p role="alert" className={`${sheet["held"]} ${sheet["firm"]} ${sheet["inset"]}`}>
         {judged.code === "beryllium-suspect"
           ? `Refused: ${judged.names.join(", ")}. It may hold beryllium.`
           : judged.code === "does-not-add-up"
@@ -88,7 +89,7 @@ function Judged({ judged }: { readonly judged: ChargeJudged }) {
       <p>
         <VerdictMark verdict={judged.verdict} /> {verdictSays[judged.verdict]}
       </p>
-      <div className={css["scroll"]}>
+      <div className={sheet["scroll"]}>
         <table>
           <thead>
             <tr>
@@ -150,7 +151,7 @@ function FixSays({
     form.set({ items: [...items, ...more] });
   };
   return (
-    <section className={css["stack"]} aria-label="What would put it right">
+    <section className={sheet["stack3"]} aria-label="What would put it right">
       <p>
         <strong>What would put it right</strong>
       </p>
@@ -187,7 +188,7 @@ function FixSays({
         </p>
       ))}
       {dilutions.length > 0 && (
-        <p className={css["soft"]}>
+        <p className={sheet["soft"]}>
           Nothing takes lead, antimony, bismuth, nickel or arsenic out of a melt again.
         </p>
       )}

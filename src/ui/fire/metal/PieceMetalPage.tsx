@@ -22,6 +22,7 @@ import { MetalSave } from "./MetalSave.tsx";
 import { RoutesCard } from "./RoutesCard.tsx";
 import { ScaleCard } from "./ScaleCard.tsx";
 import { StudioRatio } from "./StudioRatio.tsx";
+import sheet from "../../base/styles/sheet.module.css";
 import css from "./metal.module.css";
 
 /** How much metal a piece takes, by every way there is, and what to weigh in for it. */
@@ -109,12 +110,12 @@ function PieceMetal({ piece, shop, melts, alloyId, alloy, figures }: Props) {
       back={paths.piece(piece.id)}
       actions={<LinkButton href={paths.gating(piece.id)}>Gating and feeding</LinkButton>}
     >
-      <p className={css["lead"]}>
+      <p className={`${sheet["pale"]} ${sheet["wideText"]}`}>
         {plan.name}, in <Link href={paths.alloy(alloyId)}>{alloy.name}</Link>. What you type here is kept on
         this device; the metal goes into the plan when you save it.
       </p>
-      <div className={css["columns"]}>
-        <div className={css["column"]}>
+      <div className={`${sheet["stack"]} ${sheet["top"]} ${css["columns"]}`}>
+        <div className={sheet["stack"]}>
           <RoutesCard form={form} routes={routes} mesh={mesh} material={plan.material ?? null} />
           <StudioRatio draft={draft} material={plan.material ?? null} alloy={alloy} />
           <ScaleCard
@@ -125,7 +126,7 @@ function PieceMetal({ piece, shop, melts, alloyId, alloy, figures }: Props) {
             material={plan.material ?? null}
           />
         </div>
-        <div className={css["column"]}>
+        <div className={sheet["stack"]}>
           {fromPlan && (
             <Card tone="note">
               <p>

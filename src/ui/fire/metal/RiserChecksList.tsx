@@ -15,6 +15,7 @@ import type { DraftForm } from "../../base/forms/DraftNumber.tsx";
 import { linkLimits, type GatingDraft, type LinkDraft } from "../../pattern/mesh/gatingDraft.ts";
 import { kept } from "../../base/forms/limits.ts";
 import { Reckoned } from "../../base/parts/Reckoned.tsx";
+import sheet from "../../base/styles/sheet.module.css";
 import css from "./metal.module.css";
 
 const gives = [
@@ -43,7 +44,7 @@ export function RiserChecksList({
   const { modulus, volume } = checks;
   const cm3 = (mm3: number): string => format.show("cm3", mm3 / 1000);
   return (
-    <section className={css["stack"]} aria-label="Riser checks">
+    <section className={sheet["stack3"]} aria-label="Riser checks">
       <p>
         <strong>{checks.riser} feeds the casting if all three hold:</strong>
       </p>
@@ -53,7 +54,7 @@ export function RiserChecksList({
         {format.show("mm", riserDiameterMm({ modulusMm: modulus.needsMm, slender: 2 }))} twice as high)
       </Check>
       {volume === null ? (
-        <p className={css["soft"]}>
+        <p className={sheet["soft"]}>
           Has enough to give: for that, the casting sections and the riser need their lengths.
         </p>
       ) : (
@@ -89,7 +90,7 @@ export function RiserChecksList({
 
 function Check({ isMet, children }: { readonly isMet: boolean; readonly children: React.ReactNode }) {
   return (
-    <p className={css["pick"]}>
+    <p className={`${sheet["line3"]} ${sheet["tap"]} ${css["pick"]}`}>
       <LevelMark level={isMet ? "clear" : "hold"} />
       <span>{children}.</span>
     </p>

@@ -6,6 +6,7 @@ import { Choice } from "../../base/forms/Choice.tsx";
 import { DraftNumber, type DraftForm } from "../../base/forms/DraftNumber.tsx";
 import { kept } from "../../base/forms/limits.ts";
 import { isPrinted, massLimits, type MassDraft } from "./massDraft.ts";
+import sheet from "../../base/styles/sheet.module.css";
 import css from "./metal.module.css";
 
 type Props = { readonly form: DraftForm<MassDraft> };
@@ -112,7 +113,7 @@ export function WaterFields({ form, route }: Props & { readonly route: "hydrosta
         value={form.draft.isSealed}
         onChange={(isSealed) => form.set({ isSealed })}
       />
-      <p className={css["soft"]}>
+      <p className={sheet["soft"]}>
         Volume is the water's weight over{" "}
         {route === "displacement" ? "" : "(what hanging under water takes off) "}
         0.998 g/cm³, water at room heat.
@@ -217,12 +218,12 @@ function InfillCheck({ form, mesh }: WithMesh) {
         />
       )}
       {volumeCm3 === null && (
-        <p className={css["soft"]}>
+        <p className={sheet["soft"]}>
           With a mesh read in, what a print with this skin and infill should weigh stands here beside the
           scale.
         </p>
       )}
-      <p className={css["soft"]}>
+      <p className={sheet["soft"]}>
         Infill that leaks slurry through pin holes leaves ceramic inside: seal every one before the first dip.
         Skin × surface + infill × what is left inside gives the plastic; derived here, the skin taken as flat
         ({format.show("percent", 0.15)} infill in a palm-sized print is about three tenths solid).

@@ -11,6 +11,7 @@ import type { MassDraft } from "./massDraft.ts";
 import type { MassByRoutes, RouteLine } from "./massRoutes.ts";
 import { HollowFields, SlicerFields, WaterFields, WeightFields } from "./RouteFields.tsx";
 import { refusalSays, routeInSentence, routeWords } from "./metalWords.ts";
+import sheet from "../../base/styles/sheet.module.css";
 import css from "./metal.module.css";
 
 type Props = {
@@ -25,7 +26,7 @@ export function RoutesCard({ form, routes, mesh, material }: Props) {
   const { lines, chosen } = routes;
   return (
     <Card title="How much it holds, by each way">
-      <p className={css["lead"]}>
+      <p className={`${sheet["pale"]} ${sheet["wideText"]}`}>
         Measure it one way or several; the one with the least error is used, and two that can't both be right
         are told. Everything here is for the pattern as large as it is now.
       </p>
@@ -40,7 +41,7 @@ export function RoutesCard({ form, routes, mesh, material }: Props) {
         value={form.draft.withGating}
         onChange={(withGating) => form.set({ withGating })}
       />
-      <div className={css["stack"]}>
+      <div className={sheet["stack3"]}>
         {lines.map((line) => (
           <Route key={line.route} line={line} isUsed={chosen?.used.route === line.route}>
             <RouteBody route={line.route} form={form} mesh={mesh} material={material} />
@@ -70,7 +71,7 @@ function RouteTable({ routes: { lines, chosen } }: { readonly routes: MassByRout
   const done = lines.filter(({ volume }) => volume !== null);
   if (done.length === 0) return <p>Nothing measured yet. Open a way below.</p>;
   return (
-    <div className={css["scroll"]}>
+    <div className={sheet["scroll"]}>
       <table>
         <thead>
           <tr>
@@ -97,7 +98,7 @@ function RouteTable({ routes: { lines, chosen } }: { readonly routes: MassByRout
                   ? "–"
                   : `${format.show("kg", mass.likelyKg)} ± ${format.show("kg", mass.highKg - mass.likelyKg)}`}
                 <br />
-                <small className={css["soft"]}>± {format.number(errorShare * 100, 1)}%</small>
+                <small className={sheet["soft"]}>± {format.number(errorShare * 100, 1)}%</small>
               </td>
             </tr>
           ))}
@@ -144,18 +145,18 @@ function Route({
   return (
     <details className={`${css["route"]} ${isUsed ? css["used"] : ""}`}>
       <summary>
-        <span className={css["routeName"]}>
+        <span className={`${sheet["row03"]} ${css["routeName"]}`}>
           {routeWords[route]} <small>{isUsed ? `${says}, used` : says}</small>
         </span>
       </summary>
-      <div className={css["stack"]}>
+      <div className={sheet["stack3"]}>
         {children}
         {volume !== null && !volume.ok && (
           <p role="alert" className={css["warn"]}>
             {refusalSays[volume.code]}
           </p>
         )}
-        <p className={css["soft"]}>
+        <p className={sheet["soft"]}>
           Error taken: ± {format.number(value * 100, 1)}% ({source}).
         </p>
       </div>

@@ -11,6 +11,7 @@ import { gatingLimits, type GatingDraft } from "../../pattern/mesh/gatingDraft.t
 import { shortSpan } from "./heatWords.ts";
 import { Reckoned, Rows, type Given } from "../../base/parts/Reckoned.tsx";
 import { leanSum, type MetalHot, type RunSum } from "./runSum.ts";
+import sheet from "../../base/styles/sheet.module.css";
 import css from "./metal.module.css";
 
 const verdicts = {
@@ -177,7 +178,7 @@ function Lean({ form, limitMS }: { readonly form: DraftForm<GatingDraft>; readon
   return (
     <details>
       <summary>Leaning the mould</summary>
-      <div className={css["stack"]}>
+      <div className={sheet["stack3"]}>
         <p>
           In its sand, {format.show("deg", leanDeg.value.low)} to {format.show("deg", leanDeg.value.high)} off
           upright for the first second lets metal run down the sprue's wall and gas go out beside it (

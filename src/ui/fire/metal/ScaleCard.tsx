@@ -11,6 +11,7 @@ import type { DraftForm } from "../../base/forms/DraftNumber.tsx";
 import { isPrinted, type MassDraft } from "./massDraft.ts";
 import { Reckoned, Rows, type Given } from "../../base/parts/Reckoned.tsx";
 import { ownShrink } from "./ownShrink.ts";
+import sheet from "../../base/styles/sheet.module.css";
 import css from "./metal.module.css";
 
 /** How much larger the pattern must be than the casting, with each step on the way multiplied in. */
@@ -68,7 +69,7 @@ export function ScaleCard({
         given={[["Metal shrink", format.show("share", share)]]}
         source={`${figures.shrinkLow.source}; before it: ${otherShrinks.wax.source}; the shell: ${otherShrinks["shell-firing"].source}`}
       />
-      <p className={css["soft"]}>
+      <p className={sheet["soft"]}>
         The charge is reckoned from the pattern as it is: safe by the cube of the shrink. A piece held by a
         core or its own shape shrinks less; measure both kinds on the alloy's page.
       </p>

@@ -6,7 +6,7 @@ import { useFormat } from "../../base/state/useFormat.ts";
 import { Card } from "../../base/parts/Card.tsx";
 import { kept } from "../../base/forms/limits.ts";
 import { massLimits, type MassDraft } from "./massDraft.ts";
-import css from "./metal.module.css";
+import sheet from "../../base/styles/sheet.module.css";
 
 /** The ratio of this pattern to this metal, and for wax the round ten of the studios beside it. */
 export function StudioRatio({
@@ -42,7 +42,7 @@ export function StudioRatio({
             : `: ${format.show("kg", (patternG / 1000) * studioWaxRatio.value)} instead of ${format.show("kg", (patternG / 1000) * ratio)}.`}
         </p>
       )}
-      <p className={css["soft"]}>
+      <p className={sheet["soft"]}>
         Densities: {alloy.solidKgM3.source}; ten to one: {studioWaxRatio.source}.
       </p>
     </Card>

@@ -12,6 +12,7 @@ import { FullMass } from "./FullMass.tsx";
 import type { KnockoutTimes } from "./knockoutTimes.ts";
 import { frozenWords, outSource } from "./knockoutWords.ts";
 import { pourContents, pourWeights, type PourParts } from "./pourParts.ts";
+import sheet from "../../base/styles/sheet.module.css";
 import styles from "./pour.module.css";
 
 /** Full shells: when they are frozen, when they may be broken out; and what is left in the crucible. */
@@ -39,7 +40,7 @@ export function AfterPour({
   return (
     <>
       <Card title="Full">
-        <ul className={styles["list"]}>
+        <ul className={`${sheet["stack3"]} ${sheet["list"]} ${styles["list"]}`}>
           {full.map((course) => {
             const times = knockouts.find((one) => one?.pieceId === course.pieceId) ?? null;
             return (
@@ -55,11 +56,11 @@ export function AfterPour({
                       <span>Broken out.</span>
                     ) : (
                       <>
-                        <span className={styles["order"]}>
+                        <span className={sheet["strong"]}>
                           Not out of the shell before {soonTime(times.outAt, now, format.locale)},{" "}
                           {ago(times.outAt, now)}
                         </span>
-                        <span className={styles["soft"]}>{outSource[times.from]}</span>
+                        <span className={`${sheet["soft"]} ${styles["soft"]}`}>{outSource[times.from]}</span>
                         {times.outAt <= now && (
                           <div>
                             <LinkButton

@@ -16,6 +16,7 @@ import { Choice } from "../../base/forms/Choice.tsx";
 import { CoolingChart } from "./CoolingChart.tsx";
 import { MisrunLines } from "./MisrunLines.tsx";
 import { stopRule } from "./stopWords.ts";
+import sheet from "../../base/styles/sheet.module.css";
 import styles from "./pour.module.css";
 
 type Props = {
@@ -77,7 +78,11 @@ export function CoolingCard({ shells, alloy, figures, startC, metalC, carryMin, 
         />
       )}
       {latest !== null && usual !== null && (
-        <p className={latest.neverWarmEnough ? styles["stop"] : styles["order"]}>
+        <p
+          className={
+            latest.neverWarmEnough ? `${sheet["held"]} ${sheet["firm"]} ${sheet["inset"]}` : sheet["strong"]
+          }
+        >
           {latest.neverWarmEnough
             ? `Shell too cold: it leaves the kiln at ${temp(startC)} and needs ${temp(usual.lowC)} when metal comes.`
             : latest.surelyMin === null
@@ -100,12 +105,12 @@ export function CoolingCard({ shells, alloy, figures, startC, metalC, carryMin, 
         </p>
       )}
       {!shell.isWallKnown && (
-        <p className={styles["soft"]}>
+        <p className={`${sheet["soft"]} ${styles["soft"]}`}>
           The log has no wall for this shell: calculated with {format.show("mm", wallMm)}, a starting value.
         </p>
       )}
       {usual !== null && !usual.isSectionKnown && (
-        <p className={styles["soft"]}>
+        <p className={`${sheet["soft"]} ${styles["soft"]}`}>
           Its thinnest section is not entered: calculated with {format.show("mm", usual.sectionMm)}, a
           starting value.
         </p>
@@ -130,7 +135,7 @@ export function CoolingCard({ shells, alloy, figures, startC, metalC, carryMin, 
         </p>
         {usual !== null && <p>Usual heat of the shell at the pour: {usual.source}.</p>}
       </details>
-      <p className={styles["soft"]}>
+      <p className={`${sheet["soft"]} ${styles["soft"]}`}>
         Cold sand takes more heat than air in the first minutes; hot sand is what helps. An estimate is never
         leave to pour.
       </p>

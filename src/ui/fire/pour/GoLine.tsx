@@ -3,9 +3,16 @@ import { paths } from "../../base/state/paths.ts";
 import { useFormat } from "../../base/state/useFormat.ts";
 import { LinkButton } from "../../base/parts/LinkButton.tsx";
 import { goText } from "./goWords.ts";
+import sheet from "../../base/styles/sheet.module.css";
 import styles from "./pour.module.css";
 
 const asks: readonly GoStanding["state"][] = ["none", "open", "lapsed", "no-go", "not-open"];
+
+const looks = {
+  lapsed: styles["lapsed"],
+  stop: `${sheet["held"]} ${sheet["firm"]} ${sheet["inset"]}`,
+  order: sheet["strong"],
+} as const;
 
 /** Where the go stands, and the way to the sheet while there is none. */
 export function GoLine({
@@ -23,7 +30,7 @@ export function GoLine({
     state === "lapsed" && isLarge ? "lapsed" : state === "lapsed" || state === "no-go" ? "stop" : "order";
   return (
     <>
-      <p className={styles[kind]} role={state === "lapsed" ? "alert" : "status"}>
+      <p className={looks[kind]} role={state === "lapsed" ? "alert" : "status"}>
         {goText(go, { format, now })}
       </p>
       {asks.includes(state) && (

@@ -3,6 +3,7 @@ import { soonTime } from "../../base/format/time.ts";
 import type { DecisionPast, GoStanding } from "../../../rules/pourGo.ts";
 import { lapseTexts } from "./goWords.ts";
 import { lineName } from "./sheetWords.ts";
+import sheet from "../../base/styles/sheet.module.css";
 import styles from "./pour.module.css";
 
 /** Every decision so far, newest first, what was passed for it and why it lapsed. */
@@ -19,7 +20,7 @@ export function GoPast({
   const when = (at: number): string => soonTime(at, now, format.locale);
   if (past.length === 0) return null;
   return (
-    <ol className={styles["list"]} aria-label="Decisions">
+    <ol className={`${sheet["stack3"]} ${sheet["list"]} ${styles["list"]}`} aria-label="Decisions">
       {past.toReversed().map(({ decided, lapse }) => (
         <li key={decided.id}>
           <span>
@@ -29,7 +30,7 @@ export function GoPast({
               : `, lapsed ${when(lapse.at)}: ${lapseTexts(lapse.because, known, { format, now }).join("; ")}.`}
           </span>
           {decided.passed.map(({ item, reason }) => (
-            <span key={item} className={styles["soft"]}>
+            <span key={item} className={`${sheet["soft"]} ${styles["soft"]}`}>
               {lineName(item)}: passed, “{reason}”
             </span>
           ))}

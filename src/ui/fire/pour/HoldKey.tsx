@@ -1,4 +1,5 @@
 import { useEffect, useRef, useState, type ReactNode } from "react";
+import sheet from "../../base/styles/sheet.module.css";
 import big from "../../base/glove/BigKey.module.css";
 import styles from "./pour.module.css";
 
@@ -28,7 +29,7 @@ export function HoldKey(props: {
   return (
     <button
       type="button"
-      className={`${big["key"]} ${styles["holdKey"]}`}
+      className={`${sheet["bucketKey"]} ${sheet["press"]} ${big["key"]} ${styles["holdKey"]}`}
       data-held={isHeld || undefined}
       onPointerDown={(event) => setHeld(event.isPrimary && event.button === 0)}
       onPointerUp={letGo}

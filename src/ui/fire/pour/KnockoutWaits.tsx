@@ -10,6 +10,7 @@ import { weightsOf } from "../../base/cautions/weightsOf.ts";
 import { Card } from "../../base/parts/Card.tsx";
 import { knockoutDues } from "./knockoutDues.ts";
 import { frozenWords, outSource } from "./knockoutWords.ts";
+import sheet from "../../base/styles/sheet.module.css";
 import styles from "./pour.module.css";
 
 /** Full shells that wait to be broken out, and when they may be; nothing where none does. */
@@ -35,7 +36,7 @@ export function KnockoutWaits({
   };
   return (
     <Card title="To be broken out">
-      <ul className={styles["list"]}>
+      <ul className={`${sheet["stack3"]} ${sheet["list"]} ${styles["list"]}`}>
         {dues.map((due) => (
           <li key={due.pieceId}>
             {!isOwn && (
@@ -43,13 +44,13 @@ export function KnockoutWaits({
                 <Link href={paths.piece(due.pieceId)}>{due.name}</Link>
               </strong>
             )}
-            <span className={styles["order"]}>
+            <span className={sheet["strong"]}>
               {due.outAt > now
                 ? `Not out of the shell before ${soonTime(due.outAt, now, format.locale)}, ${ago(due.outAt, now)}`
                 : `May be broken out since ${soonTime(due.outAt, now, format.locale)}`}
             </span>
             <span>{frozenWords(due, now, format.locale)}</span>
-            <span className={styles["soft"]}>{outSource[due.from]}</span>
+            <span className={`${sheet["soft"]} ${styles["soft"]}`}>{outSource[due.from]}</span>
           </li>
         ))}
       </ul>

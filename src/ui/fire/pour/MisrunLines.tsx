@@ -7,6 +7,7 @@ import type { PourShell } from "../../../logbook/pour/pourShells.ts";
 import { useFormat } from "../../base/state/useFormat.ts";
 import type { Format } from "../../base/format/units.ts";
 import { NumberField } from "../../base/forms/NumberField.tsx";
+import sheet from "../../base/styles/sheet.module.css";
 import styles from "./pour.module.css";
 
 /** Beyond this many times the way that is asked for, a length in figures says nothing. */
@@ -37,13 +38,13 @@ export function MisrunLines({
   const superheatK = metalC - alloy.liquidusC.value;
   if (shell.thinnestMm === null)
     return (
-      <p className={styles["soft"]}>
+      <p className={`${sheet["soft"]} ${styles["soft"]}`}>
         Its thinnest section is not known, so nobody can say whether it runs full. Tell it with the shells.
       </p>
     );
   if (superheatK < 0)
     return (
-      <p className={styles["stop"]}>
+      <p className={`${sheet["held"]} ${sheet["firm"]} ${sheet["inset"]}`}>
         At {format.show("temp", metalC)} it is not all melted ({format.show("temp", alloy.liquidusC.value)}):
         it does not run.
       </p>

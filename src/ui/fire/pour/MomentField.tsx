@@ -4,6 +4,7 @@ import { useFormat } from "../../base/state/useFormat.ts";
 import { dayTime } from "../../base/format/time.ts";
 import { Button } from "../../base/parts/Button.tsx";
 import { localText, readLocalText } from "../../base/parts/localTime.ts";
+import sheet from "../../base/styles/sheet.module.css";
 import field from "../../base/parts/field.module.css";
 import styles from "./pour.module.css";
 
@@ -21,7 +22,7 @@ export function MomentField(props: {
   const id = useId();
   return (
     <div className={styles["stack"]}>
-      <p className={styles["huge"]} role="status">
+      <p className={sheet["huge"]} role="status">
         {dayTime(at, clock(), locale)}
       </p>
       <div className={styles["keys"]}>

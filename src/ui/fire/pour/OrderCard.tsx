@@ -4,6 +4,7 @@ import { fillsAboveK } from "../../../logbook/pour/pourHeat.ts";
 import { useFormat } from "../../base/state/useFormat.ts";
 import { Card } from "../../base/parts/Card.tsx";
 import type { PourParts } from "./pourParts.ts";
+import sheet from "../../base/styles/sheet.module.css";
 import styles from "./pour.module.css";
 
 const problemWords = {
@@ -51,7 +52,9 @@ export function OrderCard({
                 ? "Enter how much metal each shell holds."
                 : "Enter how much metal is in the crucible, or name a melt."}
         </p>
-        {shells.length > 1 && <p className={styles["soft"]}>Until then: the thinnest first.</p>}
+        {shells.length > 1 && (
+          <p className={`${sheet["soft"]} ${styles["soft"]}`}>Until then: the thinnest first.</p>
+        )}
       </Card>
     );
   const nameOf = (id: string): string => shells.find((shell) => shell.id === id)?.name ?? id;
@@ -75,7 +78,7 @@ export function OrderCard({
         {wantedKg === null ? "" : `, ${kg(wantedKg)} wanted`}
         {order.metalLeftKg > 0.005 ? `; ${kg(order.metalLeftKg)} left for the ingot mould.` : "."}
       </p>
-      <ol className={`${styles["list"]} ${styles["ordered"]}`}>
+      <ol className={`${sheet["stack3"]} ${sheet["list"]} ${styles["list"]} ${styles["ordered"]}`}>
         {order.turns.map((turn) => (
           <li key={turn.id}>
             <strong>{nameOf(turn.id)}</strong>
@@ -91,7 +94,7 @@ export function OrderCard({
                   : `, ${format.number(-turn.spareMin, 1)} min too late`}
             </span>
             {turn.problems.length > 0 && (
-              <p className={styles["stop"]}>
+              <p className={`${sheet["held"]} ${sheet["firm"]} ${sheet["inset"]}`}>
                 {capital(turn.problems.map((problem) => problemWords[problem]).join("; "))}.
               </p>
             )}
@@ -99,7 +102,7 @@ export function OrderCard({
         ))}
       </ol>
       {shells.length > 1 && (
-        <p className={styles["soft"]}>
+        <p className={`${sheet["soft"]} ${styles["soft"]}`}>
           The one whose time runs out first goes first; of equals the thinnest. Each shell leaves the kiln at
           its turn.
         </p>

@@ -13,6 +13,7 @@ import { Choice } from "../../base/forms/Choice.tsx";
 import { NumberField } from "../../base/forms/NumberField.tsx";
 import { pourRanges, type PourDay, type PourDraft, type Reckoned } from "./pourDraft.ts";
 import type { PourParts } from "./pourParts.ts";
+import sheet from "../../base/styles/sheet.module.css";
 import styles from "./pour.module.css";
 
 const purposeNames = { burnout: "Burnout", firing: "Firing", preheat: "Preheat" } as const;
@@ -157,7 +158,7 @@ export function PlanHeat({ draft, set, parts, day, runs, melts }: Props) {
                   : `The shells hold ${format.show("kg", parts.wantedKg)} together.`
               }
             />
-            <p className={styles["soft"]}>
+            <p className={`${sheet["soft"]} ${styles["soft"]}`}>
               <Link href={paths.newMelt}>Plan a melt</Link> for charge, hazards and its own log.
             </p>
           </>
@@ -192,7 +193,13 @@ export function PlanHeat({ draft, set, parts, day, runs, melts }: Props) {
           />
         </div>
         {parts.fill !== null && (
-          <p className={parts.fill.fits ? styles["soft"] : styles["stop"]}>
+          <p
+            className={
+              parts.fill.fits
+                ? `${sheet["soft"]} ${styles["soft"]}`
+                : `${sheet["held"]} ${sheet["firm"]} ${sheet["inset"]}`
+            }
+          >
             The crucible is {format.show("percent", parts.fill.share)} full
             {parts.fill.fits ? "." : `: too full to lift. It takes ${format.show("kg", parts.fill.mostKg)}.`}
           </p>

@@ -8,6 +8,7 @@ import { Card } from "../../base/parts/Card.tsx";
 import { NumberField } from "../../base/forms/NumberField.tsx";
 import type { PourDraft } from "./pourDraft.ts";
 import type { PourParts } from "./pourParts.ts";
+import sheet from "../../base/styles/sheet.module.css";
 import styles from "./pour.module.css";
 
 /** Which shells, and what nobody measured of them. */
@@ -61,7 +62,7 @@ export function PlanShells({
                 : "It decides how hot the shell must be. Measure the pattern."
             }
           />
-          <p className={styles["soft"]}>
+          <p className={`${sheet["soft"]} ${styles["soft"]}`}>
             Wall {format.show("mm", shell.wallMm)}.{" "}
             {shell.metalKg === null ? (
               <>

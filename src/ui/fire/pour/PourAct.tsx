@@ -17,6 +17,7 @@ import { goText } from "./goWords.ts";
 import type { PourParts } from "./pourParts.ts";
 import { lower } from "./sheetWords.ts";
 import { stopRule } from "./stopWords.ts";
+import sheet from "../../base/styles/sheet.module.css";
 import styles from "./pour.module.css";
 
 type Props = {
@@ -97,22 +98,29 @@ export function PourAct({ pour, go, parts, courses, turn, now, place, isFirst }:
     });
 
   return (
-    <section className={`${styles["moment"]} ${styles["act"]}`} aria-label="The pour">
+    <section className={`${sheet["stack"]} ${styles["moment"]}`} aria-label="The pour">
       <div>
         <h2>{courses.length > 1 ? `Shell ${courses.indexOf(turn) + 1} of ${courses.length}` : "The pour"}</h2>
-        <p className={styles["shellName"]}>{name}</p>
+        <p className={`${sheet["figure"]} ${sheet["breaks"]}`}>{name}</p>
       </div>
       {stage === "waiting" && !hasBegun && (
         <>
           {go.state !== "go" && !isAsking && (
-            <p className={go.state === "lapsed" && isFirst ? styles["lapsed"] : styles["stop"]} role="alert">
+            <p
+              className={
+                go.state === "lapsed" && isFirst
+                  ? styles["lapsed"]
+                  : `${sheet["held"]} ${sheet["firm"]} ${sheet["inset"]}`
+              }
+              role="alert"
+            >
               {goText(go, { format, now })}
             </p>
           )}
           <p className={styles["clock"]}>
             Pour {soonTime(pour.plan.pourAt, now, format.locale)}, {ago(pour.plan.pourAt, now)}
           </p>
-          {go.state === "go" && <p className={styles["order"]}>{goText(go, { format, now })}</p>}
+          {go.state === "go" && <p className={sheet["strong"]}>{goText(go, { format, now })}</p>}
         </>
       )}
       {rule !== null && (
@@ -138,7 +146,7 @@ export function PourAct({ pour, go, parts, courses, turn, now, place, isFirst }:
           )}
           {isAsking && (
             <div className={styles["stack"]} role="group" aria-label="No go given">
-              <p className={styles["stop"]}>
+              <p className={`${sheet["held"]} ${sheet["firm"]} ${sheet["inset"]}`}>
                 No go given: {lower(goText(go, { format, now }))} Take {name} out all the same?
               </p>
               <HoldKey onHeld={takeOut} under="Without a go. Hold it down.">
@@ -191,7 +199,7 @@ export function PourAct({ pour, go, parts, courses, turn, now, place, isFirst }:
           Full
         </BigKey>
       )}
-      <p className={styles["leak"]}>If the wall leaks: step back, let it run into the sand. Never water.</p>
+      <p className={sheet["strong"]}>If the wall leaks: step back, let it run into the sand. Never water.</p>
       {stage !== "waiting" && stopMin !== null && latest !== null && (
         <LatestGauge outMin={stopMin} latest={latest} />
       )}
@@ -202,7 +210,7 @@ export function PourAct({ pour, go, parts, courses, turn, now, place, isFirst }:
         </p>
       )}
       {last !== null && <BigKey onPress={takeBack}>Take back the last tap</BigKey>}
-      <p className={styles["soft"]}>Local codes and licensed practice come first.</p>
+      <p className={`${sheet["soft"]} ${styles["soft"]}`}>Local codes and licensed practice come first.</p>
     </section>
   );
 }

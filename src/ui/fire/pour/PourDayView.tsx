@@ -1,3 +1,5 @@
+import sheet from "../../base/styles/sheet.module.css";
+import styles from "./pour.module.css";
 import type { GoStanding } from "../../../rules/pourGo.ts";
 import { streamOf, type Entry } from "../../../logbook/entries/entry.ts";
 import type { Pour } from "../../../logbook/fire/fireStates.ts";
@@ -27,8 +29,10 @@ import { PourMoment } from "./PourMoment.tsx";
 import { TrackCards } from "./TrackCards.tsx";
 import { TracksChart } from "./TracksChart.tsx";
 import { coursesOf, isPouring, pourDay } from "./pourDay.ts";
-import { pourContents, pourWeights, type PourParts } from "./pourParts.ts";
-import styles from "./pour.module.css";
+import { pourContents, pourWeights, type PourParts, bedOf, sensedMelt } from "./pourParts.ts";
+import { pourDues } from "./pourDues.ts";
+import { knockoutOf } from "./knockoutTimes.ts";
+import { usePourAlarm } from "./usePourAlarm.ts";
 
 /** This near the pour it has the screen. */
 const atPourMs = 5 * 60_000;
@@ -136,7 +140,7 @@ export function PourDayView({
         {isOpen && !hasBegun && (
           <>
             {isAtPour && act}
-            <div className={styles["live"]}>
+            <div className={`${sheet["stack"]} ${sheet["top"]} ${styles["live"]}`}>
               <PourMoment
                 pour={pour}
                 plan={plan}

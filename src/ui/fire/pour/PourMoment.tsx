@@ -9,6 +9,7 @@ import { Button } from "../../base/parts/Button.tsx";
 import { GoLine } from "./GoLine.tsx";
 import { correctedPlan } from "./correctedPlan.ts";
 import { clashWords, holdWords, lateWords } from "./pourStepWords.ts";
+import sheet from "../../base/styles/sheet.module.css";
 import styles from "./pour.module.css";
 
 /** The moment everything meets at, how it has moved, and what to hold until then. */
@@ -38,10 +39,10 @@ export function PourMoment({
   const keep = () =>
     log(correctedPlan(pour, { pourAt: Math.ceil(plan.pourAt / 60_000) * 60_000 }, `moved ${movedWords}`));
   return (
-    <section className={styles["moment"]} aria-label="Pour time">
+    <section className={`${sheet["stack1"]} ${styles["moment"]}`} aria-label="Pour time">
       <h2>Pour time</h2>
       {isLapsed && <GoLine go={go} now={now} isLarge />}
-      <p className={isLapsed ? styles["order"] : styles["huge"]}>{dayTime(plan.pourAt, now, locale)}</p>
+      <p className={isLapsed ? sheet["strong"] : sheet["huge"]}>{dayTime(plan.pourAt, now, locale)}</p>
       <p>
         <strong>{ago(plan.pourAt, now)}</strong>
       </p>
@@ -57,7 +58,7 @@ export function PourMoment({
         </>
       )}
       {plan.advice.length > 0 && (
-        <ul className={styles["orders"]} aria-label="What to hold">
+        <ul className={`${sheet["stack1"]} ${styles["orders"]}`} aria-label="What to hold">
           {plan.advice.map((advice) => (
             <li key={`${advice.track} ${advice.step}`}>{holdWords(advice, { locale, now })}</li>
           ))}
@@ -71,7 +72,7 @@ export function PourMoment({
           </p>
         ))}
       {!isLapsed && <GoLine go={go} now={now} isLarge={false} />}
-      <p className={styles["soft"]}>{awakeWords}</p>
+      <p className={`${sheet["soft"]} ${styles["soft"]}`}>{awakeWords}</p>
     </section>
   );
 }

@@ -18,6 +18,7 @@ import { GoPast } from "./GoPast.tsx";
 import { SheetLineRow } from "./SheetLineRow.tsx";
 import { goText } from "./goWords.ts";
 import { lineName, lower } from "./sheetWords.ts";
+import sheet from "../../base/styles/sheet.module.css";
 import styles from "./pour.module.css";
 
 const titles: Readonly<Record<GoState, string>> = {
@@ -100,10 +101,10 @@ export function PourSheet({ log, go, now }: { log: PourLog; go: GoStanding; now:
         <p className={styles["caution"]}>{standingCaution}</p>
         <div className={`${styles["columns"]} ${styles["lists"]}`}>
           <Card title="From the log">
-            <ul className={styles["list"]}>{rows("log")}</ul>
+            <ul className={`${sheet["stack3"]} ${sheet["list"]} ${styles["list"]}`}>{rows("log")}</ul>
           </Card>
           <Card title="By eye and hand">
-            <ul className={styles["list"]}>{rows("hand")}</ul>
+            <ul className={`${sheet["stack3"]} ${sheet["list"]} ${styles["list"]}`}>{rows("hand")}</ul>
           </Card>
         </div>
         <Card
@@ -117,7 +118,7 @@ export function PourSheet({ log, go, now }: { log: PourLog; go: GoStanding; now:
               <p role="status">{againstWords(verdict)}</p>
               <TextField label="Name" value={kept.name} onChange={(name) => setKept({ ...kept, name })} />
               {refused !== null && (
-                <p role="alert" className={styles["stop"]}>
+                <p role="alert" className={`${sheet["held"]} ${sheet["firm"]} ${sheet["inset"]}`}>
                   {refused}
                 </p>
               )}

@@ -4,6 +4,7 @@ import { TextField } from "../../base/forms/TextField.tsx";
 import type { SheetLine } from "../../../logbook/pour/pourSheet.ts";
 import type { PourKnown } from "../../../rules/pourLog.ts";
 import { lineFigure, lineName, stateMarks, whyText } from "./sheetWords.ts";
+import sheet from "../../base/styles/sheet.module.css";
 import styles from "./pour.module.css";
 
 /** One line of the sheet: OK, planned, to check, or passed with a written reason. */
@@ -38,24 +39,24 @@ export function SheetLineRow({
     <li aria-label={name}>
       <div className={styles["itemHead"]}>
         <span
-          className={`${styles["mark"]} ${state === "ok" ? styles["markOk"] : state === "not-ok" ? styles["markBlocked"] : ""}`}
+          className={`${styles["mark"]} ${state === "ok" ? styles["markOk"] : state === "not-ok" ? sheet["alert"] : ""}`}
           aria-hidden="true"
         >
           {mark.sign}
         </span>
         <span>
-          <strong>{name}</strong> <span className={styles["soft"]}>{mark.word}</span>
-          {figure !== null && <span className={styles["soft"]}>, {figure}</span>}
+          <strong>{name}</strong> <span className={`${sheet["soft"]} ${styles["soft"]}`}>{mark.word}</span>
+          {figure !== null && <span className={`${sheet["soft"]} ${styles["soft"]}`}>, {figure}</span>}
         </span>
       </div>
       {state !== "ok" &&
         [...new Set(texts)].map((text) => (
-          <p key={text} className={styles["soft"]}>
+          <p key={text} className={`${sheet["soft"]} ${styles["soft"]}`}>
             {text}
           </p>
         ))}
       {reason.trim() !== "" && state !== "ok" && <p className={styles["printOnly"]}>Passed: {reason}</p>}
-      <div className={`${styles["item"]} ${styles["screen"]}`}>
+      <div className={`${sheet["stack2"]} ${styles["item"]} ${styles["screen"]}`}>
         {isTickable && (
           <div className={styles["keys"]}>
             <Button pressed={state === "ok"} onPress={() => onCheck(true)} label={`${name}: OK`}>

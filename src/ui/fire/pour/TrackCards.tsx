@@ -15,6 +15,7 @@ import { correctedPlan } from "./correctedPlan.ts";
 import type { PourParts } from "./pourParts.ts";
 import { SkipStepper } from "./SkipStepper.tsx";
 import { stepWords, trackNames } from "./pourStepWords.ts";
+import sheet from "../../base/styles/sheet.module.css";
 import styles from "./pour.module.css";
 
 type Props = {
@@ -110,17 +111,17 @@ function OneTrack({
 
   return (
     <li
-      className={styles["track"]}
+      className={`${sheet["stack2"]} ${sheet["panel"]} ${styles["track"]}`}
       data-late={isLate || undefined}
       data-next={isNext || undefined}
       aria-label={trackNames[name]}
     >
-      <div className={styles["trackHead"]}>
+      <div className={`${sheet["row03"]} ${sheet["baseline"]} ${sheet["between"]} ${styles["trackHead"]}`}>
         <h3>
           {trackNames[name]}
           {isNext && step !== undefined && <span className={styles["nextMark"]}>next</span>}
         </h3>
-        <span className={styles["soft"]}>
+        <span className={`${sheet["soft"]} ${styles["soft"]}`}>
           {step === undefined
             ? "ready"
             : isLate
@@ -145,7 +146,7 @@ function OneTrack({
               </>
             )}
           </p>
-          <p className={styles["soft"]}>{stepWords(step.id).says}</p>
+          <p className={`${sheet["soft"]} ${styles["soft"]}`}>{stepWords(step.id).says}</p>
           <BigKey onPress={() => mark(step.state === "running" ? "done" : "started")}>
             {step.state === "running" ? stepWords(step.id).done : stepWords(step.id).start}
           </BigKey>
@@ -168,9 +169,11 @@ function OneTrack({
               <Button onPress={() => more(15)}>15 min more</Button>
             </div>
           )}
-          {sensed.has(step.id) && <p className={styles["soft"]}>Its time comes from its own log.</p>}
+          {sensed.has(step.id) && (
+            <p className={`${sheet["soft"]} ${styles["soft"]}`}>Its time comes from its own log.</p>
+          )}
           {next !== undefined && (
-            <p className={styles["soft"]}>
+            <p className={`${sheet["soft"]} ${styles["soft"]}`}>
               Then: {stepWords(next.id).title.toLowerCase()}, from {clockTime(next.startAt, locale)}.
             </p>
           )}

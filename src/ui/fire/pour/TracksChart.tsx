@@ -2,21 +2,21 @@ import { useState } from "react";
 import type { PourStep } from "../../../logbook/entries/fireBodies.ts";
 import { trackOrder } from "../../../logbook/pour/pourSteps.ts";
 import type { PourPlan } from "../../../physics/metal/pourDay.ts";
-import { timeTicks } from "../../base/charts/timeTicks.ts";
+import { Plot, PlotFigure } from "../../base/charts/Plot.tsx";
+import { plotFrame } from "../../base/charts/plotFrame.ts";
+import { clockTicks } from "../../base/charts/timeTicks.ts";
 import { useWidth } from "../../base/charts/useWidth.ts";
 import { useFormat } from "../../base/state/useFormat.ts";
 import { clockTime } from "../../base/format/time.ts";
 import { Choice } from "../../base/forms/Choice.tsx";
 import { stepWords, trackNames } from "./pourStepWords.ts";
 import { StepsTable } from "./StepsTable.tsx";
-import styles from "./pour.module.css";
+import styles from "./tracks.module.css";
 
 const minuteMs = 60_000;
 const nearMin = 110;
 const rowHeight = 54;
-const top = 44;
 const barHeight = 24;
-const side = 6;
 
 /** A pour day as tracks one below the other, time across, all meeting at one moment. */
 export function TracksChart({
@@ -38,16 +38,22 @@ export function TracksChart({
   const view = isLong ? (asked ?? (isNear ? "near" : "whole")) : "whole";
   const startAt = view === "near" ? plan.pourAt - nearMin * minuteMs : from;
   const endAt = Math.max(plan.pourAt, now ?? 0) + (plan.pourAt - startAt) * 0.03;
-  const x = (at: number): number =>
-    side +
-    (Math.max(0, Math.min(endAt, at) - startAt) / Math.max(minuteMs, endAt - startAt)) * (width - 2 * side);
   const rows = trackOrder.flatMap((id) => plan.tracks.find((track) => track.id === id) ?? []);
-  const bottom = top + rows.length * rowHeight;
+  const frame = plotFrame({
+    width,
+    left: 6,
+    rightGap: 6,
+    top: 44,
+    height: rows.length * rowHeight,
+    x: [startAt, endAt],
+    y: [0, 1],
+  });
+  const { x, top, bottom } = frame;
   const numberOf = (id: string): number => steps.findIndex((step) => step.id === id) + 1;
-  const most = Math.max(2, Math.floor(width / 62));
   const meetX = x(plan.pourAt);
+  const { locale } = format;
   return (
-    <figure className={styles["figure"]}>
+    <>
       {isLong && (
         <Choice
           label="Show"
@@ -59,29 +65,31 @@ export function TracksChart({
           onChange={setAsked}
         />
       )}
-      <div ref={box}>
-        <svg
-          className={styles["svg"]}
-          width={width}
-          height={bottom + 24}
-          viewBox={`0 0 ${width} ${bottom + 24}`}
-          role="img"
-          aria-label={`${rows.length} tracks that meet at ${clockTime(plan.pourAt, format.locale)}; the same times as a table below`}
+      <PlotFigure
+        box={box}
+        legend={
+          <>
+            <span className={styles["key"]}>to come</span>
+            {now !== null && <span className={styles["keyRunning"]}>under way</span>}
+            {now !== null && <span className={styles["keyDone"]}>done</span>}
+            {now !== null && <span data-key="softDotted">held, waiting</span>}
+          </>
+        }
+        table={<StepsTable plan={plan} steps={steps} isLive={now !== null} />}
+      >
+        <Plot
+          frame={frame}
+          label={`${rows.length} tracks that meet at ${clockTime(plan.pourAt, locale)}; the same times as a table below`}
+          ticks={clockTicks(startAt, plan.pourAt, { most: Math.max(2, Math.floor(width / 62)), locale })}
+          hasUprights
+          now={now !== null && now >= startAt && now <= endAt ? now : null}
         >
-          {timeTicks(startAt, plan.pourAt, most).map((at) => (
-            <g key={at}>
-              <path className={styles["rule"]} d={`M${x(at)} ${top - 8}V${bottom}`} />
-              <text className={styles["tick"]} x={Math.min(width - 20, Math.max(20, x(at)))} y={bottom + 18}>
-                {clockTime(at, format.locale)}
-              </text>
-            </g>
-          ))}
           {rows.map((track, row) => {
             const y = top + row * rowHeight;
             const barY = y + 22;
             return (
               <g key={track.id}>
-                <text className={styles["name"]} x={side} y={y + 15}>
+                <text className={styles["name"]} x={frame.left} y={y + 15}>
                   {trackNames[track.id as keyof typeof trackNames]}
                 </text>
                 {track.steps.map((step, place) => {
@@ -126,32 +134,12 @@ export function TracksChart({
             );
           })}
           <path className={styles["meetLine"]} d={`M${meetX} ${top - 10}V${bottom}`} />
-          <text className={styles["meet"]} x={Math.min(width - 4, meetX)} y={16} textAnchor="end">
-            pour {clockTime(plan.pourAt, format.locale)}
+          <text className={styles["meet"]} x={Math.min(width - 4, meetX)} y={16}>
+            pour {clockTime(plan.pourAt, locale)}
           </text>
-          {now !== null && now >= startAt && now <= endAt && (
-            <>
-              <path className={styles["now"]} d={`M${x(now)} ${top - 8}V${bottom}`} />
-              <text
-                className={styles["nowText"]}
-                x={Math.max(14, Math.min(width - 16, x(now)))}
-                y={top - 12}
-                textAnchor="middle"
-              >
-                now
-              </text>
-            </>
-          )}
-        </svg>
-      </div>
-      <figcaption className={styles["legend"]}>
-        <span>to come</span>
-        {now !== null && <span className={styles["keyRunning"]}>under way</span>}
-        {now !== null && <span className={styles["keyDone"]}>done</span>}
-        {now !== null && <span className={styles["keyHold"]}>held, waiting</span>}
-      </figcaption>
-      <StepsTable plan={plan} steps={steps} isLive={now !== null} />
-    </figure>
+        </Plot>
+      </PlotFigure>
+    </>
   );
 }
 

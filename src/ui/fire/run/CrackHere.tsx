@@ -10,6 +10,7 @@ import { PickField } from "../../base/forms/PickField.tsx";
 import { useForm } from "../../base/forms/useForm.ts";
 import { Button } from "../../base/parts/Button.tsx";
 import { TextField } from "../../base/forms/TextField.tsx";
+import sheet from "../../base/styles/sheet.module.css";
 import styles from "./run.module.css";
 
 const kinds = [
@@ -74,7 +75,7 @@ export function CrackHere({
         onChange={(where) => set({ where })}
         error={errors["where"]}
       />
-      <div className={styles["keys"]}>
+      <div className={`${sheet["row"]} ${sheet["middle"]}`}>
         <Button kind="danger" onPress={save} debounceMs={500}>
           Log the crack, back to its coats
         </Button>

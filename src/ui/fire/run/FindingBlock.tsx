@@ -1,5 +1,6 @@
 import type { FindingText } from "../../base/format/findingSay.ts";
 import { LevelMark } from "../../base/parts/LevelMark.tsx";
+import sheet from "../../base/styles/sheet.module.css";
 import styles from "./run.module.css";
 
 /** A finding of a plan or a run, in words. */
@@ -11,7 +12,7 @@ export function FindingBlock({
   readonly text: FindingText;
 }) {
   return (
-    <article className={styles["finding"]}>
+    <article className={`${sheet["lines"]} ${styles["finding"]}`}>
       <h3>
         <LevelMark level={level} />
         {title}

@@ -18,6 +18,7 @@ import { NumberField } from "../../base/forms/NumberField.tsx";
 import { paths } from "../../base/state/paths.ts";
 import type { PlanDraft } from "./planDraft.ts";
 import { notListed } from "./planDraft.ts";
+import sheet from "../../base/styles/sheet.module.css";
 import styles from "./run.module.css";
 
 type Props = {
@@ -103,7 +104,7 @@ export function PlanChoices({
             value={waxLeaves === "no" ? "no" : "yes"}
             onChange={(answer) => set({ waxLeaves: answer === "yes", segments: null })}
           />
-          <p className={styles["hint"]}>
+          <p className={sheet["soft"]}>
             With steam or hot water the wax is out before the kiln.{" "}
             {first === undefined ? null : <Link href={paths.logFor(first, "dewaxed")}>Log that dewax</Link>}
           </p>

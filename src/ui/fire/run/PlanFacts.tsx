@@ -12,6 +12,7 @@ import { Choice } from "../../base/forms/Choice.tsx";
 import { NumberField } from "../../base/forms/NumberField.tsx";
 import { sourceWords } from "./factWords.ts";
 import type { PlanDraft, Told } from "./planDraft.ts";
+import sheet from "../../base/styles/sheet.module.css";
 import styles from "./run.module.css";
 
 const materials = Object.entries(patternBurnout).flatMap(([value, burnout]) =>
@@ -179,7 +180,7 @@ function Fact({ hint, children }: { readonly hint: string; readonly children: Re
   return (
     <div>
       {children}
-      <p className={styles["hint"]}>{hint}</p>
+      <p className={sheet["soft"]}>{hint}</p>
     </div>
   );
 }

@@ -9,6 +9,7 @@ import { instructionWords } from "./instructionWords.ts";
 import { scheduleFindingText } from "./scheduleWords.ts";
 import { changedAt, insertedAfter, movedBy, without } from "./segmentEdits.ts";
 import { SegmentEditor, SegmentRow } from "./SegmentRow.tsx";
+import sheet from "../../base/styles/sheet.module.css";
 import styles from "./run.module.css";
 
 const codes = (Object.keys(instructionWords) as readonly InstructionCode[]).map((value) => ({
@@ -78,10 +79,10 @@ export function PlanSteps(props: {
       </ol>
       <details className={styles["screen"]}>
         <summary>Add a step</summary>
-        <p className={styles["hint"]}>
+        <p className={sheet["soft"]}>
           {open === null ? "It comes last" : `It comes behind step ${open + 1}`}; move it from there.
         </p>
-        <div className={styles["keys"]}>
+        <div className={`${sheet["row"]} ${sheet["middle"]}`}>
           <Button onPress={() => add("ramp")}>A slope</Button>
           <Button onPress={() => add("hold")}>A hold</Button>
         </div>

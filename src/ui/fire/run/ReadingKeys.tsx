@@ -1,6 +1,7 @@
 import { useFormat } from "../../base/state/useFormat.ts";
 import { nextStep } from "../../base/parts/nextStep.ts";
 import { useRepeat } from "../../base/parts/useRepeat.ts";
+import sheet from "../../base/styles/sheet.module.css";
 import styles from "./reading.module.css";
 
 const steps = [-25, -5, 5, 25] as const;
@@ -26,7 +27,7 @@ export function ReadingKeys(props: {
     onChange(Number(format.fromShown("temp", next).toFixed(6)));
   };
   return (
-    <div className={styles["reading"]} role="group" aria-label={label}>
+    <div className={sheet["stack3"]} role="group" aria-label={label}>
       <output className={styles["shown"]}>{format.show("temp", value)}</output>
       <div className={styles["keys"]}>
         {steps.map((step) => (

@@ -24,6 +24,7 @@ import { RunPieces } from "./RunPieces.tsx";
 import { ScheduleChart } from "./ScheduleChart.tsx";
 import { refusalText, scheduleFindingText } from "./scheduleWords.ts";
 import { SegmentRow } from "./SegmentRow.tsx";
+import sheet from "../../base/styles/sheet.module.css";
 import styles from "./run.module.css";
 
 /** A plan that waits for its start, or was put away without one. */
@@ -95,7 +96,7 @@ export function RunBefore({
           <div className={styles["screen"]}>
             <RunCautions purpose={purpose} basis={basis ?? null} />
           </div>
-          <div className={`${styles["screen"]} ${styles["stack"]}`}>
+          <div className={`${styles["screen"]} ${sheet["stack"]}`}>
             <QuantityStepper
               label="Kiln now"
               quantity="temp"

@@ -8,6 +8,7 @@ import { Choice } from "../../base/forms/Choice.tsx";
 import { dayTime } from "../../base/format/time.ts";
 import { readKilnCsv, type KilnCsv } from "../../../workers/kilnCsv.ts";
 import { fileFaultWords, loggedCommands } from "./kilnFile.ts";
+import sheet from "../../base/styles/sheet.module.css";
 import field from "../../base/parts/field.module.css";
 import styles from "./run.module.css";
 
@@ -52,7 +53,7 @@ export function RunFile({ runId, startedAt }: { readonly runId: string; readonly
     setFile(null);
   };
   return (
-    <div className={styles["stack"]}>
+    <div className={sheet["stack"]}>
       <label htmlFor={id} className={field["label"]}>
         File of a kiln logger (CSV)
       </label>

@@ -22,6 +22,7 @@ import { RunSteps } from "./RunSteps.tsx";
 import { runDues } from "./runDues.ts";
 import { runFindingText } from "./runFindingText.ts";
 import { ScheduleChart } from "./ScheduleChart.tsx";
+import sheet from "../../base/styles/sheet.module.css";
 import styles from "./run.module.css";
 
 const lookEveryMs = 10_000;
@@ -97,9 +98,7 @@ export function RunLive({ run, pieces, kiln }: Props) {
         </Card>
       )}
       {basis === undefined && (
-        <p className={styles["soft"]}>
-          This plan does not say what it was made for: only its time is judged.
-        </p>
+        <p className={sheet["soft"]}>This plan does not say what it was made for: only its time is judged.</p>
       )}
       {!isOver && <RunReading runId={run.id} startedAt={kilnRun.startedAt} plannedC={judged.plannedC} />}
       <Card title="Plan and readings">
@@ -109,9 +108,9 @@ export function RunLive({ run, pieces, kiln }: Props) {
           live={{ startedAt: kilnRun.startedAt, now, readings: run.readings, nowMin: judged.nowMin }}
         />
         {moved !== null && (
-          <div className={styles["keys"]}>
+          <div className={`${sheet["row"]} ${sheet["middle"]}`}>
             <Button onPress={move}>Move the rest of the plan to where it is</Button>
-            <span className={styles["soft"]}>Nothing that is still to come changes but its time.</span>
+            <span className={sheet["soft"]}>Nothing that is still to come changes but its time.</span>
           </div>
         )}
         {energyKWh !== null && (

@@ -5,6 +5,7 @@ import { ago, soonTime } from "../../base/format/time.ts";
 import { Button } from "../../base/parts/Button.tsx";
 import { instructionWords } from "./instructionWords.ts";
 import { minutesWords, segmentTitle } from "./segmentWords.ts";
+import sheet from "../../base/styles/sheet.module.css";
 import styles from "./run.module.css";
 
 /** What to do now, or next and when, and how the run stands against its plan. */
@@ -23,33 +24,33 @@ export function RunNext({
   const part = next === null ? undefined : run.segments[next.segment];
   const fromC = scheduleCurve(run.segments, run.startC)[next?.segment ?? 0]?.fromC ?? run.startC;
   return (
-    <section className={styles["next"]} aria-label="Next at the kiln">
+    <section className={`${sheet["stack2"]} ${styles["next"]}`} aria-label="Next at the kiln">
       {first !== undefined && (
         <>
           <h2>Now</h2>
-          <p className={styles["what"]}>{instructionWords[first.code].title}</p>
+          <p className={`${sheet["figure"]} ${styles["what"]}`}>{instructionWords[first.code].title}</p>
           <p>{instructionWords[first.code].says}</p>
           <Button kind="primary" size="big" onPress={() => onTick(first.segment)} debounceMs={500}>
             Done
           </Button>
           {others.length > 0 && (
-            <p className={styles["soft"]}>
+            <p className={sheet["soft"]}>
               Then, due as well: {others.map(({ code }) => instructionWords[code].short).join(", ")}.
             </p>
           )}
         </>
       )}
       {next === null || part === undefined ? (
-        first === undefined && <p className={styles["what"]}>The plan is through</p>
+        first === undefined && <p className={`${sheet["figure"]} ${styles["what"]}`}>The plan is through</p>
       ) : (
         <>
           <h2>{first === undefined ? "Next" : "After that"}</h2>
-          <p className={first === undefined ? styles["what"] : undefined}>
+          <p className={first === undefined ? `${sheet["figure"]} ${styles["what"]}` : undefined}>
             {segmentTitle(part, fromC, format)}
           </p>
           <p>
-            <span className={first === undefined ? styles["countdown"] : undefined}>{ago(next.at, now)}</span>{" "}
-            <span className={styles["soft"]}>at {soonTime(next.at, now, format.locale)}</span>
+            <span className={first === undefined ? sheet["huge"] : undefined}>{ago(next.at, now)}</span>{" "}
+            <span className={sheet["soft"]}>at {soonTime(next.at, now, format.locale)}</span>
           </p>
         </>
       )}

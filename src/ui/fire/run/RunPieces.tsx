@@ -1,5 +1,7 @@
 import { useState } from "react";
 import { Link } from "wouter";
+import sheet from "../../base/styles/sheet.module.css";
+import styles from "./run.module.css";
 import { burnoutIn, crackIn } from "../../../logbook/acts/endRun.ts";
 import { beginBurnout } from "../../../logbook/acts/startRun.ts";
 import type { Run } from "../../../logbook/fire/fireStates.ts";
@@ -10,7 +12,6 @@ import { phaseWords } from "../../base/format/phaseWords.ts";
 import { Button } from "../../base/parts/Button.tsx";
 import { Card } from "../../base/parts/Card.tsx";
 import { CrackHere } from "./CrackHere.tsx";
-import styles from "./run.module.css";
 
 /** What is in the kiln; a crack that shows sends its piece back to the coats. */
 export function RunPieces({
@@ -31,7 +32,7 @@ export function RunPieces({
   const begin = (piece: Piece) => log(beginBurnout(run, piece));
   return (
     <Card title={isLive ? `In the kiln: ${remaining.length} of ${run.pieceIds.length}` : "Pieces"}>
-      <ul className={styles["pieces"]}>
+      <ul className={`${sheet["stack3"]} ${sheet["list"]} ${styles["pieces"]}`}>
         {pieces.map((piece) => {
           const crack = crackIn(run, piece);
           const isUnbegun =
@@ -40,7 +41,7 @@ export function RunPieces({
             <li key={piece.id}>
               <div className={styles["pieceHead"]}>
                 <Link href={paths.piece(piece.id)}>{piece.plan.name}</Link>
-                <span className={styles["soft"]}>
+                <span className={sheet["soft"]}>
                   {crack === null
                     ? phaseWords[piece.phase]
                     : `cracked in this run (${crack.where}): back to its coats`}
@@ -65,7 +66,7 @@ export function RunPieces({
         })}
       </ul>
       {pieces.length < run.pieceIds.length && (
-        <p className={styles["soft"]}>
+        <p className={sheet["soft"]}>
           {run.pieceIds.length - pieces.length} of its pieces are put away or not on this device.
         </p>
       )}

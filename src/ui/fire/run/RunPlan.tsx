@@ -18,6 +18,7 @@ import { PlanResult } from "./PlanResult.tsx";
 import type { PlanDraft } from "./planDraft.ts";
 import { askedOf, chosenKiln, startingDraft, startingPreheatC, wayOf } from "./planDraft.ts";
 import { refusalText } from "./scheduleWords.ts";
+import sheet from "../../base/styles/sheet.module.css";
 import styles from "./run.module.css";
 
 type Props = {
@@ -71,7 +72,7 @@ export function RunPlan({ items, shop, asked: from, onSaved }: Props) {
   };
 
   return (
-    <div className={styles["sheet"]}>
+    <div className={sheet["stack"]}>
       <p className={styles["caution"]}>
         The numbers never control the kiln: its own controller and limit protect it, and someone stays with
         it. Local codes, the makers’ sheets and licensed practice come first.

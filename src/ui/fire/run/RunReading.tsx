@@ -11,7 +11,7 @@ import { WhenField } from "../../base/forms/WhenField.tsx";
 import { SensorButton } from "../../air/sensors/SensorButton.tsx";
 import { ReadingKeys } from "./ReadingKeys.tsx";
 import { RunFile } from "./RunFile.tsx";
-import styles from "./run.module.css";
+import sheet from "../../base/styles/sheet.module.css";
 
 /** A reading in two taps: what the plan has now is filled in, the keys are for what is otherwise. */
 export function RunReading({
@@ -49,7 +49,7 @@ export function RunReading({
   return (
     <Card title="Read the kiln">
       <ReadingKeys label="Kiln" value={kilnC} onChange={setOwn} low={low} high={high} />
-      <p className={styles["hint"]}>
+      <p className={sheet["soft"]}>
         {own === null
           ? "Filled in from the plan: set it to what the kiln shows."
           : "By the kiln’s own thermocouple."}
@@ -59,7 +59,7 @@ export function RunReading({
       </Button>
       <details>
         <summary>Type it, an earlier time, a thermometer or a file</summary>
-        <div className={styles["stack"]}>
+        <div className={sheet["stack"]}>
           <NumberField
             label="Kiln, typed"
             quantity="temp"
@@ -70,7 +70,7 @@ export function RunReading({
           />
           <WhenField label="When it was read" at={at} onChange={setAt} />
           <SensorButton kind="thermometer" place={`run/${runId}`} onValue={({ tempC }) => setOwn(tempC)} />
-          <p className={styles["hint"]}>
+          <p className={sheet["soft"]}>
             Bluetooth thermometers of the standard service are seldom made for a kiln’s heat: mind what the
             probe bears.
           </p>

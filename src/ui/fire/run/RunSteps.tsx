@@ -5,6 +5,7 @@ import { soonTime } from "../../base/format/time.ts";
 import { Button } from "../../base/parts/Button.tsx";
 import { Card } from "../../base/parts/Card.tsx";
 import { SegmentRow } from "./SegmentRow.tsx";
+import sheet from "../../base/styles/sheet.module.css";
 import styles from "./run.module.css";
 
 /** Every step of the run with its time from where it is now; what is to be done is ticked here. */
@@ -45,7 +46,7 @@ export function RunSteps({
                     Done
                   </Button>
                 ) : (
-                  <span className={styles["soft"]}>
+                  <span className={sheet["soft"]}>
                     {tick !== undefined
                       ? `done ${soonTime(tick.at, now, locale)}`
                       : part.kind === "instruction"

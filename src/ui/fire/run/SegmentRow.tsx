@@ -7,6 +7,7 @@ import { instructionWords } from "./instructionWords.ts";
 import { QuantityStepper } from "../../base/forms/QuantityStepper.tsx";
 import { reasonName, reasonWords } from "./reasonWords.ts";
 import { segmentTitle } from "./segmentWords.ts";
+import sheet from "../../base/styles/sheet.module.css";
 import styles from "./run.module.css";
 
 /** One step of a plan: what, and why so. */
@@ -26,18 +27,18 @@ export function SegmentRow(props: {
   return (
     <li className={`${styles["step"]} ${part.kind === "instruction" ? styles["instruction"] : ""}`}>
       <span className={styles["place"]}>{place + 1}</span>
-      <div className={styles["stepBody"]}>
-        <p className={styles["stepTitle"]}>{segmentTitle(part, fromC, format)}</p>
-        {part.kind === "instruction" && <p className={styles["soft"]}>{instructionWords[part.code].says}</p>}
+      <div className={`${sheet["lines"]} ${styles["stepBody"]}`}>
+        <p className={sheet["firm"]}>{segmentTitle(part, fromC, format)}</p>
+        {part.kind === "instruction" && <p className={sheet["soft"]}>{instructionWords[part.code].says}</p>}
         {part.kind !== "instruction" && first !== undefined && (
-          <p className={styles["soft"]}>
+          <p className={sheet["soft"]}>
             {isTold ? reasonWords(first, format) : `Set by: ${reasonName(first.code) ?? first.code}.`}
           </p>
         )}
         {children !== undefined &&
           children !== false &&
           others.map((reason) => (
-            <p key={reason.code} className={styles["soft"]}>
+            <p key={reason.code} className={sheet["soft"]}>
               {reasonWords(reason, format)}
             </p>
           ))}
@@ -97,7 +98,7 @@ export function SegmentEditor(props: {
           onChange={(to) => onChange({ ...part, minutes: to })}
         />
       )}
-      <div className={styles["keys"]}>
+      <div className={`${sheet["row"]} ${sheet["middle"]}`}>
         <Button onPress={() => onMove(-1)} label="Move it up">
           <ArrowUp aria-hidden="true" size={20} /> Up
         </Button>

@@ -2,15 +2,16 @@ import type { KeyboardEvent, PointerEvent } from "react";
 import type { CoatPicture } from "../../../logbook/drying/coatPicture.ts";
 import type { CoatDrying } from "../../../logbook/piece/standing.ts";
 import { useFormat } from "../../base/state/useFormat.ts";
-import { timeTicks } from "../../base/charts/timeTicks.ts";
+import { Plot } from "../../base/charts/Plot.tsx";
+import { PlotBand, PlotLevel, PlotLine, PlotSpan, PlotUpright } from "../../base/charts/PlotMarks.tsx";
+import { ticksFor } from "../../base/charts/plotFrame.ts";
+import { clockTicks } from "../../base/charts/timeTicks.ts";
 import { useWidth } from "../../base/charts/useWidth.ts";
-import { clockTime } from "../../base/format/time.ts";
 import { AirPanel } from "./AirPanel.tsx";
+import plot from "../../base/charts/plot.module.css";
 import styles from "./CoatChart.module.css";
 import { marksOf, momentAt, scrubbed } from "./coatScene.ts";
-import { sceneFrame } from "./sceneFrame.ts";
-
-const hourMs = 3_600_000;
+import { coatFrame } from "./coatFrame.ts";
 
 /** Water left against time with its band, what was seen, the ready window, and the room's air beneath; scrubbed by finger or keys. */
 export function CoatChart(props: {
@@ -24,24 +25,20 @@ export function CoatChart(props: {
   const { picture, drying, now, at, onAt, told } = props;
   const format = useFormat();
   const [box, width] = useWidth<HTMLDivElement>(340);
-  const frame = sceneFrame(picture, width);
-  const { from, to, left, right, water, bottom, x, y } = frame;
+  const frame = coatFrame(picture, width);
+  const { x, y } = frame;
+  const [from, to] = [frame.at(frame.left), frame.at(frame.right)];
   const { early, late, likely } = drying.readyAt;
   const share = (kgM2: number): string => format.show("percent", kgM2 / picture.startKgM2);
-  const spread = [
-    ...picture.points.map((point) => `${x(point.at).toFixed(1)} ${y(point.high).toFixed(1)}`),
-    ...picture.points.toReversed().map((point) => `${x(point.at).toFixed(1)} ${y(point.low).toFixed(1)}`),
-  ].join("L");
-  const line = (points: CoatPicture["points"]): string =>
-    points.map((point) => `${x(point.at).toFixed(1)} ${y(point.median).toFixed(1)}`).join("L");
-  const past = picture.points.filter((point) => point.at <= picture.judgedAt);
-  const ahead = [...past.slice(-1), ...picture.points.filter((point) => point.at > picture.judgedAt)];
+  const points = picture.points.map(({ at, median }) => ({ at, value: median }));
+  const past = points.filter((point) => point.at <= picture.judgedAt);
+  const ahead = [...past.slice(-1), ...points.filter((point) => point.at > picture.judgedAt)];
   const moment = momentAt(picture, at);
 
   const take = (event: PointerEvent<HTMLDivElement>): void => {
     if (event.buttons === 0 && event.type === "pointermove") return;
     const place = event.clientX - event.currentTarget.getBoundingClientRect().left;
-    onAt(frame.timeAt(place));
+    onAt(frame.at(place));
   };
   const onKeyDown = (event: KeyboardEvent): void => {
     const next = scrubbed(at, event.key, { from, to, isBig: event.shiftKey });
@@ -65,37 +62,27 @@ export function CoatChart(props: {
       onPointerDown={take}
       onPointerMove={take}
     >
-      <svg className={styles["svg"]} width={width} height={bottom + 24} aria-hidden="true">
-        {early !== null && (
-          <rect
-            className={styles["window"]}
-            x={x(early)}
-            y={water.top}
-            width={Math.max(2, x(late ?? to) - x(early))}
-            height={water.bottom - water.top}
-          />
-        )}
-        <text x={left - 40} y={14} className={styles["name"]}>
-          Water left, % of start
-        </text>
-        {[0, 0.5, 1].map((level) => (
-          <g key={level}>
-            <path className={styles["rule"]} d={`M${left} ${y(level * picture.startKgM2)}H${right}`} />
-            <text className={styles["level"]} x={left - 6} y={y(level * picture.startKgM2) + 4}>
-              {share(level * picture.startKgM2)}
-            </text>
-          </g>
-        ))}
-        <path className={styles["ready"]} d={`M${left} ${y(picture.readyKgM2)}H${right}`} />
-        <path className={styles["band"]} d={`M${spread}Z`} />
-        {past.length > 1 && <path className={styles["past"]} d={`M${line(past)}`} />}
-        {ahead.length > 1 && <path className={styles["ahead"]} d={`M${line(ahead)}`} />}
+      <Plot
+        frame={frame}
+        label={null}
+        name="Water left, % of start"
+        levels={[0, 0.5, 1].map((part) => ({
+          at: part * picture.startKgM2,
+          text: share(part * picture.startKgM2),
+        }))}
+        ticks={clockTicks(from, to, { most: ticksFor(frame, 78), locale: format.locale, daysFromH: 40 })}
+        under={early !== null && <PlotSpan frame={frame} from={early} to={late ?? to} />}
+      >
+        <PlotLevel frame={frame} at={picture.readyKgM2} look="ready" />
+        <PlotBand frame={frame} points={picture.points} look="waterBand" />
+        <PlotLine frame={frame} points={past} look="water" />
+        <PlotLine frame={frame} points={ahead} look="water" broken="ahead" />
         {likely !== null && likely <= to && (
-          <text className={styles["windowName"]} x={Math.min(x(likely), right - 24)} y={water.top + 14}>
+          <text className={plot["middle"]} x={Math.min(x(likely), frame.right - 24)} y={frame.top + 14}>
             ready
           </text>
         )}
-        <path className={styles["at"]} d={`M${x(at)} ${water.top - 4}V${bottom}`} />
+        <PlotUpright frame={frame} at={at} look="scrub" />
         <circle className={styles["atDot"]} cx={x(at)} cy={y(moment.median)} r={6} />
         {marksOf(picture).map((mark) => (
           <g key={mark.key}>
@@ -121,17 +108,8 @@ export function CoatChart(props: {
           </g>
         ))}
         <AirPanel picture={picture} frame={frame} />
-        {timeTicks(from, to, Math.floor((right - left) / 78)).map((tick) => (
-          <text key={tick} className={styles["tick"]} x={x(tick)} y={bottom + 18}>
-            {to - from > 40 * hourMs && new Date(tick).getHours() === 0
-              ? new Intl.DateTimeFormat(format.locale, { weekday: "short" }).format(tick)
-              : clockTime(tick, format.locale)}
-          </text>
-        ))}
-        {now >= from && now <= to && (
-          <path className={styles["now"]} d={`M${x(now)} ${water.top}V${bottom}`} />
-        )}
-      </svg>
+        {now >= from && now <= to && <PlotUpright frame={frame} at={now} look="now" />}
+      </Plot>
     </div>
   );
 }

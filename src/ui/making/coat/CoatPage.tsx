@@ -20,6 +20,7 @@ import { CoatChart } from "./CoatChart.tsx";
 import { momentAt } from "./coatScene.ts";
 import { PictureTable } from "./PictureTable.tsx";
 import { PullTable } from "./PullTable.tsx";
+import sheet from "../../base/styles/sheet.module.css";
 import styles from "./CoatPage.module.css";
 
 /** One coat's drying as a picture, and what speaks for it. */
@@ -74,7 +75,7 @@ function OneCoat({
         </>
       }
     >
-      <p className={styles["of"]}>
+      <p className={sheet["breaks"]}>
         {piece.plan.name} · {coatWords(coat)}, dipped {dayTime(coat.dippedAt, now, format.locale)}.
         {cover === null ? " Covered since." : ` ${coverLine(cover, now, format.locale)}`}
       </p>
@@ -132,7 +133,7 @@ function Scrubbed(props: {
   const water = `${share(moment.median)} of its water left${low === high ? "" : `, between ${low} and ${high}`}`;
   return (
     <Card>
-      <p className={styles["told"]}>
+      <p className={`${sheet["lines"]} ${styles["told"]}`}>
         <strong>{when}</strong>
         <span>{water}</span>
         <span>
@@ -148,7 +149,7 @@ function Scrubbed(props: {
         onAt={setChosen}
         told={`${when}: ${water}; ${air}`}
       />
-      <p className={styles["caption"]}>
+      <p className={sheet["soft"]}>
         Line: as likely more as less. Band: eight in ten. Shaded: the ready window; dotted: dry enough for the
         next coat. Letters: W weighed, A weighings carried forward, S surface, B bag, R resistance, T touch, C
         colour; filled where the check tells the water itself. Drag along it, or use the arrow keys.

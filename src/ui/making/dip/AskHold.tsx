@@ -4,6 +4,7 @@ import { LevelMark } from "../../base/parts/LevelMark.tsx";
 import { BigKey } from "../../base/glove/BigKey.tsx";
 import { BucketScreen } from "../../base/glove/BucketScreen.tsx";
 import type { DipTile } from "./dipTile.ts";
+import sheet from "../../base/styles/sheet.module.css";
 import styles from "./LookScreen.module.css";
 import type { Told } from "../../base/glove/useSignals.ts";
 
@@ -22,7 +23,7 @@ export function AskHold(props: {
       way={{ text: "Back", onPress: onBack }}
       told={told}
     >
-      <div className={styles["said"]}>
+      <div className={`${sheet["stack2"]} ${styles["said"]}`}>
         <LevelMark level="hold" />
         <ul>
           <li>

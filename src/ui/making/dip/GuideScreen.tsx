@@ -8,6 +8,7 @@ import { BucketScreen } from "../../base/glove/BucketScreen.tsx";
 import type { DipTile } from "./dipTile.ts";
 import type { GuideStep } from "./guide.ts";
 import { holdTicks, stepWords } from "./guideWords.ts";
+import sheet from "../../base/styles/sheet.module.css";
 import styles from "./TimerScreen.module.css";
 import { type DipTimer, timerWords, type TimerKind, type TimerLengths } from "./useDipTimer.ts";
 import type { Told } from "../../base/glove/useSignals.ts";
@@ -78,7 +79,7 @@ export function GuideScreen(props: {
         </p>
       )}
       {step.seconds !== null && !isRunning && (
-        <p className={styles["usual"]}>
+        <p className={sheet["title"]}>
           Usual: {step.seconds.low} to {step.seconds.high} s
         </p>
       )}

@@ -1,12 +1,13 @@
 import type { BucketStanding } from "../../../logbook/bucket/bucketStanding.ts";
 import { HealthMark } from "../../base/parts/HealthMark.tsx";
+import sheet from "../../base/styles/sheet.module.css";
 import styles from "./LookLine.module.css";
 
 /** What a key is for, and how its bucket is: a shape and a word; for a bucket nobody told of, a quiet word only. */
 export function LookLine(props: { readonly look: BucketStanding | undefined; readonly children: string }) {
   const { look, children } = props;
   return (
-    <span className={styles["line"]}>
+    <span className={`${sheet["row03"]} ${sheet["baseline"]} ${sheet["between"]} ${styles["line"]}`}>
       <span>{children}</span>
       {look !== undefined && look.isUntold && <small>not checked today</small>}
       {look !== undefined && !look.isUntold && <HealthMark level={look.health.level} ink />}

@@ -10,6 +10,7 @@ import { withoutEmpty } from "../../base/forms/fieldSchema.ts";
 import { HealthMark } from "../../base/parts/HealthMark.tsx";
 import { BigKey } from "../../base/glove/BigKey.tsx";
 import { BucketScreen } from "../../base/glove/BucketScreen.tsx";
+import sheet from "../../base/styles/sheet.module.css";
 import styles from "./LookScreen.module.css";
 import type { Signals } from "../../base/glove/useSignals.ts";
 
@@ -58,7 +59,7 @@ export function LookScreen(props: {
       way={{ text: "Back", onPress: onBack }}
       told={signals.told}
     >
-      <div className={styles["said"]}>
+      <div className={`${sheet["stack2"]} ${styles["said"]}`}>
         <HealthMark level={health.level} size="large" ink />
         <ul>
           {health.reasons.slice(0, most).map((reason, place) => {

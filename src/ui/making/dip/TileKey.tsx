@@ -7,6 +7,7 @@ import { usePress } from "../../base/parts/usePress.ts";
 import type { DipTile } from "./dipTile.ts";
 import { coatTitle, doneWords, lastState, lastWords, recipeWords } from "./dipWords.ts";
 import { LastMark } from "./LastMark.tsx";
+import sheet from "../../base/styles/sheet.module.css";
 import styles from "./TileKey.module.css";
 
 /** One piece at the bucket. A tap says the coat is on; afterwards the tile stays where it is and says when. */
@@ -57,14 +58,14 @@ export function TileKey(props: {
     <button
       ref={box}
       type="button"
-      className={`${styles["tile"]} ${styles["waiting"]}`}
+      className={`${styles["tile"]} ${sheet["press"]} ${styles["waiting"]}`}
       data-state={state}
       data-other={tile.recipeWants !== null || tile.beyondRecipe || undefined}
       {...press}
     >
       <span className={styles["name"]}>{tile.name}</span>
       <span className={styles["coat"]}>{coatTitle(tile)}</span>
-      <span className={styles["last"]}>
+      <span className={`${sheet["line2"]} ${styles["last"]}`}>
         <LastMark state={state} />
         <span>{lastWords(tile, now, locale)}</span>
       </span>
@@ -93,9 +94,9 @@ function Settled(props: {
       role="group"
       aria-label={name}
     >
-      <span className={styles["said"]}>
+      <span className={sheet["lines"]}>
         <span className={styles["name"]}>{name}</span>
-        <span className={styles["last"]}>
+        <span className={`${sheet["line2"]} ${styles["last"]}`}>
           {done && <LastMark state="dry" />}
           <span>{words}</span>
         </span>
@@ -122,7 +123,13 @@ function SideKey(props: { readonly label: string; readonly onPress: () => void; 
     shownAt.current ??= clock();
   };
   return (
-    <button ref={noteShown} type="button" className={styles["side"]} aria-label={props.label} {...press}>
+    <button
+      ref={noteShown}
+      type="button"
+      className={`${sheet["press"]} ${sheet["title"]} ${styles["side"]}`}
+      aria-label={props.label}
+      {...press}
+    >
       {props.children}
     </button>
   );

@@ -6,6 +6,7 @@ import { localText } from "../../base/parts/localTime.ts";
 import { BigKey } from "../../base/glove/BigKey.tsx";
 import { BucketScreen } from "../../base/glove/BucketScreen.tsx";
 import { backHour, backQuarter, lastTimeClockShowed } from "./clockSteps.ts";
+import sheet from "../../base/styles/sheet.module.css";
 import styles from "./TimeScreen.module.css";
 import type { Told } from "../../base/glove/useSignals.ts";
 
@@ -32,7 +33,7 @@ export function TimeScreen(props: {
   };
   return (
     <BucketScreen title={`${name}: when?`} way={{ text: "Back", onPress: onBack }} told={told}>
-      <div className={styles["clock"]}>
+      <div className={`${sheet["stack1"]} ${styles["clock"]}`}>
         <label htmlFor={id}>Coat {coatNumber} went on</label>
         <input
           id={id}

@@ -1,4 +1,6 @@
 import { Link } from "wouter";
+import styles from "./due.module.css";
+import sheet from "../../base/styles/sheet.module.css";
 import { useRack, useSettings } from "../../base/state/live.ts";
 import { paths } from "../../base/state/paths.ts";
 import { useShop } from "../../base/state/shop.tsx";
@@ -18,7 +20,6 @@ import { FireRow } from "./FireRow.tsx";
 import { type DueTime, dueList, dueTimes } from "../../base/alarm/dueTimes.ts";
 import { ringLabel } from "../../base/alarm/ringLabel.ts";
 import { RingWays } from "./RingWays.tsx";
-import styles from "./due.module.css";
 import { useNotifyPermission } from "../../base/alarm/useNotifyPermission.ts";
 import { useScreenAlarm } from "../../base/alarm/useScreenAlarm.ts";
 
@@ -28,7 +29,7 @@ export function DuePage() {
     <Page title="Due" back={paths.rack}>
       {items !== undefined && items.length > 0 && (
         <p>
-          <Link href={paths.timeline} className={styles["link"]}>
+          <Link href={paths.timeline} className={sheet["link"]}>
             The next 48 hours as a picture, and when to dip what
           </Link>
         </p>
@@ -64,7 +65,7 @@ function DueLists({ dues }: { readonly dues: readonly DueTime[] }) {
     <>
       {cameDue.length > 0 && (
         <Card title="Came due since you last looked" tone="ember">
-          <ul className={styles["rows"]}>
+          <ul className={`${sheet["list"]} ${sheet["cell"]}`}>
             {cameDue.map((due) => (
               <DueRow key={due.id} due={due} label={null} />
             ))}
@@ -76,7 +77,7 @@ function DueLists({ dues }: { readonly dues: readonly DueTime[] }) {
       )}
       {ready.length > 0 && (
         <Card title="Ready now">
-          <ul className={styles["rows"]}>
+          <ul className={`${sheet["list"]} ${sheet["cell"]}`}>
             {ready.map((due) => (
               <DueRow key={due.id} due={due} label={null} />
             ))}
@@ -85,7 +86,7 @@ function DueLists({ dues }: { readonly dues: readonly DueTime[] }) {
       )}
       {coming.length > 0 && (
         <Card title="Coming">
-          <ul className={styles["rows"]}>
+          <ul className={`${sheet["list"]} ${sheet["cell"]}`}>
             {coming.map((due) => (
               <DueRow
                 key={due.id}
@@ -130,7 +131,7 @@ function DueLists({ dues }: { readonly dues: readonly DueTime[] }) {
         <Empty title="Nothing is drying against a clock">
           <p>
             A coat gets a ready time once it is logged and the room’s air has been read.{" "}
-            <Link href={paths.rooms} className={styles["link"]}>
+            <Link href={paths.rooms} className={sheet["link"]}>
               Read the air
             </Link>
           </p>

@@ -5,6 +5,7 @@ import { useNow } from "../../base/state/useNow.ts";
 import { Button } from "../../base/parts/Button.tsx";
 import type { DueTime } from "../../base/alarm/dueTimes.ts";
 import { dueTimeWords } from "./dueWords.ts";
+import sheet from "../../base/styles/sheet.module.css";
 import styles from "./due.module.css";
 
 export function DueRow(props: {
@@ -17,13 +18,13 @@ export function DueRow(props: {
   const { locale } = useFormat();
   const now = useNow();
   return (
-    <li className={styles["row"]}>
-      <div className={styles["what"]}>
+    <li className={`${sheet["row24"]} ${styles["row"]}`}>
+      <div className={`${sheet["lines"]} ${styles["what"]}`}>
         <Link href={paths.piece(due.pieceId)} className={styles["name"]}>
           {due.name}
         </Link>
         <span>{dueTimeWords(due, now, locale)}</span>
-        {label !== null && <span className={styles["label"]}>{label}</span>}
+        {label !== null && <span className={sheet["soft"]}>{label}</span>}
       </div>
       {onCalendar !== undefined && (
         <Button onPress={onCalendar} label={`Put ${due.name}, coat ${due.coat}, in the calendar`}>

@@ -6,6 +6,7 @@ import { ago } from "../../base/format/time.ts";
 import { Button } from "../../base/parts/Button.tsx";
 import { Card } from "../../base/parts/Card.tsx";
 import { testedWords } from "../../base/alarm/ringLabel.ts";
+import sheet from "../../base/styles/sheet.module.css";
 import styles from "./due.module.css";
 
 /** One way to ring: what it promises, a try, and the person's own answer, which is kept. */
@@ -38,7 +39,7 @@ export function RingTest(props: {
             <p role="status">
               {tried} {told}
             </p>
-            <div className={styles["answers"]}>
+            <div className={sheet["row"]}>
               <Button onPress={() => answer(true)} label={`${title}: it rang`}>
                 It rang
               </Button>

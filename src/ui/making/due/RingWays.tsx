@@ -6,6 +6,7 @@ import { useNow } from "../../base/state/useNow.ts";
 import { ago } from "../../base/format/time.ts";
 import { Button } from "../../base/parts/Button.tsx";
 import { Card } from "../../base/parts/Card.tsx";
+import sheet from "../../base/styles/sheet.module.css";
 import styles from "./due.module.css";
 import { layerWords, testedWords } from "../../base/alarm/ringLabel.ts";
 import type { useScreenAlarm } from "../../base/alarm/useScreenAlarm.ts";
@@ -30,7 +31,7 @@ export function RingWays(props: {
   const say = (at: number): string => ago(at, now);
   return (
     <Card title="What can ring">
-      <dl className={styles["ways"]}>
+      <dl className={`${sheet["stack"]} ${styles["ways"]}`}>
         <div>
           <dt>This screen, left on</dt>
           <dd>
@@ -70,11 +71,11 @@ export function RingWays(props: {
         </div>
       </dl>
       <p>
-        <Link href={paths.ring} className={styles["link"]}>
+        <Link href={paths.ring} className={sheet["link"]}>
           Try what rings on this device
         </Link>
       </p>
-      <p className={styles["label"]}>
+      <p className={sheet["soft"]}>
         None of this is for kiln or metal: those need a controller or a person who watches.
       </p>
     </Card>

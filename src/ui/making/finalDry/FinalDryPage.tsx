@@ -9,6 +9,7 @@ import { Card } from "../../base/parts/Card.tsx";
 import { Empty } from "../../base/parts/Empty.tsx";
 import { LinkButton } from "../../base/parts/LinkButton.tsx";
 import { Page } from "../../base/parts/Page.tsx";
+import sheet from "../../base/styles/sheet.module.css";
 import css from "./FinalDry.module.css";
 import { leastWords, placeWords, reasonWords, sentence, usualWords } from "./finalDryWords.ts";
 import { PlacesChart } from "./PlacesChart.tsx";
@@ -61,7 +62,7 @@ function Shell(props: { readonly standing: Standing; readonly dry: FinalDry; rea
         <p className={css["least"]}>{sentence(leastWords(answer, now, format.locale))}</p>
         <p>{reasonWords(answer, now, format)}</p>
         {!coatsAreDone(standing) && (
-          <p className={css["soft"]}>
+          <p className={sheet["pale"]}>
             It has no recipe: this holds if coat {coatsDone} was the last. Any further coat begins it anew.
           </p>
         )}
@@ -94,7 +95,7 @@ function Shell(props: { readonly standing: Standing; readonly dry: FinalDry; rea
       <Card title="How this is reckoned">
         <details>
           <summary>Formula, inputs and sources</summary>
-          <div className={css["more"]}>
+          <div className={`${sheet["stack2"]} ${sheet["small"]}`}>
             <p>
               End of the final dry = the later of the latest time for the slowest place by the air, and the
               minimum hours. A weighing that speaks for the whole shell ends it at once.
@@ -147,7 +148,7 @@ function Water({ standing, dry }: { readonly standing: Standing; readonly dry: F
         <dd>at most {perArea(beneathKgM2)} more, in coats that were covered when dry</dd>
       </dl>
       {areaM2 === undefined && (
-        <p className={css["soft"]}>With the surface in its plan this is told by weight too.</p>
+        <p className={sheet["pale"]}>With the surface in its plan this is told by weight too.</p>
       )}
     </Card>
   );

@@ -2,6 +2,7 @@ import { Link } from "wouter";
 import type { Standing } from "../../../logbook/piece/standing.ts";
 import { paths } from "../../base/state/paths.ts";
 import { useFormat } from "../../base/state/useFormat.ts";
+import sheet from "../../base/styles/sheet.module.css";
 import review from "../review/ReviewPage.module.css";
 import { leastWords, placeWords, reasonWords, sentence } from "./finalDryWords.ts";
 
@@ -15,7 +16,7 @@ export function FinalDrySummary({
   if (finalDry === null || forFire === null) return null;
   const [slowest] = finalDry.places;
   return (
-    <section className={review["section"]} aria-labelledby="review-final-dry">
+    <section className={`${sheet["stack2"]} ${review["section"]}`} aria-labelledby="review-final-dry">
       <h2 id="review-final-dry">Final dry</h2>
       <p>
         {slowest !== undefined && `Slowest: ${placeWords(slowest.geometry)}. `}

@@ -2,6 +2,7 @@ import type { CoatBelief } from "../../../logbook/piece/standing.ts";
 import { useFormat } from "../../base/state/useFormat.ts";
 import { methodWords, saidWords, unsaidWords } from "../../base/format/saidWords.ts";
 import { Ago } from "../../base/parts/Ago.tsx";
+import sheet from "../../base/styles/sheet.module.css";
 import styles from "./BeliefLines.module.css";
 
 const weights: readonly string[] = ["target-mass", "weight-loss", "approach"];
@@ -12,7 +13,7 @@ export function BeliefLines(props: Pick<CoatBelief, "heard" | "unheard" | "confl
   const format = useFormat();
   const { heard, unheard, conflicts } = props;
   return (
-    <ul className={styles["lines"]}>
+    <ul className={`${sheet["stack2"]} ${sheet["bullets"]}`}>
       {heard.toReversed().map(({ seenId, at, said }) => {
         const conflict = conflicts.find((one) => one.seenId === seenId);
         return (
@@ -29,7 +30,7 @@ export function BeliefLines(props: Pick<CoatBelief, "heard" | "unheard" | "confl
         );
       })}
       {unheard.toReversed().map(({ seenId, at, why }) => (
-        <li key={`${seenId} ${why.code}`} className={styles["unheard"]}>
+        <li key={`${seenId} ${why.code}`} className={sheet["pale"]}>
           {why.code === "nothing-before" ? (
             <>
               First weighing saved <Ago at={at} />. Weigh again later to compare.

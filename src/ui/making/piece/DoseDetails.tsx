@@ -1,5 +1,6 @@
 import type { CoatDrying } from "../../../logbook/piece/standing.ts";
 import { useFormat } from "../../base/state/useFormat.ts";
+import sheet from "../../base/styles/sheet.module.css";
 import styles from "./DryingCard.module.css";
 
 /** The sum behind the ready time, with its numbers and where it comes from. */
@@ -8,14 +9,14 @@ export function DoseDetails({ drying }: { readonly drying: CoatDrying }) {
   const { doseNeededGHM3, doseSuppliedGHM3, startKgM2, depthM, targetDryness } = drying;
   const dose = (value: number): string => `${format.number(value, 1)}\u00a0g·h/m³`;
   return (
-    <div className={styles["dose"]}>
+    <div className={`${sheet["stack2"]} ${styles["dose"]}`}>
       <p>
         The room has given it {dose(doseSuppliedGHM3)} of dry air
         {doseNeededGHM3 === null
           ? "; what it needs can't be said."
           : `, of the ${dose(doseNeededGHM3)} it needs.`}
       </p>
-      <p className={styles["formula"]}>dW/dt = −Δρ / (A + G + B·δ)</p>
+      <p className={`${sheet["sunk"]} ${sheet["scroll"]} ${sheet["inset"]}`}>dW/dt = −Δρ / (A + G + B·δ)</p>
       <p>
         Δρ is how much more water the room's air could hold, g/m³; summed over the hours it is the dose. A is
         the air's own resistance, G that of pockets in the shape, B·δ that of the dried layer the vapour must

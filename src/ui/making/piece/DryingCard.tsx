@@ -17,7 +17,7 @@ import { Card } from "../../base/parts/Card.tsx";
 import { LinkButton } from "../../base/parts/LinkButton.tsx";
 import { BeliefLines } from "./BeliefLines.tsx";
 import { DoseDetails } from "./DoseDetails.tsx";
-import styles from "./DryingCard.module.css";
+import sheet from "../../base/styles/sheet.module.css";
 import { DrynessTaps } from "./DrynessTaps.tsx";
 
 /** The outermost coat: how dry, who says so, ready when, and what that is reckoned from. */
@@ -39,13 +39,13 @@ export function DryingCard(props: {
         {coatWords(coat)}, dipped <Ago at={coat.redips.at(-1)?.at ?? coat.dippedAt} />.{" "}
         {!isDry && <WaterLeft drying={drying} />}
       </p>
-      <p className={styles["ready"]}>{coverLine(cover, now, format.locale)}</p>
+      <p className={sheet["firm"]}>{coverLine(cover, now, format.locale)}</p>
       <AssumedAir standing={props.standing} />
       {evidence !== null && isPlain(evidence, belief !== null) && <p>{plainWords(evidence, format)}</p>}
       {belief !== null && <BeliefLines {...belief} />}
       {saidAlone !== null && <BeliefLines {...saidAlone} conflicts={[]} />}
       <DrynessTaps pieceId={piece.id} coatId={coat.id} />
-      <div className={styles["ways"]}>
+      <div className={sheet["row"]}>
         <LinkButton href={paths.weigh(piece.id)}>Weigh</LinkButton>
         <LinkButton href={paths.logFor(piece.id, "dryness-seen")}>Other check</LinkButton>
         <LinkButton href={paths.coat(piece.id, coat.id)}>Picture</LinkButton>
@@ -56,7 +56,7 @@ export function DryingCard(props: {
       {!isDry && <DryingCurve drying={drying} now={now} />}
       <details>
         <summary>What this is reckoned from</summary>
-        <ul className={styles["basis"]}>
+        <ul className={`${sheet["stack1"]} ${sheet["bullets"]}`}>
           {basisWords(drying, format).map((line) => (
             <li key={line}>{line}</li>
           ))}

@@ -1,5 +1,6 @@
 import { type Felt, useTouchLog } from "../log/useTouchLog.ts";
 import { Button } from "../../base/parts/Button.tsx";
+import sheet from "../../base/styles/sheet.module.css";
 import styles from "./DryingCard.module.css";
 
 const verdicts = [
@@ -14,7 +15,7 @@ export function DrynessTaps({ pieceId, coatId }: { readonly pieceId: string; rea
   const tell = (verdict: Felt, name: string): Promise<void> =>
     touch({ pieceId, coatId, verdict, text: `Logged: felt ${name.toLowerCase()}.` });
   return (
-    <fieldset className={styles["taps"]}>
+    <fieldset className={`${sheet["stack1"]} ${styles["taps"]}`}>
       <legend>It feels</legend>
       <div className={styles["keys"]}>
         {verdicts.map(({ verdict, name }) => (

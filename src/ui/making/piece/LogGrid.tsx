@@ -3,6 +3,7 @@ import type { Phase, Piece } from "../../../logbook/piece/piece.ts";
 import { paths } from "../../base/state/paths.ts";
 import { logGroups, logWords } from "../../base/format/logWords.ts";
 import { Card } from "../../base/parts/Card.tsx";
+import sheet from "../../base/styles/sheet.module.css";
 import styles from "./LogGrid.module.css";
 
 /** Everything that can be logged of the piece; the group of the work at hand stands open. */
@@ -16,12 +17,16 @@ export function LogGrid({ piece }: { readonly piece: Piece }) {
             <summary>{name}</summary>
             <div className={styles["grid"]}>
               {place === 0 && (
-                <Link href={paths.weigh(piece.id)} className={styles["key"]}>
+                <Link href={paths.weigh(piece.id)} className={`${sheet["frame"]} ${styles["key"]}`}>
                   Weigh
                 </Link>
               )}
               {types.map((type) => (
-                <Link key={type} href={paths.logFor(piece.id, type)} className={styles["key"]}>
+                <Link
+                  key={type}
+                  href={paths.logFor(piece.id, type)}
+                  className={`${sheet["frame"]} ${styles["key"]}`}
+                >
                   {logWords[type]}
                 </Link>
               ))}

@@ -6,6 +6,7 @@ import { phaseWords } from "../../base/format/phaseWords.ts";
 import { LevelMark } from "../../base/parts/LevelMark.tsx";
 import { LinkButton } from "../../base/parts/LinkButton.tsx";
 import { nextMove } from "./nextMove.ts";
+import sheet from "../../base/styles/sheet.module.css";
 import styles from "./NextCard.module.css";
 
 /** What to do next with this piece, in words, with the key that leads there. */
@@ -18,12 +19,12 @@ export function NextCard({ item }: { readonly item: RackItem }) {
   const move = isHeld ? null : nextMove(piece, standing.action);
   const coats = coatsPlanned === null ? `${coatsDone} coats on` : `${coatsDone} of ${coatsPlanned} coats`;
   return (
-    <section className={styles["next"]} aria-label="What is next">
+    <section className={`${sheet["stack2"]} ${styles["next"]}`} aria-label="What is next">
       <p className={styles["state"]}>
         <span>{piece.phase === "coating" ? coats : phaseWords[piece.phase]}</span>
         {room !== null && piece.pours.length === 0 && <span>{room.name}</span>}
         {worst !== null && (
-          <a href="#findings" className={styles["worst"]}>
+          <a href="#findings" className={`${sheet["link"]} ${styles["worst"]}`}>
             <LevelMark level={worst} />
             <span>{findings.length === 1 ? "1 finding" : `${findings.length} findings`}</span>
           </a>

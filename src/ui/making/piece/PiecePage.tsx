@@ -13,6 +13,7 @@ import { DryingCard } from "./DryingCard.tsx";
 import { FindingList } from "./FindingList.tsx";
 import { LogGrid } from "./LogGrid.tsx";
 import { NextCard } from "./NextCard.tsx";
+import sheet from "../../base/styles/sheet.module.css";
 import styles from "./PiecePage.module.css";
 import { PieceGuard } from "./PieceGuard.tsx";
 import { PiecePhotos } from "./PiecePhotos.tsx";
@@ -63,8 +64,8 @@ function WholePiece({ id }: { readonly id: string }) {
       <UnreadNote {...unread} />
       <NextCard item={item} />
       {piece.phase === "poured" && <KnockoutWaits items={[item]} isOwn />}
-      <div className={styles["columns"]}>
-        <div className={styles["column"]}>
+      <div className={`${sheet["stack"]} ${styles["columns"]}`}>
+        <div className={`${sheet["stack"]} ${styles["column"]}`}>
           <Card title="The wall in section">
             <WallSection standing={standing} />
             <WallVerdict standing={standing} />
@@ -75,7 +76,7 @@ function WholePiece({ id }: { readonly id: string }) {
           <FinalDryCard standing={standing} />
           <FindingList findings={findings} />
         </div>
-        <div className={styles["column"]}>
+        <div className={`${sheet["stack"]} ${styles["column"]}`}>
           <LogGrid piece={piece} />
           <Timeline stream={`piece/${id}`} entries={entries} />
           <PiecePhotos entries={entries} />

@@ -5,7 +5,7 @@ import { paths } from "../../base/state/paths.ts";
 import { useShop } from "../../base/state/shop.tsx";
 import { Button } from "../../base/parts/Button.tsx";
 import { LinkButton } from "../../base/parts/LinkButton.tsx";
-import styles from "./PutAway.module.css";
+import sheet from "../../base/styles/sheet.module.css";
 
 export function PutAway({ piece }: { readonly piece: Piece }) {
   const { log } = useShop();
@@ -20,7 +20,7 @@ export function PutAway({ piece }: { readonly piece: Piece }) {
     if (result.ok) say(archived ? "Put in the archive." : "Back on the rack.");
   };
   return (
-    <div className={styles["keys"]}>
+    <div className={sheet["row"]}>
       <LinkButton href={paths.logFor(piece.id, "piece-moved")}>Move to another room</LinkButton>
       <Button onPress={() => archive(!piece.archived)}>
         {piece.archived ? "Take out of the archive" : "Put in the archive"}

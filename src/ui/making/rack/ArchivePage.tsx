@@ -7,6 +7,7 @@ import { Empty } from "../../base/parts/Empty.tsx";
 import { Page } from "../../base/parts/Page.tsx";
 import { TextField } from "../../base/forms/TextField.tsx";
 import { When } from "../../base/parts/When.tsx";
+import sheet from "../../base/styles/sheet.module.css";
 import styles from "./ArchivePage.module.css";
 import { isNamed } from "./rackFilter.ts";
 
@@ -30,7 +31,10 @@ export function ArchivePage() {
       {archive !== undefined && archive.length > 0 && (
         <>
           <TextField label="Search the archive" value={search} onChange={setSearch} />
-          <ul className={styles["list"]} aria-label="Archived pieces">
+          <ul
+            className={`${sheet["list"]} ${sheet["closed"]} ${styles["list"]}`}
+            aria-label="Archived pieces"
+          >
             {shown.map((piece) => (
               <li key={piece.id}>
                 <Link href={paths.piece(piece.id)}>

@@ -6,6 +6,7 @@ import { useFormat } from "../../base/state/useFormat.ts";
 import { dueTimeWords } from "../due/dueWords.ts";
 import { Button } from "../../base/parts/Button.tsx";
 import { Card } from "../../base/parts/Card.tsx";
+import sheet from "../../base/styles/sheet.module.css";
 import styles from "./CameDue.module.css";
 import { cameDue } from "./rackFilter.ts";
 
@@ -18,7 +19,7 @@ export function CameDue({ items }: { readonly items: readonly RackItem[] }) {
   if (came.length === 0) return null;
   return (
     <Card title="Due since you last looked" tone="ember">
-      <ul className={styles["list"]}>
+      <ul className={`${sheet["list"]} ${sheet["cell"]} ${styles["list"]}`}>
         {came.map(({ item, due }) => (
           <li key={item.standing.piece.id}>
             <Link href={paths.piece(item.standing.piece.id)}>{item.standing.piece.plan.name}</Link>

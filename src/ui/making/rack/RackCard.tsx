@@ -8,6 +8,7 @@ import { WallStrip } from "../../base/charts/WallStrip.tsx";
 import { actionWords } from "../../base/format/actionWords.ts";
 import { AssumedAir } from "../../base/parts/AssumedAir.tsx";
 import { LevelMark } from "../../base/parts/LevelMark.tsx";
+import sheet from "../../base/styles/sheet.module.css";
 import styles from "./RackCard.module.css";
 import { RackDryness } from "./RackDryness.tsx";
 
@@ -18,7 +19,7 @@ export const RackCard = memo(function RackCard({ item }: { readonly item: RackIt
   const { verb, when, turn } = actionWords(item, now, locale);
   const Icon = icons[turn];
   return (
-    <li className={styles["item"]}>
+    <li className={`${sheet["panel"]} ${styles["item"]}`}>
       <Link href={paths.piece(piece.id)} className={`${styles["card"]} ${styles[turn]}`}>
         <span className={styles["strip"]}>
           <WallStrip standing={standing} />
@@ -28,7 +29,7 @@ export const RackCard = memo(function RackCard({ item }: { readonly item: RackIt
             {coatsPlanned === null && coatsDone === 1 ? "coat" : "coats"}
           </span>
         </span>
-        <span className={styles["text"]}>
+        <span className={`${sheet["lines"]} ${styles["text"]}`}>
           <span className={styles["head"]}>
             <strong className={styles["name"]}>{piece.plan.name}</strong>
             {worst !== null && <LevelMark level={worst} />}

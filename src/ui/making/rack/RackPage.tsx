@@ -13,6 +13,7 @@ import { CameDue } from "./CameDue.tsx";
 import { FaultCards } from "./FaultCards.tsx";
 import { rackFilter, turnOf, type RackFilter } from "./rackFilter.ts";
 import { RackCard } from "./RackCard.tsx";
+import sheet from "../../base/styles/sheet.module.css";
 import styles from "./RackPage.module.css";
 import { useSteadyOrder } from "./useSteadyOrder.ts";
 
@@ -45,7 +46,7 @@ export function RackPage() {
         <>
           <LogNotices />
           <CameDue items={rack} />
-          <div className={styles["sieve"]}>
+          <div className={`${sheet["stack2"]} ${styles["sieve"]}`}>
             <div className={styles["filters"]} role="group" aria-label="Show">
               {filters.map(({ filter: value, name }) => (
                 <Button key={value} pressed={filter === value} onPress={() => setFilter(value)}>
@@ -56,19 +57,19 @@ export function RackPage() {
             </div>
             <input
               type="search"
-              className={styles["search"]}
+              className={`${sheet["frame"]} ${styles["search"]}`}
               aria-label="Search the rack"
               placeholder="Search"
               value={search}
               onChange={(event) => setSearch(event.target.value)}
             />
           </div>
-          <ul className={styles["list"]} aria-label="Pieces in work">
+          <ul className={`${sheet["stack3"]} ${sheet["list"]} ${styles["list"]}`} aria-label="Pieces in work">
             {shown.map((item) => (
               <RackCard key={item.standing.piece.id} item={item} />
             ))}
           </ul>
-          {shown.length === 0 && <p className={styles["none"]}>No piece on the rack fits that.</p>}
+          {shown.length === 0 && <p className={sheet["pale"]}>No piece on the rack fits that.</p>}
         </>
       )}
       {rack !== undefined && (

@@ -1,6 +1,7 @@
 import type { Standing } from "../../../logbook/piece/standing.ts";
 import { useFormat } from "../../base/state/useFormat.ts";
 import { coatLines, shortTime } from "./coatLines.ts";
+import sheet from "../../base/styles/sheet.module.css";
 import css from "./ReviewPage.module.css";
 
 export function CoatTable({ standing }: { readonly standing: Standing }) {
@@ -8,7 +9,7 @@ export function CoatTable({ standing }: { readonly standing: Standing }) {
   const { piece, recipe, coatsDone, coatsPlanned } = standing;
   const lines = coatLines(standing, format);
   return (
-    <section className={css["section"]} aria-labelledby="review-coats">
+    <section className={`${sheet["stack2"]} ${css["section"]}`} aria-labelledby="review-coats">
       <h2 id="review-coats">
         Coats: {coatsDone}
         {coatsPlanned === null || recipe === null

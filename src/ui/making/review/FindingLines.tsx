@@ -3,6 +3,7 @@ import { useFormat } from "../../base/state/useFormat.ts";
 import { findingText } from "../../base/format/findingWords.ts";
 import { LevelMark } from "../../base/parts/LevelMark.tsx";
 import { holdKey } from "./reviewForm.ts";
+import sheet from "../../base/styles/sheet.module.css";
 import css from "./ReviewPage.module.css";
 
 const levels: readonly Level[] = ["hold", "watch", "note"];
@@ -11,10 +12,10 @@ const levels: readonly Level[] = ["hold", "watch", "note"];
 export function FindingLines({ findings }: { readonly findings: readonly Finding[] }) {
   const format = useFormat();
   return (
-    <section className={css["section"]} aria-labelledby="review-findings">
+    <section className={`${sheet["stack2"]} ${css["section"]}`} aria-labelledby="review-findings">
       <h2 id="review-findings">Findings</h2>
       {findings.length === 0 && <p>None.</p>}
-      <ul className={css["findings"]}>
+      <ul className={`${sheet["stack3"]} ${sheet["list"]} ${css["findings"]}`}>
         {levels.flatMap((level) =>
           findings
             .filter((finding) => finding.level === level)

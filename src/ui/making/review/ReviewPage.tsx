@@ -17,6 +17,7 @@ import { Signature } from "./Signature.tsx";
 import { SignForm } from "./SignForm.tsx";
 import { Verdict } from "./Verdict.tsx";
 import { WallSummary } from "./WallSummary.tsx";
+import sheet from "../../base/styles/sheet.module.css";
 import css from "./ReviewPage.module.css";
 
 /** All that bears on one shell before it goes in the kiln, on one page. */
@@ -52,7 +53,7 @@ function Review({ item }: { readonly item: RackItem }) {
       <div className={css["sheet"]}>
         <Facts item={item} />
         <Verdict verdict={verdict} findings={findings} />
-        <div className={css["pair"]}>
+        <div className={`${sheet["stack"]} ${css["pair"]}`}>
           <WallSummary standing={standing} />
           <div className={css["picture"]}>
             <WallSection standing={standing} />
@@ -108,7 +109,7 @@ function Cracks({ item: { standing } }: { readonly item: RackItem }) {
   const open = cracks.filter(({ patched }) => patched === null);
   const mended = cracks.length - open.length;
   return (
-    <section className={css["section"]} aria-labelledby="review-cracks">
+    <section className={`${sheet["stack2"]} ${css["section"]}`} aria-labelledby="review-cracks">
       <h2 id="review-cracks">Cracks</h2>
       <p>
         {open.length === 0

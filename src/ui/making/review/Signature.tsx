@@ -2,6 +2,7 @@ import type { Piece } from "../../../logbook/piece/piece.ts";
 import { useFormat } from "../../base/state/useFormat.ts";
 import { LevelMark } from "../../base/parts/LevelMark.tsx";
 import { shortTime } from "./coatLines.ts";
+import sheet from "../../base/styles/sheet.module.css";
 import css from "./ReviewPage.module.css";
 
 /** The last signature, or on paper a line to sign by hand. */
@@ -17,7 +18,7 @@ export function Signature({ piece }: { readonly piece: Piece }) {
     );
   const since = piece.coats.length - last.coats;
   return (
-    <section className={css["section"]} aria-label="Signature">
+    <section className={`${sheet["stack2"]} ${css["section"]}`} aria-label="Signature">
       <p>
         <LevelMark level={last.verdict} /> Signed by <strong>{last.name}</strong>,{" "}
         {shortTime(last.at, locale, { year: true })}

@@ -1,6 +1,7 @@
 import type { Finding } from "../../../rules/finding.ts";
 import { standingCaution } from "../../base/cautions/cautionWords.ts";
 import { LevelMark } from "../../base/parts/LevelMark.tsx";
+import sheet from "../../base/styles/sheet.module.css";
 import css from "./ReviewPage.module.css";
 
 const count = (findings: readonly Finding[], level: Finding["level"]): number =>
@@ -24,7 +25,7 @@ export function Verdict({
     clear: "No rule found anything against it in what was logged. What was not logged was not judged.",
   }[verdict];
   return (
-    <section className={`${css["verdict"]} ${css[verdict]}`} aria-label="Verdict">
+    <section className={`${sheet["stack2"]} ${css["verdict"]} ${css[verdict]}`} aria-label="Verdict">
       <p className={css["word"]}>
         <LevelMark level={verdict} />
       </p>

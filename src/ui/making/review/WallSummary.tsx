@@ -2,13 +2,14 @@ import type { Standing } from "../../../logbook/piece/standing.ts";
 import { useFormat } from "../../base/state/useFormat.ts";
 import { shortTime } from "./coatLines.ts";
 import { bandWords, factorWords, missingWords, neededWords } from "./wallWords.ts";
+import sheet from "../../base/styles/sheet.module.css";
 import css from "./ReviewPage.module.css";
 
 export function WallSummary({ standing: { wall, piece } }: { readonly standing: Standing }) {
   const format = useFormat();
   const { judged } = wall;
   return (
-    <section className={css["section"]} aria-labelledby="review-wall">
+    <section className={`${sheet["stack2"]} ${css["section"]}`} aria-labelledby="review-wall">
       <h2 id="review-wall">Wall against head</h2>
       <dl className={css["facts"]}>
         <dt>Reached</dt>

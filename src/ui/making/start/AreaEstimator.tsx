@@ -5,6 +5,7 @@ import { Button } from "../../base/parts/Button.tsx";
 import { PickField } from "../../base/forms/PickField.tsx";
 import { NumberField } from "../../base/forms/NumberField.tsx";
 import { areaM2Of, type AreaBody, type Relief } from "./areaEstimate.ts";
+import sheet from "../../base/styles/sheet.module.css";
 import css from "./AreaEstimator.module.css";
 
 const bodies = [
@@ -73,7 +74,7 @@ export function AreaEstimator({
   return (
     <details className={css["estimator"]}>
       <summary>Reckon the surface</summary>
-      <div className={css["body"]}>
+      <div className={`${sheet["stack"]} ${css["body"]}`}>
         <PickField label="It is most like" options={bodies} value={kind} onChange={setKind} />
         {asked[kind].map((name) => (
           <NumberField

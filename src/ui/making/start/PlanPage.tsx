@@ -17,6 +17,7 @@ import { PlanMetal } from "./PlanMetal.tsx";
 import { PlanPattern } from "./PlanPattern.tsx";
 import { PlanShell } from "./PlanShell.tsx";
 import { changesBetween, draftOfPlan, planSchema, type PlanDraft } from "./planForm.ts";
+import sheet from "../../base/styles/sheet.module.css";
 import css from "./StartPage.module.css";
 
 /** All that can be known of a piece before it is poured. Nothing here is required. */
@@ -73,13 +74,13 @@ function PlanForm({ piece }: { readonly piece: Piece }) {
   return (
     <Page title="Plan" back={paths.piece(piece.id)}>
       <form
-        className={css["form"]}
+        className={`${sheet["stack"]} ${css["form"]}`}
         onSubmit={(event) => {
           event.preventDefault();
           void save();
         }}
       >
-        <p className={css["lead"]}>
+        <p className={sheet["pale"]}>
           Nothing here has to be filled in. Each number says what it is for; what is missing is named where a
           verdict needs it.
         </p>
@@ -87,19 +88,19 @@ function PlanForm({ piece }: { readonly piece: Piece }) {
         <PlanShell form={form} />
         <PlanMetal form={form} />
         {Object.values(form.errors).some(Boolean) && (
-          <p role="alert" className={css["refused"]}>
+          <p role="alert" className={`${sheet["refused"]} ${sheet["held"]} ${css["refused"]}`}>
             Not saved yet: see the marked {Object.keys(form.errors).length === 1 ? "field" : "fields"}.
           </p>
         )}
         {refused !== null && (
-          <p role="alert" className={css["refused"]}>
+          <p role="alert" className={`${sheet["refused"]} ${sheet["held"]} ${css["refused"]}`}>
             {refused}
           </p>
         )}
         <Button kind="primary" size="big" onPress={() => void save()}>
           Save the plan
         </Button>
-        <p className={css["foot"]}>
+        <p className={`${sheet["row"]} ${sheet["middle"]} ${sheet["between"]} ${css["foot"]}`}>
           <Link href={paths.piece(piece.id)}>Later: go to the piece</Link>
           {form.isChanged && (
             <Button kind="quiet" onPress={form.restart}>

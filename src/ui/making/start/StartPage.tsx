@@ -13,6 +13,7 @@ import { Page } from "../../base/parts/Page.tsx";
 import { TextField } from "../../base/forms/TextField.tsx";
 import { FromPattern } from "../../pattern/mesh/FromPattern.tsx";
 import { useStartPattern } from "../../pattern/mesh/useStartPattern.ts";
+import sheet from "../../base/styles/sheet.module.css";
 import css from "./StartPage.module.css";
 
 const schema = z.object({
@@ -67,7 +68,7 @@ export function StartPage() {
   return (
     <Page title="New piece" back={paths.rack}>
       <form
-        className={css["form"]}
+        className={`${sheet["stack"]} ${css["form"]}`}
         onSubmit={(event) => {
           event.preventDefault();
           void start(paths.editPiece);
@@ -92,7 +93,7 @@ export function StartPage() {
           empty="None yet"
         />
         {pattern === null || pattern === undefined ? (
-          <p className={css["lead"]}>
+          <p className={sheet["pale"]}>
             There is a mesh of it? <Link href={paths.patterns}>Start from the pattern&apos;s file</Link>, and
             metal, surface, head and wall are read from it.
           </p>
@@ -100,7 +101,7 @@ export function StartPage() {
           <FromPattern pattern={pattern} onLeave={() => form.set({ patternId: null })} />
         )}
         {refused !== null && (
-          <p role="alert" className={css["refused"]}>
+          <p role="alert" className={`${sheet["refused"]} ${sheet["held"]} ${css["refused"]}`}>
             {refused}
           </p>
         )}

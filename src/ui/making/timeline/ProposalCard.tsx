@@ -3,6 +3,7 @@ import { useFormat } from "../../base/state/useFormat.ts";
 import { kindWords } from "../../base/format/coatWords.ts";
 import { Card } from "../../base/parts/Card.tsx";
 import type { DipWishes, WantedCoat } from "./dipWishes.ts";
+import sheet from "../../base/styles/sheet.module.css";
 import css from "./Proposal.module.css";
 import { stuccosWords, visitWords } from "./timelineWords.ts";
 
@@ -24,7 +25,7 @@ export function ProposalCard(props: {
   return (
     <Card title="Proposal">
       {visits.length === 0 && <p>No coat to propose within your hours of the next two days.</p>}
-      <ol className={css["visits"]}>
+      <ol className={`${sheet["stack3"]} ${sheet["list"]} ${css["visits"]}`}>
         {visits.map((visit) => (
           <li key={visit.at}>
             <h3>{visitWords(visit, now, format)}</h3>
@@ -55,12 +56,12 @@ export function ProposalCard(props: {
       {noTime.length > 0 && <Left coats={noTime}>No time can be given for</Left>}
       {later.length > 0 && <Left coats={later}>Ready only after these two days, or your hours:</Left>}
       {wishes.withoutRecipe.length > 0 && (
-        <p className={css["soft"]}>
+        <p className={sheet["soft"]}>
           Without a recipe, so not planned:{" "}
           {wishes.withoutRecipe.map(({ piece }) => piece.plan.name).join(", ")}.
         </p>
       )}
-      <p className={css["soft"]}>
+      <p className={sheet["soft"]}>
         One coat ahead. Each piece goes in the first of your hours in which even the late guess has it dry, in
         as few visits as can be. By its likely time only where the late one lies past all these hours, or a
         prime coat would hang bare for over a day. Feel each before it goes in.

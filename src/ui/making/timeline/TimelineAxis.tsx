@@ -1,7 +1,7 @@
 import type { Span } from "../../../logbook/piece/dipProposal.ts";
 import { useFormat } from "../../base/state/useFormat.ts";
-import { timeTicks } from "../../base/charts/timeTicks.ts";
-import { clockTime } from "../../base/format/time.ts";
+import { clockTicks } from "../../base/charts/timeTicks.ts";
+import plot from "../../base/charts/plot.module.css";
 import css from "./Timeline.module.css";
 import type { Scale } from "./timelineScale.ts";
 
@@ -16,31 +16,32 @@ export function TimelineAxis(props: {
   const { scale, now, hours } = props;
   const { locale } = useFormat();
   const { from, to, width, x } = scale;
-  const weekday = new Intl.DateTimeFormat(locale, { weekday: "short" });
   const nowX = x(now);
-  const ticks = timeTicks(from, to, Math.max(4, Math.floor(width / 64))).filter(
-    (at) => x(at) > nowX + 52 && x(at) < width - 20,
-  );
+  const ticks = clockTicks(from, to, {
+    most: Math.max(4, Math.floor(width / 64)),
+    locale,
+    daysFromH: 0,
+  }).filter(({ at }) => x(at) > nowX + 52 && x(at) < width - 20);
   return (
-    <svg className={css["axis"]} width={width} height={height} aria-hidden="true">
+    <svg className={plot["svg"]} width={width} height={height} aria-hidden="true">
       <defs>
         <pattern id="timeline-damp" width="6" height="6" patternUnits="userSpaceOnUse">
           <path className={css["hatch"]} d="M-1 7L7 -1M-1 1L1 -1M5 7L7 5" />
         </pattern>
       </defs>
-      <text className={css["nowText"]} x={nowX - 2} y={18}>
+      <text className={plot["strong"]} x={nowX - 2} y={18}>
         now
       </text>
-      {ticks.map((at) => {
+      {ticks.map(({ at, text }) => {
         const isMidnight = new Date(at).getHours() === 0;
         return (
-          <text key={at} className={isMidnight ? css["day"] : css["tick"]} x={x(at)} y={18}>
-            {isMidnight ? weekday.format(at) : clockTime(at, locale)}
+          <text key={at} className={`${plot["middle"]} ${isMidnight ? plot["strong"] : ""}`} x={x(at)} y={18}>
+            {text}
           </text>
         );
       })}
-      {ticks.map((at) => (
-        <path key={at} className={css["rule"]} d={`M${x(at)} 24V${height}`} />
+      {ticks.map(({ at }) => (
+        <path key={at} className={plot["rule"]} d={`M${x(at)} 24V${height}`} />
       ))}
       {hours.map((span) => (
         <rect
@@ -52,7 +53,7 @@ export function TimelineAxis(props: {
           height={10}
         />
       ))}
-      <path className={css["now"]} d={`M${nowX} 24V${height}`} />
+      <path className={plot["now"]} d={`M${nowX} 24V${height}`} />
     </svg>
   );
 }

@@ -4,6 +4,7 @@ import { paths } from "../../base/state/paths.ts";
 import { useFormat } from "../../base/state/useFormat.ts";
 import { useWidth } from "../../base/charts/useWidth.ts";
 import { kindWords } from "../../base/format/coatWords.ts";
+import sheet from "../../base/styles/sheet.module.css";
 import css from "./Timeline.module.css";
 import { TimelineAxis } from "./TimelineAxis.tsx";
 import type { RoomLane, TimelineRow } from "./timelineRows.ts";
@@ -23,17 +24,17 @@ export function TimelineChart(props: {
   const [ruler, width] = useWidth<HTMLDivElement>(340);
   const scale = timelineScale(now, width);
   return (
-    <div className={css["chart"]}>
+    <div className={sheet["stack3"]}>
       <div className={css["head"]}>
-        <span className={css["headText"]}>
-          Next 48 hours <span className={css["soft"]}>and your hours at the bucket</span>
+        <span className={sheet["firm"]}>
+          Next 48 hours <span className={sheet["pale2"]}>and your hours at the bucket</span>
         </span>
         <div ref={ruler}>
           <TimelineAxis scale={scale} now={now} hours={hours} />
         </div>
       </div>
       {lanes.map((lane) => (
-        <section key={lane.roomId} className={css["lane"]} aria-label={lane.room?.name ?? "No room"}>
+        <section key={lane.roomId} className={sheet["stack2"]} aria-label={lane.room?.name ?? "No room"}>
           <LaneHead lane={lane} now={now} />
           <ul className={css["rows"]} aria-label={`Pieces in ${lane.room?.name ?? "no room"}`}>
             {lane.rows.map((row) => (
@@ -61,17 +62,17 @@ export function TimelineChart(props: {
 function LaneHead({ lane: { roomId, room, air }, now }: { readonly lane: RoomLane; readonly now: number }) {
   const format = useFormat();
   return (
-    <header className={css["laneHead"]}>
+    <header className={`${sheet["lines"]} ${css["laneHead"]}`}>
       <h2>{room === null ? "No room" : <Link href={paths.room(roomId)}>{room.name}</Link>}</h2>
       {air === null ? (
         <p>Its air was never read: no damp night can be foreseen.</p>
       ) : (
         <>
-          <p className={css["soft"]}>{basisOfAir(air, now, format)}.</p>
+          <p className={sheet["pale2"]}>{basisOfAir(air, now, format)}.</p>
           {air.damp.length === 0 ? (
             <p>No damp stretch ahead.</p>
           ) : (
-            <ul className={css["damps"]} aria-label="Damp ahead">
+            <ul className={`${sheet["lines"]} ${sheet["list"]} ${css["damps"]}`} aria-label="Damp ahead">
               {dampNights(air.damp).map((night) => (
                 <li key={night.from}>
                   <svg className={css["swatch"]} width="18" height="14" aria-hidden="true">
@@ -101,7 +102,7 @@ function RowText({ row }: { readonly row: TimelineRow }) {
   return (
     <span className={css["text"]}>
       <span className={css["name"]}>{piece.plan.name}</span>
-      <span className={css["words"]}>
+      <span className={sheet["soft"]}>
         {coat}: {rowWords(row, locale)}
       </span>
     </span>

@@ -1,9 +1,10 @@
+import sheet from "../../base/styles/sheet.module.css";
 import css from "./Timeline.module.css";
 
 /** What the shapes of the timeline mean. */
 export function TimelineKey() {
   return (
-    <ul className={css["key"]} aria-label="Key">
+    <ul className={`${sheet["row14"]} ${sheet["soft"]} ${sheet["list"]} ${css["key"]}`} aria-label="Key">
       <li>
         <svg width="40" height="22" aria-hidden="true">
           <path className={css["window"]} d="M38 5H8V17H38Z" />

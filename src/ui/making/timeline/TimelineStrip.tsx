@@ -1,5 +1,6 @@
 import type { DampSpell } from "../../../logbook/air/airAhead.ts";
 import type { Span } from "../../../logbook/piece/dipProposal.ts";
+import plot from "../../base/charts/plot.module.css";
 import css from "./Timeline.module.css";
 import type { TimelineRow } from "./timelineRows.ts";
 import type { Scale } from "./timelineScale.ts";
@@ -20,7 +21,7 @@ export function TimelineStrip(props: {
   const { row, scale, now, damp, hours, dipAt } = props;
   const { x, width, to } = scale;
   return (
-    <svg className={css["strip"]} width={width} height={height} aria-hidden="true">
+    <svg className={plot["svg"]} width={width} height={height} aria-hidden="true">
       <rect className={css["track"]} width={width} height={height} />
       {damp.map((spell) => (
         <g key={spell.from}>
@@ -47,7 +48,7 @@ export function TimelineStrip(props: {
           d={`M${x(span.from)} ${height - 1}H${x(span.to)}`}
         />
       ))}
-      <path className={css["now"]} d={`M${x(now)} 0V${height}`} />
+      <path className={plot["now"]} d={`M${x(now)} 0V${height}`} />
       <Bar row={row} x={x} now={now} to={to} width={width} />
       {dipAt !== null && dipAt <= to && (
         <path className={css["dip"]} d={`M${x(dipAt) - 6} 0H${x(dipAt) + 6}L${x(dipAt)} 9Z`} />

@@ -3,6 +3,7 @@ import { balanceWords } from "../../base/format/saidWords.ts";
 import { SensorButton } from "../../air/sensors/SensorButton.tsx";
 import { useSensor } from "../../air/sensors/useSensor.ts";
 import { isTooCoarse, neededStepG, scaleStepG } from "./scaleStep.ts";
+import sheet from "../../base/styles/sheet.module.css";
 import styles from "./WeighForm.module.css";
 
 /** Takes the number from a Bluetooth scale, and says for which coat such a scale is fine enough. */
@@ -19,10 +20,10 @@ export function ScaleTake({
   const step = balanceWords(scaleStepG, format);
   const coarse = isTooCoarse(waterG);
   return (
-    <section className={styles["scale"]} aria-label="Bluetooth scale">
+    <section className={`${sheet["stack2"]} ${styles["scale"]}`} aria-label="Bluetooth scale">
       <SensorButton kind="scale" onValue={({ massG }) => onTake(massG)} />
       {canConnect && (
-        <p className={coarse ? styles["coarse"] : styles["soft"]}>
+        <p className={coarse ? styles["coarse"] : sheet["soft"]}>
           {waterG === null
             ? `By the Bluetooth standard a scale tells steps of ${step} at best. The balance must tell a twentieth of the coat's water: on a small piece that is finer, so read a finer balance there and type it.`
             : coarse

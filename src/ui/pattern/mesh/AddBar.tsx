@@ -8,6 +8,7 @@ import { Card } from "../../base/parts/Card.tsx";
 import { SelectField } from "../../base/forms/SelectField.tsx";
 import { barNames } from "./barNames.ts";
 import { newBar, startingMm, type HangsAt } from "./gatingTree.ts";
+import sheet from "../../base/styles/sheet.module.css";
 import css from "./scene.module.css";
 import type { SceneDesk } from "./useSceneDesk.ts";
 
@@ -49,7 +50,7 @@ export function AddBar({
     <Card>
       <details>
         <summary>Add one bar</summary>
-        <div className={css["panel"]}>
+        <div className={`${sheet["stack"]} ${css["panel"]}`}>
           <SelectField
             label="What"
             options={kinds}
@@ -72,7 +73,7 @@ export function AddBar({
             onChange={setToId}
             empty={null}
           />
-          <div className={css["wrap"]}>
+          <div className={`${sheet["row"]} ${css["wrap"]}`}>
             <Button onPress={add} disabledReason={why}>
               Add it
             </Button>

@@ -4,6 +4,7 @@ import { Button } from "../../base/parts/Button.tsx";
 import { NumberField } from "../../base/forms/NumberField.tsx";
 import { barNames } from "./barNames.ts";
 import { diameterOf, lengthOf, withLength } from "./gatingTree.ts";
+import sheet from "../../base/styles/sheet.module.css";
 import css from "./scene.module.css";
 import type { SceneDesk } from "./useSceneDesk.ts";
 
@@ -31,14 +32,14 @@ export function BarList({ desk, sums }: { readonly desk: SceneDesk; readonly sum
                 {format.show("mm", diameterOf(bar.toSection))}
               </p>
               {sum !== undefined && (
-                <p className={css["soft"]}>
+                <p className={sheet["soft"]}>
                   {format.show("cm3", sum.volume / 1000)}, modulus {format.show("mm", sum.modulus)}
                   {sum.head === null ? "" : `, head ${format.show("mm", sum.head)}`}
                 </p>
               )}
               <details>
                 <summary>Change {name}</summary>
-                <div className={css["panel"]}>
+                <div className={`${sheet["stack"]} ${css["panel"]}`}>
                   <NumberField
                     label={`${name}: thick where it begins`}
                     quantity="mm"
@@ -75,7 +76,7 @@ export function BarList({ desk, sums }: { readonly desk: SceneDesk; readonly sum
                 </div>
               </details>
             </div>
-            <div className={css["wrap"]}>
+            <div className={`${sheet["row"]} ${css["wrap"]}`}>
               <Button
                 kind="quiet"
                 label={`Remove ${name}`}

@@ -4,6 +4,7 @@ import { Button } from "../../base/parts/Button.tsx";
 import { Card } from "../../base/parts/Card.tsx";
 import { moments } from "../scene/fillTimeline.ts";
 import { SelectField } from "../../base/forms/SelectField.tsx";
+import sheet from "../../base/styles/sheet.module.css";
 import css from "./scene.module.css";
 import type { FillState } from "./useFill.ts";
 import type { SceneDesk } from "./useSceneDesk.ts";
@@ -30,10 +31,10 @@ export function FillPanel({ desk, fill }: { readonly desk: SceneDesk; readonly f
         )}
         {fill.isWorking && <p role="status">Being reckoned…</p>}
         {fill.trouble !== null && <p role="alert">It could not be reckoned: {fill.trouble}</p>}
-        <div className={`${css["panel"]} ${fill.isWorking ? css["stale"] : ""}`}>
+        <div className={`${sheet["stack"]} ${css["panel"]} ${fill.isWorking ? css["stale"] : ""}`}>
           {told !== null && found !== null && (
             <>
-              <label className={css["slider"]}>
+              <label className={`${sheet["stack1"]} ${css["slider"]}`}>
                 <span>How far the metal has come</span>
                 <input
                   type="range"
@@ -44,7 +45,7 @@ export function FillPanel({ desk, fill }: { readonly desk: SceneDesk; readonly f
                   onChange={(event) => fill.setAt(Number(event.target.value))}
                 />
               </label>
-              <div className={css["wrap"]}>
+              <div className={`${sheet["row"]} ${css["wrap"]}`}>
                 {isStill ? (
                   <Button
                     onPress={() => fill.setAt(at >= moments ? 0 : Math.min(moments, at + moments / 10))}
@@ -78,7 +79,7 @@ function NoGate({ desk }: { readonly desk: SceneDesk }) {
   return (
     <Card title="The metal rises">
       <p>Where does the metal come in? Put a gate by the picture, or take one of these:</p>
-      <div className={css["wrap"]}>
+      <div className={`${sheet["row"]} ${css["wrap"]}`}>
         {lowest !== null && (
           <Button onPress={() => desk.put("gate", { point: lowest.point, normal: null })}>
             Gate at the lowest place
@@ -112,7 +113,7 @@ function Pockets({
       {found.pockets.length === 0 ? (
         <p className={css["answer"]}>None that {format.show("mm", found.grid.pitch)} cells can tell.</p>
       ) : (
-        <div className={css["wide"]}>
+        <div className={sheet["scroll"]}>
           <table>
             <thead>
               <tr>

@@ -7,7 +7,7 @@ import { useFormat } from "../../base/state/useFormat.ts";
 import { planWords } from "../../base/format/planWords.ts";
 import { Button } from "../../base/parts/Button.tsx";
 import { Card } from "../../base/parts/Card.tsx";
-import css from "./pattern.module.css";
+import sheet from "../../base/styles/sheet.module.css";
 import type { StartPattern } from "./useStartPattern.ts";
 
 /** What a new piece brings along from its mesh. */
@@ -29,7 +29,7 @@ export function FromPattern({
           "nothing known yet"}
         .
       </p>
-      <p className={css["soft"]}>All of it can be changed in the plan.</p>
+      <p className={sheet["soft"]}>All of it can be changed in the plan.</p>
       <Button kind="quiet" onPress={onLeave}>
         Start without it
       </Button>

@@ -12,6 +12,7 @@ import { BarList } from "./BarList.tsx";
 import { DrainWays } from "./DrainWays.tsx";
 import { startingTree, touchMm } from "./gatingTree.ts";
 import { sizeOf } from "./patternSize.ts";
+import sheet from "../../base/styles/sheet.module.css";
 import css from "./scene.module.css";
 import { hangsAt } from "./hangsAt.ts";
 import type { SceneDesk } from "./useSceneDesk.ts";
@@ -33,7 +34,7 @@ export function GatingPanel({ desk, shop }: { readonly desk: SceneDesk; readonly
         ) : (
           sums !== null && <TreeFigures desk={desk} shop={shop} sums={sums} />
         )}
-        <div className={css["wrap"]}>
+        <div className={`${sheet["row"]} ${css["wrap"]}`}>
           <Button
             disabledReason={
               at === null
@@ -82,7 +83,7 @@ function Starters({ desk }: { readonly desk: SceneDesk }) {
   const lowest = results?.drains.find(({ isLast }) => isLast) ?? null;
   if (lowest === null) return null;
   return (
-    <div className={css["wrap"]}>
+    <div className={`${sheet["row"]} ${css["wrap"]}`}>
       <Button onPress={() => desk.put("gate", { point: lowest.point, normal: null })}>
         Gate at the lowest place
       </Button>
@@ -128,7 +129,7 @@ function TreeFigures({
   return (
     <>
       <Rows rows={rows} />
-      {alloy === null && <p className={css["soft"]}>Choose the alloy below to have weights.</p>}
+      {alloy === null && <p className={sheet["soft"]}>Choose the alloy below to have weights.</p>}
       <details>
         <summary>How this is reckoned</summary>
         <p>

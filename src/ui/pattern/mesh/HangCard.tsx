@@ -8,6 +8,7 @@ import { Button } from "../../base/parts/Button.tsx";
 import { Card } from "../../base/parts/Card.tsx";
 import { NumberField } from "../../base/forms/NumberField.tsx";
 import { notAnsweredWords } from "./fileWords.ts";
+import sheet from "../../base/styles/sheet.module.css";
 import css from "./pattern.module.css";
 import { resultsFor, startingCupMm, tipLimits, turned } from "./patternStudy.ts";
 import type { PatternDoor } from "./usePatternDoor.ts";
@@ -49,7 +50,7 @@ export function HangCard({ door }: { readonly door: PatternDoor }) {
   };
   return (
     <Card title="How it hangs for the pour">
-      <div className={css["steps"]}>
+      <div className={sheet["row"]}>
         {faces.map(({ name, up }) => (
           <Button key={name} pressed={isSame(up, study.up)} onPress={() => change((now) => turned(now, up))}>
             {name}
@@ -86,7 +87,7 @@ export function HangCard({ door }: { readonly door: PatternDoor }) {
         </>
       )}
       {fault !== null && (
-        <p role="alert" className={css["refused"]}>
+        <p role="alert" className={`${sheet["refused"]} ${sheet["held"]} ${css["refused"]}`}>
           {notAnsweredWords(fault)}
         </p>
       )}
@@ -98,9 +99,9 @@ export function HangCard({ door }: { readonly door: PatternDoor }) {
 function Attitudes({ door: { study, change } }: { readonly door: PatternDoor }) {
   const format = useFormat();
   return (
-    <div className={css["wide"]}>
+    <div className={`${sheet["scroll"]} ${css["wide"]}`}>
       <table>
-        <caption className={css["soft"]}>
+        <caption className={sheet["soft"]}>
           None of these beats another in all three. Fewer openings mean less to cut and grind; less height
           presses less on the wall.
         </caption>

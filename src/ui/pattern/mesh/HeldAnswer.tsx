@@ -1,6 +1,7 @@
 import { useFormat } from "../../base/state/useFormat.ts";
 import type { Held } from "./patternResults.ts";
 import { tipLimits } from "./patternStudy.ts";
+import sheet from "../../base/styles/sheet.module.css";
 import css from "./scene.module.css";
 import type { SceneDesk } from "./useSceneDesk.ts";
 
@@ -19,7 +20,7 @@ export function HeldAnswer({ desk: { results, isStale, study, door } }: { readon
           <Line what="air" held={held.air} isOpen={has("vent")} />
           <Line what="plastic" held={held.plastic} isOpen={study.marks.length > 0} />
           {isDoubtful(Math.max(held.air.badShare, held.plastic.badShare)) && (
-            <p className={css["soft"]}>
+            <p className={sheet["soft"]}>
               The skin of this mesh is faulty in places, so these amounts are doubtful.
             </p>
           )}
@@ -75,7 +76,7 @@ function Line({
       </p>
       <details>
         <summary>{name} that stays, place by place</summary>
-        <div className={css["wide"]}>
+        <div className={sheet["scroll"]}>
           <table>
             <thead>
               <tr>
@@ -97,7 +98,7 @@ function Line({
             </tbody>
           </table>
         </div>
-        <p className={css["soft"]}>Heights from the lowest place of the piece as it hangs.</p>
+        <p className={sheet["soft"]}>Heights from the lowest place of the piece as it hangs.</p>
       </details>
     </>
   );

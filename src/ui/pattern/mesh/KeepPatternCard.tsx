@@ -6,6 +6,7 @@ import { useShop } from "../../base/state/shop.tsx";
 import { useFormat } from "../../base/state/useFormat.ts";
 import { Button } from "../../base/parts/Button.tsx";
 import { Card } from "../../base/parts/Card.tsx";
+import sheet from "../../base/styles/sheet.module.css";
 import css from "./pattern.module.css";
 import type { PatternDoor } from "./usePatternDoor.ts";
 
@@ -26,14 +27,14 @@ export function KeepPatternCard({ door }: { readonly door: PatternDoor }) {
   };
   return (
     <Card title="Kept on this device">
-      <p className={css["anyName"]}>
+      <p className={sheet["breaks"]}>
         {study.file.name}, {size}. What was found and the picture of it are kept, so that it opens at once.
       </p>
       <OriginalTick door={door} size={size} />
       {asked ? (
         <>
           <p>Pieces begun from it keep what was logged. The mesh, its marks and what was found go.</p>
-          <div className={css["steps"]}>
+          <div className={sheet["row"]}>
             <Button kind="danger" onPress={remove}>
               Remove the pattern
             </Button>
@@ -61,7 +62,7 @@ function OriginalTick({
   const canKeep = study.original !== null || file() !== null;
   return (
     <>
-      <label className={css["tick"]}>
+      <label className={`${sheet["line3"]} ${sheet["tap"]} ${css["tick"]}`}>
         <input
           type="checkbox"
           checked={study.original !== null}
@@ -73,7 +74,7 @@ function OriginalTick({
         />
         Keep the file itself too, {size}
       </label>
-      {!canKeep && <p className={css["soft"]}>Open the file again to be able to keep it.</p>}
+      {!canKeep && <p className={sheet["soft"]}>Open the file again to be able to keep it.</p>}
     </>
   );
 }

@@ -7,6 +7,7 @@ import { useRack } from "../../base/state/live.ts";
 import { useShop } from "../../base/state/shop.tsx";
 import { SelectField } from "../../base/forms/SelectField.tsx";
 import { Button } from "../../base/parts/Button.tsx";
+import sheet from "../../base/styles/sheet.module.css";
 import css from "./scene.module.css";
 import type { PatternStudy } from "./patternStudy.ts";
 
@@ -54,7 +55,7 @@ export function KeepPicture({
   return (
     <details>
       <summary>Keep this picture</summary>
-      <div className={css["panel"]}>
+      <div className={`${sheet["stack"]} ${css["panel"]}`}>
         {pieces.length > 0 && (
           <SelectField
             label="Into the log of"
@@ -64,7 +65,7 @@ export function KeepPicture({
             empty="Choose a piece"
           />
         )}
-        <div className={css["wrap"]}>
+        <div className={`${sheet["row"]} ${css["wrap"]}`}>
           {pieces.length > 0 && (
             <Button onPress={keep} disabledReason={piece === null ? "Choose the piece first." : null}>
               Put it into the log

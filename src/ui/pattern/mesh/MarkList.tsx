@@ -3,6 +3,7 @@ import { useFormat } from "../../base/state/useFormat.ts";
 import { Button } from "../../base/parts/Button.tsx";
 import { withoutMark } from "./patternStudy.ts";
 import { heightOf } from "./scenePlaces.ts";
+import sheet from "../../base/styles/sheet.module.css";
 import css from "./scene.module.css";
 import type { SceneDesk } from "./useSceneDesk.ts";
 
@@ -27,7 +28,7 @@ export function MarkList({ desk }: { readonly desk: SceneDesk }) {
               {results !== null && `, ${format.show("mm", heightOf(mark.point, results))} up`}
             </p>
             {results !== null && (
-              <p className={css["soft"]}>
+              <p className={sheet["soft"]}>
                 Head of metal over it{" "}
                 {format.show(
                   "mm",
@@ -37,7 +38,7 @@ export function MarkList({ desk }: { readonly desk: SceneDesk }) {
             )}
             {chosen === mark.id && <p role="status">Tap the picture where it should stand.</p>}
           </div>
-          <div className={css["wrap"]}>
+          <div className={`${sheet["row"]} ${css["wrap"]}`}>
             <Button
               kind="quiet"
               pressed={chosen === mark.id}

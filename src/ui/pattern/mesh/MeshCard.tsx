@@ -9,6 +9,7 @@ import { LevelMark } from "../../base/parts/LevelMark.tsx";
 import { deviceCaps } from "./deviceCaps.ts";
 import { noteWords, notAnsweredWords } from "./fileWords.ts";
 import { meshFindings } from "./meshFindings.ts";
+import sheet from "../../base/styles/sheet.module.css";
 import css from "./pattern.module.css";
 import { noResults } from "./patternResults.ts";
 import type { PatternStudy } from "./patternStudy.ts";
@@ -58,7 +59,7 @@ export function MeshCard({ door }: { readonly door: PatternDoor }) {
         </>
       )}
       {fault !== null && (
-        <p role="alert" className={css["refused"]}>
+        <p role="alert" className={`${sheet["refused"]} ${sheet["held"]} ${css["refused"]}`}>
           {fault.why === "no-mesh"
             ? "The file itself is not here any more. Open it again, then say it again."
             : notAnsweredWords(fault)}

@@ -2,6 +2,7 @@ import { useId, useState } from "react";
 import { Button } from "../../base/parts/Button.tsx";
 import { Card } from "../../base/parts/Card.tsx";
 import { stageWords } from "./fileWords.ts";
+import sheet from "../../base/styles/sheet.module.css";
 import css from "./pattern.module.css";
 import type { useOpenPattern } from "./useOpenPattern.ts";
 
@@ -30,7 +31,7 @@ export function OpenFile({
         <>
           <label htmlFor={id} className={css["drop"]} data-over={over || undefined}>
             <strong>Choose a mesh file</strong>
-            <span className={css["soft"]}>STL, OBJ, PLY or 3MF. Or drop it here.</span>
+            <span className={sheet["soft"]}>STL, OBJ, PLY or 3MF. Or drop it here.</span>
             <input
               id={id}
               type="file"
@@ -51,7 +52,7 @@ export function OpenFile({
           </Button>
         </>
       ) : (
-        <div className={css["opening"]} role="status">
+        <div className={`${sheet["stack3"]} ${sheet["breaks"]} ${css["opening"]}`} role="status">
           <p>
             {stageWords[opening.progress.stage]}: <strong>{opening.name}</strong>
           </p>
@@ -62,11 +63,11 @@ export function OpenFile({
         </div>
       )}
       {fault !== null && (
-        <p role="alert" className={css["refused"]}>
+        <p role="alert" className={`${sheet["refused"]} ${sheet["held"]} ${css["refused"]}`}>
           {fault}
         </p>
       )}
-      <p className={css["soft"]}>The file stays on this device; nothing is sent anywhere.</p>
+      <p className={sheet["soft"]}>The file stays on this device; nothing is sent anywhere.</p>
     </Card>
   );
 }

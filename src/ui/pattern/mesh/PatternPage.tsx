@@ -8,6 +8,7 @@ import { notAnsweredWords } from "./fileWords.ts";
 import { KeepPatternCard } from "./KeepPatternCard.tsx";
 import { MeshCard } from "./MeshCard.tsx";
 import { MetalCard } from "./MetalCard.tsx";
+import sheet from "../../base/styles/sheet.module.css";
 import css from "./pattern.module.css";
 import { PatternScene } from "./PatternScene.tsx";
 import { RecessCard } from "./RecessCard.tsx";
@@ -47,20 +48,20 @@ function Opened({ door }: { readonly door: PatternDoor }) {
   return (
     <Page title={study.name === "" ? "Pattern" : study.name} back={paths.patterns}>
       {trouble !== null && trouble.why !== "aborted" && (
-        <p role="alert" className={css["refused"]}>
+        <p role="alert" className={`${sheet["refused"]} ${sheet["held"]} ${css["refused"]}`}>
           {notAnsweredWords(trouble)}
         </p>
       )}
       {study.unit === null && <SizeCard door={door} shop={shop} />}
       <PatternScene door={door} shop={shop} />
-      <div className={css["columns"]}>
-        <div className={css["column"]}>
+      <div className={`${sheet["stack"]} ${sheet["top"]} ${css["columns"]}`}>
+        <div className={sheet["stack"]}>
           <WhatCard door={door} shop={shop} recipes={recipes} />
           {study.unit !== null && <SizeCard door={door} shop={shop} />}
           <MeshCard door={door} />
           <RecessCard door={door} />
         </div>
-        <div className={css["column"]}>
+        <div className={sheet["stack"]}>
           <MetalCard door={door} shop={shop} />
           <ShellCard door={door} shop={shop} recipe={recipe} />
           <WallCard door={door} shop={shop} recipe={recipe} />

@@ -12,6 +12,7 @@ import { HangCard } from "./HangCard.tsx";
 import { KeepPicture } from "./KeepPicture.tsx";
 import { PictureKeys } from "./PictureKeys.tsx";
 import { sceneLabel } from "./sceneLabel.ts";
+import sheet from "../../base/styles/sheet.module.css";
 import css from "./scene.module.css";
 import { TurnCard } from "./TurnCard.tsx";
 import { useFill } from "./useFill.ts";
@@ -73,7 +74,7 @@ function Desk({
   };
 
   return (
-    <section className={css["desk"]} aria-label="The pattern in the round">
+    <section className={sheet["stack"]} aria-label="The pattern in the round">
       <div className={css["hold"]}>
         <div className={css["frame"]}>
           <Suspense fallback={null}>
@@ -100,7 +101,7 @@ function Desk({
           setCut={setCut}
         />
       </div>
-      <div className={css["panel"]}>
+      <div className={`${sheet["stack"]} ${css["panel"]}`}>
         <Choice label="Look at" options={panels} value={panel} onChange={choose} />
         {panel === "air" && <VentsPanel desk={desk} />}
         {panel === "hang" && (

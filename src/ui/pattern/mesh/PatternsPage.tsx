@@ -8,6 +8,7 @@ import { Ago } from "../../base/parts/Ago.tsx";
 import { Empty } from "../../base/parts/Empty.tsx";
 import { Page } from "../../base/parts/Page.tsx";
 import { OpenFile } from "./OpenFile.tsx";
+import sheet from "../../base/styles/sheet.module.css";
 import css from "./pattern.module.css";
 import { useOpenPattern } from "./useOpenPattern.ts";
 
@@ -28,7 +29,7 @@ export function PatternsPage() {
   }, []);
   return (
     <Page title="Patterns" back={paths.shop}>
-      <p className={css["lead"]}>
+      <p className={`${sheet["pale"]} ${sheet["wideText"]}`}>
         From the mesh of a pattern: how much metal and shell it takes, how high the metal stands over it,
         where air and plastic stay, where it is thin, thick and flat.
       </p>

@@ -1,6 +1,7 @@
 import { useFormat } from "../../base/state/useFormat.ts";
 import { Button } from "../../base/parts/Button.tsx";
 import type { CutAxis, SceneView, ViewName } from "../scene/sceneView.ts";
+import sheet from "../../base/styles/sheet.module.css";
 import css from "./scene.module.css";
 
 type Cut = SceneView["cut"];
@@ -27,7 +28,7 @@ export function PictureKeys(props: {
   const format = useFormat();
   return (
     <>
-      <div className={css["keys"]} role="group" aria-label="The view">
+      <div className={`${sheet["row"]} ${css["keys"]}`} role="group" aria-label="The view">
         {views.map(({ name, label }) => (
           <Button key={name} onPress={() => onLook(name)}>
             {label}
@@ -50,8 +51,8 @@ export function PictureKeys(props: {
         ))}
       </div>
       {cut !== null && (
-        <label className={css["slider"]}>
-          <span className={css["soft"]}>{cuts.find(({ axis }) => axis === cut.axis)?.what}</span>
+        <label className={`${sheet["stack1"]} ${css["slider"]}`}>
+          <span className={sheet["soft"]}>{cuts.find(({ axis }) => axis === cut.axis)?.what}</span>
           <input
             type="range"
             min={0}

@@ -1,6 +1,7 @@
 import { geometryClasses } from "../../../trade/geometryClasses.ts";
 import { useFormat } from "../../base/state/useFormat.ts";
 import { Card } from "../../base/parts/Card.tsx";
+import sheet from "../../base/styles/sheet.module.css";
 import css from "./pattern.module.css";
 import { pocketClass, pocketClasses } from "./pocketClass.ts";
 import type { PatternDoor } from "./usePatternDoor.ts";
@@ -25,7 +26,7 @@ export function RecessCard({ door: { study, mmPerUnit } }: { readonly door: Patt
         </p>
       )}
       {telling.length > closed.length && (
-        <div className={css["wide"]}>
+        <div className={`${sheet["scroll"]} ${css["wide"]}`}>
           <table>
             <thead>
               <tr>
@@ -52,7 +53,7 @@ export function RecessCard({ door: { study, mmPerUnit } }: { readonly door: Patt
         </div>
       )}
       {classes.length > 0 && (
-        <p className={css["soft"]}>
+        <p className={sheet["soft"]}>
           A piece begun from this pattern gets{" "}
           {classes.map((one) => geometryClasses[one].label.toLowerCase()).join(" and ")} as places that dry
           last. How deep for its mouth is judgement.

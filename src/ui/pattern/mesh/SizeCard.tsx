@@ -10,6 +10,7 @@ import { Reckoned, Rows } from "../../base/parts/Reckoned.tsx";
 import { Card } from "../../base/parts/Card.tsx";
 import { NumberField } from "../../base/forms/NumberField.tsx";
 import { unitWords } from "./fileWords.ts";
+import sheet from "../../base/styles/sheet.module.css";
 import css from "./pattern.module.css";
 import { resized } from "./patternStudy.ts";
 import { sizeOf } from "./patternSize.ts";
@@ -97,7 +98,7 @@ export function SizeCard({ door, shop }: { readonly door: PatternDoor; readonly 
         </>
       )}
       {size !== null && !isCastable(Math.max(...size.boxMm)) && (
-        <p role="alert" className={css["refused"]}>
+        <p role="alert" className={`${sheet["refused"]} ${sheet["held"]} ${css["refused"]}`}>
           {Math.max(...size.boxMm) < leastMm ? "Less than" : "More than"}{" "}
           {format.show("mm", Math.max(...size.boxMm) < leastMm ? leastMm : mostMm)} long: no pattern for a
           shell is. Look at its unit again, or at the scale.

@@ -5,6 +5,7 @@ import { Button } from "../../base/parts/Button.tsx";
 import type { Spot } from "./patternResults.ts";
 import { withoutMark } from "./patternStudy.ts";
 import type { NamedSpot } from "./scenePlaces.ts";
+import sheet from "../../base/styles/sheet.module.css";
 import css from "./scene.module.css";
 import { spotWords } from "./spotWords.ts";
 import type { SceneDesk } from "./useSceneDesk.ts";
@@ -41,7 +42,7 @@ export function SpotList({
                 })}
               </strong>
             </p>
-            <p className={css["soft"]}>{amountWords(named.spot, kind, format)}</p>
+            <p className={sheet["soft"]}>{amountWords(named.spot, kind, format)}</p>
             <p>
               {spotWords({
                 spot: named.spot,
@@ -51,7 +52,7 @@ export function SpotList({
               })}
             </p>
           </div>
-          <div className={css["wrap"]}>
+          <div className={`${sheet["row"]} ${css["wrap"]}`}>
             <Act desk={desk} named={named} kind={kind} />
           </div>
         </li>

@@ -7,7 +7,7 @@ import type { GatingDraft } from "./gatingDraft.ts";
 import { Button } from "../../base/parts/Button.tsx";
 import { Card } from "../../base/parts/Card.tsx";
 import { chainOfStudy, type GatingHandover } from "./chainOfStudy.ts";
-import css from "./pattern.module.css";
+import sheet from "../../base/styles/sheet.module.css";
 import { readStudy } from "./readStudy.ts";
 
 const fromWords: Readonly<Record<GatingHandover["from"], string>> = {
@@ -46,19 +46,19 @@ export function TakeGating({
   );
   return (
     <Card title="From the pattern">
-      <p className={css["anyName"]}>
+      <p className={sheet["breaks"]}>
         <Link href={paths.pattern(study.id)}>{study.name === "" ? "Its pattern" : study.name}</Link> knows a
         feeding chain of {format.number(taken.links.length, 0)}: from {fromWords[from]}, {byWords[by]}.
       </p>
       {heights.length > 0 && <p>And {heights.join(", ")}.</p>}
       {isTaken ? (
-        <p role="status" className={css["soft"]}>
+        <p role="status" className={sheet["soft"]}>
           All of it stands below.
         </p>
       ) : (
         <>
           <Button onPress={() => set(taken)}>Take from the pattern</Button>
-          <p className={css["soft"]}>It takes the place of the parts and lengths that stand below now.</p>
+          <p className={sheet["soft"]}>It takes the place of the parts and lengths that stand below now.</p>
         </>
       )}
     </Card>

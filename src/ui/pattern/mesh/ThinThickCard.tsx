@@ -4,6 +4,7 @@ import { dot } from "../../../geometry/vector.ts";
 import { preheatOf } from "../../../trade/preheat.ts";
 import { useFormat } from "../../base/state/useFormat.ts";
 import { Card } from "../../base/parts/Card.tsx";
+import sheet from "../../base/styles/sheet.module.css";
 import css from "./pattern.module.css";
 import { resultsFor } from "./patternStudy.ts";
 import { pictured } from "./useSceneView.ts";
@@ -28,7 +29,7 @@ export function ThinThickCard({
   const { thin, thick, median, resolvable } = thickness;
   return (
     <Card title="Thin and thick">
-      <div className={css["wide"]}>
+      <div className={`${sheet["scroll"]} ${css["wide"]}`}>
         <table>
           <thead>
             <tr>

@@ -5,6 +5,7 @@ import { useFormat } from "../../base/state/useFormat.ts";
 import { Button } from "../../base/parts/Button.tsx";
 import { Card } from "../../base/parts/Card.tsx";
 import { Choice } from "../../base/forms/Choice.tsx";
+import sheet from "../../base/styles/sheet.module.css";
 import css from "./scene.module.css";
 import type { SceneDesk, Tool } from "./useSceneDesk.ts";
 
@@ -51,7 +52,7 @@ export function TurnCard({ desk }: { readonly desk: SceneDesk }) {
           </Button>
         ))}
       </div>
-      <div className={css["wrap"]}>
+      <div className={`${sheet["row"]} ${css["wrap"]}`}>
         <Button
           onPress={() => turnTo(asFiled)}
           disabledReason={isAsFiled ? "It hangs as in its file." : null}
@@ -70,7 +71,7 @@ export function TurnCard({ desk }: { readonly desk: SceneDesk }) {
                 <p>
                   Flat of {format.show("mm", width)} by {format.show("mm", length)}
                 </p>
-                <div className={css["wrap"]}>
+                <div className={`${sheet["row"]} ${css["wrap"]}`}>
                   <Button
                     label={`Lay flat ${n + 1} down`}
                     pressed={dot(negated(normal), upOf(rotation)) > 1 - 1e-6}

@@ -15,7 +15,7 @@ import { planWords } from "../../base/format/planWords.ts";
 import { SelectField } from "../../base/forms/SelectField.tsx";
 import { Button } from "../../base/parts/Button.tsx";
 import { Card } from "../../base/parts/Card.tsx";
-import css from "./pattern.module.css";
+import sheet from "../../base/styles/sheet.module.css";
 import { measuredOf, planOfStudy } from "./planOfStudy.ts";
 import type { PatternDoor } from "./usePatternDoor.ts";
 import type { WallNeed } from "./wallNeeds.ts";
@@ -78,7 +78,7 @@ export function UseCard({
       />
       {piece !== null && (
         <>
-          <p className={css["soft"]}>
+          <p className={sheet["soft"]}>
             Its plan becomes: {planWords(changes, names).join(", ")}. The rest stays.
           </p>
           <Button disabledReason={unitFirst} onPress={use}>

@@ -7,6 +7,7 @@ import { MarkList } from "./MarkList.tsx";
 import { markDiameterMm, withMark } from "./patternStudy.ts";
 import type { MarkKind } from "./mark.ts";
 import type { NamedSpot } from "./scenePlaces.ts";
+import sheet from "../../base/styles/sheet.module.css";
 import css from "./scene.module.css";
 import { SpotList } from "./SpotList.tsx";
 import type { SceneDesk, Tool } from "./useSceneDesk.ts";
@@ -44,12 +45,12 @@ export function VentsPanel({ desk }: { readonly desk: SceneDesk }) {
         <HeldAnswer desk={desk} />
         <Choice label="A tap on the picture" options={tools} value={desk.tool} onChange={desk.setTool} />
         {desk.tool !== "look" && (
-          <p className={css["soft"]}>
+          <p className={sheet["soft"]}>
             Tap the piece. Close to a listed place the mark goes onto it. Drag a mark to move it.
           </p>
         )}
         {desk.undo !== null && (
-          <div className={css["wrap"]}>
+          <div className={`${sheet["row"]} ${css["wrap"]}`}>
             <Button onPress={desk.undo}>Undo</Button>
           </div>
         )}
@@ -60,7 +61,7 @@ export function VentsPanel({ desk }: { readonly desk: SceneDesk }) {
         )}
         <SpotList desk={desk} spots={spots.air} kind="vent" />
         {left(spots.air).length > 1 && (
-          <div className={css["wrap"]}>
+          <div className={`${sheet["row"]} ${css["wrap"]}`}>
             <Button onPress={() => putAll("vent", spots.air)}>
               Put vents at all {left(spots.air).length}
             </Button>
@@ -68,13 +69,13 @@ export function VentsPanel({ desk }: { readonly desk: SceneDesk }) {
         )}
       </Card>
       <Card title="Where plastic stays">
-        <p className={css["soft"]}>
+        <p className={sheet["soft"]}>
           For wax or print that runs out as the piece hangs here. Turned cup down for the burnout, its vents
           let the plastic out.
         </p>
         <SpotList desk={desk} spots={spots.plastic} kind="drain" />
         {left(spots.plastic).length > 1 && (
-          <div className={css["wrap"]}>
+          <div className={`${sheet["row"]} ${css["wrap"]}`}>
             <Button onPress={() => putAll("drain", spots.plastic)}>
               Put drains at all {left(spots.plastic).length}
             </Button>
@@ -97,7 +98,7 @@ export function VentsPanel({ desk }: { readonly desk: SceneDesk }) {
             through.
           </p>
         </details>
-        {isStale && <p className={css["soft"]}>Being reckoned anew…</p>}
+        {isStale && <p className={sheet["soft"]}>Being reckoned anew…</p>}
       </Card>
     </>
   );

@@ -4,6 +4,7 @@ import { useFormat } from "../../base/state/useFormat.ts";
 import { partWords } from "../../base/format/planWords.ts";
 import { Reckoned } from "../../base/parts/Reckoned.tsx";
 import { Card } from "../../base/parts/Card.tsx";
+import sheet from "../../base/styles/sheet.module.css";
 import css from "./pattern.module.css";
 import type { PatternDoor } from "./usePatternDoor.ts";
 import { needsOf, wallFiguresOf } from "./wallFigures.ts";
@@ -40,7 +41,7 @@ export function WallCard({
                 : "the least wall for handling decides; no flat and no round asks for more"}
             </small>
           </p>
-          <div className={css["wide"]}>
+          <div className={`${sheet["scroll"]} ${css["wide"]}`}>
             <table>
               <thead>
                 <tr>
@@ -75,7 +76,7 @@ export function WallCard({
             ]}
             source="plate and hoop formulas after Roark; strength a starting value until you measure your own. The head is taken at the lowest edge of each part. Ribs and bends inside a flat are not seen as edges unless they turn it by more than 8°"
           />
-          <p className={css["soft"]}>
+          <p className={sheet["soft"]}>
             A number is never permission: look at the shell, and keep out of its way at the pour.
           </p>
         </>

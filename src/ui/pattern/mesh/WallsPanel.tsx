@@ -6,6 +6,7 @@ import { Button } from "../../base/parts/Button.tsx";
 import { Card } from "../../base/parts/Card.tsx";
 import type { HeatBands } from "../scene/heatBands.ts";
 import { heightOf } from "./scenePlaces.ts";
+import sheet from "../../base/styles/sheet.module.css";
 import css from "./scene.module.css";
 import { ThinThickCard } from "./ThinThickCard.tsx";
 import type { FreezeState } from "./useFreeze.ts";
@@ -27,12 +28,12 @@ export function WallsPanel(props: {
       </Card>
       <ThinThickCard door={desk.door} shop={shop} />
       <Card title="What freezes last">
-        <p className={css["soft"]}>
+        <p className={sheet["soft"]}>
           By shape alone, with one metal and one wall everywhere: a ranking, no clock. Gates and feeders you
           have placed feed it.
         </p>
         {freeze.found === null ? (
-          <div className={css["wrap"]}>
+          <div className={`${sheet["row"]} ${css["wrap"]}`}>
             <Button onPress={freeze.run} disabledReason={freeze.isWorking ? "Being reckoned…" : null}>
               Find what freezes last
             </Button>
@@ -41,7 +42,7 @@ export function WallsPanel(props: {
           <HotSpots desk={desk} found={freeze.found} />
         )}
         {freeze.isStale && (
-          <div className={css["wrap"]}>
+          <div className={`${sheet["row"]} ${css["wrap"]}`}>
             <Button onPress={freeze.run}>Reckon it for the feeders now placed</Button>
           </div>
         )}
@@ -72,7 +73,10 @@ function Legend({ bands: { limitsMm, shares, unknownShare } }: { readonly bands:
           ? `Above ${mm(last - 1)}`
           : `${mm(n - 1)} to ${mm(n)}`;
   return (
-    <ul className={css["legend"]} aria-label="Share of the surface by thickness">
+    <ul
+      className={`${sheet["stack1"]} ${sheet["list"]} ${css["legend"]}`}
+      aria-label="Share of the surface by thickness"
+    >
       {shares.map((share, n) => (
         <li key={name(n)}>
           <i data-band={n} aria-hidden="true" />
@@ -98,7 +102,7 @@ function HotSpots({ desk, found }: { readonly desk: SceneDesk; readonly found: F
     return <p>Every way only gets thicker towards a gate or feeder: nothing is cut off.</p>;
   const isFed = desk.study.marks.some(({ kind }) => kind === "gate" || kind === "feeder");
   return (
-    <div className={css["wide"]}>
+    <div className={sheet["scroll"]}>
       <table>
         <thead>
           <tr>

@@ -3,6 +3,7 @@ import { useSettings } from "../../base/state/live.ts";
 import { Button } from "../../base/parts/Button.tsx";
 import { Card } from "../../base/parts/Card.tsx";
 import { TextField } from "../../base/forms/TextField.tsx";
+import sheet from "../../base/styles/sheet.module.css";
 import css from "./backup.module.css";
 
 /** From an old phone to a new one, or from one web address to another, without a server. */
@@ -14,7 +15,7 @@ export function MoveCard() {
     <Card title="Move to another device or address">
       <details>
         <summary>How to move this log</summary>
-        <ol className={css["steps"]}>
+        <ol className={`${sheet["stack3"]} ${css["steps"]}`}>
           <li>Here: save a backup of everything, above, and see that the file arrived.</li>
           <li>
             There: open Dipbook on the new device or at the new address. In Settings, choose the file under

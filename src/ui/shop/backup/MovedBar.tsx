@@ -1,4 +1,5 @@
 import { useSettings } from "../../base/state/live.ts";
+import sheet from "../../base/styles/sheet.module.css";
 import bar from "../../shell/UpdateBar.module.css";
 import { Button } from "../../base/parts/Button.tsx";
 
@@ -7,7 +8,7 @@ export function MovedBar() {
   const [{ movedTo }, change] = useSettings();
   if (movedTo === "") return null;
   return (
-    <div className={bar["bar"]} role="status">
+    <div className={`${sheet["row24"]} ${bar["bar"]}`} role="status">
       <p>This log has moved to {movedTo}. Here it can only be read.</p>
       <Button onPress={() => change({ movedTo: "" })}>Use it here again</Button>
     </div>

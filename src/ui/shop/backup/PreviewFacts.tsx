@@ -2,7 +2,7 @@ import type { BackupPreview } from "../../../storage/backup/previewBackup.ts";
 import { useShop } from "../../base/state/shop.tsx";
 import { useFormat } from "../../base/state/useFormat.ts";
 import { dayTime } from "../../base/format/time.ts";
-import css from "./backup.module.css";
+import sheet from "../../base/styles/sheet.module.css";
 import { entriesWords, photosWords, unreadableWords } from "./backupWords.ts";
 
 /** What is in a backup and what would come of it: new, here already, unreadable and why, clashes. */
@@ -14,7 +14,7 @@ export function PreviewFacts({ preview }: { readonly preview: BackupPreview }) {
   const clashes = entries.clashes.length + photos.clashes.length;
   return (
     <>
-      <ul className={css["facts"]} aria-label="In this backup">
+      <ul className={`${sheet["stack1"]} ${sheet["list"]}`} aria-label="In this backup">
         {head.madeAt !== null && <li>Made {dayTime(head.madeAt, clock(), locale)}</li>}
         <li>
           {entriesWords(entries.fresh, locale)} new, {entries.already.toLocaleString(locale)} here already
@@ -38,7 +38,7 @@ export function PreviewFacts({ preview }: { readonly preview: BackupPreview }) {
       {unreadable.length > 0 && (
         <details>
           <summary>Can't be read: {unreadable.length.toLocaleString(locale)}</summary>
-          <ul className={css["facts"]}>
+          <ul className={`${sheet["stack1"]} ${sheet["list"]}`}>
             {unreadable.map((line) => (
               <li key={line}>{line}</li>
             ))}

@@ -7,6 +7,7 @@ import { useFormat } from "../../base/state/useFormat.ts";
 import { Button } from "../../base/parts/Button.tsx";
 import { Card } from "../../base/parts/Card.tsx";
 import { Tick } from "../../base/parts/Tick.tsx";
+import sheet from "../../base/styles/sheet.module.css";
 import settingsCss from "../settings/SettingsPage.module.css";
 import css from "./backup.module.css";
 import { entriesWords, notABackupWords, photosWords } from "./backupWords.ts";
@@ -69,7 +70,7 @@ export function RestoreCard() {
         What is new in the file is added to this log. What is here stays. You see what is in it first; close
         it there if you only wanted to check the file.
       </p>
-      <label className={settingsCss["file"]} htmlFor={fileId}>
+      <label className={`${sheet["stack1"]} ${sheet["firm"]} ${settingsCss["file"]}`} htmlFor={fileId}>
         Choose a backup file
         <input
           id={fileId}
@@ -105,7 +106,7 @@ export function RestoreCard() {
       )}
       {done !== null && <p role="status">{done}</p>}
       {refused !== null && (
-        <p role="alert" className={css["bad"]}>
+        <p role="alert" className={`${sheet["breaks"]} ${sheet["alert"]}`}>
           {refused}
         </p>
       )}

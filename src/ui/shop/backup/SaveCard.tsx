@@ -1,6 +1,7 @@
 import { useState } from "react";
 import field from "../../base/parts/field.module.css";
 import css from "./backup.module.css";
+import sheet from "../../base/styles/sheet.module.css";
 import { clearScratch, pickedSink, scratchSink } from "../../../device/fileSink.ts";
 import { handOver } from "../../../device/share.ts";
 import { makeBackup } from "../../../storage/backup/makeBackup.ts";
@@ -132,7 +133,10 @@ export function SaveCard() {
         <WorkBar work={work} onCancel={cancel} />
       )}
       {result !== null && (
-        <p role={result.ok ? "status" : "alert"} className={result.ok ? undefined : css["bad"]}>
+        <p
+          role={result.ok ? "status" : "alert"}
+          className={result.ok ? undefined : `${sheet["breaks"]} ${sheet["alert"]}`}
+        >
           {result.text}
         </p>
       )}

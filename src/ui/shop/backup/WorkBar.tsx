@@ -1,4 +1,5 @@
 import { Button } from "../../base/parts/Button.tsx";
+import sheet from "../../base/styles/sheet.module.css";
 import css from "./backup.module.css";
 import type { Work } from "./useWork.ts";
 
@@ -6,7 +7,7 @@ import type { Work } from "./useWork.ts";
 export function WorkBar({ work, onCancel }: { readonly work: Work; readonly onCancel: () => void }) {
   const percent = Math.round(Math.min(1, work.share) * 100);
   return (
-    <div className={css["work"]}>
+    <div className={`${sheet["stack2"]} ${css["work"]}`}>
       <p role="status">
         {work.step}… {percent} %
       </p>

@@ -10,10 +10,9 @@ import {
   Sigma,
   Timer,
 } from "lucide-react";
-import { Link } from "wouter";
 import { paths } from "../../base/state/paths.ts";
 import { Page } from "../../base/parts/Page.tsx";
-import styles from "./ShopPage.module.css";
+import { PlaceList } from "../../base/parts/PlaceList.tsx";
 
 const places = [
   {
@@ -66,19 +65,7 @@ const places = [
 export function ShopPage() {
   return (
     <Page title="Shop">
-      <ul className={styles["list"]}>
-        {places.map(({ href, name, says, Icon }) => (
-          <li key={href}>
-            <Link href={href}>
-              <Icon aria-hidden="true" size={24} />
-              <span>
-                <strong>{name}</strong>
-                <small>{says}</small>
-              </span>
-            </Link>
-          </li>
-        ))}
-      </ul>
+      <PlaceList places={places} />
     </Page>
   );
 }

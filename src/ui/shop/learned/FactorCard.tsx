@@ -8,6 +8,7 @@ import { useFormat } from "../../base/state/useFormat.ts";
 import { Button } from "../../base/parts/Button.tsx";
 import { Card } from "../../base/parts/Card.tsx";
 import { groupWords } from "./learnedWords.ts";
+import sheet from "../../base/styles/sheet.module.css";
 import styles from "./LearnedPage.module.css";
 
 /** The factor on drying time of the shop and of each group, with their intervals. */
@@ -66,7 +67,9 @@ export function FactorCard({
       )}
       <details>
         <summary>How it is learned</summary>
-        <p className={styles["formula"]}>ln factor = b + d, b ~ N(0, 0.40²), d ~ N(0, 0.20²)</p>
+        <p className={`${sheet["sunk"]} ${sheet["scroll"]} ${sheet["inset"]}`}>
+          ln factor = b + d, b ~ N(0, 0.40²), d ~ N(0, 0.20²)
+        </p>
         <p>
           A coat's drying time, calculated for the air it hung in with a factor of 1, is compared with when a
           scale or an instrument found it still wet or dry. “Dry in the morning” counts as dry by then, not as

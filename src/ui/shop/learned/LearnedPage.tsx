@@ -10,6 +10,7 @@ import { FactorCard } from "./FactorCard.tsx";
 import { GainsCard } from "./GainsCard.tsx";
 import { PairList } from "./PairList.tsx";
 import { PairsPlot } from "./PairsPlot.tsx";
+import sheet from "../../base/styles/sheet.module.css";
 import styles from "./LearnedPage.module.css";
 import { useLearned } from "./useLearned.ts";
 
@@ -21,7 +22,7 @@ export function LearnedPage() {
     <Page title="What the shop has learned" back={paths.shop}>
       {failed && <p role="alert">It can't be calculated now. Open this page again in a moment.</p>}
       {learned !== null && figures !== undefined && (
-        <div className={styles["stack"]}>
+        <div className={`${sheet["stack"]} ${styles["stack"]}`}>
           <FactorCard learning={learned.learning} figures={figures} />
           <PairsCard learned={learned} figures={figures} anew={anew} />
           <GainsCard learned={learned} figures={figures} />

@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
 import type { ShopPair } from "../../../logbook/drying/dryingPairs.ts";
-import { logScale, plotPairs, plotReach, plotTicks } from "./pairPlot.ts";
+import { plotPairs, plotReach, plotTicks } from "./pairPlot.ts";
 
 const pair: ShopPair = {
   pieceId: "p",
@@ -27,11 +27,4 @@ test("both axes run over the same hours and hold every pair", () => {
   expect(reach.lowH).toBeLessThan(1);
   expect(reach.highH).toBeGreaterThan(14);
   expect(plotTicks(reach)).toEqual([1, 2, 5, 10]);
-});
-
-test("a doubling is as long everywhere on the scale", () => {
-  const y = logScale({ lowH: 1, highH: 16 }, { from: 100, to: 0 });
-  expect(y(1) - y(2)).toBeCloseTo(25, 9);
-  expect(y(8) - y(16)).toBeCloseTo(25, 9);
-  expect(y(40)).toBe(0);
 });

@@ -23,7 +23,7 @@ export function plotPairs(pairs: readonly ShopPair[], out: ReadonlySet<string>):
   }));
 }
 
-/** Both axes of the plot run over the same hours, a little past the outermost pair, on a scale of their logarithm. */
+/** Both axes of the plot run over the same hours, a little past the outermost pair. */
 export function plotReach(pairs: readonly PlotPair[]): { readonly lowH: number; readonly highH: number } {
   const all = pairs.flatMap(({ predictedH, wetH, dryH }) =>
     [predictedH, wetH, dryH].filter((hours): hours is number => hours !== null && hours > 0),
@@ -38,12 +38,3 @@ const ladder = [0.1, 0.25, 0.5, 1, 2, 5, 10, 24, 48, 120, 240];
 /** Hours worth a rule on the scale. */
 export const plotTicks = ({ lowH, highH }: { readonly lowH: number; readonly highH: number }) =>
   ladder.filter((hours) => hours >= lowH && hours <= highH);
-
-/** Where hours lie between two px, by their logarithm. */
-export function logScale(
-  { lowH, highH }: { readonly lowH: number; readonly highH: number },
-  { from, to }: { readonly from: number; readonly to: number },
-): (hours: number) => number {
-  const span = Math.log(highH / lowH);
-  return (hours) => from + (Math.log(Math.min(highH, Math.max(lowH, hours)) / lowH) / span) * (to - from);
-}

@@ -11,6 +11,7 @@ import { NumberField } from "../../base/forms/NumberField.tsx";
 import { coatKinds } from "../../base/format/coatKinds.ts";
 import { coatAdded, coatMoved, coatRemoved, type CoatDraft } from "./recipeForm.ts";
 import { coatMm } from "./recipeWall.ts";
+import sheet from "../../base/styles/sheet.module.css";
 import css from "./CoatRows.module.css";
 
 /** The coats of a recipe in order; one at a time is open to be changed, moved, copied or taken out. */
@@ -31,13 +32,13 @@ export function CoatRows({
   };
   return (
     <>
-      <ol className={css["rows"]}>
+      <ol className={`${sheet["list"]} ${sheet["closed"]} ${sheet["cell"]}`}>
         {coats.map((coat, at) => {
           const dryError = errors[`coats.${at}.targetDryness`];
           const leastError = errors[`coats.${at}.leastDryH`];
           const isOpen = open === coat.key || (dryError ?? leastError) !== undefined;
           return (
-            <li key={coat.key} className={css["row"]}>
+            <li key={coat.key} className={`${sheet["stack3"]} ${css["row"]}`}>
               <button
                 type="button"
                 className={css["head"]}
@@ -54,7 +55,7 @@ export function CoatRows({
                     leastError={leastError}
                     onChange={(changes) => onChange(coats.with(at, { ...coat, ...changes }))}
                   />
-                  <div className={css["keys"]}>
+                  <div className={`${sheet["row"]} ${css["keys"]}`}>
                     {at > 0 && (
                       <Button
                         label={`Move coat ${at + 1} up`}
@@ -88,7 +89,7 @@ export function CoatRows({
         })}
       </ol>
       {errors["coats"] !== undefined && (
-        <p role="alert" className={css["error"]}>
+        <p role="alert" className={sheet["refused"]}>
           {errors["coats"]}
         </p>
       )}
@@ -106,7 +107,7 @@ function CoatHead({ coat, number }: { readonly coat: CoatDraft; readonly number:
     coat.targetDryness === null ? "dryness not set" : `dry at ${format.show("percent", coat.targetDryness)}`;
   return (
     <>
-      <span className={css["number"]}>{number}</span>
+      <span className={sheet["strong"]}>{number}</span>
       <span className={css["words"]}>
         {coatWords(coat)}
         <small>

@@ -1,6 +1,7 @@
 import { useSettings } from "../../base/state/live.ts";
 import { startingSettings } from "../../../storage/settings.ts";
 import { Button } from "../../base/parts/Button.tsx";
+import sheet from "../../base/styles/sheet.module.css";
 import css from "../../making/timeline/BucketHours.module.css";
 
 const mostSpans = 6;
@@ -15,10 +16,15 @@ export function BucketHoursFields() {
     void change({ bucketHours: hours });
   };
   return (
-    <fieldset className={css["hours"]}>
+    <fieldset className={`${sheet["stack2"]} ${css["hours"]}`}>
       <legend>Hours at the bucket</legend>
       {bucketHours.map(({ fromMin, toMin }, place) => (
-        <div key={place} className={css["span"]} role="group" aria-label={`Spell ${place + 1}`}>
+        <div
+          key={place}
+          className={`${sheet["row23"]} ${sheet["middle"]} ${css["span"]}`}
+          role="group"
+          aria-label={`Spell ${place + 1}`}
+        >
           <label>
             from
             <input
@@ -45,7 +51,7 @@ export function BucketHoursFields() {
         </div>
       ))}
       {bucketHours.length === 0 && <p>None set: nothing can be proposed.</p>}
-      <div className={css["keys"]}>
+      <div className={sheet["row"]}>
         {bucketHours.length < mostSpans && (
           <Button onPress={() => change({ bucketHours: [...bucketHours, { fromMin: 720, toMin: 780 }] })}>
             One more spell
@@ -55,7 +61,7 @@ export function BucketHoursFields() {
           The starting hours
         </Button>
       </div>
-      <p className={css["hint"]}>By this device's clock, each day. A spell may go over midnight.</p>
+      <p className={sheet["soft"]}>By this device's clock, each day. A spell may go over midnight.</p>
     </fieldset>
   );
 }

@@ -7,6 +7,7 @@ import { Page } from "../../base/parts/Page.tsx";
 import { TextField } from "../../base/forms/TextField.tsx";
 import type { FigureGroup } from "./figure.ts";
 import { figureGroups } from "./figureGroups.ts";
+import sheet from "../../base/styles/sheet.module.css";
 import css from "./FiguresPage.module.css";
 
 /** Every figure the sums use: what it is, who printed it, and what the shop has put in its place. */
@@ -54,9 +55,9 @@ function Group({
         {title} ({figures.length})
       </summary>
       <p className={css["lead"]}>{about}</p>
-      <dl className={css["figures"]}>
+      <dl className={`${sheet["stack3"]} ${css["figures"]}`}>
         {figures.map(({ name, value, source, note, own }) => (
-          <div key={name} className={css["figure"]}>
+          <div key={name} className={`${sheet["lines"]} ${css["figure"]}`}>
             <dt>{name}</dt>
             <dd className={css["value"]}>
               {own === undefined ? (

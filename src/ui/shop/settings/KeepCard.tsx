@@ -8,6 +8,8 @@ import { useSettings } from "../../base/state/live.ts";
 import { useShop } from "../../base/state/shop.tsx";
 import { keepWords, noAnswerHelps } from "../../base/format/keepWords.ts";
 import { dayTime } from "../../base/format/time.ts";
+import sheet from "../../base/styles/sheet.module.css";
+
 
 export function KeepCard() {
   const format = useFormat();
@@ -39,7 +41,7 @@ export function KeepCard() {
         </p>
       )}
       {room !== null && (
-        <p className={css["soft"]}>
+        <p className={sheet["soft"]}>
           {megabytes(room.usedBytes)} used of about {megabytes(room.quotaBytes)} allowed, by the browser's
           estimate.
         </p>

@@ -11,6 +11,7 @@ import { Button } from "../../base/parts/Button.tsx";
 import { Card } from "../../base/parts/Card.tsx";
 import { NumberField } from "../../base/forms/NumberField.tsx";
 import { coatRows, draftOfMinimums, finalRows, minimumsSchema, type MinimumsDraft } from "./minimums.ts";
+import sheet from "../../base/styles/sheet.module.css";
 import css from "./SettingsPage.module.css";
 
 /** The shop's minimum hours, between coats and before fire. */
@@ -63,7 +64,7 @@ function MinimumsForm({ own }: { readonly own: MinimumsDraft }) {
 
   return (
     <form
-      className={css["form"]}
+      className={sheet["stack3"]}
       onSubmit={(event) => {
         event.preventDefault();
         void save();
@@ -75,7 +76,7 @@ function MinimumsForm({ own }: { readonly own: MinimumsDraft }) {
       </fieldset>
       <fieldset className={css["hours"]}>
         <legend>Final dry before fire</legend>
-        <p className={css["soft"]}>
+        <p className={sheet["soft"]}>
           In air up to {format.show("percent", practice.finalDryRh.value)}. In damper air{" "}
           {format.show("h", finalDryH.open.dampAirH.value)} for an open shell and{" "}
           {format.show("h", finalDryH.deep.dampAirH.value)} for the others count, if yours are not longer.
@@ -83,7 +84,7 @@ function MinimumsForm({ own }: { readonly own: MinimumsDraft }) {
         {fields([...finalRows])}
       </fieldset>
       {refused !== null && (
-        <p role="alert" className={css["refused"]}>
+        <p role="alert" className={sheet["refused"]}>
           {refused}
         </p>
       )}

@@ -11,7 +11,7 @@ import { Button } from "../../base/parts/Button.tsx";
 import { Card } from "../../base/parts/Card.tsx";
 import { NumberField } from "../../base/forms/NumberField.tsx";
 import { ownFiguresSchema, type OwnFigures } from "./ownFigures.ts";
-import css from "./SettingsPage.module.css";
+import sheet from "../../base/styles/sheet.module.css";
 
 export function OwnFiguresCard() {
   const figures = useFigures();
@@ -21,12 +21,12 @@ export function OwnFiguresCard() {
       <p>Where your shop has measured better than the starting values, its own figures take their place.</p>
       {own !== undefined && <OwnFiguresForm key={JSON.stringify(own)} figures={own} />}
       <p>
-        <Link href={paths.learned} className={css["link"]}>
+        <Link href={paths.learned} className={sheet["link"]}>
           What the shop has learned of its drying
         </Link>
       </p>
       <p>
-        <Link href={paths.figures} className={css["link"]}>
+        <Link href={paths.figures} className={sheet["link"]}>
           Every figure used, with its source
         </Link>
       </p>
@@ -55,7 +55,7 @@ function OwnFiguresForm({ figures }: { readonly figures: OwnFigures }) {
 
   return (
     <form
-      className={css["form"]}
+      className={sheet["stack3"]}
       onSubmit={(event) => {
         event.preventDefault();
         void save();
@@ -80,7 +80,7 @@ function OwnFiguresForm({ figures }: { readonly figures: OwnFigures }) {
         error={errors["morMPa"]}
       />
       {refused !== null && (
-        <p role="alert" className={css["refused"]}>
+        <p role="alert" className={sheet["refused"]}>
           {refused}
         </p>
       )}

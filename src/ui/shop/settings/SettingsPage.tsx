@@ -18,6 +18,7 @@ import { RebuildCard } from "./RebuildCard.tsx";
 import { SignName } from "./SignName.tsx";
 import { Tick } from "../../base/parts/Tick.tsx";
 import { UnreadCard } from "./UnreadCard.tsx";
+import sheet from "../../base/styles/sheet.module.css";
 import css from "./SettingsPage.module.css";
 
 const units = [
@@ -37,7 +38,7 @@ export function SettingsPage() {
   const format = useFormat();
   return (
     <Page title="Settings" back={paths.shop}>
-      <div className={css["cards"]}>
+      <div className={`${sheet["stack"]} ${css["cards"]}`}>
         <Card title="Units and look">
           <Choice
             label="Units"
@@ -45,7 +46,7 @@ export function SettingsPage() {
             value={settings.units}
             onChange={(chosen) => void change({ units: chosen })}
           />
-          <p className={css["soft"]}>
+          <p className={sheet["soft"]}>
             A wall of {format.show("mm", 7.4)}, a pour at {format.show("temp", 1150)}, {format.show("kg", 4)}{" "}
             of bronze. The log keeps one measure; this only changes what you read and type.
           </p>
@@ -73,7 +74,7 @@ export function SettingsPage() {
             onChange={(speech) => void change({ speech })}
           />
           <p>
-            <Link href={paths.ring} className={css["link"]}>
+            <Link href={paths.ring} className={sheet["link"]}>
               Test what rings on this device
             </Link>
           </p>

@@ -7,6 +7,7 @@ import { useFormat } from "../../base/state/useFormat.ts";
 import { Card } from "../../base/parts/Card.tsx";
 import { bucketLeftOf } from "./bucketLeftOf.ts";
 import { leftText } from "./leftText.ts";
+import sheet from "../../base/styles/sheet.module.css";
 import css from "./stock.module.css";
 
 /** How far the slurry in each bucket goes. */
@@ -25,7 +26,7 @@ export function BucketsLeftCard({ data, now }: { readonly data: TakenData; reado
   const weighed = [...gains.keys()];
   return (
     <Card title="In the buckets">
-      <ul className={css["plain"]}>
+      <ul className={`${sheet["stack3"]} ${sheet["list"]} ${css["plain"]}`}>
         {rows.map(({ bucket, volume, left }) => (
           <li key={bucket.id}>
             <Link href={paths.bucket(bucket.id)}>{bucket.name}</Link>
@@ -39,7 +40,7 @@ export function BucketsLeftCard({ data, now }: { readonly data: TakenData; reado
         ))}
       </ul>
       {taken.unknown > 0 && (
-        <p className={css["soft"]}>
+        <p className={sheet["soft"]}>
           {taken.unknown} {taken.unknown === 1 ? "coat is" : "coats are"} not counted: the area of the piece
           is not known.
         </p>

@@ -8,6 +8,7 @@ import { useFormat } from "../../base/state/useFormat.ts";
 import { Reckoned } from "../../base/parts/Reckoned.tsx";
 import { Card } from "../../base/parts/Card.tsx";
 import { lackText, moneyText } from "./stockWords.ts";
+import sheet from "../../base/styles/sheet.module.css";
 import css from "./stock.module.css";
 
 type Priced<Ok extends boolean> = {
@@ -31,7 +32,7 @@ export function CostsCard({ data }: { readonly data: TakenData }) {
   return (
     <Card title="What a shell costs">
       {known.length > 0 && (
-        <ul className={css["plain"]}>
+        <ul className={`${sheet["stack3"]} ${sheet["list"]} ${css["plain"]}`}>
           {known.map(({ piece, cost }) => (
             <li key={piece.id}>
               <Link href={paths.piece(piece.id)}>{piece.plan.name}</Link>
@@ -50,11 +51,11 @@ export function CostsCard({ data }: { readonly data: TakenData }) {
           <p>Missing: {[...new Set(unknown.flatMap(({ cost }) => cost.lacks.map(lackText)))].join(", ")}.</p>
           <details>
             <summary>Not reckoned ({unknown.length})</summary>
-            <ul className={css["plain"]}>
+            <ul className={`${sheet["stack3"]} ${sheet["list"]} ${css["plain"]}`}>
               {unknown.map(({ piece, cost }) => (
                 <li key={piece.id}>
                   <Link href={paths.piece(piece.id)}>{piece.plan.name}</Link>
-                  <span className={css["soft"]}>{cost.lacks.map(lackText).join(", ")}</span>
+                  <span className={sheet["soft"]}>{cost.lacks.map(lackText).join(", ")}</span>
                 </li>
               ))}
             </ul>

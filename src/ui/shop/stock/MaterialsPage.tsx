@@ -11,6 +11,7 @@ import { Page } from "../../base/parts/Page.tsx";
 import { MaterialForm } from "./MaterialForm.tsx";
 import { materialKinds } from "./materialForm.ts";
 import { priceText, sharedText } from "./stockWords.ts";
+import sheet from "../../base/styles/sheet.module.css";
 import css from "./stock.module.css";
 
 /** What the shop buys: flour, binder, stucco, metal, with its own prices. */
@@ -50,7 +51,7 @@ export function MaterialsPage() {
           </p>
         </Empty>
       )}
-      <ul className={css["list"]}>{inUse.map(row)}</ul>
+      <ul className={`${sheet["stack3"]} ${sheet["list"]}`}>{inUse.map(row)}</ul>
       <Card title="A new material">
         <MaterialForm
           key={shop.materials.length}
@@ -62,7 +63,7 @@ export function MaterialsPage() {
       {away.length > 0 && (
         <details>
           <summary>No longer used ({away.length})</summary>
-          <ul className={css["list"]}>{away.map(row)}</ul>
+          <ul className={`${sheet["stack3"]} ${sheet["list"]}`}>{away.map(row)}</ul>
         </details>
       )}
     </Page>
@@ -80,10 +81,10 @@ function MaterialRow(props: {
   const price = priceText(material, format);
   const shared = sharedText(material, among);
   return (
-    <div className={css["row"]}>
+    <div className={`${sheet["line3"]} ${sheet["panel"]} ${css["row"]}`}>
       <span className={css["what"]}>
         <strong>{material.name}</strong>
-        <span className={css["soft"]}>
+        <span className={sheet["soft"]}>
           {[
             kind,
             price,

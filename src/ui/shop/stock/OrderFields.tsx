@@ -1,4 +1,5 @@
 import { NumberField } from "../../base/forms/NumberField.tsx";
+import sheet from "../../base/styles/sheet.module.css";
 import css from "./stock.module.css";
 
 /** What an order costs and what keeping stock costs: the shop's own, kept on this device. */
@@ -17,7 +18,7 @@ export function OrderFields({
   readonly onChange: (figures: OrderFigures) => void;
 }) {
   return (
-    <details className={css["fold"]}>
+    <details className={`${sheet["panel"]} ${css["fold"]}`}>
       <summary>What ordering costs</summary>
       <div className={css["two"]}>
         <NumberField

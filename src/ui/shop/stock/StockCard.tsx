@@ -11,6 +11,7 @@ import type { OrderFigures } from "./OrderFields.tsx";
 import { StockLedger } from "./StockLedger.tsx";
 import { StockMoveForm } from "./StockMoveForm.tsx";
 import { priceText, sharedText } from "./stockWords.ts";
+import sheet from "../../base/styles/sheet.module.css";
 import css from "./stock.module.css";
 
 const weeksAYear = 365.25 / 7;
@@ -31,11 +32,11 @@ export function StockCard(props: {
   const shared = sharedText(material, materials);
   return (
     <Card title={material.name} tone={isShort || isOverAge ? "watch" : "plain"}>
-      <p className={css["balance"]}>
+      <p className={`${sheet["row03"]} ${css["balance"]}`}>
         {balance === null ? "Not counted yet" : format.show("kg", balance.kg)}
         {price !== null && <small>{price}</small>}
       </p>
-      {balance === null && <p className={css["soft"]}>Count it, or write down a delivery.</p>}
+      {balance === null && <p className={sheet["soft"]}>Count it, or write down a delivery.</p>}
       {balance !== null && (balance.wentBelowZero || balance.kg < 0) && (
         <p>More went out than ever came in: a delivery is missing. Count it.</p>
       )}
@@ -78,7 +79,7 @@ export function StockCard(props: {
         </>
       )}
       {reorder === null && (
-        <p className={css["soft"]}>
+        <p className={sheet["soft"]}>
           {material.weeksToCome === undefined
             ? "No reorder point: say how many weeks it takes to come."
             : "No reorder point until a week of use is known."}

@@ -5,6 +5,7 @@ import { useFormat } from "../../base/state/useFormat.ts";
 import { dayName } from "../../base/format/time.ts";
 import { Button } from "../../base/parts/Button.tsx";
 import { moveNames } from "./stockWords.ts";
+import sheet from "../../base/styles/sheet.module.css";
 import css from "./stock.module.css";
 
 const shownFirst = 12;
@@ -25,7 +26,7 @@ export function StockLedger(props: {
   return (
     <details>
       <summary>Ledger ({moves.length})</summary>
-      <div className={css["table"]}>
+      <div className={sheet["scroll"]}>
         <table>
           <thead>
             <tr>
@@ -49,7 +50,7 @@ export function StockLedger(props: {
                   <td>{dayName(move.at, now, format.locale)}</td>
                   <td>
                     {moveNames[move.kind]}
-                    {about.length > 0 && <small className={css["soft"]}> {about.join(", ")}</small>}
+                    {about.length > 0 && <small className={sheet["soft"]}> {about.join(", ")}</small>}
                   </td>
                   <td className={css["number"]}>
                     {sign}&nbsp;{format.show("kg", move.kg)}
@@ -66,7 +67,9 @@ export function StockLedger(props: {
         </Button>
       )}
       {balance !== null && balance.adjustedKg !== 0 && (
-        <p className={css["soft"]}>Counts put it right by {format.show("kg", balance.adjustedKg)} in all.</p>
+        <p className={sheet["soft"]}>
+          Counts put it right by {format.show("kg", balance.adjustedKg)} in all.
+        </p>
       )}
     </details>
   );

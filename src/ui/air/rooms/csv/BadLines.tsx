@@ -4,6 +4,7 @@ import { useShop } from "../../../base/state/shop.tsx";
 import { useFormat } from "../../../base/state/useFormat.ts";
 import { Button } from "../../../base/parts/Button.tsx";
 import { badLineWords } from "./badLineWords.ts";
+import sheet from "../../../base/styles/sheet.module.css";
 import styles from "./csv.module.css";
 import { counted } from "./importWords.ts";
 
@@ -18,7 +19,7 @@ export function BadLines({ bad }: { readonly bad: Told }) {
   const more = bad.count - shown.length;
   return (
     <>
-      <ul className={styles["bad"]} aria-label="Lines that can’t be read">
+      <ul className={`${sheet["stack1"]} ${styles["bad"]}`} aria-label="Lines that can’t be read">
         {shown.map((line) => (
           <li key={line.line}>{badLineWords(line, format, clock())}</li>
         ))}
@@ -29,7 +30,7 @@ export function BadLines({ bad }: { readonly bad: Told }) {
         </Button>
       )}
       {(all || bad.first.length <= firstShown) && more > 0 && (
-        <p className={styles["soft"]}>And {counted(more, "line", format)} more.</p>
+        <p className={sheet["pale2"]}>And {counted(more, "line", format)} more.</p>
       )}
     </>
   );

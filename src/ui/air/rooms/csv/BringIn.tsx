@@ -8,6 +8,7 @@ import { Card } from "../../../base/parts/Card.tsx";
 import { Choice } from "../../../base/forms/Choice.tsx";
 import { airClassOptions } from "../airWords.ts";
 import { BadLines } from "./BadLines.tsx";
+import sheet from "../../../base/styles/sheet.module.css";
 import styles from "./csv.module.css";
 import { FilePlot } from "./FilePlot.tsx";
 import { counted, mergedWords, spanWords } from "./importWords.ts";
@@ -61,7 +62,7 @@ export function BringIn(props: {
       ))}
       {air.count > 0 && <FilePlot air={air} />}
       {bad.count > 0 && (
-        <section className={styles["badPart"]} aria-label="What can’t be read">
+        <section className={`${sheet["stack3"]} ${styles["badPart"]}`} aria-label="What can’t be read">
           <strong>{unread} can’t be read:</strong>
           <BadLines bad={bad} />
           <Choice label="What becomes of them" options={onBad} value={forBad} onChange={setForBad} />

@@ -11,7 +11,7 @@ import { Card } from "../../../base/parts/Card.tsx";
 import { LinkButton } from "../../../base/parts/LinkButton.tsx";
 import { localText } from "../../../base/parts/localTime.ts";
 import { useTakeBack } from "../useTakeBack.ts";
-import styles from "./csv.module.css";
+import sheet from "../../../base/styles/sheet.module.css";
 import { counted, mergedWords, spanWords } from "./importWords.ts";
 
 export type Done = AirFile & {
@@ -54,11 +54,11 @@ export function DoneCard({
     );
   return (
     <Card title="Brought in" tone="clear">
-      <p role="status" className={styles["told"]}>
+      <p role="status" className={sheet["breaks"]}>
         {spanWords(done, format, clock())}, from {source} {done.count === 1 ? "is" : "are"} in the log of{" "}
         {room.name}.{skipped} {mergedWords(merged, format).join(" ")}
       </p>
-      <div className={styles["keys"]}>
+      <div className={`${sheet["row23"]} ${sheet["top"]}`}>
         <LinkButton kind="primary" href={`${paths.roomDay(room.id)}?day=${localText(done.to).slice(0, 10)}`}>
           See the last day of it
         </LinkButton>

@@ -7,7 +7,7 @@ import { useShop } from "../../../base/state/shop.tsx";
 import { Page } from "../../../base/parts/Page.tsx";
 import { NoRoom } from "../NoRoom.tsx";
 import { airCommands, readingCount } from "./airCommands.ts";
-import styles from "./csv.module.css";
+import sheet from "../../../base/styles/sheet.module.css";
 import { DoneCard, type Done } from "./DoneCard.tsx";
 import { FilePick } from "./FilePick.tsx";
 import { notGuessedWords } from "./importWords.ts";
@@ -61,7 +61,7 @@ function ImportInto({ room }: { readonly room: Room }) {
       {done !== null && <DoneCard done={done} room={room} onMore={() => setDone(null)} />}
       {done === null && (
         <>
-          <p className={styles["lead"]}>
+          <p className={sheet["lead"]}>
             Readings of {room.name} from a data logger, as text. The file stays on this device.
           </p>
           <FilePick another={state !== null} onFile={(file) => void choose(file)} />
@@ -70,7 +70,7 @@ function ImportInto({ room }: { readonly room: Room }) {
       )}
       {done === null && state !== null && (
         <>
-          <p className={styles["fileName"]}>{state.file.name}</p>
+          <p className={`${sheet["title"]} ${sheet["breaks"]}`}>{state.file.name}</p>
           {state.isOrderOpen && state.guess.openDate !== null && (
             <OpenDateCard openDate={state.guess.openDate} plan={state.plan} change={change} />
           )}

@@ -2,6 +2,7 @@ import type { AirCsvPlan } from "../../../../workers/airCsv/airCsvPlan.ts";
 import { useFormat } from "../../../base/state/useFormat.ts";
 import { Button } from "../../../base/parts/Button.tsx";
 import { Card } from "../../../base/parts/Card.tsx";
+import sheet from "../../../base/styles/sheet.module.css";
 import styles from "./csv.module.css";
 import type { ChangePlan } from "./changePlan.ts";
 import { orders } from "./planChoices.ts";
@@ -25,10 +26,10 @@ export function OpenDateCard(props: {
   return (
     <Card title={`Which day is “${openDate.text}”?`} tone="watch">
       <p>No line of this file tells day and month apart. Nothing is read until you say.</p>
-      <div className={styles["keys"]}>
+      <div className={`${sheet["row23"]} ${sheet["top"]}`}>
         {openDate.readings.map(({ order, atS }) => (
           <Button key={order} onPress={() => change({ time: { ...time, order } }, { saysOrder: true })}>
-            <span className={styles["answer"]}>
+            <span className={`${sheet["lines"]} ${styles["answer"]}`}>
               {write(atS)}
               <small>{orders.find(({ value }) => value === order)?.label.toLowerCase()}</small>
             </span>

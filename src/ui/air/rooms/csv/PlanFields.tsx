@@ -13,6 +13,7 @@ import {
   rhUnits,
   tempUnits,
 } from "./planChoices.ts";
+import sheet from "../../../base/styles/sheet.module.css";
 import styles from "./csv.module.css";
 import type { ChangePlan } from "./changePlan.ts";
 import { TimeFields } from "./TimeFields.tsx";
@@ -33,14 +34,14 @@ export function PlanFields(props: {
   const isOpen = guess.doubts.length > 0 || planGaps(guess.plan).length > 0;
   return (
     <Card title="How it is read">
-      <ul className={styles["facts"]}>
+      <ul className={`${sheet["stack1"]} ${sheet["list"]}`}>
         {planFacts(plan).map((fact) => (
           <li key={fact}>{fact}</li>
         ))}
       </ul>
       <details open={isOpen}>
         <summary>Change how it is read</summary>
-        <div className={styles["fields"]}>
+        <div className={`${sheet["stack"]} ${styles["fields"]}`}>
           <TimeFields plan={plan} columns={columns} change={change} />
           <div className={styles["pairs"]}>
             <ColumnField

@@ -4,6 +4,7 @@ import { useShop } from "../../../base/state/shop.tsx";
 import { dayTime } from "../../../base/format/time.ts";
 import { Card } from "../../../base/parts/Card.tsx";
 import { badLineWords } from "./badLineWords.ts";
+import sheet from "../../../base/styles/sheet.module.css";
 import styles from "./csv.module.css";
 
 /** The file's first lines as they stand, and beneath each what is made of it. */
@@ -19,7 +20,7 @@ export function PreviewTable({
   const now = clock();
   return (
     <Card title="The first lines">
-      <div className={styles["scroll"]}>
+      <div className={sheet["scroll"]}>
         <table className={styles["preview"]}>
           <thead>
             <tr>
@@ -35,7 +36,7 @@ export function PreviewTable({
               <tr key={line} data-bad={result?.ok === false || undefined}>
                 <td>{line}</td>
                 {result === null ? (
-                  <td colSpan={3} className={styles["soft"]}>
+                  <td colSpan={3} className={sheet["pale2"]}>
                     no reading
                   </td>
                 ) : result.ok ? (

@@ -4,6 +4,7 @@ import { useFormat } from "../../../base/state/useFormat.ts";
 import { Button } from "../../../base/parts/Button.tsx";
 import { Card } from "../../../base/parts/Card.tsx";
 import { BadLines } from "./BadLines.tsx";
+import sheet from "../../../base/styles/sheet.module.css";
 import styles from "./csv.module.css";
 import type { Asked, FileResult } from "./readFile.ts";
 import { BringIn } from "./BringIn.tsx";
@@ -32,7 +33,7 @@ export function ReadCard(props: {
     return (
       <Card title="The whole file">
         <Progress progress={read.progress} bytes={state.file.size} />
-        <div className={styles["keys"]}>
+        <div className={`${sheet["row23"]} ${sheet["top"]}`}>
           <Button onPress={onStop}>Cancel</Button>
         </div>
       </Card>
@@ -43,7 +44,7 @@ export function ReadCard(props: {
     <Card title="The whole file" tone="watch">
       <p role="alert">{notReadWords(result)}</p>
       {"bad" in result && <BadLines bad={result.bad} />}
-      <div className={styles["keys"]}>
+      <div className={`${sheet["row23"]} ${sheet["top"]}`}>
         <Button onPress={onAgain}>Read it again</Button>
       </div>
     </Card>

@@ -1,5 +1,5 @@
 import type { PackedAir } from "../../../../workers/airCsv/packAir.ts";
-import type { StripPoint } from "../Strip.tsx";
+import type { PlotPoint } from "../../../base/charts/plotFrame.ts";
 
 /** As in the day's picture: across more than two hours no line is drawn. */
 const gapS = 7200;
@@ -8,11 +8,11 @@ const gapS = 7200;
  * A column of a file as points for a plot of `places` px: where many fall on one, the lowest and highest of them, so
  * that no peak is lost. A hole over two hours that can be seen is left open.
  */
-export function thinned({ atS }: PackedAir, column: Float64Array, places: number): readonly StripPoint[] {
+export function thinned({ atS }: PackedAir, column: Float64Array, places: number): readonly PlotPoint[] {
   const from = atS[0] ?? 0;
   const span = Math.max(1, (atS.at(-1) ?? 0) - from);
   const hole = Math.max(gapS, (1.5 * span) / places);
-  const points: StripPoint[] = [];
+  const points: PlotPoint[] = [];
   let low: number | null = null;
   let high: number | null = null;
   const close = (): void => {

@@ -3,20 +3,15 @@ import type { AirPoint } from "../../../../physics/drying/dayView.ts";
 import type { ForecastError } from "../../../../physics/drying/forecastError.ts";
 import { practice } from "../../../../trade/practice.ts";
 import { useFormat } from "../../../base/state/useFormat.ts";
+import type { PlotPoint, PlotReach } from "../../../base/charts/plotFrame.ts";
 import { useWidth } from "../../../base/charts/useWidth.ts";
 import { dayTime } from "../../../base/format/time.ts";
 import type { Format } from "../../../base/format/units.ts";
 import { niceRange } from "../airSeries.ts";
-import {
-  Strip,
-  stripScale,
-  type StripBandPoint,
-  type StripData,
-  type StripLine,
-  type StripPoint,
-} from "../Strip.tsx";
+import { Strip, stripFrame, type StripData, type StripLine } from "../Strip.tsx";
 import type { Day } from "./dayAir.ts";
 import { pointAt } from "./dayAir.ts";
+import sheet from "../../../base/styles/sheet.module.css";
 import styles from "./day.module.css";
 import { pointWords } from "./dayWords.ts";
 
@@ -35,7 +30,7 @@ export function DayChart(props: {
   const format = useFormat();
   const [box, width] = useWidth<HTMLDivElement>(340);
   const { from, to } = day;
-  const scale = stripScale({ from, to, width });
+  const scale = stripFrame({ from, to, width });
   const look = ({ currentTarget, clientX, buttons, pointerType, type }: PointerEvent): void => {
     if (type === "pointermove" && pointerType !== "mouse" && buttons === 0) return;
     const at = scale.at(clientX - currentTarget.getBoundingClientRect().left);
@@ -49,11 +44,16 @@ export function DayChart(props: {
       : `${pointWords(found.point, format)}${found.isForetold ? " (foretold)" : ""}`;
   return (
     <>
-      <p className={styles["readout"]} role="status">
+      <p className={`${sheet["lines"]} ${styles["readout"]}`} role="status">
         <strong>{dayTime(at, now, format.locale)}</strong>
         <span>{words}</span>
       </p>
-      <div ref={box} className={styles["strips"]} onPointerDown={look} onPointerMove={look}>
+      <div
+        ref={box}
+        className={`${sheet["stack3"]} ${styles["strips"]}`}
+        onPointerDown={look}
+        onPointerMove={look}
+      >
         {stripsOf(day, error, format).map((strip) => (
           <Strip
             key={strip.title}
@@ -85,18 +85,18 @@ type Pick = (point: AirPoint) => number | null;
 
 function stripsOf({ view, ahead }: Day, error: ForecastError, format: Format): readonly StripData[] {
   const foretold = ahead?.points ?? [];
-  const drawn = (points: readonly (AirPoint | null)[], pick: Pick): readonly StripPoint[] =>
+  const drawn = (points: readonly (AirPoint | null)[], pick: Pick): readonly PlotPoint[] =>
     points.map((point) => {
       const value = point && pick(point);
       return point === null || value === null ? null : { at: point.atMs, value };
     });
-  const lines = (look: "main" | "second", pick: Pick): readonly StripLine[] => [
+  const lines = (look: StripLine["look"], pick: Pick): readonly StripLine[] => [
     { key: look, look, points: drawn(view.points, pick) },
-    { key: `${look}-ahead`, look: `${look}-ahead`, points: drawn(foretold, pick) },
+    { key: `${look}-ahead`, look, isAhead: true, points: drawn(foretold, pick) },
   ];
   // A forecast that holds the last reading has no error that was ever looked at.
   const isKnown = error.ok && ahead?.basis === "repeat-yesterday";
-  const band = (pick: Pick, off: number): readonly StripBandPoint[] =>
+  const band = (pick: Pick, off: number): readonly PlotReach[] =>
     isKnown
       ? foretold.flatMap((point) => {
           const value = pick(point);
@@ -112,7 +112,7 @@ function stripsOf({ view, ahead }: Day, error: ForecastError, format: Format): r
       title: "Temperature, and dew point (thin)",
       ...niceRange([...valuesOf(tempC), ...valuesOf(dewC)], 5),
       show: (value) => format.show("temp", value),
-      lines: [...lines("second", dewC), ...lines("main", tempC)],
+      lines: [...lines("second", dewC), ...lines("ink", tempC)],
       bands: error.ok
         ? [
             { key: "dew", points: band(dewC, error.dewK) },
@@ -125,7 +125,7 @@ function stripsOf({ view, ahead }: Day, error: ForecastError, format: Format): r
       low: 0,
       high: 1,
       show: (value) => format.show("percent", value),
-      lines: lines("main", rh),
+      lines: lines("ink", rh),
       bands: error.ok ? [{ key: "rh", points: band(rh, error.rh) }] : [],
       limit,
     },
@@ -133,7 +133,7 @@ function stripsOf({ view, ahead }: Day, error: ForecastError, format: Format): r
       title: "Water it still takes up (saturation deficit)",
       ...niceRange([0, ...valuesOf(deficit)], 4),
       show: (value) => format.show("gM3", value),
-      lines: lines("main", deficit),
+      lines: lines("ink", deficit),
       bands: error.ok ? [{ key: "deficit", points: band(deficit, error.deficitGM3) }] : [],
     },
   ];

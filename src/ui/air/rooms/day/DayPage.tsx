@@ -21,6 +21,7 @@ import { DayTable } from "./DayTable.tsx";
 import { dampWords, dayWords, errorWords, spellWords } from "./dayWords.ts";
 import { MadeHow } from "./MadeHow.tsx";
 import { Page } from "../../../base/parts/Page.tsx";
+import sheet from "../../../base/styles/sheet.module.css";
 import styles from "./day.module.css";
 
 /** What the forecast looks back on: its days of trial, and the two it is made from. */
@@ -63,7 +64,7 @@ function OneDay(props: {
   const words = dayWords(day.view, (Math.min(now, day.to) - from) / hourMs, format);
   return (
     <Page title={`${room.name}: ${name}`} back={paths.room(room.id)}>
-      <div className={styles["days"]}>
+      <div className={`${sheet["row"]} ${sheet["top"]}`}>
         <Button label="The day before" onPress={() => go(midnight(from, -1))}>
           <ChevronLeft aria-hidden="true" />
         </Button>
@@ -104,10 +105,10 @@ function OneDay(props: {
               {spellWords(spell, format)}
             </p>
           ))}
-          {spells.length > 0 && <p className={styles["soft"]}>{dampWords(format)}</p>}
+          {spells.length > 0 && <p className={sheet["soft"]}>{dampWords(format)}</p>}
           {words !== null && <p>{words}</p>}
           {day.view.knownShare < 0.98 && (
-            <p className={styles["soft"]}>
+            <p className={sheet["soft"]}>
               Read for {format.show("percent", day.view.knownShare)} of the hours{isToday ? " so far" : ""}.
               Where two readings lie more than 2 hours apart nothing is drawn.
             </p>

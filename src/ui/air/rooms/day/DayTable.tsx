@@ -1,22 +1,11 @@
-import { useState } from "react";
 import { useFormat } from "../../../base/state/useFormat.ts";
+import { PlotTable } from "../../../base/charts/PlotTable.tsx";
 import { clockTime } from "../../../base/format/time.ts";
 import type { Day } from "./dayAir.ts";
 import { hourMs, pointAt } from "./dayAir.ts";
-import styles from "./day.module.css";
 
 /** The chart's figures hour by hour; made when it is opened. */
 export function DayTable({ day }: { readonly day: Day }) {
-  const [open, setOpen] = useState(false);
-  return (
-    <details onToggle={(event) => setOpen(event.currentTarget.open)}>
-      <summary>As a table</summary>
-      {open && <Hours day={day} />}
-    </details>
-  );
-}
-
-function Hours({ day }: { readonly day: Day }) {
   const format = useFormat();
   const weekday = new Intl.DateTimeFormat(format.locale, { weekday: "short" });
   const hours = Array.from(
@@ -24,41 +13,27 @@ function Hours({ day }: { readonly day: Day }) {
     (_, hour) => day.from + hour * hourMs,
   );
   return (
-    <div className={styles["scroll"]}>
-      <table>
-        <thead>
-          <tr>
-            <th scope="col">When</th>
-            <th scope="col">Temp.</th>
-            <th scope="col">Hum.</th>
-            <th scope="col">Dew point</th>
-            <th scope="col">Takes up</th>
-          </tr>
-        </thead>
-        <tbody>
-          {hours.map((at) => {
-            const found = pointAt(day, at);
-            return (
-              <tr key={at}>
-                <td>
-                  {weekday.format(at)} {clockTime(at, format.locale)}
-                  {found?.isForetold === true && " (foretold)"}
-                </td>
-                {found === null ? (
-                  <td colSpan={4}>not read</td>
-                ) : (
-                  <>
-                    <td>{format.show("temp", found.point.tempC)}</td>
-                    <td>{format.show("percent", found.point.rh)}</td>
-                    <td>{found.point.dewC === null ? "none" : format.show("temp", found.point.dewC)}</td>
-                    <td>{format.show("gM3", found.point.deficitGM3)}</td>
-                  </>
-                )}
-              </tr>
-            );
-          })}
-        </tbody>
-      </table>
-    </div>
+    <PlotTable
+      summary="As a table"
+      head={["When", "Temp.", "Hum.", "Dew point", "Takes up"]}
+      rows={() =>
+        hours.map((at) => {
+          const found = pointAt(day, at);
+          const when = `${weekday.format(at)} ${clockTime(at, format.locale)}${found?.isForetold === true ? " (foretold)" : ""}`;
+          if (found === null) return { key: `${at}`, cells: [when, "not read"] };
+          const { tempC, rh, dewC, deficitGM3 } = found.point;
+          return {
+            key: `${at}`,
+            cells: [
+              when,
+              format.show("temp", tempC),
+              format.show("percent", rh),
+              dewC === null ? "none" : format.show("temp", dewC),
+              format.show("gM3", deficitGM3),
+            ],
+          };
+        })
+      }
+    />
   );
 }
