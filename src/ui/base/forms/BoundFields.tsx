@@ -1,4 +1,4 @@
-import type { ComponentProps } from "react";
+import type { ComponentProps, ReactNode } from "react";
 import { PhotoPicker } from "../parts/PhotoPicker.tsx";
 import type { Quantity } from "../format/units.ts";
 import { changeOf, factsOf, type Bound, type KeysFor } from "./bound.ts";
@@ -20,23 +20,22 @@ type Part<D extends object, N extends string, K> = {
 /** What else a choice changes, such as what rested on the old one. */
 type Also<D, V> = { readonly also?: ((value: V) => Partial<D>) | undefined };
 
-/** The unit comes from the form's own field; a sum, which has no fields, names it. */
-type UnitOf<K, N> = K extends N
-  ? { readonly quantity?: Quantity | undefined }
-  : { readonly quantity: Quantity };
+type FigurePart<D extends object, N extends string, K> = Part<D, N, K> &
+  Also<D, number | null> & { readonly min?: number | undefined; readonly max?: number | undefined };
 
 /**
  * A figure of the form. `min` and `max` are said at the key stroke; without them the form's limits are, and of an
  * entry only that it can't be below nothing: its range is asked when it is saved.
  */
-export function NumberOf<
-  D extends object,
-  K extends KeysFor<D, number | null | undefined>,
-  N extends string = never,
->(
-  props: Part<D, N, K> &
-    UnitOf<K, N> &
-    Also<D, number | null> & { readonly min?: number | undefined; readonly max?: number | undefined },
+export function NumberOf<D extends object, N extends string, K extends N & KeysFor<D, number | null>>(
+  props: FigurePart<D, N, K> & { readonly quantity?: never },
+): ReactNode;
+/** The same of a sum, whose form has no fields: the unit is named here. */
+export function NumberOf<D extends object, K extends KeysFor<D, number | null | undefined>>(
+  props: FigurePart<D, never, K> & { readonly quantity: Quantity },
+): ReactNode;
+export function NumberOf<D extends object, K extends keyof D & string>(
+  props: FigurePart<D, string, K> & { readonly quantity?: Quantity | undefined },
 ) {
   const { form, at, label, hint, also } = props;
   const facts = factsOf(form.fields, at);
@@ -77,21 +76,37 @@ export function TextOf<D extends object, K extends KeysFor<D, string>, N extends
   );
 }
 
-/** One of a few, as keys. */
-export function PickOf<D extends object, K extends KeysFor<D, string | null>, N extends string = never>({
+/** One of a few, as keys. Where the draft may hold none: `empty` is a key for that, `unset` the one shown for it. */
+export function PickOf<
+  D extends object,
+  K extends KeysFor<D, string | null | undefined>,
+  N extends string = never,
+>({
   form,
   at,
   also,
+  options,
+  empty,
+  unset,
   ...rest
 }: Part<D, N, K> &
   Also<D, NonNullable<D[K]> & string> & {
     readonly options: readonly ChoiceOption<NonNullable<D[K]> & string>[];
+    readonly empty?: string | undefined;
+    readonly unset?: (NonNullable<D[K]> & string) | undefined;
   }) {
+  type Value = NonNullable<D[K]> & string;
+  const none = "none" as Value;
+  const found = (form.draft[at] as Value | null | undefined) ?? unset ?? null;
   return (
     <PickField
       {...rest}
-      value={form.draft[at] as (NonNullable<D[K]> & string) | null}
-      onChange={(value) => form.set({ ...changeOf<D>(at, value), ...also?.(value) })}
+      options={empty === undefined ? options : [...options, { value: none, label: empty }]}
+      value={empty === undefined ? found : (found ?? none)}
+      onChange={(value) => {
+        const chosen = empty !== undefined && value === none ? null : value;
+        form.set({ ...changeOf<D>(at, chosen), ...(chosen === null ? {} : also?.(chosen)) });
+      }}
       error={form.errors?.[at]}
     />
   );
@@ -122,24 +137,38 @@ export function SelectOf<
 }
 
 /** Any number out of a list. */
-export function TickOf<
-  D extends object,
-  K extends KeysFor<D, readonly string[]>,
-  N extends string = never,
->({
+export function TickOf<D extends object, K extends KeysFor<D, readonly string[]>, N extends string = never>({
   form,
   at,
   also,
   label,
   options,
-}: Omit<Part<D, N, K>, "hint"> &
-  Also<D, D[K]> & Pick<ComponentProps<typeof TickList>, "options">) {
+}: Omit<Part<D, N, K>, "hint"> & Also<D, D[K]> & Pick<ComponentProps<typeof TickList>, "options">) {
   return (
     <TickList
       label={label}
       options={options}
       ticked={form.draft[at] as readonly string[]}
       onChange={(value) => form.set({ ...changeOf<D>(at, value), ...also?.(value as D[K]) })}
+      error={form.errors?.[at]}
+    />
+  );
+}
+
+/** One thing that is so or not, as a tick under its heading. */
+export function FlagOf<D extends object, K extends KeysFor<D, boolean>, N extends string = never>({
+  form,
+  at,
+  label,
+  name,
+  hint,
+}: Part<D, N, K> & { readonly name: string }) {
+  return (
+    <TickList
+      label={label}
+      options={[{ value: at, label: name, ...(hint === undefined ? {} : { hint }) }]}
+      ticked={form.draft[at] === true ? [at] : []}
+      onChange={(ticked) => form.set(changeOf(at, ticked.length > 0))}
       error={form.errors?.[at]}
     />
   );

@@ -32,7 +32,9 @@ export function SelectField<T extends string>({
         value={value ?? ""}
         aria-invalid={error === undefined ? undefined : true}
         aria-describedby={told === "" ? undefined : told}
-        onChange={(event) => onChange(options.find(({ value: one }) => one === event.target.value)?.value ?? null)}
+        onChange={(event) =>
+          onChange(options.find(({ value: one }) => one === event.target.value)?.value ?? null)
+        }
       >
         {empty !== null && <option value="">{empty}</option>}
         {options.map((option) => (

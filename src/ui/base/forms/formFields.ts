@@ -60,9 +60,7 @@ function figureField<O>(key: NumberKey, says: FigureOwn, empty: Checked<O> | nul
         return empty ?? fault(`Found no ${says.what}, ${expected}. ${says.remedy}`);
       return given >= low && given <= high
         ? fine(given)
-        : fault(
-            `Found ${format.show(quantity, given)} for the ${says.what}, ${expected}. ${says.remedy}`,
-          );
+        : fault(`Found ${format.show(quantity, given)} for the ${says.what}, ${expected}. ${says.remedy}`);
     },
   };
 }
@@ -112,10 +110,7 @@ export const shortWords = (longest: number, complaint: string): Field<string, st
 });
 
 /** One of a list; null until chosen. */
-export const oneOf = <const T extends string>(
-  values: readonly T[],
-  what: string,
-): Field<T | null, T> => ({
+export const oneOf = <const T extends string>(values: readonly T[], what: string): Field<T | null, T> => ({
   start: null,
   read: (given) =>
     given !== null && values.includes(given) ? fine(given) : fault(`Nothing chosen for ${what}. Tap one.`),
@@ -154,6 +149,10 @@ export function startOf<F extends Fields>(fields: F, known: Partial<DraftOf<F>> 
   return { ...starts, ...known } as DraftOf<F>;
 }
 
+/** Some of the fields, where the others are not asked. */
+export const onlyOf = <F extends Fields, K extends keyof F>(fields: F, keys: readonly K[]): Pick<F, K> =>
+  Object.fromEntries(keys.map((key) => [key, fields[key]])) as Pick<F, K>;
+
 /** Reads a draft through its fields; the first complaint a field stands. `across` is asked once each field is fine. */
 export function checkFields<F extends Fields>(
   fields: F,
@@ -181,7 +180,13 @@ export function checkFields<F extends Fields>(
 /** Rows of one kind, each read through the same fields; a complaint stands at its own row. */
 export function rowsOf<F extends Fields, O>(
   fields: F,
-  { start, most, none, tooMany, toRow }: {
+  {
+    start,
+    most,
+    none,
+    tooMany,
+    toRow,
+  }: {
     readonly start: readonly DraftOf<F>[];
     readonly most: number;
     readonly none: string;
@@ -196,7 +201,9 @@ export function rowsOf<F extends Fields, O>(
       if (given.length > most) return fault(tooMany(given.length));
       const read = given.map((row) => checkFields(fields, row, format));
       const errors = read.flatMap((row, at) =>
-        row.ok ? [] : Object.entries(row.errors).map(([key, sentence]) => [`${at}.${key}`, sentence] as const),
+        row.ok
+          ? []
+          : Object.entries(row.errors).map(([key, sentence]) => [`${at}.${key}`, sentence] as const),
       );
       if (errors.length > 0) return { ok: false, errors: Object.fromEntries(errors) };
       return fine(read.flatMap((row) => (row.ok ? [toRow(row.value)] : [])));

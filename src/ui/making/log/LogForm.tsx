@@ -8,7 +8,6 @@ import { paths } from "../../base/state/paths.ts";
 import { useShop } from "../../base/state/shop.tsx";
 import { Button } from "../../base/parts/Button.tsx";
 import { Page } from "../../base/parts/Page.tsx";
-import { WhenOf } from "../../base/forms/BoundFields.tsx";
 import { PieceCautions } from "./PieceCautions.tsx";
 import { cautionOf } from "../../base/cautions/cautionWords.ts";
 import type { Bound } from "../../base/forms/bound.ts";
@@ -24,6 +23,7 @@ import {
 import { Refused } from "../../base/forms/Refused.tsx";
 import type { Format } from "../../base/format/units.ts";
 import { useEntryForm, type EntryForm } from "../../base/forms/useEntryForm.ts";
+import { WhenOf } from "../../base/forms/BoundFields.tsx";
 import css from "./LogForm.module.css";
 
 export type LogFormProps = { readonly item: RackItem };
@@ -65,8 +65,7 @@ export function LogForm<T extends EntryType, F extends Fields, R = ReadOf<F>>({
   const form = useEntryForm(`log/${piece.id}/${type}`, timed, {
     start: start as Partial<DraftOf<typeof timed>>,
     about,
-    check: (draft, format) =>
-      (check?.(draft, format) ?? checkFields<F>(fields, draft, format)) as Checked<R>,
+    check: (draft, format) => (check?.(draft, format) ?? checkFields<F>(fields, draft, format)) as Checked<R>,
   });
   const timedForm = form as Bound<{ readonly at: number | null }>;
   const caution = cautionOf[type];
