@@ -215,12 +215,12 @@ export function WhenOf<D extends object, K extends KeysFor<D, number | null>, N 
 }
 
 /** Pictures that go with the entry. */
-export function PhotosOf<D extends object, K extends KeysFor<D, readonly string[]>>({
+export function PhotosOf<D extends object>({
   form,
   at,
 }: {
   readonly form: Bound<D>;
-  readonly at: K;
+  readonly at: KeysFor<D, readonly string[]>;
 }) {
   return (
     <PhotoPicker

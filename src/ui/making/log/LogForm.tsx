@@ -63,7 +63,7 @@ export function LogForm<T extends EntryType, F extends Fields, R = ReadOf<F>>({
   const { piece } = item.standing;
   const timed = { ...fields, at: asGiven<number | null>(null) };
   const form = useEntryForm(`log/${piece.id}/${type}`, timed, {
-    start: start as Partial<DraftOf<typeof timed>>,
+    start,
     about,
     check: (draft, format) => (check?.(draft, format) ?? checkFields<F>(fields, draft, format)) as Checked<R>,
   });
@@ -91,7 +91,7 @@ export function LogForm<T extends EntryType, F extends Fields, R = ReadOf<F>>({
       >
         <p className={css["piece"]}>{piece.plan.name}</p>
         {caution !== undefined && <PieceCautions step={caution} item={item} />}
-        {children(form as unknown as EntryForm<F, unknown>)}
+        {children(form)}
         <WhenOf form={timedForm} at="at" label="When" />
         <Refused form={form} notYet="Not logged yet" />
         <Button kind="primary" size="big" disabledReason={blocked} onPress={() => void submit()}>
