@@ -1,5 +1,5 @@
-import { fieldFacts, type NumberKey } from "./fieldFacts.ts";
-import type { NumberRange } from "../../../logbook/entries/ranges.ts";
+import { fields as table, type FieldKey } from "../../../logbook/entries/fields.ts";
+import { entryRange, type NumberRange } from "../../../logbook/entries/ranges.ts";
 import type { Format, Quantity } from "../format/units.ts";
 
 /** What a form says beside each field: one sentence a field, by the draft's own key. */
@@ -47,8 +47,8 @@ type FigureOwn = FigureSays & {
   readonly own?: Partial<NumberFacts> & { readonly why: string };
 };
 
-function figureField<O>(key: NumberKey, says: FigureOwn, empty: Checked<O> | null): Figure<number | O> {
-  const { quantity, range } = { ...fieldFacts[key], ...says.own };
+function figureField<O>(key: FieldKey, says: FigureOwn, empty: Checked<O> | null): Figure<number | O> {
+  const { quantity = table[key].quantity, range = entryRange(key) } = says.own ?? {};
   const { low, high } = range;
   return {
     start: null,
@@ -66,15 +66,15 @@ function figureField<O>(key: NumberKey, says: FigureOwn, empty: Checked<O> | nul
 }
 
 /** A figure that must be there and lie in its range; the error says what was found, what was expected, what to do. */
-export const figure = (key: NumberKey, says: FigureOwn): Figure<number> =>
+export const figure = (key: FieldKey, says: FigureOwn): Figure<number> =>
   figureField<never>(key, says, null);
 
 /** The same for a figure that may be left empty; empty is undefined, so that the entry lacks the key. */
-export const figureOrNone = (key: NumberKey, says: FigureOwn): Figure<number | undefined> =>
+export const figureOrNone = (key: FieldKey, says: FigureOwn): Figure<number | undefined> =>
   figureField(key, says, fine(undefined));
 
 /** The same where the entry keeps an empty figure as null. */
-export const figureOrNull = (key: NumberKey, says: FigureOwn): Figure<number | null> =>
+export const figureOrNull = (key: FieldKey, says: FigureOwn): Figure<number | null> =>
   figureField(key, says, fine(null));
 
 const trimmed = (given: unknown): string => (typeof given === "string" ? given.trim() : "");

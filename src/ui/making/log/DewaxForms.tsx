@@ -39,7 +39,7 @@ const waysIn = (format: Format, isWax: boolean) => {
 
 const dewaxFields = {
   way: oneOf(["flash", "steam", "hot-water", "staged"], "the method"),
-  minutes: figureOrNull("minutes", { what: "time", remedy: "Give the minutes until it stopped running." }),
+  minutes: figureOrNull("dewaxMin", { what: "time", remedy: "Give the minutes until it stopped running." }),
   waxBackG: figureOrNone("waxBackG", {
     what: "wax weighed back",
     remedy: "Weigh what ran out, or leave it empty.",

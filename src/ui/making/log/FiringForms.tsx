@@ -46,7 +46,7 @@ export function PreheatedForm({ item }: LogFormProps) {
       what: "shell temperature",
       remedy: "Give the kiln's reading once it has stood there long enough to soak through.",
     }),
-    heldMin: figureOrNone("holdMin", {
+    heldMin: figureOrNone("heldMin", {
       what: "time",
       remedy: "Give the minutes it has stood there, or leave it empty.",
     }),

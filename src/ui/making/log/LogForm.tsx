@@ -62,7 +62,7 @@ export function LogForm<T extends EntryType, F extends Fields, R = ReadOf<F>>({
   const [, goTo] = useLocation();
   const { piece } = item.standing;
   const timed = { ...fields, at: asGiven<number | null>(null) };
-  const form = useEntryForm(`log/${piece.id}/${type}`, timed, {
+  const form = useEntryForm<typeof timed, R>(`log/${piece.id}/${type}`, timed, {
     start,
     about,
     check: (draft, format) => (check?.(draft, format) ?? checkFields<F>(fields, draft, format)) as Checked<R>,

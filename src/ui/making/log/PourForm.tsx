@@ -8,7 +8,7 @@ export function PourForm({ item }: LogFormProps) {
   const fields = {
     metalC: figureOrNull("metalC", { what: "metal temperature", remedy }),
     shellC: figureOrNull("shellC", { what: "shell temperature", remedy }),
-    massKg: figureOrNull("massKg", { what: "metal poured", remedy }),
+    massKg: figureOrNull("shellTookKg", { what: "metal poured", remedy }),
     outOfKilnMin: figureOrNull("outOfKilnMin", { what: "time out of the kiln", remedy }),
     note: wordsOrNone,
   };

@@ -41,7 +41,7 @@ export const drynessFields = {
     },
   }),
   reference: asGiven<"first" | "later">("later"),
-  shellC: figureOrNone("surfaceC", {
+  shellC: figureOrNone("hangingShellC", {
     what: "shell's temperature",
     remedy: "Leave it empty: the room's air stands in.",
   }),
@@ -49,7 +49,7 @@ export const drynessFields = {
     what: "humidity in the bag",
     remedy: "Read it while the bag is still closed.",
   }),
-  roomRh: figure("rh", {
+  roomRh: figure("roomRh", {
     what: "room's humidity",
     remedy: "Read the same hygrometer in the room.",
   }),
