@@ -66,8 +66,7 @@ function figureField<O>(key: FieldKey, says: FigureOwn, empty: Checked<O> | null
 }
 
 /** A figure that must be there and lie in its range; the error says what was found, what was expected, what to do. */
-export const figure = (key: FieldKey, says: FigureOwn): Figure<number> =>
-  figureField<never>(key, says, null);
+export const figure = (key: FieldKey, says: FigureOwn): Figure<number> => figureField<never>(key, says, null);
 
 /** The same for a figure that may be left empty; empty is undefined, so that the entry lacks the key. */
 export const figureOrNone = (key: FieldKey, says: FigureOwn): Figure<number | undefined> =>

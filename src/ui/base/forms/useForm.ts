@@ -21,8 +21,8 @@ export type Form<D extends object> = {
   readonly send: (write: () => Promise<LogResult>, done?: Done) => Promise<void>;
 };
 
-/** `restart`: the form stays on the page and begins anew. */
-export type Done = (() => void | Promise<void>) | "restart";
+/** What comes after the log has taken it; under `restart` the form stays on the page and begins anew. */
+export type Done = (() => void | Promise<void>) | { readonly restart: () => void };
 
 type Kept<D> = { readonly about: string; readonly draft: D };
 
@@ -56,8 +56,12 @@ export function useForm<D extends object>(key: string, initial: D, about = ""): 
     try {
       const result = await run();
       if (!result.ok) return refuse(result.text);
-      await (done === "restart" ? restart() : drop());
-      if (done !== "restart") await done?.();
+      if (typeof done === "object") {
+        await restart();
+        return done.restart();
+      }
+      await drop();
+      await done?.();
     } finally {
       sending.current = false;
     }

@@ -8,10 +8,10 @@ import { useFormat } from "../../base/state/useFormat.ts";
 import { SelectField } from "../../base/forms/SelectField.tsx";
 import type { Form } from "../../base/forms/useForm.ts";
 import { Button } from "../../base/parts/Button.tsx";
-import { NumberField } from "../../base/forms/NumberField.tsx";
 import type { Quantity } from "../../base/format/units.ts";
 import type { AimsDraft, BucketDraft } from "./bucketForm.ts";
 import { startingAims } from "./startingAims.ts";
+import { NumberOf, SelectOf } from "../../base/forms/BoundFields.tsx";
 import css from "./BucketsPage.module.css";
 
 type NumberKey = Exclude<keyof AimsDraft, "flourId" | "cupId">;
@@ -57,14 +57,13 @@ export function AimsFields({
   const fields = (rows: typeof bandRows) => (
     <div className={css["two"]}>
       {rows.map(([key, label, quantity]) => (
-        <NumberField
+        <NumberOf
           key={key}
+          form={form}
+          at={key}
           label={label}
           quantity={quantity}
           min={key === "slurryC" ? undefined : 0}
-          value={draft[key]}
-          onChange={(value) => set({ [key]: value })}
-          error={errors[key]}
         />
       ))}
     </div>
@@ -90,7 +89,9 @@ export function AimsFields({
           Starting values, to be changed by what your own buckets tell: {source}.
         </p>
       )}
-      <SelectField
+      <SelectOf
+        form={form}
+        at="cupId"
         label="Cup"
         empty="Not told"
         hint="A cup of your own from the wall is best: no two run alike."
@@ -98,8 +99,6 @@ export function AimsFields({
           ...own.map(({ id, name }) => ({ value: id, label: name })),
           ...cups.map(({ id, label }) => ({ value: id, label: `${label}, no name of its own` })),
         ]}
-        value={draft.cupId}
-        onChange={(cupId) => set({ cupId })}
       />
       {fields(bandRows)}
       <h2 className={css["part"]}>What it is made of</h2>
@@ -116,14 +115,13 @@ export function AimsFields({
       />
       {fields(mixRows)}
       <h2 className={css["part"]}>How long its coats dry</h2>
-      <NumberField
+      <NumberOf
+        form={form}
+        at="leastDryH"
         label="Minimum drying time"
         quantity="h"
         min={0}
-        value={draft.leastDryH}
-        onChange={(leastDryH) => set({ leastDryH })}
         hint="Before the next coat, whatever the air. Empty: the shop's for the kind of coat."
-        error={errors["leastDryH"]}
       />
       <h2 className={css["part"]}>How big it is</h2>
       {fields(sizeRows)}

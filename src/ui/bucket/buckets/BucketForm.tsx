@@ -6,12 +6,11 @@ import { useFigures } from "../../base/state/live.ts";
 import { useShop } from "../../base/state/shop.tsx";
 import { useFormat } from "../../base/state/useFormat.ts";
 import { check } from "../../base/forms/fieldSchema.ts";
-import { PickField } from "../../base/forms/PickField.tsx";
 import { useForm } from "../../base/forms/useForm.ts";
 import { Button } from "../../base/parts/Button.tsx";
-import { TextField } from "../../base/forms/TextField.tsx";
 import { AimsFields } from "./AimsFields.tsx";
 import { bucketSchema, bucketUses, draftOfBucket, type BucketDraft } from "./bucketForm.ts";
+import { PickOf, TextOf } from "../../base/forms/BoundFields.tsx";
 import css from "./BucketsPage.module.css";
 
 export function BucketForm({
@@ -53,21 +52,9 @@ export function BucketForm({
         void save(bucket?.retired ?? false);
       }}
     >
-      <TextField label="Name" value={draft.name} onChange={(name) => set({ name })} error={errors["name"]} />
-      <PickField
-        label="For"
-        options={bucketUses}
-        value={draft.use}
-        onChange={(use) => set({ use })}
-        error={errors["use"]}
-      />
-      <TextField
-        label="Slurry"
-        value={draft.slurry}
-        onChange={(slurry) => set({ slurry })}
-        hint="Flour and binder in your own words."
-        error={errors["slurry"]}
-      />
+      <TextOf form={form} at="name" label="Name" />
+      <PickOf form={form} at="use" label="For" options={bucketUses} />
+      <TextOf form={form} at="slurry" label="Slurry" hint="Flour and binder in your own words." />
       <AimsFields form={form} shop={own ?? { cups: [] }} />
       {refused !== null && (
         <p role="alert" className={css["refused"]}>

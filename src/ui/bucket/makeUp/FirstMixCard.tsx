@@ -10,10 +10,9 @@ import { SelectField } from "../../base/forms/SelectField.tsx";
 import { useForm } from "../../base/forms/useForm.ts";
 import { Reckoned } from "../../base/parts/Reckoned.tsx";
 import { Button } from "../../base/parts/Button.tsx";
-import { Choice } from "../../base/forms/Choice.tsx";
-import { NumberField } from "../../base/forms/NumberField.tsx";
 import { DustNote } from "./DustNote.tsx";
 import { cannotFlowWords } from "./makeUpWords.ts";
+import { NumberOf, PickOf } from "../../base/forms/BoundFields.tsx";
 import css from "./makeUp.module.css";
 
 type MixDraft = {
@@ -54,11 +53,11 @@ export function FirstMixCard(props: {
       <summary>A first mix</summary>
       <div className={css["inside"]}>
         <div className={css["two"]}>
-          <NumberField
+          <NumberOf
+            form={form}
+            at="litres"
             label="How much"
             quantity="litre"
-            value={draft.litres}
-            onChange={(litres) => set({ litres })}
             min={0.1}
             max={ranges.bucketL.high}
           />
@@ -74,43 +73,43 @@ export function FirstMixCard(props: {
               })
             }
           />
-          <NumberField
+          <NumberOf
+            form={form}
+            at="flourGCm3"
             label="Flour density"
             quantity="density"
-            value={draft.flourGCm3}
-            onChange={(flourGCm3) => set({ flourGCm3 })}
             min={ranges.flourGCm3.low}
             max={ranges.flourGCm3.high}
           />
           {draft.by === "ratio" ? (
-            <NumberField
+            <NumberOf
+              form={form}
+              at="ratio"
               label="Flour to binder, by mass"
               quantity="plain"
-              value={draft.ratio}
-              onChange={(ratio) => set({ ratio })}
               min={ranges.ratio.low}
               max={ranges.ratio.high}
             />
           ) : (
-            <NumberField
+            <NumberOf
+              form={form}
+              at="fraction"
               label="Flour, of the volume"
               quantity="percent"
-              value={draft.fraction}
-              onChange={(fraction) => set({ fraction })}
               min={0.05}
               max={0.6}
               hint={`Starting value ${format.show("share", seed.value)}`}
             />
           )}
         </div>
-        <Choice
+        <PickOf
+          form={form}
+          at="by"
           label="Reckoned by"
-          value={draft.by}
           options={[
             { value: "ratio", label: "Its ratio" },
             { value: "fraction", label: "Flour nobody has a recipe of" },
           ]}
-          onChange={(by) => set({ by })}
         />
         {mix === null && <p>Fill in litres, flour density and how it is reckoned.</p>}
         {mix !== null && !mix.ok && <p className={css["refused"]}>{cannotFlowWords(mix, format)}</p>}

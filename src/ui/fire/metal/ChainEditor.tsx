@@ -6,7 +6,6 @@ import { SelectField } from "../../base/forms/SelectField.tsx";
 import { Button } from "../../base/parts/Button.tsx";
 import { TextField } from "../../base/forms/TextField.tsx";
 import { solidOf } from "./chainSum.ts";
-import { DraftNumber } from "../../base/forms/DraftNumber.tsx";
 import {
   emptyLink,
   linkLimits,
@@ -15,6 +14,7 @@ import {
   type LinkShape,
 } from "../../pattern/mesh/gatingDraft.ts";
 import type { DraftForm } from "../../base/forms/DraftNumber.tsx";
+import { NumberOf } from "../../base/forms/BoundFields.tsx";
 import css from "./metal.module.css";
 
 const roles: readonly { readonly value: LinkRole; readonly label: string }[] = [
@@ -176,20 +176,18 @@ function LinkFields({
           empty={null}
         />
         {sizes[link.shape].map(({ name, label, mayBeEmpty }) => (
-          <DraftNumber
-            key={name}
+          <NumberOf
             form={form}
-            limits={linkLimits}
-            name={name}
+            at={name}
+            key={name}
             label={label}
             quantity={name === "volumeCm3" ? "cm3" : name === "areaCm2" ? "plain" : "mm"}
             hint={mayBeEmpty === true ? "Empty: so long that its ends don't matter." : undefined}
           />
         ))}
-        <DraftNumber
+        <NumberOf
           form={form}
-          limits={linkLimits}
-          name="coveredCm2"
+          at="coveredCm2"
           label="Face against its neighbours, cm²"
           quantity="plain"
           hint="Where it does not cool; empty: none."

@@ -8,6 +8,7 @@ import type { LossKnown, MarginBy } from "./chargeSum.ts";
 import { DraftNumber, type DraftForm } from "../../base/forms/DraftNumber.tsx";
 import { massLimits, type MassDraft } from "./massDraft.ts";
 import { Reckoned, Rows } from "../../base/parts/Reckoned.tsx";
+import { NumberOf, PickOf } from "../../base/forms/BoundFields.tsx";
 import css from "./metal.module.css";
 
 const gatingWays = [
@@ -50,20 +51,17 @@ export function ChargeCard({
       )}
       {draft.withGating === "no" && (
         <>
-          <Choice
+          <PickOf
+            form={form}
+            at="gatingBy"
             label="Sprue, cup, runners and vents"
             options={hasMeshGating ? [...gatingWays, meshWay] : gatingWays}
-            value={draft.gatingBy}
-            onChange={(gatingBy) => set({ gatingBy })}
           />
-          {draft.gatingBy === "mass" && (
-            <DraftNumber form={form} limits={massLimits} name="gatingKg" label="Gating" quantity="kg" />
-          )}
+          {draft.gatingBy === "mass" && <NumberOf form={form} at="gatingKg" label="Gating" quantity="kg" />}
           {draft.gatingBy === "wax" && (
-            <DraftNumber
+            <NumberOf
               form={form}
-              limits={massLimits}
-              name="gatingWaxG"
+              at="gatingWaxG"
               label="Wax of the gating"
               quantity="g"
               hint="Every bar, the cup and the vents, on one scale."
@@ -80,25 +78,18 @@ export function ChargeCard({
         value={margin}
         onChange={(marginBy) => set({ marginBy })}
       />
-      <Choice
-        label="Charged with"
-        options={kinds}
-        value={draft.chargeKind}
-        onChange={(chargeKind) => set({ chargeKind })}
-      />
+      <PickOf form={form} at="chargeKind" label="Charged with" options={kinds} />
       <div className={css["fields"]}>
-        <DraftNumber
+        <NumberOf
           form={form}
-          limits={massLimits}
-          name="heelKg"
+          at="heelKg"
           label="Heel left in the crucible"
           quantity="kg"
           hint="On purpose; nothing if you pour it empty."
         />
-        <DraftNumber
+        <NumberOf
           form={form}
-          limits={massLimits}
-          name="lossShare"
+          at="lossShare"
           label="Melt loss"
           quantity="share"
           hint={

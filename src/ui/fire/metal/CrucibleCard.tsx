@@ -9,12 +9,12 @@ import type { Furnace } from "../../../logbook/shop/shopThings.ts";
 import type { MeltFigures } from "../../../trade/meltFigure.ts";
 import { useFormat } from "../../base/state/useFormat.ts";
 import { Card } from "../../base/parts/Card.tsx";
-import { Choice } from "../../base/forms/Choice.tsx";
 import { CruciblePicture } from "./CruciblePicture.tsx";
 import { DraftNumber, type DraftForm } from "../../base/forms/DraftNumber.tsx";
 import { kept } from "../../base/forms/limits.ts";
 import { massLimits, type MassDraft } from "./massDraft.ts";
 import { Reckoned } from "../../base/parts/Reckoned.tsx";
+import { NumberOf, PickOf } from "../../base/forms/BoundFields.tsx";
 import css from "./metal.module.css";
 
 const ways = [
@@ -45,12 +45,7 @@ export function CrucibleCard({
   const needed = meltKg === null ? null : brimNeededMl({ meltKg, liquidKgM3, fillShare });
   return (
     <Card title="The crucible">
-      <Choice
-        label="Which crucible"
-        options={ways}
-        value={draft.brimBy}
-        onChange={(brimBy) => set({ brimBy })}
-      />
+      <PickOf form={form} at="brimBy" label="Which crucible" options={ways} />
       {draft.brimBy === "furnace" && furnace?.crucibleL === undefined && (
         <p>
           {furnace === null
@@ -60,18 +55,16 @@ export function CrucibleCard({
       )}
       {draft.brimBy === "sand" && (
         <div className={css["fields"]}>
-          <DraftNumber
+          <NumberOf
             form={form}
-            limits={massLimits}
-            name="sandG"
+            at="sandG"
             label="Dry sand to the brim"
             quantity="g"
             hint="Never with water: what soaks in throws the melt."
           />
-          <DraftNumber
+          <NumberOf
             form={form}
-            limits={massLimits}
-            name="sandGCm3"
+            at="sandGCm3"
             label="What that sand weighs"
             quantity="density"
             hint="Poured loosely into a measure."
@@ -79,23 +72,22 @@ export function CrucibleCard({
         </div>
       )}
       {draft.brimBy === "number" && (
-        <DraftNumber
+        <NumberOf
           form={form}
-          limits={massLimits}
-          name="crucibleNumber"
+          at="crucibleNumber"
           label="Number on the crucible"
           quantity="plain"
           hint="About its pounds of aluminium, brim-full. Makers differ: measure it with sand before you rely on it."
         />
       )}
-      <Choice
+      <PickOf
+        form={form}
+        at="lift"
         label="Lifted with"
         options={[
           { value: "tongs", label: `Tongs, ${format.show("percent", brimShare.tongs)}` },
           { value: "shank", label: `Shank, ${format.show("percent", brimShare.shank)}` },
         ]}
-        value={draft.lift}
-        onChange={(lift) => set({ lift })}
       />
       {needed !== null && (
         <p>The melt needs a crucible of {format.show("litre", needed / 1000)} to the brim.</p>

@@ -6,7 +6,6 @@ import type { MeltFigures } from "../../../trade/meltFigure.ts";
 import { useFormat } from "../../base/state/useFormat.ts";
 import type { Format } from "../../base/format/units.ts";
 import { Card } from "../../base/parts/Card.tsx";
-import { Choice } from "../../base/forms/Choice.tsx";
 import { ChainEditor } from "./ChainEditor.tsx";
 import { ChainPicture } from "./ChainPicture.tsx";
 import type { ChainSum } from "./chainSum.ts";
@@ -15,6 +14,7 @@ import { gatingLimits, type GatingDraft } from "../../pattern/mesh/gatingDraft.t
 import { groupWords } from "./metalWords.ts";
 import { Reckoned } from "../../base/parts/Reckoned.tsx";
 import { RiserChecksList } from "./RiserChecksList.tsx";
+import { NumberOf, PickOf } from "../../base/forms/BoundFields.tsx";
 import css from "./metal.module.css";
 
 const beds = [
@@ -58,12 +58,11 @@ export function FeedCard({
           : `: in a wall of ${format.show("mm", draft.wallMm)}, ${format.show("mm", walls.value * draft.wallMm)} on each side of a gate`}
         .
       </p>
-      <Choice label="It freezes in" options={beds} value={draft.bed} onChange={(bed) => set({ bed })} />
+      <PickOf form={form} at="bed" label="It freezes in" options={beds} />
       {draft.bed !== "thick-mould" && (
-        <DraftNumber
+        <NumberOf
           form={form}
-          limits={gatingLimits}
-          name="shellMm"
+          at="shellMm"
           label="Wall of the shell"
           quantity="mm"
           hint="Empty: 8 mm. It stands here from the coats on it."

@@ -22,6 +22,7 @@ import {
   type ItemKind,
   type MeltDraft,
 } from "./meltDraft.ts";
+import { NumberOf } from "../../base/forms/BoundFields.tsx";
 import css from "./metal.module.css";
 
 const kinds: readonly { readonly value: ItemKind; readonly label: string }[] = [
@@ -112,13 +113,7 @@ function ItemFields({
   return (
     <div className={css["stack"]}>
       <div className={css["fields"]}>
-        <DraftNumber
-          form={{ draft: item, set: onChange }}
-          limits={itemLimits}
-          name="massKg"
-          label="Weight"
-          quantity="kg"
-        />
+        <NumberOf form={{ draft: item, set: onChange }} at="massKg" label="Weight" quantity="kg" />
         <TextField
           label="Name"
           value={item.name}

@@ -19,7 +19,6 @@ import { useForm } from "../../base/forms/useForm.ts";
 import { Button } from "../../base/parts/Button.tsx";
 import { Card } from "../../base/parts/Card.tsx";
 import { Page } from "../../base/parts/Page.tsx";
-import { TextField } from "../../base/forms/TextField.tsx";
 import { FumeLimits } from "./FumeLimits.tsx";
 import { kept } from "../../base/forms/limits.ts";
 import { mayHoldBeryllium, meltLimits, newMelt, weighedIn, type MeltDraft } from "./meltDraft.ts";
@@ -29,6 +28,7 @@ import { MeltItems } from "./MeltItems.tsx";
 import { mixSum } from "./meltSum.ts";
 import { MixVerdict } from "./MixVerdict.tsx";
 import { wantedCharge } from "./wantedCharge.ts";
+import { TextOf } from "../../base/forms/BoundFields.tsx";
 import css from "./metal.module.css";
 
 /** A melt for one or several pieces: what goes in, whether it makes the alloy, and how long it takes. */
@@ -161,7 +161,7 @@ function MeltPlan({
             </>
           )}
           <Card>
-            <TextField label="Note" multiline value={draft.note} onChange={(note) => set({ note })} />
+            <TextOf form={form} at="note" label="Note" multiline />
             {refused !== null && (
               <p role="alert" className={css["stop"]}>
                 {refused}

@@ -5,12 +5,12 @@ import type { PatternMaterial } from "../../../trade/patternMaterials.ts";
 import { volumeRouteError } from "../../../trade/volumeRoutes.ts";
 import { useFormat } from "../../base/state/useFormat.ts";
 import { Card } from "../../base/parts/Card.tsx";
-import { Choice } from "../../base/forms/Choice.tsx";
 import type { DraftForm } from "../../base/forms/DraftNumber.tsx";
 import type { MassDraft } from "./massDraft.ts";
 import type { MassByRoutes, RouteLine } from "./massRoutes.ts";
 import { HollowFields, SlicerFields, WaterFields, WeightFields } from "./RouteFields.tsx";
 import { refusalSays, routeInSentence, routeWords } from "./metalWords.ts";
+import { PickOf } from "../../base/forms/BoundFields.tsx";
 import css from "./metal.module.css";
 
 type Props = {
@@ -31,14 +31,14 @@ export function RoutesCard({ form, routes, mesh, material }: Props) {
       </p>
       <RouteTable routes={routes} />
       {chosen !== null && <Disagreements routes={routes} />}
-      <Choice
+      <PickOf
+        form={form}
+        at="withGating"
         label="What was measured"
         options={[
           { value: "no", label: "The casting alone" },
           { value: "yes", label: "With its gating" },
         ]}
-        value={form.draft.withGating}
-        onChange={(withGating) => form.set({ withGating })}
       />
       <div className={css["stack"]}>
         {lines.map((line) => (

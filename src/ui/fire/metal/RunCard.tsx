@@ -11,6 +11,7 @@ import { gatingLimits, type GatingDraft } from "../../pattern/mesh/gatingDraft.t
 import { shortSpan } from "./heatWords.ts";
 import { Reckoned, Rows, type Given } from "../../base/parts/Reckoned.tsx";
 import { leanSum, type MetalHot, type RunSum } from "./runSum.ts";
+import { NumberOf } from "../../base/forms/BoundFields.tsx";
 import css from "./metal.module.css";
 
 const verdicts = {
@@ -42,35 +43,25 @@ export function RunCard({
   return (
     <Card title="Will the thinnest wall run full?">
       <div className={css["fields"]}>
-        <DraftNumber form={form} limits={gatingLimits} name="wallMm" label="Thinnest metal" quantity="mm" />
-        <DraftNumber
+        <NumberOf form={form} at="wallMm" label="Thinnest metal" quantity="mm" />
+        <NumberOf
           form={form}
-          limits={gatingLimits}
-          name="runMm"
+          at="runMm"
           label="How far it must run"
           quantity="mm"
           hint="From the gate along the thin wall to its far end."
         />
-        <DraftNumber
+        <NumberOf
           form={form}
-          limits={gatingLimits}
-          name="shellC"
+          at="shellC"
           label="Shell at the pour"
           quantity="temp"
           hint={hint(hot?.shellC)}
         />
-        <DraftNumber
+        <NumberOf form={form} at="metalC" label="Metal" quantity="temp" hint={hint(hot?.metalC)} />
+        <NumberOf
           form={form}
-          limits={gatingLimits}
-          name="metalC"
-          label="Metal"
-          quantity="temp"
-          hint={hint(hot?.metalC)}
-        />
-        <DraftNumber
-          form={form}
-          limits={gatingLimits}
-          name="wallHeadMm"
+          at="wallHeadMm"
           label="Metal standing over it"
           quantity="mm"
           hint="From that wall up to the cup."
@@ -184,20 +175,8 @@ function Lean({ form, limitMS }: { readonly form: DraftForm<GatingDraft>; readon
           {leanDeg.source}). Begun almost level and raised as it fills, it never falls at all.
         </p>
         <div className={css["fields"]}>
-          <DraftNumber
-            form={form}
-            limits={gatingLimits}
-            name="leanMm"
-            label="Length it runs down"
-            quantity="mm"
-          />
-          <DraftNumber
-            form={form}
-            limits={gatingLimits}
-            name="leanDeg"
-            label="Angle from level"
-            quantity="deg"
-          />
+          <NumberOf form={form} at="leanMm" label="Length it runs down" quantity="mm" />
+          <NumberOf form={form} at="leanDeg" label="Angle from level" quantity="deg" />
         </div>
         {lean !== null && (
           <p>

@@ -3,11 +3,11 @@ import type { RackItem } from "../../base/state/live.ts";
 import { paths } from "../../base/state/paths.ts";
 import { useFormat } from "../../base/state/useFormat.ts";
 import { phaseWords } from "../../base/format/phaseWords.ts";
-import { TickList } from "../../base/forms/TickList.tsx";
 import { Card } from "../../base/parts/Card.tsx";
 import { NumberField } from "../../base/forms/NumberField.tsx";
 import type { PourDraft } from "./pourDraft.ts";
 import type { PourParts } from "./pourParts.ts";
+import { TickOf } from "../../base/forms/BoundFields.tsx";
 import styles from "./pour.module.css";
 
 /** Which shells, and what nobody measured of them. */
@@ -32,15 +32,15 @@ export function PlanShells({
           No shell is reviewed, burnt out or fired yet. <Link href={paths.rack}>To the rack</Link>
         </p>
       ) : (
-        <TickList
+        <TickOf
+          form={form}
+          at="pieceIds"
           label="Poured together"
           options={pieces.map(({ standing: { piece } }) => ({
             value: piece.id,
             label: piece.plan.name,
             hint: phaseWords[piece.phase],
           }))}
-          ticked={draft.pieceIds}
-          onChange={(pieceIds) => set({ pieceIds })}
         />
       )}
       {alloys.size > 1 && (

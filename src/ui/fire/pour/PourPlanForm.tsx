@@ -13,7 +13,6 @@ import { useForm } from "../../base/forms/useForm.ts";
 import { standingCaution } from "../../base/cautions/cautionWords.ts";
 import { Button } from "../../base/parts/Button.tsx";
 import { Card } from "../../base/parts/Card.tsx";
-import { TextField } from "../../base/forms/TextField.tsx";
 import { ColdShellCard } from "./ColdShellCard.tsx";
 import { CoolingCard } from "./CoolingCard.tsx";
 import { MomentField } from "./MomentField.tsx";
@@ -24,6 +23,7 @@ import { newPour, pourBody, pourDay, toldOf, type PourDraft } from "./pourDraft.
 import { bedOf, pourParts } from "./pourParts.ts";
 import { clashWords } from "./pourStepWords.ts";
 import { TracksChart } from "./TracksChart.tsx";
+import { TextOf } from "../../base/forms/BoundFields.tsx";
 import styles from "./pour.module.css";
 
 const ready = ["burnt-out", "fired", "preheated"];
@@ -150,7 +150,7 @@ export function PourPlanForm({
             />
           )}
           <Card>
-            <TextField label="Note" multiline value={draft.note} onChange={(note) => set({ note })} />
+            <TextOf form={form} at="note" label="Note" multiline />
             <Button kind="primary" size="big" disabledReason={reason} onPress={plan}>
               Plan this pour
             </Button>

@@ -12,6 +12,7 @@ import { Choice } from "../../base/forms/Choice.tsx";
 import { NumberField } from "../../base/forms/NumberField.tsx";
 import { sourceWords } from "./factWords.ts";
 import type { PlanDraft, Told } from "./planDraft.ts";
+import { NumberOf } from "../../base/forms/BoundFields.tsx";
 import styles from "./run.module.css";
 
 const materials = Object.entries(patternBurnout).flatMap(([value, burnout]) =>
@@ -72,14 +73,14 @@ export function PlanFacts({
               hint={from.patternKg}
               onChange={(patternKg) => tell({ patternKg })}
             />
-            <NumberField
+            <NumberOf
+              form={form}
+              at="blindMm"
               label="Deepest blind hollow"
               quantity="mm"
-              value={draft.blindMm}
               min={0}
               max={2000}
               hint="Inside the shell, where air must find its way: 3 min more a millimetre at the top. Not in the log."
-              onChange={(blindMm) => set({ blindMm })}
             />
           </>
         )}

@@ -1,6 +1,7 @@
 import type { CrackKind, CrackStage } from "../../../logbook/entries/pieceBodies.ts";
 import type { Phase } from "../../../logbook/piece/piece.ts";
-import { oneOf, photoIds, ticked, words } from "../../base/forms/formFields.ts";
+import { crackFields } from "../../base/forms/crackFields.ts";
+import { oneOf, photoIds, ticked } from "../../base/forms/formFields.ts";
 import { FlagOf, PhotosOf, PickOf, TextOf } from "../../base/forms/BoundFields.tsx";
 import { LogForm, type LogFormProps } from "./LogForm.tsx";
 
@@ -27,9 +28,8 @@ const stageOf = (phase: Phase): CrackStage =>
         : "other";
 
 const fields = {
-  kind: oneOf(["hairline", "open", "chip", "lift"], "the kind of crack"),
+  ...crackFields,
   stage: oneOf(["coating", "burnout", "firing", "other"], "when it came"),
-  where: words("place", "Say where, so that you find it again: left ear, cup edge, back flat."),
   photos: photoIds,
   trimmedOff: ticked,
 };

@@ -12,6 +12,7 @@ import { Button } from "../../base/parts/Button.tsx";
 import { Card } from "../../base/parts/Card.tsx";
 import { TextField } from "../../base/forms/TextField.tsx";
 import { holdKey, holdsOf, signedReview, type SignDraft } from "./reviewForm.ts";
+import { TextOf } from "../../base/forms/BoundFields.tsx";
 import css from "./ReviewPage.module.css";
 
 /** Sign what the page shows. A hold asks for a reason of its own. */
@@ -70,12 +71,7 @@ export function SignForm({
             }}
           />
         ))}
-        <TextField
-          label="Name"
-          value={draft.name}
-          onChange={(name) => set({ name })}
-          error={errors["name"]}
-        />
+        <TextOf form={form} at="name" label="Name" />
         <p className={css["soft"]}>
           Your name stands under what this page shows now. It says that you looked, not that the shell is
           safe.

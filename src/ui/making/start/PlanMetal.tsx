@@ -4,11 +4,9 @@ import type { Alloy } from "../../../trade/alloy.ts";
 import { patternMaterials } from "../../../trade/patternMaterials.ts";
 import { useFigures } from "../../base/state/live.ts";
 import { useFormat } from "../../base/state/useFormat.ts";
-import { SelectField } from "../../base/forms/SelectField.tsx";
 import type { Form } from "../../base/forms/useForm.ts";
 import { Card } from "../../base/parts/Card.tsx";
-import { PickField } from "../../base/forms/PickField.tsx";
-import { NumberField } from "../../base/forms/NumberField.tsx";
+import { NumberOf, PickOf, SelectOf } from "../../base/forms/BoundFields.tsx";
 import type { PlanDraft } from "./planForm.ts";
 
 const ways = [
@@ -21,41 +19,34 @@ export function PlanMetal({ form: { draft, set, errors } }: { readonly form: For
   const alloy = draft.alloyId === null ? null : ownAlloy(draft.alloyId, shop);
   return (
     <Card title="The metal">
-      <SelectField
+      <SelectOf
+        form={form}
+        at="alloyId"
         label="Alloy"
         options={alloyChoices(shop, draft.alloyId).map(({ id, name, isOwn }) => ({
           value: id,
           label: isOwn ? `${name} (your own)` : name,
         }))}
-        value={draft.alloyId}
-        onChange={(alloyId) => set({ alloyId })}
         hint="Needed for the wall check: what it weighs is what presses on the wall."
       />
-      <PickField
-        label="How much metal, casting and gating"
-        options={ways}
-        value={draft.metalBy}
-        onChange={(metalBy) => set({ metalBy })}
-      />
+      <PickOf form={form} at="metalBy" label="How much metal, casting and gating" options={ways} />
       {draft.metalBy === "mass" ? (
-        <NumberField
+        <NumberOf
+          form={form}
+          at="metalKg"
           label="Metal"
           quantity="kg"
           min={0}
-          value={draft.metalKg}
-          onChange={(metalKg) => set({ metalKg })}
           hint={`For the charge on pour day. ${weighHint(draft, alloy)}`}
-          error={errors["metalKg"]}
         />
       ) : (
-        <NumberField
+        <NumberOf
+          form={form}
+          at="metalLitre"
           label="Volume"
           quantity="litre"
           min={0}
-          value={draft.metalLitre}
-          onChange={(metalLitre) => set({ metalLitre })}
           hint="Push the solid pattern under water in a full pail and measure what runs over."
-          error={errors["metalLitre"]}
         />
       )}
       <MetalOtherWay draft={draft} alloy={alloy} />

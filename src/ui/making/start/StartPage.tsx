@@ -6,13 +6,12 @@ import { useRecipes, useSettings } from "../../base/state/live.ts";
 import { paths } from "../../base/state/paths.ts";
 import { useShop } from "../../base/state/shop.tsx";
 import { check, words } from "../../base/forms/fieldSchema.ts";
-import { SelectField } from "../../base/forms/SelectField.tsx";
 import { useForm } from "../../base/forms/useForm.ts";
 import { Button } from "../../base/parts/Button.tsx";
 import { Page } from "../../base/parts/Page.tsx";
-import { TextField } from "../../base/forms/TextField.tsx";
 import { FromPattern } from "../../pattern/mesh/FromPattern.tsx";
 import { useStartPattern } from "../../pattern/mesh/useStartPattern.ts";
+import { SelectOf, TextOf } from "../../base/forms/BoundFields.tsx";
 import css from "./StartPage.module.css";
 
 const schema = z.object({
@@ -73,21 +72,20 @@ export function StartPage() {
           void start(paths.editPiece);
         }}
       >
-        <TextField
+        <TextOf
+          form={form}
+          at="name"
           label="Name"
-          value={form.draft.name}
-          onChange={(name) => form.set({ name })}
           hint="All it needs. Heron, left wing; door handle 3; medal tree."
-          error={form.errors["name"]}
         />
-        <SelectField
+        <SelectOf
+          form={form}
+          at="recipeId"
           label="Recipe"
           options={recipes.map(({ id, name, coats }) => ({
             value: id,
             label: `${name} (${coats.length} coats)`,
           }))}
-          value={form.draft.recipeId}
-          onChange={(recipeId) => form.set({ recipeId })}
           hint="The coats it shall get. It can be chosen or changed later."
           empty="None yet"
         />

@@ -11,12 +11,11 @@ import { check, withoutEmpty } from "../../base/forms/fieldSchema.ts";
 import { useForm } from "../../base/forms/useForm.ts";
 import { Button } from "../../base/parts/Button.tsx";
 import { Card } from "../../base/parts/Card.tsx";
-import { NumberField } from "../../base/forms/NumberField.tsx";
 import { Page } from "../../base/parts/Page.tsx";
-import { TextField } from "../../base/forms/TextField.tsx";
 import { CoatRows } from "./CoatRows.tsx";
 import { blankRecipe, draftOfRecipe, freeName, recipeSchema, type RecipeDraft } from "./recipeForm.ts";
 import { wallOf } from "./recipeWall.ts";
+import { NumberOf, TextOf } from "../../base/forms/BoundFields.tsx";
 import css from "./RecipeForm.module.css";
 
 type Props = {
@@ -82,12 +81,7 @@ export function RecipeForm({ recipe, taken, onSaved }: Props) {
         }}
       >
         {recipe !== null && <InUse recipeId={recipe.id} />}
-        <TextField
-          label="Name"
-          value={draft.name}
-          onChange={(name) => set({ name })}
-          error={errors["name"]}
-        />
+        <TextOf form={form} at="name" label="Name" />
         <Card title="Coats">
           <p role="status">
             {draft.coats.length} coats,{" "}
@@ -99,40 +93,31 @@ export function RecipeForm({ recipe, taken, onSaved }: Props) {
           <CoatRows coats={draft.coats} errors={errors} onChange={(coats) => set({ coats })} />
         </Card>
         <Card title="For the wall check">
-          <NumberField
+          <NumberOf
+            form={form}
+            at="morMPa"
             label="Fired bend strength"
             quantity="MPa"
             min={0}
-            value={draft.morMPa}
-            onChange={(morMPa) => set({ morMPa })}
             hint={`${format.show("MPa", 4)} is a starting value for fused silica, known to a factor of 1.7. A broken test bar is better.`}
-            error={errors["morMPa"]}
           />
-          <NumberField
+          <NumberOf
+            form={form}
+            at="safetyFactor"
             label="Safety factor"
             quantity="plain"
             min={0}
-            value={draft.safetyFactor}
-            onChange={(safetyFactor) => set({ safetyFactor })}
             hint={`3 to start with; 4 for more than ${format.show("kg", 25)} of metal, a first use, or people near.`}
-            error={errors["safetyFactor"]}
           />
-          <NumberField
+          <NumberOf
+            form={form}
+            at="floorMm"
             label="Least wall"
             quantity="mm"
             min={0}
-            value={draft.floorMm}
-            onChange={(floorMm) => set({ floorMm })}
             hint="Handling and burnout need this much, whatever the head asks."
-            error={errors["floorMm"]}
           />
-          <TextField
-            label="Note"
-            multiline
-            value={draft.note}
-            onChange={(note) => set({ note })}
-            error={errors["note"]}
-          />
+          <TextOf form={form} at="note" label="Note" multiline />
         </Card>
         {Object.values(errors).some(Boolean) && (
           <p role="alert" className={css["refused"]}>

@@ -9,8 +9,8 @@ import { check } from "../../base/forms/fieldSchema.ts";
 import { useForm } from "../../base/forms/useForm.ts";
 import { Button } from "../../base/parts/Button.tsx";
 import { Card } from "../../base/parts/Card.tsx";
-import { NumberField } from "../../base/forms/NumberField.tsx";
 import { coatRows, draftOfMinimums, finalRows, minimumsSchema, type MinimumsDraft } from "./minimums.ts";
+import { NumberOf } from "../../base/forms/BoundFields.tsx";
 import css from "./SettingsPage.module.css";
 
 /** The shop's minimum hours, between coats and before fire. */
@@ -49,15 +49,14 @@ function MinimumsForm({ own }: { readonly own: MinimumsDraft }) {
   };
   const fields = (list: typeof rows) =>
     list.map(({ key, label, startH }) => (
-      <NumberField
+      <NumberOf
         key={key}
+        form={form}
+        at={key}
         label={label}
         quantity="h"
         min={0}
-        value={draft[key]}
-        onChange={(hours) => set({ [key]: hours })}
         hint={`Empty: ${format.show("h", startH)}`}
-        error={errors[key]}
       />
     ));
 

@@ -9,8 +9,8 @@ import { check } from "../../base/forms/fieldSchema.ts";
 import { useForm } from "../../base/forms/useForm.ts";
 import { Button } from "../../base/parts/Button.tsx";
 import { Card } from "../../base/parts/Card.tsx";
-import { NumberField } from "../../base/forms/NumberField.tsx";
 import { ownFiguresSchema, type OwnFigures } from "./ownFigures.ts";
+import { NumberOf } from "../../base/forms/BoundFields.tsx";
 import css from "./SettingsPage.module.css";
 
 export function OwnFiguresCard() {
@@ -61,23 +61,21 @@ function OwnFiguresForm({ figures }: { readonly figures: OwnFigures }) {
         void save();
       }}
     >
-      <NumberField
+      <NumberOf
+        form={form}
+        at="dryingFactor"
         label="Drying factor"
         quantity="plain"
         min={0}
-        value={draft.dryingFactor}
-        onChange={(dryingFactor) => set({ dryingFactor })}
         hint="Hours your coats really took, divided by the hours given here. Above 1: yours are slower. Empty: what the shop has learned from its own coats; before that 1."
-        error={errors["dryingFactor"]}
       />
-      <NumberField
+      <NumberOf
+        form={form}
+        at="morMPa"
         label="Fired bend strength"
         quantity="MPa"
         min={0}
-        value={draft.morMPa}
-        onChange={(morMPa) => set({ morMPa })}
         hint="From your own fired test bars, the mean of five. It takes the place of every recipe's. Empty: the recipe's."
-        error={errors["morMPa"]}
       />
       {refused !== null && (
         <p role="alert" className={css["refused"]}>

@@ -8,13 +8,11 @@ import { useFleeting } from "../../base/state/fleeting.ts";
 import { useShop } from "../../base/state/shop.tsx";
 import { useFormat } from "../../base/state/useFormat.ts";
 import { check } from "../../base/forms/fieldSchema.ts";
-import { PickField } from "../../base/forms/PickField.tsx";
-import { SelectField } from "../../base/forms/SelectField.tsx";
 import { useForm } from "../../base/forms/useForm.ts";
 import { Button } from "../../base/parts/Button.tsx";
 import { NumberField } from "../../base/forms/NumberField.tsx";
-import { TextField } from "../../base/forms/TextField.tsx";
 import { draftOfMaterial, materialKinds, materialSchema, type MaterialDraft } from "./materialForm.ts";
+import { NumberOf, PickOf, SelectOf, TextOf } from "../../base/forms/BoundFields.tsx";
 import css from "./stock.module.css";
 
 /** One material. Prices and their currency are the shop's own words. */
@@ -61,31 +59,25 @@ export function MaterialForm(props: {
         void save(isRetired);
       }}
     >
-      <TextField label="Name" value={draft.name} onChange={(name) => set({ name })} error={errors["name"]} />
-      <PickField
-        label="What it is"
-        options={materialKinds}
-        value={draft.kind}
-        onChange={(kind) => set({ kind })}
-        error={errors["kind"]}
-      />
+      <TextOf form={form} at="name" label="Name" />
+      <PickOf form={form} at="kind" label="What it is" options={materialKinds} />
       {draft.kind === "flour" && (
-        <SelectField
+        <SelectOf
+          form={form}
+          at="flourId"
           label="Flour"
           empty="Another flour"
           options={flours.map(({ id, label }) => ({ value: id, label }))}
-          value={draft.flourId}
-          onChange={(flourId) => set({ flourId })}
           hint="What goes into buckets of this flour is taken off by itself."
         />
       )}
       {draft.kind === "stucco" && (
-        <SelectField
+        <SelectOf
+          form={form}
+          at="stuccoId"
           label="Cut"
           empty="Another cut"
           options={stuccos.map(({ id, label }) => ({ value: id, label }))}
-          value={draft.stuccoId}
-          onChange={(stuccoId) => set({ stuccoId })}
           hint="What coats of this cut take is taken off by itself."
         />
       )}
@@ -98,35 +90,15 @@ export function MaterialForm(props: {
           onChange={(price) => set({ pricePerKg: price === null ? null : price * perKg })}
           error={errors["pricePerKg"]}
         />
-        <TextField
-          label="Currency"
-          value={draft.currency}
-          onChange={(next) => set({ currency: next })}
-          error={errors["currency"]}
-        />
-        <NumberField
-          label="Pack"
-          quantity="kg"
-          min={0}
-          value={draft.packKg}
-          onChange={(packKg) => set({ packKg })}
-          error={errors["packKg"]}
-        />
-        <NumberField
-          label="Weeks until it comes"
-          quantity="plain"
-          min={0}
-          value={draft.weeksToCome}
-          onChange={(weeksToCome) => set({ weeksToCome })}
-          error={errors["weeksToCome"]}
-        />
-        <NumberField
+        <TextOf form={form} at="currency" label="Currency" />
+        <NumberOf form={form} at="packKg" label="Pack" quantity="kg" min={0} />
+        <NumberOf form={form} at="weeksToCome" label="Weeks until it comes" quantity="plain" min={0} />
+        <NumberOf
+          form={form}
+          at="keepsMonths"
           label="Months it keeps"
           quantity="plain"
           min={0}
-          value={draft.keepsMonths}
-          onChange={(keepsMonths) => set({ keepsMonths })}
-          error={errors["keepsMonths"]}
           hint={
             draft.kind === "sol"
               ? `Starting value ${solShelfMonths.value}, sealed and never frozen: ${solShelfMonths.source}`

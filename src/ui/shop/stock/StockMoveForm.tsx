@@ -9,7 +9,7 @@ import { SelectField } from "../../base/forms/SelectField.tsx";
 import { useForm } from "../../base/forms/useForm.ts";
 import { Button } from "../../base/parts/Button.tsx";
 import { NumberField } from "../../base/forms/NumberField.tsx";
-import { TextField } from "../../base/forms/TextField.tsx";
+import { TextOf } from "../../base/forms/BoundFields.tsx";
 import css from "./stock.module.css";
 
 type MoveDraft = { readonly how: StockMove["how"]; readonly massKg: number | null; readonly note: string };
@@ -82,12 +82,7 @@ export function StockMoveForm({ material }: { readonly material: Material }) {
             error={refused}
           />
         </div>
-        <TextField
-          label="Note"
-          value={draft.note}
-          onChange={(note) => set({ note })}
-          hint="Lot, delivery, supplier, as you like."
-        />
+        <TextOf form={form} at="note" label="Note" hint="Lot, delivery, supplier, as you like." />
         <Button onPress={save}>Log it</Button>
       </div>
     </details>
