@@ -1,4 +1,4 @@
-import type { ComponentProps, ReactNode } from "react";
+import type { ReactNode } from "react";
 import { PhotoPicker } from "../parts/PhotoPicker.tsx";
 import type { Quantity } from "../format/units.ts";
 import { changeOf, factsOf, type Bound, type KeysFor } from "./bound.ts";
@@ -136,6 +136,8 @@ export function SelectOf<
   );
 }
 
+type Items<V> = V extends readonly (infer T extends string)[] ? T : never;
+
 /** Any number out of a list. */
 export function TickOf<D extends object, K extends KeysFor<D, readonly string[]>, N extends string = never>({
   form,
@@ -143,12 +145,19 @@ export function TickOf<D extends object, K extends KeysFor<D, readonly string[]>
   also,
   label,
   options,
-}: Omit<Part<D, N, K>, "hint"> & Also<D, D[K]> & Pick<ComponentProps<typeof TickList>, "options">) {
+}: Omit<Part<D, N, K>, "hint"> &
+  Also<D, D[K]> & {
+    readonly options: readonly {
+      readonly value: Items<D[K]>;
+      readonly label: string;
+      readonly hint?: string;
+    }[];
+  }) {
   return (
     <TickList
       label={label}
       options={options}
-      ticked={form.draft[at] as readonly string[]}
+      ticked={form.draft[at] as readonly Items<D[K]>[]}
       onChange={(value) => form.set({ ...changeOf<D>(at, value), ...also?.(value as D[K]) })}
       error={form.errors?.[at]}
     />

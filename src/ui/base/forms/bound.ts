@@ -12,6 +12,9 @@ export type Bound<D extends object, N extends string = never> = {
   readonly limits?: Limits<D> | undefined;
 };
 
+/** The form of a sum: every figure is held to its limits as it is typed. */
+export type SumForm<D extends object> = Bound<D> & { readonly limits: Limits<D> };
+
 /** The keys of a draft that hold one kind of value. */
 export type KeysFor<D, V> = { [K in keyof D]-?: D[K] extends V ? K : never }[keyof D] & string;
 

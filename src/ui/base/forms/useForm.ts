@@ -1,6 +1,7 @@
 import { useRef, useState } from "react";
 import { useDraft } from "../state/live.ts";
 import type { LogResult } from "../state/shop.tsx";
+import type { Limits } from "./limits.ts";
 import type { FieldErrors } from "./formFields.ts";
 
 export type Form<D extends object> = {
@@ -79,4 +80,13 @@ export function useForm<D extends object>(key: string, initial: D, about = ""): 
     refuse,
     send,
   };
+}
+
+/** The form of a sum that follows each key stroke: nothing is saved, what lies outside its limits is said at once. */
+export function useSumForm<D extends object>(
+  key: string,
+  initial: D,
+  { limits, about }: { readonly limits: Limits<D>; readonly about?: string },
+): Form<D> & { readonly limits: Limits<D> } {
+  return { ...useForm(key, initial, about), limits };
 }

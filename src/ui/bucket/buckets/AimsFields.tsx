@@ -42,7 +42,7 @@ export function AimsFields({
   readonly form: Form<BucketDraft>;
   readonly shop: Pick<Shop, "cups">;
 }) {
-  const { draft, set, errors } = form;
+  const { draft, set } = form;
   const format = useFormat();
   const [startId, setStartId] = useState<string | null>(null);
   const [source, setSource] = useState<string | null>(null);

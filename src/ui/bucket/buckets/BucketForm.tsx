@@ -25,7 +25,7 @@ export function BucketForm({
   const format = useFormat();
   const say = useFleeting((fleeting) => fleeting.say);
   const form = useForm<BucketDraft>(`bucket-set/${bucket?.id ?? "new"}`, draftOfBucket(bucket));
-  const { draft, set, drop, errors, tell } = form;
+  const { draft, drop, tell } = form;
   const [refused, setRefused] = useState<string | null>(null);
 
   const save = async (retired: boolean) => {

@@ -2,9 +2,7 @@ import { ArrowDown, ArrowUp, Trash2 } from "lucide-react";
 import { useState } from "react";
 import type { LinkRole } from "../../../physics/metal/feedChain.ts";
 import type { PatternMeasured } from "../../../logbook/entries/pieceBodies.ts";
-import { SelectField } from "../../base/forms/SelectField.tsx";
 import { Button } from "../../base/parts/Button.tsx";
-import { TextField } from "../../base/forms/TextField.tsx";
 import { solidOf } from "./chainSum.ts";
 import {
   emptyLink,
@@ -13,8 +11,8 @@ import {
   type LinkDraft,
   type LinkShape,
 } from "../../pattern/mesh/gatingDraft.ts";
-import type { DraftForm } from "../../base/forms/DraftNumber.tsx";
-import { NumberOf } from "../../base/forms/BoundFields.tsx";
+import type { SumForm } from "../../base/forms/bound.ts";
+import { NumberOf, SelectOf, TextOf } from "../../base/forms/BoundFields.tsx";
 import css from "./metal.module.css";
 
 const roles: readonly { readonly value: LinkRole; readonly label: string }[] = [
@@ -65,7 +63,7 @@ export function ChainEditor({
   form: { draft, set },
   mesh,
 }: {
-  readonly form: DraftForm<GatingDraft>;
+  readonly form: SumForm<GatingDraft>;
   readonly mesh: PatternMeasured | null;
 }) {
   const { links } = draft;
@@ -156,25 +154,13 @@ function LinkFields({
   readonly link: LinkDraft;
   readonly onChange: (changes: Partial<LinkDraft>) => void;
 }) {
-  const form = { draft: link, set: onChange };
+  const form = { draft: link, set: onChange, limits: linkLimits };
   return (
     <div className={css["stack"]}>
-      <TextField label="Name" value={link.name} onChange={(name) => onChange({ name })} />
+      <TextOf form={form} at="name" label="Name" />
       <div className={css["fields"]}>
-        <SelectField
-          label="It is a"
-          options={roles}
-          value={link.role}
-          onChange={(role) => onChange({ role: (role ?? "casting") as LinkRole })}
-          empty={null}
-        />
-        <SelectField
-          label="Most like"
-          options={shapes}
-          value={link.shape}
-          onChange={(shape) => onChange({ shape: (shape ?? "plate") as LinkShape })}
-          empty={null}
-        />
+        <SelectOf form={form} at="role" label="It is a" options={roles} empty={null} />
+        <SelectOf form={form} at="shape" label="Most like" options={shapes} empty={null} />
         {sizes[link.shape].map(({ name, label, mayBeEmpty }) => (
           <NumberOf
             form={form}

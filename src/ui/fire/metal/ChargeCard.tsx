@@ -5,8 +5,8 @@ import { useFormat } from "../../base/state/useFormat.ts";
 import { Card } from "../../base/parts/Card.tsx";
 import { Choice } from "../../base/forms/Choice.tsx";
 import type { LossKnown, MarginBy } from "./chargeSum.ts";
-import { DraftNumber, type DraftForm } from "../../base/forms/DraftNumber.tsx";
-import { massLimits, type MassDraft } from "./massDraft.ts";
+import type { SumForm } from "../../base/forms/bound.ts";
+import { type MassDraft } from "./massDraft.ts";
 import { Reckoned, Rows } from "../../base/parts/Reckoned.tsx";
 import { NumberOf, PickOf } from "../../base/forms/BoundFields.tsx";
 import css from "./metal.module.css";
@@ -31,7 +31,7 @@ export function ChargeCard({
   loss,
   mesh,
 }: {
-  readonly form: DraftForm<MassDraft>;
+  readonly form: SumForm<MassDraft>;
   readonly charge: ChargeParts | null;
   readonly margin: MarginBy;
   readonly loss: LossKnown | null;

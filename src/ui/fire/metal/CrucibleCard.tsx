@@ -10,7 +10,7 @@ import type { MeltFigures } from "../../../trade/meltFigure.ts";
 import { useFormat } from "../../base/state/useFormat.ts";
 import { Card } from "../../base/parts/Card.tsx";
 import { CruciblePicture } from "./CruciblePicture.tsx";
-import { DraftNumber, type DraftForm } from "../../base/forms/DraftNumber.tsx";
+import type { SumForm } from "../../base/forms/bound.ts";
 import { kept } from "../../base/forms/limits.ts";
 import { massLimits, type MassDraft } from "./massDraft.ts";
 import { Reckoned } from "../../base/parts/Reckoned.tsx";
@@ -30,13 +30,13 @@ export function CrucibleCard({
   figures,
   furnace,
 }: {
-  readonly form: DraftForm<MassDraft>;
+  readonly form: SumForm<MassDraft>;
   readonly meltKg: number | null;
   readonly figures: MeltFigures;
   readonly furnace: Furnace | null;
 }) {
   const format = useFormat();
-  const { draft, set } = form;
+  const { draft } = form;
   const brimMl = brimOf(draft, furnace);
   const fillShare = brimShare[draft.lift];
   const liquidKgM3 = figures.crucibleKgM3.value;

@@ -9,8 +9,8 @@ import { Card } from "../../base/parts/Card.tsx";
 import { ChainEditor } from "./ChainEditor.tsx";
 import { ChainPicture } from "./ChainPicture.tsx";
 import type { ChainSum } from "./chainSum.ts";
-import { DraftNumber, type DraftForm } from "../../base/forms/DraftNumber.tsx";
-import { gatingLimits, type GatingDraft } from "../../pattern/mesh/gatingDraft.ts";
+import type { SumForm } from "../../base/forms/bound.ts";
+import { type GatingDraft } from "../../pattern/mesh/gatingDraft.ts";
 import { groupWords } from "./metalWords.ts";
 import { Reckoned } from "../../base/parts/Reckoned.tsx";
 import { RiserChecksList } from "./RiserChecksList.tsx";
@@ -39,14 +39,14 @@ export function FeedCard({
   figures,
   mesh,
 }: {
-  readonly form: DraftForm<GatingDraft>;
+  readonly form: SumForm<GatingDraft>;
   readonly sum: ChainSum | null;
   readonly alloy: Alloy;
   readonly figures: MeltFigures;
   readonly mesh: PatternMeasured | null;
 }) {
   const format = useFormat();
-  const { draft, set } = form;
+  const { draft } = form;
   const group = freezingGroup({ solidusC: alloy.solidusC.value, liquidusC: alloy.liquidusC.value });
   const walls = feedingWalls[group];
   return (

@@ -1,8 +1,8 @@
 import { useFormat } from "../../base/state/useFormat.ts";
 import { Card } from "../../base/parts/Card.tsx";
-import { DraftNumber, type DraftForm } from "../../base/forms/DraftNumber.tsx";
+import type { SumForm } from "../../base/forms/bound.ts";
 import type { FillTime } from "./fillTimes.ts";
-import { gatingLimits, type GatingDraft } from "../../pattern/mesh/gatingDraft.ts";
+import { type GatingDraft } from "../../pattern/mesh/gatingDraft.ts";
 import type { GatingSum } from "./gatingSum.ts";
 import { shortSpan } from "./heatWords.ts";
 import { Reckoned, Rows, type Given } from "../../base/parts/Reckoned.tsx";
@@ -24,7 +24,7 @@ export function FillCard({
   timeS,
   sum,
 }: {
-  readonly form: DraftForm<GatingDraft>;
+  readonly form: SumForm<GatingDraft>;
   readonly times: readonly FillTime[];
   readonly timeS: number | null;
   readonly sum: GatingSum;

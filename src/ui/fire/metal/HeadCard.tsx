@@ -2,8 +2,8 @@ import { fallForSpeedM } from "../../../physics/metal/flow.ts";
 import { dischargeCoefficients } from "../../../trade/gatingFigures.ts";
 import { useFormat } from "../../base/state/useFormat.ts";
 import { Card } from "../../base/parts/Card.tsx";
-import { DraftNumber, type DraftForm } from "../../base/forms/DraftNumber.tsx";
-import { gatingLimits, type GatingDraft } from "../../pattern/mesh/gatingDraft.ts";
+import type { SumForm } from "../../base/forms/bound.ts";
+import { type GatingDraft } from "../../pattern/mesh/gatingDraft.ts";
 import type { GatingSum } from "./gatingSum.ts";
 import { GatePicture } from "./GatePicture.tsx";
 import { Reckoned } from "../../base/parts/Reckoned.tsx";
@@ -22,9 +22,9 @@ const flows = [
 ] as const;
 
 /** Where the metal comes in, what pushes it, and how the sprue must narrow. */
-export function HeadCard({ form, sum }: { readonly form: DraftForm<GatingDraft>; readonly sum: GatingSum }) {
+export function HeadCard({ form, sum }: { readonly form: SumForm<GatingDraft>; readonly sum: GatingSum }) {
   const format = useFormat();
-  const { draft, set } = form;
+  const { draft } = form;
   const mm = (metres: number): string => format.show("mm", metres * 1000);
   return (
     <Card title="Head and sprue">

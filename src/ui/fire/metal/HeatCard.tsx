@@ -9,7 +9,7 @@ import { paths } from "../../base/state/paths.ts";
 import { SelectField } from "../../base/forms/SelectField.tsx";
 import { Card } from "../../base/parts/Card.tsx";
 import { LinkButton } from "../../base/parts/LinkButton.tsx";
-import { DraftNumber, type DraftForm } from "../../base/forms/DraftNumber.tsx";
+import type { SumForm } from "../../base/forms/bound.ts";
 import { heatSum, type HeatSum } from "./heatSum.ts";
 import { powerBasis, rangeMinutes } from "./heatWords.ts";
 import { kept } from "../../base/forms/limits.ts";
@@ -29,7 +29,7 @@ export function HeatCard({
   furnace,
   memory,
 }: {
-  readonly form: DraftForm<MassDraft>;
+  readonly form: SumForm<MassDraft>;
   readonly alloy: Alloy;
   readonly figures: MeltFigures;
   /** Thinnest section of the mesh, mm. */

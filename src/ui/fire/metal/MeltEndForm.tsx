@@ -61,20 +61,11 @@ export function MeltEndForm({ melt, furnace }: { readonly melt: Melt; readonly f
           form={form}
           at="piggedKg"
           label="Pigged, or left as heel"
-          quantity="kg"
-          min={0}
           hint="Ingots, spills that were weighed, and what stays in the crucible."
         />
         {!isGas && <NumberOf form={form} at="energyKWh" label="Energy" hint="By the meter." />}
         {(isGas || furnace === null) && (
-          <NumberOf
-            form={form}
-            at="fuelKg"
-            label="Fuel"
-            quantity="kg"
-            min={0}
-            hint="Bottle before less after."
-          />
+          <NumberOf form={form} at="fuelKg" label="Fuel" hint="Bottle before less after." />
         )}
       </div>
       {draft.pouredKg !== null && outKg > inKg * 1.001 && (

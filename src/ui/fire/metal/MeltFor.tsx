@@ -4,7 +4,7 @@ import { metalOf } from "../../../logbook/piece/pieceMetal.ts";
 import type { RackItem } from "../../base/state/live.ts";
 import { useFormat } from "../../base/state/useFormat.ts";
 import { Card } from "../../base/parts/Card.tsx";
-import type { DraftForm } from "../../base/forms/DraftNumber.tsx";
+import type { SumForm } from "../../base/forms/bound.ts";
 import type { MeltDraft } from "./meltDraft.ts";
 import { Reckoned, Rows } from "../../base/parts/Reckoned.tsx";
 import type { WantedCharge } from "./wantedCharge.ts";
@@ -23,18 +23,19 @@ const beforeMetal: readonly Phase[] = [
 
 /** Which metal, for which pieces, and what they ask for together. */
 export function MeltFor({
-  form: { draft, set },
+  form,
   shop,
   rack,
   wanted,
   massKg,
 }: {
-  readonly form: DraftForm<MeltDraft>;
+  readonly form: SumForm<MeltDraft>;
   readonly shop: Shop;
   readonly rack: readonly RackItem[];
   readonly wanted: WantedCharge | null;
   readonly massKg: number;
 }) {
+  const { draft } = form;
   const format = useFormat();
   const alloy = draft.alloyId === null ? null : ownAlloy(draft.alloyId, shop);
   const pieces = rack

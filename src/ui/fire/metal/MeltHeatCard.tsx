@@ -13,10 +13,10 @@ import { paths } from "../../base/state/paths.ts";
 import { SelectField } from "../../base/forms/SelectField.tsx";
 import { Card } from "../../base/parts/Card.tsx";
 import { LinkButton } from "../../base/parts/LinkButton.tsx";
-import { DraftNumber, type DraftForm } from "../../base/forms/DraftNumber.tsx";
+import type { SumForm } from "../../base/forms/bound.ts";
 import { heatSum } from "./heatSum.ts";
 import { powerBasis, rangeMinutes } from "./heatWords.ts";
-import { meltLimits, type MeltDraft } from "./meltDraft.ts";
+import { type MeltDraft } from "./meltDraft.ts";
 import { Reckoned, Rows, type Given } from "../../base/parts/Reckoned.tsx";
 import { NumberOf, PickOf } from "../../base/forms/BoundFields.tsx";
 import css from "./metal.module.css";
@@ -40,7 +40,7 @@ export function MeltHeatCard({
   furnace,
   power,
 }: {
-  readonly form: DraftForm<MeltDraft>;
+  readonly form: SumForm<MeltDraft>;
   readonly alloy: Alloy;
   readonly heat: MeltHeat;
   readonly figures: MeltFigures;
@@ -53,7 +53,7 @@ export function MeltHeatCard({
   readonly power: PowerKnown | null;
 }) {
   const format = useFormat();
-  const { draft, set } = form;
+  const { set } = form;
   const temp = (c: number): string => format.show("temp", c);
   const usual = pourHeatOf({ alloy, figures, thinnestMm });
   const sum = heatSum({ massKg, heat, pourC, furnace, power });

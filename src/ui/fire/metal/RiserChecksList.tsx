@@ -11,7 +11,7 @@ import { caineConstants, riserGives } from "../../../trade/riserFigures.ts";
 import { useFormat } from "../../base/state/useFormat.ts";
 import { LevelMark } from "../../base/parts/LevelMark.tsx";
 import type { RiserChecks } from "./chainSum.ts";
-import type { DraftForm } from "../../base/forms/DraftNumber.tsx";
+import type { SumForm } from "../../base/forms/bound.ts";
 import { linkLimits, type GatingDraft, type LinkDraft } from "../../pattern/mesh/gatingDraft.ts";
 import { kept } from "../../base/forms/limits.ts";
 import { Reckoned } from "../../base/parts/Reckoned.tsx";
@@ -33,7 +33,7 @@ export function RiserChecksList({
   figures,
   links,
 }: {
-  readonly form: DraftForm<GatingDraft>;
+  readonly form: SumForm<GatingDraft>;
   readonly checks: RiserChecks;
   readonly isPathMet: boolean;
   readonly alloy: Alloy;

@@ -3,13 +3,13 @@ import type { PatternMeasured } from "../../../logbook/entries/pieceBodies.ts";
 import type { PatternMaterial } from "../../../trade/patternMaterials.ts";
 import { useFormat } from "../../base/state/useFormat.ts";
 import { Choice } from "../../base/forms/Choice.tsx";
-import { DraftNumber, type DraftForm } from "../../base/forms/DraftNumber.tsx";
+import type { SumForm } from "../../base/forms/bound.ts";
 import { kept } from "../../base/forms/limits.ts";
 import { isPrinted, massLimits, type MassDraft } from "./massDraft.ts";
 import { NumberOf, PickOf } from "../../base/forms/BoundFields.tsx";
 import css from "./metal.module.css";
 
-type Props = { readonly form: DraftForm<MassDraft> };
+type Props = { readonly form: SumForm<MassDraft> };
 type WithMesh = Props & { readonly mesh: PatternMeasured | null };
 
 export function HollowFields({ form, mesh }: WithMesh) {

@@ -5,7 +5,7 @@ import type { PatternMaterial } from "../../../trade/patternMaterials.ts";
 import { volumeRouteError } from "../../../trade/volumeRoutes.ts";
 import { useFormat } from "../../base/state/useFormat.ts";
 import { Card } from "../../base/parts/Card.tsx";
-import type { DraftForm } from "../../base/forms/DraftNumber.tsx";
+import type { SumForm } from "../../base/forms/bound.ts";
 import type { MassDraft } from "./massDraft.ts";
 import type { MassByRoutes, RouteLine } from "./massRoutes.ts";
 import { HollowFields, SlicerFields, WaterFields, WeightFields } from "./RouteFields.tsx";
@@ -14,7 +14,7 @@ import { PickOf } from "../../base/forms/BoundFields.tsx";
 import css from "./metal.module.css";
 
 type Props = {
-  readonly form: DraftForm<MassDraft>;
+  readonly form: SumForm<MassDraft>;
   readonly routes: MassByRoutes;
   readonly mesh: PatternMeasured | null;
   readonly material: PatternMaterial | null;

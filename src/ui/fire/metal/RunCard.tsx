@@ -6,8 +6,8 @@ import { useFormat } from "../../base/state/useFormat.ts";
 import type { Format } from "../../base/format/units.ts";
 import { Card } from "../../base/parts/Card.tsx";
 import { LevelMark } from "../../base/parts/LevelMark.tsx";
-import { DraftNumber, type DraftForm } from "../../base/forms/DraftNumber.tsx";
-import { gatingLimits, type GatingDraft } from "../../pattern/mesh/gatingDraft.ts";
+import type { SumForm } from "../../base/forms/bound.ts";
+import { type GatingDraft } from "../../pattern/mesh/gatingDraft.ts";
 import { shortSpan } from "./heatWords.ts";
 import { Reckoned, Rows, type Given } from "../../base/parts/Reckoned.tsx";
 import { leanSum, type MetalHot, type RunSum } from "./runSum.ts";
@@ -31,7 +31,7 @@ export function RunCard({
   alloy,
   limitMS,
 }: {
-  readonly form: DraftForm<GatingDraft>;
+  readonly form: SumForm<GatingDraft>;
   readonly hot: MetalHot | null;
   readonly run: RunSum | null;
   readonly alloy: Alloy;
@@ -162,7 +162,7 @@ function stepWords(step: MisrunStep, format: Format): string {
   }
 }
 
-function Lean({ form, limitMS }: { readonly form: DraftForm<GatingDraft>; readonly limitMS: number }) {
+function Lean({ form, limitMS }: { readonly form: SumForm<GatingDraft>; readonly limitMS: number }) {
   const format = useFormat();
   const lean = leanSum(form.draft, limitMS);
   return (

@@ -6,7 +6,7 @@ import { otherShrinks } from "../../../trade/volumeRoutes.ts";
 import { useFormat } from "../../base/state/useFormat.ts";
 import type { Format } from "../../base/format/units.ts";
 import { Card } from "../../base/parts/Card.tsx";
-import type { DraftForm } from "../../base/forms/DraftNumber.tsx";
+import type { SumForm } from "../../base/forms/bound.ts";
 import { isPrinted, type MassDraft } from "./massDraft.ts";
 import { Reckoned, Rows, type Given } from "../../base/parts/Reckoned.tsx";
 import { ownShrink } from "./ownShrink.ts";
@@ -21,7 +21,7 @@ export function ScaleCard({
   figures,
   material,
 }: {
-  readonly form: DraftForm<MassDraft>;
+  readonly form: SumForm<MassDraft>;
   readonly shop: Shop;
   readonly alloyId: string;
   readonly figures: MeltFigures;

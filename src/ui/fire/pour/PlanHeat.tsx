@@ -9,17 +9,16 @@ import { useFormat } from "../../base/state/useFormat.ts";
 import { dayTime } from "../../base/format/time.ts";
 import { SelectField } from "../../base/forms/SelectField.tsx";
 import { Card } from "../../base/parts/Card.tsx";
-import { Choice } from "../../base/forms/Choice.tsx";
 import { pourRanges, type PourDay, type PourDraft, type Reckoned } from "./pourDraft.ts";
 import type { PourParts } from "./pourParts.ts";
-import { NumberOf, PickOf, SelectOf } from "../../base/forms/BoundFields.tsx";
+import type { Bound } from "../../base/forms/bound.ts";
+import { NumberOf, PickOf, SelectOf, YesNoOf } from "../../base/forms/BoundFields.tsx";
 import styles from "./pour.module.css";
 
 const purposeNames = { burnout: "Burnout", firing: "Firing", preheat: "Preheat" } as const;
 
 type Props = {
-  readonly draft: PourDraft;
-  readonly set: (changes: Partial<PourDraft>) => void;
+  readonly form: Bound<PourDraft>;
   readonly parts: PourParts;
   readonly day: PourDay;
   readonly runs: readonly Run[];
@@ -27,7 +26,8 @@ type Props = {
 };
 
 /** Kiln, bed and melt: how hot, how long, and where that figure comes from. */
-export function PlanHeat({ draft, set, parts, day, runs, melts }: Props) {
+export function PlanHeat({ form, parts, day, runs, melts }: Props) {
+  const { draft, set } = form;
   const format = useFormat();
   const { minutes } = day;
   const minutesHint = (one: Reckoned, from: string): string => {
@@ -41,14 +41,12 @@ export function PlanHeat({ draft, set, parts, day, runs, melts }: Props) {
   return (
     <>
       <Card title="Shell and kiln">
-        <Choice
+        <YesNoOf
+          form={form}
+          at="isHotAlready"
           label="The shell is heated"
-          options={[
-            { value: "heat", label: "For this pour" },
-            { value: "hot", label: "Hot already" },
-          ]}
-          value={draft.isHotAlready ? "hot" : "heat"}
-          onChange={(one) => set({ isHotAlready: one === "hot" })}
+          no="For this pour"
+          yes="Hot already"
         />
         {!draft.isHotAlready && (
           <>

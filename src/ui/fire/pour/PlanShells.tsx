@@ -8,20 +8,20 @@ import { NumberField } from "../../base/forms/NumberField.tsx";
 import type { PourDraft } from "./pourDraft.ts";
 import type { PourParts } from "./pourParts.ts";
 import { TickOf } from "../../base/forms/BoundFields.tsx";
+import type { Bound } from "../../base/forms/bound.ts";
 import styles from "./pour.module.css";
 
 /** Which shells, and what nobody measured of them. */
 export function PlanShells({
-  draft,
-  set,
+  form,
   pieces,
   parts,
 }: {
-  readonly draft: PourDraft;
-  readonly set: (changes: Partial<PourDraft>) => void;
+  readonly form: Bound<PourDraft>;
   readonly pieces: readonly RackItem[];
   readonly parts: PourParts;
 }) {
+  const { draft, set } = form;
   const format = useFormat();
   const { shells, items } = parts;
   const alloys = new Set(items.flatMap(({ standing }) => standing.piece.plan.alloyId ?? []));

@@ -106,8 +106,8 @@ export function PourPlanForm({
       <ColdShellCard tooCold={day.tooCold} shells={parts.shells} bed={draft.bed} />
       <div className={styles["columns"]}>
         <div className={styles["sheet"]}>
-          <PlanShells draft={draft} set={set} pieces={pieces} parts={parts} />
-          <PlanHeat draft={draft} set={set} parts={parts} day={day} runs={runs} melts={melts} />
+          <PlanShells form={form} pieces={pieces} parts={parts} />
+          <PlanHeat form={form} parts={parts} day={day} runs={runs} melts={melts} />
         </div>
         <div className={styles["sheet"]}>
           <Card title="Pour time" tone="ember">

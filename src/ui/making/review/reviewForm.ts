@@ -1,7 +1,7 @@
-import { z } from "zod";
 import type { EntryBodies } from "../../../logbook/entries/entry.ts";
 import type { Finding } from "../../../rules/finding.ts";
-import { check, words, type Checked } from "../../base/forms/fieldSchema.ts";
+import { checkFields, words, type Checked } from "../../base/forms/formFields.ts";
+import type { Format } from "../../base/format/units.ts";
 
 export type SignDraft = { readonly name: string; readonly reasons: Readonly<Record<string, string>> };
 
@@ -18,26 +18,43 @@ export function signedReview(
     findings,
     verdict,
     safety,
+    format,
   }: {
     readonly findings: readonly Finding[];
     readonly verdict: EntryBodies["review-signed"]["verdict"];
     readonly safety: number | null;
+    readonly format: Format;
   },
 ): Checked<EntryBodies["review-signed"]> {
   const holds = holdsOf(findings);
+  const name = words("name", "Sign with the name of the person who looked at the shell.", 120);
   const reason = words(
     "reason",
     "A hold is passed only with a written reason: say why it may go on all the same.",
   );
-  const schema = z.object({
-    name: words("name", "Sign with the name of the person who looked at the shell.", 120),
-    reasons: z.object(Object.fromEntries(holds.map((hold) => [holdKey(hold), reason]))),
-  });
-  const reasons = Object.fromEntries(
-    holds.map((hold) => [holdKey(hold), draft.reasons[holdKey(hold)] ?? ""]),
+  const signed = checkFields({ name }, draft, format);
+  const passed = checkFields(
+    Object.fromEntries(holds.map((hold) => [holdKey(hold), reason])),
+    Object.fromEntries(holds.map((hold) => [holdKey(hold), draft.reasons[holdKey(hold)] ?? ""])),
+    format,
   );
-  const read = check(schema, { name: draft.name, reasons });
-  if (!read.ok) return read;
-  const passed = holds.map((hold) => ({ rule: hold.rule, reason: read.value.reasons[holdKey(hold)] ?? "" }));
-  return { ok: true, value: { name: read.value.name, verdict, passed, safety } };
+  if (!signed.ok || !passed.ok) {
+    const reasons = passed.ok ? [] : Object.entries(passed.errors);
+    return {
+      ok: false,
+      errors: {
+        ...(signed.ok ? {} : signed.errors),
+        ...Object.fromEntries(reasons.map(([key, sentence]) => [`reasons.${key}`, sentence])),
+      },
+    };
+  }
+  return {
+    ok: true,
+    value: {
+      ...signed.value,
+      verdict,
+      passed: holds.map((hold) => ({ rule: hold.rule, reason: passed.value[holdKey(hold)] ?? "" })),
+      safety,
+    },
+  };
 }

@@ -4,17 +4,17 @@ import type { Alloy } from "../../../trade/alloy.ts";
 import { patternMaterials } from "../../../trade/patternMaterials.ts";
 import { useFigures } from "../../base/state/live.ts";
 import { useFormat } from "../../base/state/useFormat.ts";
-import type { Form } from "../../base/forms/useForm.ts";
 import { Card } from "../../base/parts/Card.tsx";
 import { NumberOf, PickOf, SelectOf } from "../../base/forms/BoundFields.tsx";
-import type { PlanDraft } from "./planForm.ts";
+import type { PlanForm } from "./planForm.ts";
 
 const ways = [
   { value: "mass", label: "By weight" },
   { value: "volume", label: "By volume" },
 ] as const;
 
-export function PlanMetal({ form: { draft, set, errors } }: { readonly form: Form<PlanDraft> }) {
+export function PlanMetal({ form }: { readonly form: PlanForm }) {
+  const { draft } = form;
   const shop = useFigures() ?? builtInShop;
   const alloy = draft.alloyId === null ? null : ownAlloy(draft.alloyId, shop);
   return (
@@ -35,8 +35,6 @@ export function PlanMetal({ form: { draft, set, errors } }: { readonly form: For
           form={form}
           at="metalKg"
           label="Metal"
-          quantity="kg"
-          min={0}
           hint={`For the charge on pour day. ${weighHint(draft, alloy)}`}
         />
       ) : (
@@ -44,8 +42,6 @@ export function PlanMetal({ form: { draft, set, errors } }: { readonly form: For
           form={form}
           at="metalLitre"
           label="Volume"
-          quantity="litre"
-          min={0}
           hint="Push the solid pattern under water in a full pail and measure what runs over."
         />
       )}
@@ -55,7 +51,7 @@ export function PlanMetal({ form: { draft, set, errors } }: { readonly form: For
 }
 
 /** What a solid pattern's weight times gives the metal's. */
-function weighHint({ material }: PlanDraft, alloy: Alloy | null): string {
+function weighHint({ material }: PlanForm["draft"], alloy: Alloy | null): string {
   const pattern = material === null ? null : patternMaterials[material];
   const density = pattern?.densityKgM3 ?? null;
   if (alloy === null || pattern === null || density === null)
@@ -64,7 +60,13 @@ function weighHint({ material }: PlanDraft, alloy: Alloy | null): string {
   return `Weigh the solid pattern with its gating: ${pattern.label} times ${ratio.toFixed(1)} is ${alloy.name}.`;
 }
 
-function MetalOtherWay({ draft, alloy }: { readonly draft: PlanDraft; readonly alloy: Alloy | null }) {
+function MetalOtherWay({
+  draft,
+  alloy,
+}: {
+  readonly draft: PlanForm["draft"];
+  readonly alloy: Alloy | null;
+}) {
   const format = useFormat();
   if (alloy === null) return null;
   if (draft.metalBy === "volume" && draft.metalLitre !== null)

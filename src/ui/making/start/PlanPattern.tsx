@@ -1,11 +1,9 @@
 import { geometryClasses, type GeometryClass } from "../../../trade/geometryClasses.ts";
 import { patternMaterials, type PatternMaterial } from "../../../trade/patternMaterials.ts";
-import type { Form } from "../../base/forms/useForm.ts";
 import { Card } from "../../base/parts/Card.tsx";
-import { TickList } from "../../base/forms/TickList.tsx";
 import { AreaEstimator } from "./AreaEstimator.tsx";
-import { NumberOf, PickOf, TextOf } from "../../base/forms/BoundFields.tsx";
-import type { PlanDraft } from "./planForm.ts";
+import { NumberOf, PickOf, TextOf, TickOf } from "../../base/forms/BoundFields.tsx";
+import type { PlanForm } from "./planForm.ts";
 
 const materials = (Object.keys(patternMaterials) as PatternMaterial[]).map((value) => ({
   value,
@@ -23,9 +21,8 @@ const classes = (Object.keys(geometryClasses) as GeometryClass[]).map((value) =>
   hint: classHints[value],
 }));
 
-const isClass = (value: string): value is GeometryClass => Object.hasOwn(geometryClasses, value);
-
-export function PlanPattern({ form: { draft, set, errors } }: { readonly form: Form<PlanDraft> }) {
+export function PlanPattern({ form }: { readonly form: PlanForm }) {
+  const { draft, set } = form;
   return (
     <Card title="The pattern">
       <TextOf form={form} at="name" label="Name" />
@@ -43,18 +40,16 @@ export function PlanPattern({ form: { draft, set, errors } }: { readonly form: F
         options={classes}
         hint="For the drying times. Unknown is reckoned as open, which is the quickest."
       />
-      <TickList
+      <TickOf
+        form={form}
+        at="pockets"
         label="Further slow places, for the last drying before burnout"
         options={classes.filter(({ value }) => value !== "open" && value !== draft.geometry)}
-        ticked={draft.pockets}
-        onChange={(pockets) => set({ pockets: pockets.filter(isClass) })}
       />
       <NumberOf
         form={form}
         at="areaM2"
         label="Surface, gating too"
-        quantity="m2"
-        min={0}
         hint="Turns two weighings into water still to go, and slurry into litres. Type it, or reckon it below."
       />
       <AreaEstimator material={draft.material} onUse={(areaM2) => set({ areaM2 })} />

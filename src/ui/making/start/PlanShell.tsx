@@ -1,15 +1,15 @@
 import { useRecipes, useRooms } from "../../base/state/live.ts";
-import type { Form } from "../../base/forms/useForm.ts";
 import { Card } from "../../base/parts/Card.tsx";
 import { NumberOf, PickOf, SelectOf } from "../../base/forms/BoundFields.tsx";
-import type { PlanDraft } from "./planForm.ts";
+import type { PlanForm } from "./planForm.ts";
 
 const parts = [
   { value: "flat", label: "A flat", hint: "A plate, a base, a broad back." },
   { value: "round", label: "A round", hint: "A tube, a limb, the cup." },
 ] as const;
 
-export function PlanShell({ form: { draft, set, errors } }: { readonly form: Form<PlanDraft> }) {
+export function PlanShell({ form }: { readonly form: PlanForm }) {
+  const { draft } = form;
   const recipes = (useRecipes() ?? []).filter(({ id, retired }) => retired !== true || id === draft.recipeId);
   const rooms = (useRooms() ?? []).filter(({ id, retired }) => !retired || id === draft.roomId);
   return (
@@ -46,18 +46,9 @@ export function PlanShell({ form: { draft, set, errors } }: { readonly form: For
             form={form}
             at="widthMm"
             label="Width of the flat"
-            quantity="mm"
-            min={0}
             hint="Its short side on the pattern, edge to edge. Ribs and bends count as edges."
           />
-          <NumberOf
-            form={form}
-            at="lengthMm"
-            label="Length of the flat"
-            quantity="mm"
-            min={0}
-            hint="Its long side."
-          />
+          <NumberOf form={form} at="lengthMm" label="Length of the flat" hint="Its long side." />
         </>
       )}
       {draft.part === "round" && (
@@ -65,8 +56,6 @@ export function PlanShell({ form: { draft, set, errors } }: { readonly form: For
           form={form}
           at="diameterMm"
           label="Diameter of the round"
-          quantity="mm"
-          min={0}
           hint="With a caliper, or a string around it divided by 3.14."
         />
       )}
@@ -74,8 +63,6 @@ export function PlanShell({ form: { draft, set, errors } }: { readonly form: For
         form={form}
         at="headMm"
         label="Head"
-        quantity="mm"
-        min={0}
         hint="Needed for the wall check. Stand the tree as it will be poured; measure from the lip of the cup straight down to the lowest wall."
       />
     </Card>

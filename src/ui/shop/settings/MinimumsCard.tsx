@@ -31,7 +31,7 @@ export function MinimumsCard() {
 function MinimumsForm({ own }: { readonly own: MinimumsDraft }) {
   const shop = useShop();
   const format = useFormat();
-  const { draft, set, drop, errors, tell } = useForm<MinimumsDraft>("minimums", own);
+  const { draft, drop, tell } = useForm<MinimumsDraft>("minimums", own);
   const [refused, setRefused] = useState<string | null>(null);
   const rows = [...coatRows, ...finalRows];
   const same = rows.every(({ key }) => draft[key] === own[key]);

@@ -37,7 +37,7 @@ export function OwnFiguresCard() {
 function OwnFiguresForm({ figures }: { readonly figures: OwnFigures }) {
   const shop = useShop();
   const format = useFormat();
-  const { draft, set, drop, errors, tell } = useForm<OwnFigures>("own-figures", figures);
+  const { draft, drop, tell } = useForm<OwnFigures>("own-figures", figures);
   const [refused, setRefused] = useState<string | null>(null);
   const same = draft.dryingFactor === figures.dryingFactor && draft.morMPa === figures.morMPa;
 
