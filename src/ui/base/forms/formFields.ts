@@ -80,8 +80,11 @@ const trimmed = (given: unknown): string => (typeof given === "string" ? given.t
 const tooLong = (text: string, longest: number, what: string) =>
   fault(`Found ${text.length} letters, expected ${longest} at most. Shorten the ${what}.`);
 
+/** Words need no unit to be complained of. */
+type Words<O> = { readonly start: string; readonly read: (given: string) => Checked<O> };
+
 /** Words that must be there. */
-export const words = (what: string, remedy: string, longest = 2000): Field<string, string> => ({
+export const words = (what: string, remedy: string, longest = 2000): Words<string> => ({
   start: "",
   read: (given) => {
     const text = trimmed(given);
@@ -180,13 +183,11 @@ export function checkFields<F extends Fields>(
 export function rowsOf<F extends Fields, O>(
   fields: F,
   {
-    start,
     most,
     none,
     tooMany,
     toRow,
   }: {
-    readonly start: readonly DraftOf<F>[];
     readonly most: number;
     readonly none: string;
     readonly tooMany: (count: number) => string;
@@ -194,7 +195,7 @@ export function rowsOf<F extends Fields, O>(
   },
 ): Field<readonly DraftOf<F>[], readonly O[]> {
   return {
-    start,
+    start: [],
     read: (given, format) => {
       if (given.length === 0) return fault(none);
       if (given.length > most) return fault(tooMany(given.length));

@@ -6,13 +6,12 @@ import { firstMix, type FirstMix } from "../../../physics/slurry/slurry.ts";
 import { flourVolumeFractions } from "../../../trade/slurryTargets.ts";
 import { flours } from "../../../trade/flours.ts";
 import { useFormat } from "../../base/state/useFormat.ts";
-import { SelectField } from "../../base/forms/SelectField.tsx";
 import { useForm } from "../../base/forms/useForm.ts";
 import { Reckoned } from "../../base/parts/Reckoned.tsx";
 import { Button } from "../../base/parts/Button.tsx";
 import { DustNote } from "./DustNote.tsx";
 import { cannotFlowWords } from "./makeUpWords.ts";
-import { NumberOf, PickOf } from "../../base/forms/BoundFields.tsx";
+import { NumberOf, PickOf, SelectOf } from "../../base/forms/BoundFields.tsx";
 import css from "./makeUp.module.css";
 
 type MixDraft = {
@@ -34,7 +33,7 @@ export function FirstMixCard(props: {
   const { aim, bucket } = standing;
   const format = useFormat();
   const seed = flourVolumeFractions[bucket.use === "prime" || bucket.use === "single" ? "prime" : "backup"];
-  const { draft, set } = useForm<MixDraft>(`first-mix/${bucket.id}`, {
+  const form = useForm<MixDraft>(`first-mix/${bucket.id}`, {
     litres: aim.fullL ?? 20,
     by: aim.ratio === null ? "fraction" : "ratio",
     ratio: aim.ratio?.value ?? null,
@@ -42,6 +41,7 @@ export function FirstMixCard(props: {
     flourId: bucket.targets.flourId ?? null,
     flourGCm3: aim.flourGCm3?.value ?? null,
   });
+  const { draft } = form;
   const [open, setOpen] = useState(isOpen);
   const mix = mixOf(draft, { binderGCm3: aim.solGCm3.value, binderSilica: aim.solSilica.value });
   return (
@@ -61,17 +61,15 @@ export function FirstMixCard(props: {
             min={0.1}
             max={ranges.bucketL.high}
           />
-          <SelectField
+          <SelectOf
+            form={form}
+            at="flourId"
             label="Flour"
             empty="Another flour"
             options={flours.map(({ id, label }) => ({ value: id, label }))}
-            value={draft.flourId}
-            onChange={(flourId) =>
-              set({
-                flourId,
-                flourGCm3: flours.find(({ id }) => id === flourId)?.densityGCm3.value ?? draft.flourGCm3,
-              })
-            }
+            also={(flourId) => ({
+              flourGCm3: flours.find(({ id }) => id === flourId)?.densityGCm3.value ?? draft.flourGCm3,
+            })}
           />
           <NumberOf
             form={form}

@@ -13,7 +13,7 @@ import { useFigures, useMelts, useRack, type RackItem } from "../../base/state/l
 import { paths } from "../../base/state/paths.ts";
 import { useShop } from "../../base/state/shop.tsx";
 import { useFormat } from "../../base/state/useFormat.ts";
-import { withoutEmpty } from "../../base/forms/fieldSchema.ts";
+import { withoutEmpty } from "../../base/forms/formFields.ts";
 import { useSumForm } from "../../base/forms/useForm.ts";
 import { Button } from "../../base/parts/Button.tsx";
 import { Card } from "../../base/parts/Card.tsx";

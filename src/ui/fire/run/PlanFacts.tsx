@@ -10,6 +10,7 @@ import { Button } from "../../base/parts/Button.tsx";
 import { Card } from "../../base/parts/Card.tsx";
 import { Choice } from "../../base/forms/Choice.tsx";
 import { NumberField } from "../../base/forms/NumberField.tsx";
+import type { Bound } from "../../base/forms/bound.ts";
 import { sourceWords } from "./factWords.ts";
 import type { PlanDraft, Told } from "./planDraft.ts";
 import { NumberOf } from "../../base/forms/BoundFields.tsx";
@@ -31,19 +32,18 @@ const damps = [
 
 /** What the plan rests on, each with where it comes from; whatever the log says can be said over. */
 export function PlanFacts({
-  draft,
-  set,
+  form,
   facts,
   together,
   preheatC,
 }: {
-  readonly draft: PlanDraft;
-  readonly set: (changes: Partial<PlanDraft>) => void;
+  readonly form: Bound<PlanDraft>;
   readonly facts: readonly FireFacts[];
   readonly together: FactsTogether;
   readonly preheatC: number;
 }) {
   const format = useFormat();
+  const { draft, set } = form;
   const { told, purpose, after } = draft;
   const tell = (changes: Partial<Told>): void => set({ told: { ...told, ...changes } });
   const from = sourceWords(facts, { together, told, format });

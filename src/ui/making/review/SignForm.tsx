@@ -26,7 +26,6 @@ export function SignForm({
   readonly verdict: "hold" | "watch" | "clear";
 }) {
   const shop = useShop();
-  const format = useFormat();
   const say = useFleeting((fleeting) => fleeting.say);
   const [settings, changeSettings] = useSettings();
   const { piece } = standing;
@@ -40,7 +39,6 @@ export function SignForm({
       findings,
       verdict,
       safety: standing.wall.judged?.safety ?? null,
-      format,
     });
     form.tell(read.ok ? {} : read.errors);
     if (!read.ok) return;

@@ -1,7 +1,6 @@
 import type { EntryBodies } from "../../../logbook/entries/entry.ts";
 import type { Finding } from "../../../rules/finding.ts";
-import { checkFields, words, type Checked } from "../../base/forms/formFields.ts";
-import type { Format } from "../../base/format/units.ts";
+import { words, type Checked } from "../../base/forms/formFields.ts";
 
 export type SignDraft = { readonly name: string; readonly reasons: Readonly<Record<string, string>> };
 
@@ -18,12 +17,10 @@ export function signedReview(
     findings,
     verdict,
     safety,
-    format,
   }: {
     readonly findings: readonly Finding[];
     readonly verdict: EntryBodies["review-signed"]["verdict"];
     readonly safety: number | null;
-    readonly format: Format;
   },
 ): Checked<EntryBodies["review-signed"]> {
   const holds = holdsOf(findings);
@@ -32,28 +29,24 @@ export function signedReview(
     "reason",
     "A hold is passed only with a written reason: say why it may go on all the same.",
   );
-  const signed = checkFields({ name }, draft, format);
-  const passed = checkFields(
-    Object.fromEntries(holds.map((hold) => [holdKey(hold), reason])),
-    Object.fromEntries(holds.map((hold) => [holdKey(hold), draft.reasons[holdKey(hold)] ?? ""])),
-    format,
+  const signed = name.read(draft.name);
+  const reasons = holds.map((hold) => {
+    const key = holdKey(hold);
+    return { hold, key, read: reason.read(draft.reasons[key] ?? "") };
+  });
+  const missing = reasons.flatMap(({ key, read }) =>
+    read.ok ? [] : [[`reasons.${key}`, read.errors[""]] as const],
   );
-  if (!signed.ok || !passed.ok) {
-    const reasons = passed.ok ? [] : Object.entries(passed.errors);
-    return {
-      ok: false,
-      errors: {
-        ...(signed.ok ? {} : signed.errors),
-        ...Object.fromEntries(reasons.map(([key, sentence]) => [`reasons.${key}`, sentence])),
-      },
-    };
+  if (!signed.ok || missing.length > 0) {
+    const own = signed.ok ? {} : { name: signed.errors[""] };
+    return { ok: false, errors: { ...own, ...Object.fromEntries(missing) } };
   }
   return {
     ok: true,
     value: {
-      ...signed.value,
+      name: signed.value,
       verdict,
-      passed: holds.map((hold) => ({ rule: hold.rule, reason: passed.value[holdKey(hold)] ?? "" })),
+      passed: reasons.map(({ hold, read }) => ({ rule: hold.rule, reason: read.ok ? read.value : "" })),
       safety,
     },
   };

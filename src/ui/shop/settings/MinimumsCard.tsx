@@ -1,15 +1,21 @@
-import { useState } from "react";
 import { shopStream } from "../../../logbook/entries/entry.ts";
 import { finalDryH } from "../../../trade/dryMinimums.ts";
 import { practice } from "../../../trade/practice.ts";
 import { useFigures } from "../../base/state/live.ts";
 import { useShop } from "../../base/state/shop.tsx";
 import { useFormat } from "../../base/state/useFormat.ts";
-import { check } from "../../base/forms/fieldSchema.ts";
-import { useForm } from "../../base/forms/useForm.ts";
+import { Refused } from "../../base/forms/Refused.tsx";
+import { useEntryForm } from "../../base/forms/useEntryForm.ts";
 import { Button } from "../../base/parts/Button.tsx";
 import { Card } from "../../base/parts/Card.tsx";
-import { coatRows, draftOfMinimums, finalRows, minimumsSchema, type MinimumsDraft } from "./minimums.ts";
+import {
+  coatRows,
+  draftOfMinimums,
+  finalRows,
+  minimumsBody,
+  minimumsFields,
+  type MinimumsDraft,
+} from "./minimums.ts";
 import { NumberOf } from "../../base/forms/BoundFields.tsx";
 import css from "./SettingsPage.module.css";
 
@@ -31,33 +37,21 @@ export function MinimumsCard() {
 function MinimumsForm({ own }: { readonly own: MinimumsDraft }) {
   const shop = useShop();
   const format = useFormat();
-  const { draft, drop, tell } = useForm<MinimumsDraft>("minimums", own);
-  const [refused, setRefused] = useState<string | null>(null);
+  const form = useEntryForm("minimums", minimumsFields, { start: own });
+  const { draft } = form;
   const rows = [...coatRows, ...finalRows];
   const same = rows.every(({ key }) => draft[key] === own[key]);
 
-  const save = async () => {
-    const read = check(minimumsSchema(format), draft);
-    tell(read.ok ? {} : read.errors);
-    if (!read.ok) return;
-    const done = await shop.log(
-      { do: "log", stream: shopStream, type: "shop-figures-set", body: read.value },
-      { quiet: true },
+  const save = () =>
+    form.save((read) =>
+      shop.log(
+        { do: "log", stream: shopStream, type: "shop-figures-set", body: minimumsBody(read) },
+        { quiet: true },
+      ),
     );
-    setRefused(done.ok ? null : done.text);
-    if (done.ok) await drop();
-  };
   const fields = (list: typeof rows) =>
     list.map(({ key, label, startH }) => (
-      <NumberOf
-        key={key}
-        form={form}
-        at={key}
-        label={label}
-        quantity="h"
-        min={0}
-        hint={`Empty: ${format.show("h", startH)}`}
-      />
+      <NumberOf key={key} form={form} at={key} label={label} hint={`Empty: ${format.show("h", startH)}`} />
     ));
 
   return (
@@ -81,11 +75,7 @@ function MinimumsForm({ own }: { readonly own: MinimumsDraft }) {
         </p>
         {fields([...finalRows])}
       </fieldset>
-      {refused !== null && (
-        <p role="alert" className={css["refused"]}>
-          {refused}
-        </p>
-      )}
+      <Refused form={form} plain />
       <Button disabledReason={same ? "Nothing is changed." : null} onPress={save}>
         Save the minimums
       </Button>
