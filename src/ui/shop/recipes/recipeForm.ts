@@ -34,7 +34,8 @@ export const recipeFields = {
     most: mostCoats,
     none: "Found no coats, expected at least one. Add a coat.",
     tooMany: (count) => `Found ${count} coats, expected ${mostCoats} at most. Take some out.`,
-    toRow: ({ key: _, ...coat }): RecipeCoat => withoutEmpty(coat),
+    toRow: ({ kind, stuccoId, targetDryness, leastDryH }): RecipeCoat =>
+      withoutEmpty({ kind, stuccoId, targetDryness, leastDryH }),
   }),
   morMPa: figure("morMPa", {
     what: "strength",
