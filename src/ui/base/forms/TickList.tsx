@@ -1,19 +1,24 @@
+import { useId } from "react";
+import field from "../parts/field.module.css";
 import css from "./TickList.module.css";
 
 /** Any number out of a list. */
-export function TickList({
+export function TickList<T extends string>({
   label,
   options,
   ticked,
   onChange,
+  error,
 }: {
   readonly label: string;
-  readonly options: readonly { readonly value: string; readonly label: string; readonly hint?: string }[];
-  readonly ticked: readonly string[];
-  readonly onChange: (ticked: readonly string[]) => void;
+  readonly options: readonly { readonly value: T; readonly label: string; readonly hint?: string }[];
+  readonly ticked: readonly T[];
+  readonly onChange: (ticked: readonly T[]) => void;
+  readonly error?: string | undefined;
 }) {
+  const id = useId();
   return (
-    <fieldset className={css["list"]}>
+    <fieldset className={css["list"]} aria-describedby={error === undefined ? undefined : id}>
       <legend>{label}</legend>
       {options.map(({ value, label: name, hint }) => (
         <label key={value} className={css["tick"]}>
@@ -30,6 +35,11 @@ export function TickList({
           </span>
         </label>
       ))}
+      {error !== undefined && (
+        <span id={id} className={field["error"]} role="alert">
+          {error}
+        </span>
+      )}
     </fieldset>
   );
 }

@@ -1,6 +1,8 @@
-import { useState } from "react";
+import { useRef, useState } from "react";
 import { useDraft } from "../state/live.ts";
-import type { FieldErrors } from "./fieldSchema.ts";
+import type { LogResult } from "../state/shop.tsx";
+import type { Limits } from "./limits.ts";
+import type { FieldErrors } from "./formFields.ts";
 
 export type Form<D extends object> = {
   readonly draft: D;
@@ -13,7 +15,15 @@ export type Form<D extends object> = {
   readonly isLooked: boolean;
   readonly errors: FieldErrors;
   readonly tell: (errors: FieldErrors) => void;
+  /** Why the log did not take it; null once something is changed or it is sent again. */
+  readonly refused: string | null;
+  readonly refuse: (why: string) => void;
+  /** Writes it once, however often the key is pressed. What was taken drops the draft, and then `done` goes on. */
+  readonly send: (write: () => Promise<LogResult>, done?: Done) => Promise<void>;
 };
+
+/** What comes after the log has taken it; under `restart` the form stays on the page and begins anew. */
+export type Done = (() => void | Promise<void>) | { readonly restart: () => void };
 
 type Kept<D> = { readonly about: string; readonly draft: D };
 
@@ -24,9 +34,13 @@ type Kept<D> = { readonly about: string; readonly draft: D };
 export function useForm<D extends object>(key: string, initial: D, about = ""): Form<D> {
   const [kept, write, drop, isLooked] = useDraft<Kept<D>>(key, { about, draft: initial });
   const [errors, tell] = useState<FieldErrors>({});
-  const draft = kept.about === about ? kept.draft : initial;
+  const [refused, refuse] = useState<string | null>(null);
+  const sending = useRef(false);
+  // A draft kept from before a field was there has that field's start.
+  const draft = kept.about === about ? { ...initial, ...kept.draft } : initial;
   const set = (changes: Partial<D>) => {
     write({ about, draft: { ...draft, ...changes } });
+    refuse(null);
     const touched = Object.keys(changes);
     if (touched.some((name) => errors[name] !== undefined))
       tell(Object.fromEntries(Object.entries(errors).filter(([name]) => !touched.includes(name))));
@@ -35,6 +49,23 @@ export function useForm<D extends object>(key: string, initial: D, about = ""): 
     write({ about, draft: initial });
     tell({});
     await drop();
+  };
+  const send = async (run: () => Promise<LogResult>, done?: Done) => {
+    if (sending.current) return;
+    sending.current = true;
+    refuse(null);
+    try {
+      const result = await run();
+      if (!result.ok) return refuse(result.text);
+      if (typeof done === "object") {
+        await restart();
+        return done.restart();
+      }
+      await drop();
+      await done?.();
+    } finally {
+      sending.current = false;
+    }
   };
   return {
     draft,
@@ -45,5 +76,17 @@ export function useForm<D extends object>(key: string, initial: D, about = ""): 
     isLooked,
     errors,
     tell,
+    refused,
+    refuse,
+    send,
   };
+}
+
+/** The form of a sum that follows each key stroke: nothing is saved, what lies outside its limits is said at once. */
+export function useSumForm<D extends object>(
+  key: string,
+  initial: D,
+  { limits, about }: { readonly limits: Limits<D>; readonly about?: string },
+): Form<D> & { readonly limits: Limits<D> } {
+  return { ...useForm(key, initial, about), limits };
 }

@@ -6,44 +6,36 @@ import { flours } from "../../../trade/flours.ts";
 import { slurryStarts } from "../../../trade/slurryTargets.ts";
 import { useFormat } from "../../base/state/useFormat.ts";
 import { SelectField } from "../../base/forms/SelectField.tsx";
-import type { Form } from "../../base/forms/useForm.ts";
 import { Button } from "../../base/parts/Button.tsx";
-import { NumberField } from "../../base/forms/NumberField.tsx";
-import type { Quantity } from "../../base/format/units.ts";
-import type { AimsDraft, BucketDraft } from "./bucketForm.ts";
+import type { AimsDraft, BucketForm } from "./bucketForm.ts";
 import { startingAims } from "./startingAims.ts";
 import sheet from "../../base/styles/sheet.module.css";
+import { NumberOf, SelectOf } from "../../base/forms/BoundFields.tsx";
 import css from "./BucketsPage.module.css";
 
 type NumberKey = Exclude<keyof AimsDraft, "flourId" | "cupId">;
 
-const bandRows: readonly (readonly [key: NumberKey, label: string, quantity: Quantity])[] = [
-  ["lowS", "Seconds, from", "s"],
-  ["highS", "Seconds, to", "s"],
-  ["densityGCm3", "Density", "density"],
-  ["slurryC", "Temperature", "temp"],
+const bandRows: readonly (readonly [key: NumberKey, label: string])[] = [
+  ["lowS", "Seconds, from"],
+  ["highS", "Seconds, to"],
+  ["densityGCm3", "Density"],
+  ["slurryC", "Temperature"],
 ];
 const mixRows: typeof bandRows = [
-  ["flourGCm3", "Flour density", "density"],
-  ["ratio", "Flour to binder, by mass", "plain"],
-  ["solSilica", "Silica in the binder", "percent"],
-  ["solGCm3", "Binder density", "density"],
+  ["flourGCm3", "Flour density"],
+  ["ratio", "Flour to binder, by mass"],
+  ["solSilica", "Silica in the binder"],
+  ["solGCm3", "Binder density"],
 ];
 const sizeRows: typeof bandRows = [
-  ["fullL", "Full", "litre"],
-  ["leastL", "Least, to cover a piece", "litre"],
-  ["openM2", "Open surface", "m2"],
+  ["fullL", "Full"],
+  ["leastL", "Least, to cover a piece"],
+  ["openM2", "Open surface"],
 ];
 
 /** What the bucket should read and what it is made of; starting values are filled in only when asked for. */
-export function AimsFields({
-  form,
-  shop,
-}: {
-  readonly form: Form<BucketDraft>;
-  readonly shop: Pick<Shop, "cups">;
-}) {
-  const { draft, set, errors } = form;
+export function AimsFields({ form, shop }: { readonly form: BucketForm; readonly shop: Pick<Shop, "cups"> }) {
+  const { draft, set } = form;
   const format = useFormat();
   const [startId, setStartId] = useState<string | null>(null);
   const [source, setSource] = useState<string | null>(null);
@@ -57,16 +49,8 @@ export function AimsFields({
   };
   const fields = (rows: typeof bandRows) => (
     <div className={`${sheet["halves"]} ${sheet["top"]}`}>
-      {rows.map(([key, label, quantity]) => (
-        <NumberField
-          key={key}
-          label={label}
-          quantity={quantity}
-          min={key === "slurryC" ? undefined : 0}
-          value={draft[key]}
-          onChange={(value) => set({ [key]: value })}
-          error={errors[key]}
-        />
+      {rows.map(([key, label]) => (
+        <NumberOf key={key} form={form} at={key} label={label} />
       ))}
     </div>
   );
@@ -91,7 +75,9 @@ export function AimsFields({
           Starting values, to be changed by what your own buckets tell: {source}.
         </p>
       )}
-      <SelectField
+      <SelectOf
+        form={form}
+        at="cupId"
         label="Cup"
         empty="Not told"
         hint="A cup of your own from the wall is best: no two run alike."
@@ -99,32 +85,25 @@ export function AimsFields({
           ...own.map(({ id, name }) => ({ value: id, label: name })),
           ...cups.map(({ id, label }) => ({ value: id, label: `${label}, no name of its own` })),
         ]}
-        value={draft.cupId}
-        onChange={(cupId) => set({ cupId })}
       />
       {fields(bandRows)}
       <h2 className={css["part"]}>What it is made of</h2>
-      <SelectField
+      <SelectOf
+        form={form}
+        at="flourId"
         label="Flour"
         options={flours.map(({ id, label }) => ({ value: id, label }))}
-        value={draft.flourId}
-        onChange={(flourId) =>
-          set({
-            flourId,
-            flourGCm3: flours.find(({ id }) => id === flourId)?.densityGCm3.value ?? draft.flourGCm3,
-          })
-        }
+        also={(flourId) => ({
+          flourGCm3: flours.find(({ id }) => id === flourId)?.densityGCm3.value ?? draft.flourGCm3,
+        })}
       />
       {fields(mixRows)}
       <h2 className={css["part"]}>How long its coats dry</h2>
-      <NumberField
+      <NumberOf
+        form={form}
+        at="leastDryH"
         label="Minimum drying time"
-        quantity="h"
-        min={0}
-        value={draft.leastDryH}
-        onChange={(leastDryH) => set({ leastDryH })}
         hint="Before the next coat, whatever the air. Empty: the shop's for the kind of coat."
-        error={errors["leastDryH"]}
       />
       <h2 className={css["part"]}>How big it is</h2>
       {fields(sizeRows)}

@@ -1,17 +1,14 @@
-import { useState } from "react";
 import { streamOf } from "../../../logbook/entries/entry.ts";
 import type { Bucket } from "../../../logbook/piece/piece.ts";
 import { useFleeting } from "../../base/state/fleeting.ts";
 import { useFigures } from "../../base/state/live.ts";
 import { useShop } from "../../base/state/shop.tsx";
-import { useFormat } from "../../base/state/useFormat.ts";
-import { check } from "../../base/forms/fieldSchema.ts";
-import { PickField } from "../../base/forms/PickField.tsx";
-import { useForm } from "../../base/forms/useForm.ts";
+import { Refused } from "../../base/forms/Refused.tsx";
+import { useEntryForm } from "../../base/forms/useEntryForm.ts";
 import { Button } from "../../base/parts/Button.tsx";
-import { TextField } from "../../base/forms/TextField.tsx";
 import { AimsFields } from "./AimsFields.tsx";
-import { bucketSchema, bucketUses, draftOfBucket, type BucketDraft } from "./bucketForm.ts";
+import { bucketFields, bucketUses, draftOfBucket, readBucket } from "./bucketForm.ts";
+import { PickOf, TextOf } from "../../base/forms/BoundFields.tsx";
 import css from "./BucketsPage.module.css";
 
 export function BucketForm({
@@ -23,26 +20,27 @@ export function BucketForm({
 }) {
   const shop = useShop();
   const own = useFigures();
-  const format = useFormat();
   const say = useFleeting((fleeting) => fleeting.say);
-  const form = useForm<BucketDraft>(`bucket-set/${bucket?.id ?? "new"}`, draftOfBucket(bucket));
-  const { draft, set, drop, errors, tell } = form;
-  const [refused, setRefused] = useState<string | null>(null);
+  const form = useEntryForm(`bucket-set/${bucket?.id ?? "new"}`, bucketFields, {
+    start: draftOfBucket(bucket),
+    check: readBucket,
+  });
 
-  const save = async (retired: boolean) => {
-    const read = check(bucketSchema(format), draft);
-    tell(read.ok ? {} : read.errors);
-    if (!read.ok) return;
+  const save = (retired: boolean) => {
     const id = bucket?.id ?? shop.moment().newId();
-    const body = retired ? { ...read.value, retired } : read.value;
-    const done = await shop.log(
-      { do: "log", stream: streamOf("bucket", id), type: "bucket-set", body },
-      { quiet: true },
+    return form.save(
+      (read) => {
+        const body = retired ? { ...read, retired } : read;
+        return shop.log(
+          { do: "log", stream: streamOf("bucket", id), type: "bucket-set", body },
+          { quiet: true },
+        );
+      },
+      () => {
+        say("Bucket saved.");
+        onSaved(id);
+      },
     );
-    if (!done.ok) return setRefused(done.text);
-    await drop();
-    say("Bucket saved.");
-    onSaved(id);
   };
 
   return (
@@ -53,27 +51,11 @@ export function BucketForm({
         void save(bucket?.retired ?? false);
       }}
     >
-      <TextField label="Name" value={draft.name} onChange={(name) => set({ name })} error={errors["name"]} />
-      <PickField
-        label="For"
-        options={bucketUses}
-        value={draft.use}
-        onChange={(use) => set({ use })}
-        error={errors["use"]}
-      />
-      <TextField
-        label="Slurry"
-        value={draft.slurry}
-        onChange={(slurry) => set({ slurry })}
-        hint="Flour and binder in your own words."
-        error={errors["slurry"]}
-      />
+      <TextOf form={form} at="name" label="Name" />
+      <PickOf form={form} at="use" label="For" options={bucketUses} />
+      <TextOf form={form} at="slurry" label="Slurry" hint="Flour and binder in your own words." />
       <AimsFields form={form} shop={own ?? { cups: [] }} />
-      {refused !== null && (
-        <p role="alert" className={css["refused"]}>
-          {refused}
-        </p>
-      )}
+      <Refused form={form} plain />
       <Button kind="primary" onPress={() => save(bucket?.retired ?? false)}>
         Save the bucket
       </Button>

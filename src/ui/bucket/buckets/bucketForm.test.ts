@@ -1,35 +1,34 @@
 import { describe, expect, test } from "vitest";
 import { makeFormat } from "../../base/format/units.ts";
-import { check } from "../../base/forms/fieldSchema.ts";
-import { bucketSchema, draftOfBucket } from "./bucketForm.ts";
+import { draftOfBucket, readBucket } from "./bucketForm.ts";
 import { startingAims } from "./startingAims.ts";
 
-const metric = bucketSchema(makeFormat("metric", "en-GB"));
+const metric = makeFormat("metric", "en-GB");
 const named = { ...draftOfBucket(null), name: "Tall", use: "prime" } as const;
 
 describe("the form of a bucket", () => {
   test("a bucket needs a name and what it is for, and nothing else", () => {
-    const none = check(metric, draftOfBucket(null));
+    const none = readBucket(draftOfBucket(null), metric);
     expect(!none.ok && Object.keys(none.errors)).toEqual(["name", "use"]);
-    const read = check(metric, named);
+    const read = readBucket(named, metric);
     expect(read.ok && read.value).toEqual({ name: "Tall", use: "prime", slurry: "" });
   });
 
   test("a band wants both its ends in order", () => {
-    const half = check(metric, { ...named, lowS: 12 });
+    const half = readBucket({ ...named, lowS: 12 }, metric);
     expect(!half.ok && half.errors["highS"]).toMatch(/one end/);
-    const turned = check(metric, { ...named, lowS: 16, highS: 12 });
+    const turned = readBucket({ ...named, lowS: 16, highS: 12 }, metric);
     expect(!turned.ok && turned.errors["highS"]).toMatch(/^Found 12.s, expected 16.s or more/);
   });
 
   test("no piece can need more than the bucket holds", () => {
-    const read = check(metric, { ...named, fullL: 20, leastL: 25 });
+    const read = readBucket({ ...named, fullL: 20, leastL: 25 }, metric);
     expect(!read.ok && read.errors["leastL"]).toMatch(/20.L/);
   });
 
   test("slurry kept at 350 °F is told in the unit it was typed in", () => {
-    const us = bucketSchema(makeFormat("us", "en-US"));
-    const read = check(us, { ...named, slurryC: (350 - 32) / 1.8 });
+    const us = makeFormat("us", "en-US");
+    const read = readBucket({ ...named, slurryC: (350 - 32) / 1.8 }, us);
     expect(!read.ok && read.errors["slurryC"]).toMatch(/Found 350\s°F for the temperature, expected 14\s°F/);
   });
 });
@@ -51,6 +50,6 @@ describe("starting values", () => {
       source: "",
     };
     expect(source).toMatch(/starting value/);
-    expect(check(metric, { ...named, ...aims }).ok).toBe(true);
+    expect(readBucket({ ...named, ...aims }, metric).ok).toBe(true);
   });
 });

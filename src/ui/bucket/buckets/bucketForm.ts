@@ -1,10 +1,19 @@
-import { z } from "zod";
 import type { BucketTargets } from "../../../logbook/entries/bucketBodies.ts";
 import type { EntryBodies } from "../../../logbook/entries/entry.ts";
 import type { Bucket } from "../../../logbook/piece/piece.ts";
-import { ranges } from "../../../logbook/entries/ranges.ts";
 import type { Format } from "../../base/format/units.ts";
-import { figureOrNone, oneOf, withoutEmpty, words } from "../../base/forms/fieldSchema.ts";
+import {
+  checkFields,
+  figureOrNone,
+  givenOrNone,
+  oneOf,
+  shortWords,
+  withoutEmpty,
+  words,
+  type Checked,
+  type DraftOf,
+} from "../../base/forms/formFields.ts";
+import type { EntryForm } from "../../base/forms/useEntryForm.ts";
 
 export type BucketUse = EntryBodies["bucket-set"]["use"];
 export const bucketUses = [
@@ -14,27 +23,37 @@ export const bucketUses = [
   { value: "seal", label: "Seal", hint: "The last dip, without stucco." },
 ] as const satisfies readonly { value: BucketUse; label: string; hint: string }[];
 
-export type AimsDraft = {
-  readonly flourId: string | null;
-  readonly flourGCm3: number | null;
-  readonly solGCm3: number | null;
-  readonly solSilica: number | null;
-  readonly ratio: number | null;
-  readonly densityGCm3: number | null;
-  readonly cupId: string | null;
-  readonly lowS: number | null;
-  readonly highS: number | null;
-  readonly slurryC: number | null;
-  readonly fullL: number | null;
-  readonly leastL: number | null;
-  readonly openM2: number | null;
-  readonly leastDryH: number | null;
+const remedy = "Correct it, or leave it empty if it is not known.";
+
+/** What a bucket should read and what it is made of. */
+const aimsFields = {
+  flourId: givenOrNone<string>(),
+  flourGCm3: figureOrNone("flourGCm3", { what: "flour density", remedy }),
+  solGCm3: figureOrNone("solGCm3", { what: "binder density", remedy }),
+  solSilica: figureOrNone("solSilica", { what: "silica", remedy }),
+  ratio: figureOrNone("ratio", { what: "ratio", remedy }),
+  densityGCm3: figureOrNone("densityGCm3", { what: "density", remedy }),
+  cupId: givenOrNone<string>(),
+  lowS: figureOrNone("lowS", { what: "lower end", remedy }),
+  highS: figureOrNone("highS", { what: "upper end", remedy }),
+  slurryC: figureOrNone("slurryC", { what: "temperature", remedy }),
+  fullL: figureOrNone("fullL", { what: "full mark", remedy }),
+  leastL: figureOrNone("leastL", { what: "least", remedy }),
+  openM2: figureOrNone("openM2", { what: "open surface", remedy }),
+  leastDryH: figureOrNone("leastDryH", {
+    what: "minimum drying time",
+    remedy: "Leave it empty for the shop's.",
+  }),
 };
-export type BucketDraft = AimsDraft & {
-  readonly name: string;
-  readonly use: BucketUse | null;
-  readonly slurry: string;
+export const bucketFields = {
+  name: words("name", "Write what stands on the bucket.", 120),
+  use: oneOf(["prime", "backup", "single", "seal"], "what it is for"),
+  slurry: shortWords(200, "Found more than 200 letters, expected fewer. Shorten it."),
+  ...aimsFields,
 };
+export type AimsDraft = DraftOf<typeof aimsFields>;
+export type BucketForm = EntryForm<typeof bucketFields, unknown>;
+type BucketDraft = DraftOf<typeof bucketFields>;
 
 export function draftOfBucket(bucket: Bucket | null): BucketDraft {
   const targets: BucketTargets = bucket?.targets ?? {};
@@ -59,56 +78,17 @@ export function draftOfBucket(bucket: Bucket | null): BucketDraft {
   };
 }
 
-const remedy = "Correct it, or leave it empty if it is not known.";
-
-export function bucketSchema(format: Format): z.ZodType<EntryBodies["bucket-set"]> {
-  const seconds = (what: string) => figureOrNone(format, { what, quantity: "s", range: ranges.cupS, remedy });
-  const litres = (what: string) =>
-    figureOrNone(format, { what, quantity: "litre", range: ranges.bucketL, remedy });
-  const density = (what: string, range: { readonly low: number; readonly high: number }) =>
-    figureOrNone(format, { what, quantity: "density", range, remedy });
-  return z
-    .object({
-      name: words("name", "Write what stands on the bucket.", 120),
-      use: oneOf(["prime", "backup", "single", "seal"], "what it is for"),
-      slurry: z
-        .string()
-        .trim()
-        .max(200, { error: "Found more than 200 letters, expected fewer. Shorten it." }),
-      flourId: z.string().nullable(),
-      flourGCm3: density("flour density", ranges.flourGCm3),
-      solGCm3: density("binder density", ranges.densityGCm3),
-      solSilica: figureOrNone(format, { what: "silica", quantity: "percent", range: ranges.silica, remedy }),
-      ratio: figureOrNone(format, { what: "ratio", quantity: "plain", range: ranges.ratio, remedy }),
-      densityGCm3: density("density", ranges.densityGCm3),
-      cupId: z.string().nullable(),
-      lowS: seconds("lower end"),
-      highS: seconds("upper end"),
-      slurryC: figureOrNone(format, { what: "temperature", quantity: "temp", range: ranges.slurryC, remedy }),
-      fullL: litres("full mark"),
-      leastL: litres("least"),
-      openM2: figureOrNone(format, { what: "open surface", quantity: "m2", range: ranges.openM2, remedy }),
-      leastDryH: figureOrNone(format, {
-        what: "minimum drying time",
-        quantity: "h",
-        range: ranges.leastDryH,
-        remedy: "Leave it empty for the shop's.",
-      }),
-    })
-    .superRefine(({ lowS, highS, fullL, leastL }, context) => {
-      const complain = (path: string, message: string): void =>
-        context.addIssue({ code: "custom", path: [path], message });
-      if (lowS !== null && highS !== null && highS < lowS)
-        complain("highS", `Found ${format.show("s", highS)}, expected ${format.show("s", lowS)} or more.`);
-      if ((lowS === null) !== (highS === null))
-        complain(lowS === null ? "lowS" : "highS", "Found one end of the band only. Give both, or neither.");
-      if (fullL !== null && leastL !== null && leastL > fullL)
-        complain("leastL", `Found more than the full ${format.show("litre", fullL)}, expected less.`);
-    })
-    .transform(({ name, use, slurry, ...aims }) => {
-      const told = Object.fromEntries(
-        Object.entries(aims).map(([key, value]) => [key, value ?? undefined]),
-      ) as Partial<EntryBodies["bucket-set"]>;
-      return withoutEmpty({ ...told, name, use, slurry });
-    });
+export function readBucket(draft: BucketDraft, format: Format): Checked<EntryBodies["bucket-set"]> {
+  const read = checkFields(bucketFields, draft, format, ({ lowS, highS, fullL, leastL }) => {
+    const errors: { lowS?: string; highS?: string; leastL?: string } = {};
+    if (lowS !== undefined && highS !== undefined && highS < lowS)
+      errors.highS = `Found ${format.show("s", highS)}, expected ${format.show("s", lowS)} or more.`;
+    if ((lowS === undefined) !== (highS === undefined))
+      errors[lowS === undefined ? "lowS" : "highS"] =
+        "Found one end of the band only. Give both, or neither.";
+    if (fullL !== undefined && leastL !== undefined && leastL > fullL)
+      errors.leastL = `Found more than the full ${format.show("litre", fullL)}, expected less.`;
+    return errors;
+  });
+  return read.ok ? { ok: true, value: withoutEmpty(read.value) } : read;
 }

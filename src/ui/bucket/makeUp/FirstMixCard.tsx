@@ -6,15 +6,13 @@ import { firstMix, type FirstMix } from "../../../physics/slurry/slurry.ts";
 import { flourVolumeFractions } from "../../../trade/slurryTargets.ts";
 import { flours } from "../../../trade/flours.ts";
 import { useFormat } from "../../base/state/useFormat.ts";
-import { SelectField } from "../../base/forms/SelectField.tsx";
 import { useForm } from "../../base/forms/useForm.ts";
 import { Reckoned } from "../../base/parts/Reckoned.tsx";
 import { Button } from "../../base/parts/Button.tsx";
-import { Choice } from "../../base/forms/Choice.tsx";
-import { NumberField } from "../../base/forms/NumberField.tsx";
 import { DustNote } from "./DustNote.tsx";
 import { cannotFlowWords } from "./makeUpWords.ts";
 import sheet from "../../base/styles/sheet.module.css";
+import { NumberOf, PickOf, SelectOf } from "../../base/forms/BoundFields.tsx";
 import css from "./makeUp.module.css";
 
 type MixDraft = {
@@ -36,7 +34,7 @@ export function FirstMixCard(props: {
   const { aim, bucket } = standing;
   const format = useFormat();
   const seed = flourVolumeFractions[bucket.use === "prime" || bucket.use === "single" ? "prime" : "backup"];
-  const { draft, set } = useForm<MixDraft>(`first-mix/${bucket.id}`, {
+  const form = useForm<MixDraft>(`first-mix/${bucket.id}`, {
     litres: aim.fullL ?? 20,
     by: aim.ratio === null ? "fraction" : "ratio",
     ratio: aim.ratio?.value ?? null,
@@ -44,6 +42,7 @@ export function FirstMixCard(props: {
     flourId: bucket.targets.flourId ?? null,
     flourGCm3: aim.flourGCm3?.value ?? null,
   });
+  const { draft } = form;
   const [open, setOpen] = useState(isOpen);
   const mix = mixOf(draft, { binderGCm3: aim.solGCm3.value, binderSilica: aim.solSilica.value });
   return (
@@ -55,63 +54,61 @@ export function FirstMixCard(props: {
       <summary>A first mix</summary>
       <div className={`${sheet["stack3"]} ${css["inside"]}`}>
         <div className={css["two"]}>
-          <NumberField
+          <NumberOf
+            form={form}
+            at="litres"
             label="How much"
             quantity="litre"
-            value={draft.litres}
-            onChange={(litres) => set({ litres })}
             min={0.1}
             max={ranges.bucketL.high}
           />
-          <SelectField
+          <SelectOf
+            form={form}
+            at="flourId"
             label="Flour"
             empty="Another flour"
             options={flours.map(({ id, label }) => ({ value: id, label }))}
-            value={draft.flourId}
-            onChange={(flourId) =>
-              set({
-                flourId,
-                flourGCm3: flours.find(({ id }) => id === flourId)?.densityGCm3.value ?? draft.flourGCm3,
-              })
-            }
+            also={(flourId) => ({
+              flourGCm3: flours.find(({ id }) => id === flourId)?.densityGCm3.value ?? draft.flourGCm3,
+            })}
           />
-          <NumberField
+          <NumberOf
+            form={form}
+            at="flourGCm3"
             label="Flour density"
             quantity="density"
-            value={draft.flourGCm3}
-            onChange={(flourGCm3) => set({ flourGCm3 })}
             min={ranges.flourGCm3.low}
             max={ranges.flourGCm3.high}
           />
           {draft.by === "ratio" ? (
-            <NumberField
+            <NumberOf
+              form={form}
+              at="ratio"
               label="Flour to binder, by mass"
               quantity="plain"
-              value={draft.ratio}
-              onChange={(ratio) => set({ ratio })}
               min={ranges.ratio.low}
               max={ranges.ratio.high}
             />
           ) : (
-            <NumberField
+            <NumberOf
+              form={form}
+              at="fraction"
               label="Flour, of the volume"
               quantity="percent"
-              value={draft.fraction}
-              onChange={(fraction) => set({ fraction })}
               min={0.05}
               max={0.6}
               hint={`Starting value ${format.show("share", seed.value)}`}
             />
           )}
         </div>
-        <Choice
+        <PickOf
+          form={form}
+          at="by"
           label="Reckoned by"
-          value={draft.by}
           options={[
             { value: "ratio", label: "Its ratio" },
             { value: "fraction", label: "Flour nobody has a recipe of" },
           ]}
-          onChange={(by) => set({ by })}
         />
         {mix === null && <p>Fill in litres, flour density and how it is reckoned.</p>}
         {mix !== null && !mix.ok && <p className={sheet["refused"]}>{cannotFlowWords(mix, format)}</p>}

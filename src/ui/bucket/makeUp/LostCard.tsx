@@ -8,9 +8,8 @@ import { useShop } from "../../base/state/shop.tsx";
 import { useFormat } from "../../base/state/useFormat.ts";
 import { useForm } from "../../base/forms/useForm.ts";
 import { Button } from "../../base/parts/Button.tsx";
-import { Choice } from "../../base/forms/Choice.tsx";
-import { NumberField } from "../../base/forms/NumberField.tsx";
 import sheet from "../../base/styles/sheet.module.css";
+import { NumberOf, PickOf } from "../../base/forms/BoundFields.tsx";
 import css from "./makeUp.module.css";
 
 type What = "counted" | "lost" | "thrown-away";
@@ -23,9 +22,8 @@ export function LostCard({ standing }: { readonly standing: BucketStanding }) {
   const format = useFormat();
   const say = useFleeting((fleeting) => fleeting.say);
   const form = useForm<LostDraft>(`bucket-lost/${bucket.id}`, { what: "counted", litre: null });
-  const { draft, set } = form;
+  const { draft } = form;
   const [asked, setAsked] = useState(false);
-  const [refused, setRefused] = useState<string | null>(null);
   const off =
     draft.what === "counted" && volume !== null && volume.volumeL > 0 && within(ranges.bucketL, draft.litre)
       ? massCheck({ reckonedKg: volume.volumeL, weighedKg: draft.litre })
@@ -33,45 +31,48 @@ export function LostCard({ standing }: { readonly standing: BucketStanding }) {
   const mustAsk = off?.ask === true && volume?.basis !== "full";
   const change = (changes: Partial<LostDraft>): void => {
     setAsked(false);
-    setRefused(null);
-    set(changes);
+    form.set(changes);
   };
+  const bound = { ...form, set: change, errors: { litre: form.refused ?? undefined } };
   const save = async (): Promise<void> => {
     const { what, litre } = draft;
-    if (litre === null) return setRefused("Found no litres. Measure with a dip stick, then tell them.");
+    if (litre === null) return form.refuse("Found no litres. Measure with a dip stick, then tell them.");
     if (mustAsk && !asked) return setAsked(true);
     const stream = streamOf("bucket", bucket.id);
-    const done =
-      what === "counted"
-        ? await log({ do: "log", stream, type: "bucket-counted", body: { litre } }, { quiet: true })
-        : await log({ do: "log", stream, type: "bucket-lost", body: { litre, how: what } }, { quiet: true });
-    if (!done.ok) return setRefused(done.text);
-    await form.restart();
-    setAsked(false);
-    say("In the log.");
+    await form.send(
+      () =>
+        what === "counted"
+          ? log({ do: "log", stream, type: "bucket-counted", body: { litre } }, { quiet: true })
+          : log({ do: "log", stream, type: "bucket-lost", body: { litre, how: what } }, { quiet: true }),
+      {
+        restart: () => {
+          setAsked(false);
+          say("In the log.");
+        },
+      },
+    );
   };
   return (
     <details className={`${sheet["panel"]} ${css["fold"]}`}>
       <summary>Counted, lost, thrown away</summary>
       <div className={`${sheet["stack3"]} ${css["inside"]}`}>
-        <Choice
+        <PickOf
+          form={bound}
+          at="what"
           label="What"
-          value={draft.what}
           options={[
             { value: "counted", label: "Measured", hint: "What is in it now" },
             { value: "lost", label: "Lost", hint: "Spilt, dripped" },
             { value: "thrown-away", label: "Thrown away" },
           ]}
-          onChange={(what) => change({ what })}
         />
-        <NumberField
+        <NumberOf
+          form={bound}
+          at="litre"
           label={draft.what === "counted" ? "In the bucket" : "How much"}
           quantity="litre"
           min={0}
           max={ranges.bucketL.high}
-          value={draft.litre}
-          onChange={(litre) => change({ litre })}
-          error={refused}
         />
         {volume !== null && (
           <p className={sheet["soft"]}>

@@ -8,7 +8,7 @@ import { expectedText } from "../../base/format/bucketAdviceWords.ts";
 import { BigKey } from "../../base/glove/BigKey.tsx";
 import { BucketScreen } from "../../base/glove/BucketScreen.tsx";
 import { useSignals } from "../../base/glove/useSignals.ts";
-import { withoutEmpty } from "../../base/forms/fieldSchema.ts";
+import { withoutEmpty } from "../../base/forms/formFields.ts";
 import type { Form } from "../../base/forms/useForm.ts";
 import { AmountScreen } from "./AmountScreen.tsx";
 import { DustNote } from "./DustNote.tsx";

@@ -1,6 +1,6 @@
 import type { EntryBodies } from "../../../logbook/entries/entry.ts";
 import { cupMean } from "../../../physics/slurry/cupReading.ts";
-import { withoutEmpty } from "../../base/forms/fieldSchema.ts";
+import { withoutEmpty } from "../../base/forms/formFields.ts";
 
 /** A reading under way, as it stands in the draft: a dead battery costs nothing. Null is not measured. */
 export type ReadDraft = {

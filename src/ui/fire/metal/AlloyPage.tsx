@@ -79,7 +79,7 @@ function OneAlloy({ id, alloy, figures, shop }: Props) {
             <p>It {groupWords[group]}.</p>
             <p>
               Near by other standards and trades: {alloy.otherNames.value.join(", ")}. Their limits differ.{" "}
-              <span className={css["soft"]}>({alloy.otherNames.source})</span>
+              <span className={sheet["soft"]}>({alloy.otherNames.source})</span>
             </p>
             {figures !== null && (
               <p>

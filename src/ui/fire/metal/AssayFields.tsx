@@ -30,7 +30,7 @@ export function AssayFields({
         label="What the assay leaves is"
         options={elementChoices.filter(({ value }) => value !== "be")}
         value={rest}
-        onChange={(element) => onChange({ rest: (element ?? "cu") as Element })}
+        onChange={(element) => onChange({ rest: element ?? "cu" })}
         empty={null}
       />
       {assay.map(({ element, low, high }, at) => (
@@ -39,7 +39,7 @@ export function AssayFields({
             label="Element"
             options={elementChoices}
             value={element}
-            onChange={(next) => put(at, { element: (next ?? element) as Element })}
+            onChange={(next) => put(at, { element: next ?? element })}
             empty={null}
           />
           <NumberField

@@ -1,22 +1,14 @@
 import { ArrowDown, ArrowUp, Trash2 } from "lucide-react";
 import { useState } from "react";
-import type { LinkRole } from "../../../physics/metal/feedChain.ts";
-import type { PatternMeasured } from "../../../logbook/entries/pieceBodies.ts";
-import { SelectField } from "../../base/forms/SelectField.tsx";
-import { Button } from "../../base/parts/Button.tsx";
-import { TextField } from "../../base/forms/TextField.tsx";
-import { solidOf } from "./chainSum.ts";
-import { DraftNumber } from "../../base/forms/DraftNumber.tsx";
-import {
-  emptyLink,
-  linkLimits,
-  type GatingDraft,
-  type LinkDraft,
-  type LinkShape,
-} from "../../pattern/mesh/gatingDraft.ts";
-import type { DraftForm } from "../../base/forms/DraftNumber.tsx";
 import sheet from "../../base/styles/sheet.module.css";
 import css from "./metal.module.css";
+import type { LinkRole } from "../../../physics/metal/feedChain.ts";
+import type { PatternMeasured } from "../../../logbook/entries/pieceBodies.ts";
+import { Button } from "../../base/parts/Button.tsx";
+import { solidOf } from "./chainSum.ts";
+import { emptyLink, linkLimits, type GatingDraft, type LinkDraft, type LinkShape } from "../../pattern/mesh/gatingDraft.ts";
+import type { SumForm } from "../../base/forms/bound.ts";
+import { NumberOf, SelectOf, TextOf } from "../../base/forms/BoundFields.tsx";
 
 const roles: readonly { readonly value: LinkRole; readonly label: string }[] = [
   { value: "casting", label: "Casting section" },
@@ -66,7 +58,7 @@ export function ChainEditor({
   form: { draft, set },
   mesh,
 }: {
-  readonly form: DraftForm<GatingDraft>;
+  readonly form: SumForm<GatingDraft>;
   readonly mesh: PatternMeasured | null;
 }) {
   const { links } = draft;
@@ -157,40 +149,26 @@ function LinkFields({
   readonly link: LinkDraft;
   readonly onChange: (changes: Partial<LinkDraft>) => void;
 }) {
-  const form = { draft: link, set: onChange };
+  const form = { draft: link, set: onChange, limits: linkLimits };
   return (
     <div className={sheet["stack3"]}>
-      <TextField label="Name" value={link.name} onChange={(name) => onChange({ name })} />
+      <TextOf form={form} at="name" label="Name" />
       <div className={css["fields"]}>
-        <SelectField
-          label="It is a"
-          options={roles}
-          value={link.role}
-          onChange={(role) => onChange({ role: (role ?? "casting") as LinkRole })}
-          empty={null}
-        />
-        <SelectField
-          label="Most like"
-          options={shapes}
-          value={link.shape}
-          onChange={(shape) => onChange({ shape: (shape ?? "plate") as LinkShape })}
-          empty={null}
-        />
+        <SelectOf form={form} at="role" label="It is a" options={roles} empty={null} />
+        <SelectOf form={form} at="shape" label="Most like" options={shapes} empty={null} />
         {sizes[link.shape].map(({ name, label, mayBeEmpty }) => (
-          <DraftNumber
-            key={name}
+          <NumberOf
             form={form}
-            limits={linkLimits}
-            name={name}
+            at={name}
+            key={name}
             label={label}
             quantity={name === "volumeCm3" ? "cm3" : name === "areaCm2" ? "plain" : "mm"}
             hint={mayBeEmpty === true ? "Empty: so long that its ends don't matter." : undefined}
           />
         ))}
-        <DraftNumber
+        <NumberOf
           form={form}
-          limits={linkLimits}
-          name="coveredCm2"
+          at="coveredCm2"
           label="Face against its neighbours, cm²"
           quantity="plain"
           hint="Where it does not cool; empty: none."

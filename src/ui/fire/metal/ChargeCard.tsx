@@ -5,10 +5,11 @@ import { useFormat } from "../../base/state/useFormat.ts";
 import { Card } from "../../base/parts/Card.tsx";
 import { Choice } from "../../base/forms/Choice.tsx";
 import type { LossKnown, MarginBy } from "./chargeSum.ts";
-import { DraftNumber, type DraftForm } from "../../base/forms/DraftNumber.tsx";
-import { massLimits, type MassDraft } from "./massDraft.ts";
+import type { SumForm } from "../../base/forms/bound.ts";
+import { type MassDraft } from "./massDraft.ts";
 import { Reckoned, Rows } from "../../base/parts/Reckoned.tsx";
 import sheet from "../../base/styles/sheet.module.css";
+import { NumberOf, PickOf } from "../../base/forms/BoundFields.tsx";
 import css from "./metal.module.css";
 
 const gatingWays = [
@@ -31,7 +32,7 @@ export function ChargeCard({
   loss,
   mesh,
 }: {
-  readonly form: DraftForm<MassDraft>;
+  readonly form: SumForm<MassDraft>;
   readonly charge: ChargeParts | null;
   readonly margin: MarginBy;
   readonly loss: LossKnown | null;
@@ -51,20 +52,17 @@ export function ChargeCard({
       )}
       {draft.withGating === "no" && (
         <>
-          <Choice
+          <PickOf
+            form={form}
+            at="gatingBy"
             label="Sprue, cup, runners and vents"
             options={hasMeshGating ? [...gatingWays, meshWay] : gatingWays}
-            value={draft.gatingBy}
-            onChange={(gatingBy) => set({ gatingBy })}
           />
-          {draft.gatingBy === "mass" && (
-            <DraftNumber form={form} limits={massLimits} name="gatingKg" label="Gating" quantity="kg" />
-          )}
+          {draft.gatingBy === "mass" && <NumberOf form={form} at="gatingKg" label="Gating" quantity="kg" />}
           {draft.gatingBy === "wax" && (
-            <DraftNumber
+            <NumberOf
               form={form}
-              limits={massLimits}
-              name="gatingWaxG"
+              at="gatingWaxG"
               label="Wax of the gating"
               quantity="g"
               hint="Every bar, the cup and the vents, on one scale."
@@ -81,25 +79,18 @@ export function ChargeCard({
         value={margin}
         onChange={(marginBy) => set({ marginBy })}
       />
-      <Choice
-        label="Charged with"
-        options={kinds}
-        value={draft.chargeKind}
-        onChange={(chargeKind) => set({ chargeKind })}
-      />
+      <PickOf form={form} at="chargeKind" label="Charged with" options={kinds} />
       <div className={css["fields"]}>
-        <DraftNumber
+        <NumberOf
           form={form}
-          limits={massLimits}
-          name="heelKg"
+          at="heelKg"
           label="Heel left in the crucible"
           quantity="kg"
           hint="On purpose; nothing if you pour it empty."
         />
-        <DraftNumber
+        <NumberOf
           form={form}
-          limits={massLimits}
-          name="lossShare"
+          at="lossShare"
           label="Melt loss"
           quantity="share"
           hint={

@@ -9,13 +9,13 @@ import type { Furnace } from "../../../logbook/shop/shopThings.ts";
 import type { MeltFigures } from "../../../trade/metals/alloy.ts";
 import { useFormat } from "../../base/state/useFormat.ts";
 import { Card } from "../../base/parts/Card.tsx";
-import { Choice } from "../../base/forms/Choice.tsx";
 import { CruciblePicture } from "./CruciblePicture.tsx";
-import { DraftNumber, type DraftForm } from "../../base/forms/DraftNumber.tsx";
+import type { SumForm } from "../../base/forms/bound.ts";
 import { kept } from "../../base/forms/limits.ts";
 import { massLimits, type MassDraft } from "./massDraft.ts";
 import { Reckoned } from "../../base/parts/Reckoned.tsx";
 import sheet from "../../base/styles/sheet.module.css";
+import { NumberOf, PickOf } from "../../base/forms/BoundFields.tsx";
 import css from "./metal.module.css";
 
 const ways = [
@@ -31,13 +31,13 @@ export function CrucibleCard({
   figures,
   furnace,
 }: {
-  readonly form: DraftForm<MassDraft>;
+  readonly form: SumForm<MassDraft>;
   readonly meltKg: number | null;
   readonly figures: MeltFigures;
   readonly furnace: Furnace | null;
 }) {
   const format = useFormat();
-  const { draft, set } = form;
+  const { draft } = form;
   const brimMl = brimOf(draft, furnace);
   const fillShare = brimShare[draft.lift];
   const liquidKgM3 = figures.crucibleKgM3.value;
@@ -46,12 +46,7 @@ export function CrucibleCard({
   const needed = meltKg === null ? null : brimNeededMl({ meltKg, liquidKgM3, fillShare });
   return (
     <Card title="The crucible">
-      <Choice
-        label="Which crucible"
-        options={ways}
-        value={draft.brimBy}
-        onChange={(brimBy) => set({ brimBy })}
-      />
+      <PickOf form={form} at="brimBy" label="Which crucible" options={ways} />
       {draft.brimBy === "furnace" && furnace?.crucibleL === undefined && (
         <p>
           {furnace === null
@@ -61,18 +56,16 @@ export function CrucibleCard({
       )}
       {draft.brimBy === "sand" && (
         <div className={css["fields"]}>
-          <DraftNumber
+          <NumberOf
             form={form}
-            limits={massLimits}
-            name="sandG"
+            at="sandG"
             label="Dry sand to the brim"
             quantity="g"
             hint="Never with water: what soaks in throws the melt."
           />
-          <DraftNumber
+          <NumberOf
             form={form}
-            limits={massLimits}
-            name="sandGCm3"
+            at="sandGCm3"
             label="What that sand weighs"
             quantity="density"
             hint="Poured loosely into a measure."
@@ -80,23 +73,22 @@ export function CrucibleCard({
         </div>
       )}
       {draft.brimBy === "number" && (
-        <DraftNumber
+        <NumberOf
           form={form}
-          limits={massLimits}
-          name="crucibleNumber"
+          at="crucibleNumber"
           label="Number on the crucible"
           quantity="plain"
           hint="About its pounds of aluminium, brim-full. Makers differ: measure it with sand before you rely on it."
         />
       )}
-      <Choice
+      <PickOf
+        form={form}
+        at="lift"
         label="Lifted with"
         options={[
           { value: "tongs", label: `Tongs, ${format.show("percent", brimShare.tongs)}` },
           { value: "shank", label: `Shank, ${format.show("percent", brimShare.shank)}` },
         ]}
-        value={draft.lift}
-        onChange={(lift) => set({ lift })}
       />
       {needed !== null && (
         <p>The melt needs a crucible of {format.show("litre", needed / 1000)} to the brim.</p>

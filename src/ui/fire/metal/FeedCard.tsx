@@ -5,16 +5,16 @@ import { feedingWalls, freezingGroup } from "../../../trade/metals/freezingGroup
 import { useFormat } from "../../base/state/useFormat.ts";
 import type { Format } from "../../base/format/units.ts";
 import { Card } from "../../base/parts/Card.tsx";
-import { Choice } from "../../base/forms/Choice.tsx";
 import { ChainEditor } from "./ChainEditor.tsx";
 import { ChainPicture } from "./ChainPicture.tsx";
 import type { ChainSum } from "./chainSum.ts";
-import { DraftNumber, type DraftForm } from "../../base/forms/DraftNumber.tsx";
-import { gatingLimits, type GatingDraft } from "../../pattern/mesh/gatingDraft.ts";
+import type { SumForm } from "../../base/forms/bound.ts";
+import { type GatingDraft } from "../../pattern/mesh/gatingDraft.ts";
 import { groupWords } from "./metalWords.ts";
 import { Reckoned } from "../../base/parts/Reckoned.tsx";
 import { RiserChecksList } from "./RiserChecksList.tsx";
 import sheet from "../../base/styles/sheet.module.css";
+import { NumberOf, PickOf } from "../../base/forms/BoundFields.tsx";
 
 const beds = [
   { value: "air", label: "Hot shell, standing free" },
@@ -38,14 +38,14 @@ export function FeedCard({
   figures,
   mesh,
 }: {
-  readonly form: DraftForm<GatingDraft>;
+  readonly form: SumForm<GatingDraft>;
   readonly sum: ChainSum | null;
   readonly alloy: Alloy;
   readonly figures: MeltFigures;
   readonly mesh: PatternMeasured | null;
 }) {
   const format = useFormat();
-  const { draft, set } = form;
+  const { draft } = form;
   const group = freezingGroup({ solidusC: alloy.solidusC.value, liquidusC: alloy.liquidusC.value });
   const walls = feedingWalls[group];
   return (
@@ -57,12 +57,11 @@ export function FeedCard({
           : `: in a wall of ${format.show("mm", draft.wallMm)}, ${format.show("mm", walls.value * draft.wallMm)} on each side of a gate`}
         .
       </p>
-      <Choice label="It freezes in" options={beds} value={draft.bed} onChange={(bed) => set({ bed })} />
+      <PickOf form={form} at="bed" label="It freezes in" options={beds} />
       {draft.bed !== "thick-mould" && (
-        <DraftNumber
+        <NumberOf
           form={form}
-          limits={gatingLimits}
-          name="shellMm"
+          at="shellMm"
           label="Wall of the shell"
           quantity="mm"
           hint="Empty: 8 mm. It stands here from the coats on it."

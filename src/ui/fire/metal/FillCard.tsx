@@ -1,11 +1,12 @@
 import { useFormat } from "../../base/state/useFormat.ts";
 import { Card } from "../../base/parts/Card.tsx";
-import { DraftNumber, type DraftForm } from "../../base/forms/DraftNumber.tsx";
+import type { SumForm } from "../../base/forms/bound.ts";
 import type { FillTime } from "./fillTimes.ts";
-import { gatingLimits, type GatingDraft } from "../../pattern/mesh/gatingDraft.ts";
+import { type GatingDraft } from "../../pattern/mesh/gatingDraft.ts";
 import type { GatingSum } from "./gatingSum.ts";
 import { shortSpan } from "./heatWords.ts";
 import { Reckoned, Rows, type Given } from "../../base/parts/Reckoned.tsx";
+import { NumberOf } from "../../base/forms/BoundFields.tsx";
 import css from "./metal.module.css";
 
 const byWords: Readonly<Record<FillTime["by"], string>> = {
@@ -23,7 +24,7 @@ export function FillCard({
   timeS,
   sum,
 }: {
-  readonly form: DraftForm<GatingDraft>;
+  readonly form: SumForm<GatingDraft>;
   readonly times: readonly FillTime[];
   readonly timeS: number | null;
   readonly sum: GatingSum;
@@ -32,10 +33,9 @@ export function FillCard({
   const hand = times.find(({ by }) => by === "hand");
   return (
     <Card title="Fill time and choke">
-      <DraftNumber
+      <NumberOf
         form={form}
-        limits={gatingLimits}
-        name="massKg"
+        at="massKg"
         label="Metal through the sprue"
         quantity="kg"
         hint="Casting, gates and risers; from the plan if it says."
@@ -48,10 +48,9 @@ export function FillCard({
           ])}
         />
       )}
-      <DraftNumber
+      <NumberOf
         form={form}
-        limits={gatingLimits}
-        name="fillS"
+        at="fillS"
         label="Planned fill"
         quantity="s"
         hint={timeS === null ? "Give the metal first." : `Empty: ${shortSpan(timeS)}.`}
@@ -71,10 +70,9 @@ export function FillCard({
       ) : (
         <Choke choke={sum.choke} limitMS={sum.limitMS} criticalMS={sum.criticalMS} />
       )}
-      <DraftNumber
+      <NumberOf
         form={form}
-        limits={gatingLimits}
-        name="gateMm2"
+        at="gateMm2"
         label="All your gates together"
         quantity="mm2"
         hint="Their sections added up."

@@ -2,13 +2,13 @@ import { fallForSpeedM } from "../../../physics/metal/flow.ts";
 import { dischargeCoefficients } from "../../../trade/gatingFigures.ts";
 import { useFormat } from "../../base/state/useFormat.ts";
 import { Card } from "../../base/parts/Card.tsx";
-import { Choice } from "../../base/forms/Choice.tsx";
-import { DraftNumber, type DraftForm } from "../../base/forms/DraftNumber.tsx";
-import { gatingLimits, type GatingDraft } from "../../pattern/mesh/gatingDraft.ts";
+import type { SumForm } from "../../base/forms/bound.ts";
+import { type GatingDraft } from "../../pattern/mesh/gatingDraft.ts";
 import type { GatingSum } from "./gatingSum.ts";
 import { GatePicture } from "./GatePicture.tsx";
 import { Reckoned } from "../../base/parts/Reckoned.tsx";
 import sheet from "../../base/styles/sheet.module.css";
+import { NumberOf, PickOf } from "../../base/forms/BoundFields.tsx";
 import css from "./metal.module.css";
 
 const gates = [
@@ -23,56 +23,37 @@ const flows = [
 ] as const;
 
 /** Where the metal comes in, what pushes it, and how the sprue must narrow. */
-export function HeadCard({ form, sum }: { readonly form: DraftForm<GatingDraft>; readonly sum: GatingSum }) {
+export function HeadCard({ form, sum }: { readonly form: SumForm<GatingDraft>; readonly sum: GatingSum }) {
   const format = useFormat();
-  const { draft, set } = form;
+  const { draft } = form;
   const mm = (metres: number): string => format.show("mm", metres * 1000);
   return (
     <Card title="Head and sprue">
-      <Choice
-        label="The gate comes in"
-        options={gates}
-        value={draft.gate}
-        onChange={(gate) => set({ gate })}
-      />
+      <PickOf form={form} at="gate" label="The gate comes in" options={gates} />
       <GatePicture gate={draft.gate} />
       <div className={css["fields"]}>
-        <DraftNumber
+        <NumberOf
           form={form}
-          limits={gatingLimits}
-          name="sprueMm"
+          at="sprueMm"
           label="Cup to gate (h)"
           quantity="mm"
           hint="From the metal in the cup straight down to the gate."
         />
         {draft.gate !== "top" && (
-          <DraftNumber
-            form={form}
-            limits={gatingLimits}
-            name="cavityMm"
-            label="Height of the cavity (c)"
-            quantity="mm"
-          />
+          <NumberOf form={form} at="cavityMm" label="Height of the cavity (c)" quantity="mm" />
         )}
         {draft.gate === "parting" && (
-          <DraftNumber
-            form={form}
-            limits={gatingLimits}
-            name="aboveGateMm"
-            label="Of it above the gate (p)"
-            quantity="mm"
-          />
+          <NumberOf form={form} at="aboveGateMm" label="Of it above the gate (p)" quantity="mm" />
         )}
-        <DraftNumber
+        <NumberOf
           form={form}
-          limits={gatingLimits}
-          name="cupMm"
+          at="cupMm"
           label="Metal in the cup"
           quantity="mm"
           hint="Its depth over the sprue's top; keep it two thirds full from the first second."
         />
       </div>
-      <Choice label="The way down" options={flows} value={draft.flow} onChange={(flow) => set({ flow })} />
+      <PickOf form={form} at="flow" label="The way down" options={flows} />
       {sum.noHead === "never-fills" && (
         <p role="alert" className={`${sheet["held"]} ${sheet["firm"]} ${sheet["inset"]}`}>
           The cavity stands above the metal in the cup: it never fills. Raise the cup.

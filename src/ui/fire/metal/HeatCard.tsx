@@ -7,15 +7,15 @@ import { useFormat } from "../../base/state/useFormat.ts";
 import { paths } from "../../base/state/paths.ts";
 import { SelectField } from "../../base/forms/SelectField.tsx";
 import { Card } from "../../base/parts/Card.tsx";
-import { Choice } from "../../base/forms/Choice.tsx";
 import { LinkButton } from "../../base/parts/LinkButton.tsx";
-import { DraftNumber, type DraftForm } from "../../base/forms/DraftNumber.tsx";
+import type { SumForm } from "../../base/forms/bound.ts";
 import { heatSum, type HeatSum } from "./heatSum.ts";
 import { powerBasis, rangeMinutes } from "./heatWords.ts";
 import { kept } from "../../base/forms/limits.ts";
 import { massLimits, type MassDraft } from "./massDraft.ts";
 import { Reckoned, Rows, type Given } from "../../base/parts/Reckoned.tsx";
 import sheet from "../../base/styles/sheet.module.css";
+import { NumberOf, PickOf } from "../../base/forms/BoundFields.tsx";
 import css from "./metal.module.css";
 
 /** Heat, time and fuel of this piece's charge in one of the shop's furnaces, and how hot to pour it. */
@@ -29,7 +29,7 @@ export function HeatCard({
   furnace,
   memory,
 }: {
-  readonly form: DraftForm<MassDraft>;
+  readonly form: SumForm<MassDraft>;
   readonly alloy: Alloy;
   readonly figures: MeltFigures;
   /** Thinnest section of the mesh, mm. */
@@ -61,10 +61,9 @@ export function HeatCard({
           ["All melted at", temp(alloy.liquidusC.value)],
         ]}
       />
-      <DraftNumber
+      <NumberOf
         form={form}
-        limits={massLimits}
-        name="pourC"
+        at="pourC"
         label="Poured at"
         quantity="temp"
         hint={`Empty: ${temp(pourC)}, the low end for ${usual.work} work, as a hot shell asks less than sand. A thin wall asks the shell to be hotter first, the metal second.`}
@@ -87,14 +86,14 @@ export function HeatCard({
           empty="None chosen"
         />
       )}
-      <Choice
+      <PickOf
+        form={form}
+        at="start"
         label="Its lining when you start"
         options={[
           { value: "cold", label: "Cold" },
           { value: "hot", label: "Still hot" },
         ]}
-        value={draft.start}
-        onChange={(start) => set({ start })}
       />
       {sum !== null && <HeatRows sum={sum} />}
       {power !== null && <p className={sheet["soft"]}>{powerBasis(power, format)}</p>}

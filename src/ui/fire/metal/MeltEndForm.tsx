@@ -1,91 +1,49 @@
 import { useState } from "react";
-import { z } from "zod";
 import { streamOf } from "../../../logbook/entries/entry.ts";
 import type { Melt } from "../../../logbook/fire/fireStates.ts";
 import { chargedKg } from "../../../logbook/fire/furnaceMemory.ts";
-import { ranges } from "../../../logbook/entries/ranges.ts";
 import type { Furnace } from "../../../logbook/shop/shopThings.ts";
 import { useShop } from "../../base/state/shop.tsx";
 import { useFormat } from "../../base/state/useFormat.ts";
-import type { Format } from "../../base/format/units.ts";
-import { check, figure, figureOrNone, withoutEmpty, wordsOrNone } from "../../base/forms/fieldSchema.ts";
-import { useForm } from "../../base/forms/useForm.ts";
+import { asGiven, figure, figureOrNone, withoutEmpty, wordsOrNone } from "../../base/forms/formFields.ts";
+import { useEntryForm } from "../../base/forms/useEntryForm.ts";
 import { Button } from "../../base/parts/Button.tsx";
 import { Card } from "../../base/parts/Card.tsx";
-import { NumberField } from "../../base/forms/NumberField.tsx";
-import { TextField } from "../../base/forms/TextField.tsx";
-import { WhenField } from "../../base/forms/WhenField.tsx";
+import { NumberOf, TextOf, WhenOf } from "../../base/forms/BoundFields.tsx";
 import css from "./metal.module.css";
 
-type Draft = {
-  readonly pouredKg: number | null;
-  readonly piggedKg: number | null;
-  readonly energyKWh: number | null;
-  readonly fuelKg: number | null;
-  readonly note: string;
-  readonly at: number | null;
+const fields = {
+  pouredKg: figure("pouredKg", {
+    what: "metal poured",
+    remedy: "Weigh the castings with their gating, or tell what went in.",
+  }),
+  piggedKg: figureOrNone("piggedKg", { what: "metal pigged", remedy: "Nothing if none was left." }),
+  energyKWh: figureOrNone("energyKWh", { what: "energy", remedy: "Read the meter, or leave it empty." }),
+  fuelKg: figureOrNone("fuelKg", { what: "fuel", remedy: "Weigh the bottle, or leave it empty." }),
+  note: wordsOrNone,
+  at: asGiven<number | null>(null),
 };
-const empty: Draft = { pouredKg: null, piggedKg: null, energyKWh: null, fuelKg: null, note: "", at: null };
-
-const schemaOf = (format: Format) =>
-  z.object({
-    pouredKg: figure(format, {
-      what: "metal poured",
-      quantity: "kg",
-      range: ranges.chargeKg,
-      remedy: "Weigh the castings with their gating, or tell what went in.",
-    }),
-    piggedKg: figureOrNone(format, {
-      what: "metal pigged",
-      quantity: "kg",
-      range: ranges.chargeKg,
-      remedy: "Nothing if none was left.",
-    }),
-    energyKWh: figureOrNone(format, {
-      what: "energy",
-      quantity: "kWh",
-      range: ranges.energyKWh,
-      remedy: "Read the meter, or leave it empty.",
-    }),
-    fuelKg: figureOrNone(format, {
-      what: "fuel",
-      quantity: "kg",
-      range: ranges.fuelKg,
-      remedy: "Weigh the bottle, or leave it empty.",
-    }),
-    note: wordsOrNone,
-    at: z.number().nullable(),
-  });
 
 /** What came out of the crucible: it ends the melt, and the furnace and the loss learn from it. */
 export function MeltEndForm({ melt, furnace }: { readonly melt: Melt; readonly furnace: Furnace | null }) {
   const { log } = useShop();
   const format = useFormat();
   const [open, setOpen] = useState(false);
-  const form = useForm<Draft>(`melt-end/${melt.id}`, empty);
-  const { draft, set, errors } = form;
+  const form = useEntryForm(`melt-end/${melt.id}`, fields);
+  const { draft } = form;
   const isGas = furnace?.heat === "propane" || furnace?.heat === "natural-gas";
   const outKg = (draft.pouredKg ?? 0) + (draft.piggedKg ?? 0);
   const inKg = chargedKg(melt);
-  const end = async (): Promise<void> => {
-    const read = check(schemaOf(format), draft);
-    form.tell(read.ok ? {} : read.errors);
-    if (!read.ok) return;
-    const { at, piggedKg, energyKWh, fuelKg, ...given } = read.value;
-    const result = await log({
-      do: "log",
-      stream: streamOf("melt", melt.id),
-      type: "melt-ended",
-      body: withoutEmpty({
-        ...given,
-        piggedKg: piggedKg ?? 0,
-        energyKWh: energyKWh ?? undefined,
-        fuelKg: fuelKg ?? undefined,
+  const end = (): Promise<void> =>
+    form.save(({ at, piggedKg = 0, ...given }) =>
+      log({
+        do: "log",
+        stream: streamOf("melt", melt.id),
+        type: "melt-ended",
+        body: withoutEmpty({ ...given, piggedKg }),
+        ...(at === null ? {} : { at }),
       }),
-      ...(at === null ? {} : { at }),
-    });
-    if (result.ok) await form.drop();
-  };
+    );
   if (!open)
     return (
       <div className={css["keys"]}>
@@ -98,44 +56,16 @@ export function MeltEndForm({ melt, furnace }: { readonly melt: Melt; readonly f
     <Card title="End the melt">
       <p>What is left goes into dry, preheated ingot moulds before it freezes in the crucible.</p>
       <div className={css["fields"]}>
-        <NumberField
-          label="Poured into shells"
-          quantity="kg"
-          min={0}
-          value={draft.pouredKg}
-          onChange={(pouredKg) => set({ pouredKg })}
-          error={errors["pouredKg"]}
-        />
-        <NumberField
+        <NumberOf form={form} at="pouredKg" label="Poured into shells" />
+        <NumberOf
+          form={form}
+          at="piggedKg"
           label="Pigged, or left as heel"
-          quantity="kg"
-          min={0}
-          value={draft.piggedKg}
-          onChange={(piggedKg) => set({ piggedKg })}
           hint="Ingots, spills that were weighed, and what stays in the crucible."
-          error={errors["piggedKg"]}
         />
-        {!isGas && (
-          <NumberField
-            label="Energy"
-            quantity="kWh"
-            min={0}
-            value={draft.energyKWh}
-            onChange={(energyKWh) => set({ energyKWh })}
-            hint="By the meter."
-            error={errors["energyKWh"]}
-          />
-        )}
+        {!isGas && <NumberOf form={form} at="energyKWh" label="Energy" hint="By the meter." />}
         {(isGas || furnace === null) && (
-          <NumberField
-            label="Fuel"
-            quantity="kg"
-            min={0}
-            value={draft.fuelKg}
-            onChange={(fuelKg) => set({ fuelKg })}
-            hint="Bottle before less after."
-            error={errors["fuelKg"]}
-          />
+          <NumberOf form={form} at="fuelKg" label="Fuel" hint="Bottle before less after." />
         )}
       </div>
       {draft.pouredKg !== null && outKg > inKg * 1.001 && (
@@ -144,14 +74,8 @@ export function MeltEndForm({ melt, furnace }: { readonly melt: Melt; readonly f
           scale.
         </p>
       )}
-      <TextField
-        label="Note"
-        multiline
-        value={draft.note}
-        onChange={(note) => set({ note })}
-        error={errors["note"]}
-      />
-      <WhenField label="When" at={draft.at} onChange={(at) => set({ at })} />
+      <TextOf form={form} at="note" label="Note" multiline />
+      <WhenOf form={form} at="at" label="When" />
       <div className={css["keys"]}>
         <Button onPress={end}>End the melt</Button>
         <Button kind="quiet" onPress={() => setOpen(false)}>

@@ -3,14 +3,13 @@ import type { Phase, Shop } from "../../../logbook/piece/piece.ts";
 import { metalOf } from "../../../logbook/piece/pieceMetal.ts";
 import type { RackItem } from "../../base/state/live.ts";
 import { useFormat } from "../../base/state/useFormat.ts";
-import { SelectField } from "../../base/forms/SelectField.tsx";
-import { TickList } from "../../base/forms/TickList.tsx";
 import { Card } from "../../base/parts/Card.tsx";
-import type { DraftForm } from "../../base/forms/DraftNumber.tsx";
+import type { SumForm } from "../../base/forms/bound.ts";
 import type { MeltDraft } from "./meltDraft.ts";
 import { Reckoned, Rows } from "../../base/parts/Reckoned.tsx";
 import type { WantedCharge } from "./wantedCharge.ts";
 import sheet from "../../base/styles/sheet.module.css";
+import { SelectOf, TickOf } from "../../base/forms/BoundFields.tsx";
 import css from "./metal.module.css";
 
 const beforeMetal: readonly Phase[] = [
@@ -25,18 +24,19 @@ const beforeMetal: readonly Phase[] = [
 
 /** Which metal, for which pieces, and what they ask for together. */
 export function MeltFor({
-  form: { draft, set },
+  form,
   shop,
   rack,
   wanted,
   massKg,
 }: {
-  readonly form: DraftForm<MeltDraft>;
+  readonly form: SumForm<MeltDraft>;
   readonly shop: Shop;
   readonly rack: readonly RackItem[];
   readonly wanted: WantedCharge | null;
   readonly massKg: number;
 }) {
+  const { draft } = form;
   const format = useFormat();
   const alloy = draft.alloyId === null ? null : ownAlloy(draft.alloyId, shop);
   const pieces = rack
@@ -50,20 +50,22 @@ export function MeltFor({
   const short = wanted === null ? 0 : wanted.parts.chargeKg - massKg;
   return (
     <Card title="For what">
-      <SelectField
+      <SelectOf
+        form={form}
+        at="alloyId"
         label="Alloy"
         options={alloyChoices(shop, draft.alloyId).map(({ id, name, isOwn }) => ({
           value: id,
           label: isOwn ? `${name} (your own)` : name,
         }))}
-        value={draft.alloyId}
-        onChange={(alloyId) => set({ alloyId })}
         empty="Choose one"
       />
       {pieces.length === 0 ? (
         <p>No piece waits for metal. A melt can be planned without one.</p>
       ) : (
-        <TickList
+        <TickOf
+          form={form}
+          at="pieceIds"
           label="Pieces"
           options={pieces.map((piece) => {
             const kg = metalOf(piece, alloy);
@@ -73,8 +75,6 @@ export function MeltFor({
               hint: kg === null ? "metal not known" : format.show("kg", kg),
             };
           })}
-          ticked={draft.pieceIds}
-          onChange={(pieceIds) => set({ pieceIds })}
         />
       )}
       {other.length > 0 && (

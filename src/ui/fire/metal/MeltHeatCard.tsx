@@ -11,14 +11,14 @@ import { useFormat } from "../../base/state/useFormat.ts";
 import { paths } from "../../base/state/paths.ts";
 import { SelectField } from "../../base/forms/SelectField.tsx";
 import { Card } from "../../base/parts/Card.tsx";
-import { Choice } from "../../base/forms/Choice.tsx";
 import { LinkButton } from "../../base/parts/LinkButton.tsx";
-import { DraftNumber, type DraftForm } from "../../base/forms/DraftNumber.tsx";
+import type { SumForm } from "../../base/forms/bound.ts";
 import { heatSum } from "./heatSum.ts";
 import { powerBasis, rangeMinutes } from "./heatWords.ts";
-import { meltLimits, type MeltDraft } from "./meltDraft.ts";
+import { type MeltDraft } from "./meltDraft.ts";
 import { Reckoned, Rows, type Given } from "../../base/parts/Reckoned.tsx";
 import sheet from "../../base/styles/sheet.module.css";
+import { NumberOf, PickOf } from "../../base/forms/BoundFields.tsx";
 import css from "./metal.module.css";
 
 const liftNames = {
@@ -40,7 +40,7 @@ export function MeltHeatCard({
   furnace,
   power,
 }: {
-  readonly form: DraftForm<MeltDraft>;
+  readonly form: SumForm<MeltDraft>;
   readonly alloy: Alloy;
   readonly heat: MeltHeat;
   readonly figures: MeltFigures;
@@ -53,7 +53,7 @@ export function MeltHeatCard({
   readonly power: PowerKnown | null;
 }) {
   const format = useFormat();
-  const { draft, set } = form;
+  const { set } = form;
   const temp = (c: number): string => format.show("temp", c);
   const usual = pourHeatOf({ alloy, figures, thinnestMm });
   const sum = heatSum({ massKg, heat, pourC, furnace, power });
@@ -69,10 +69,9 @@ export function MeltHeatCard({
   const isOver = neededMl !== null && furnace?.crucibleL !== undefined && neededMl > furnace.crucibleL * 1000;
   return (
     <Card title="The heat">
-      <DraftNumber
+      <NumberOf
         form={form}
-        limits={meltLimits}
-        name="pourC"
+        at="pourC"
         label="Poured at"
         quantity="temp"
         hint={`Light work ${temp(alloy.pourLowC.value)} to ${temp(alloy.pourHighC.value)}, heavy ${temp(figures.heavyLowC.value)} to ${temp(figures.heavyHighC.value)}. Empty: ${temp(usual.startC)}, the low end for ${usual.work} work.`}
@@ -96,14 +95,14 @@ export function MeltHeatCard({
           empty="None chosen"
         />
       )}
-      <Choice
+      <PickOf
+        form={form}
+        at="start"
         label="Its lining when you start"
         options={[
           { value: "cold", label: "Cold" },
           { value: "hot", label: "Still hot" },
         ]}
-        value={draft.start}
-        onChange={(start) => set({ start })}
       />
       {sum !== null && (
         <Rows

@@ -1,16 +1,12 @@
 import { Trash2 } from "lucide-react";
 import { useState } from "react";
-import type { Element } from "../../../physics/metal/scrap.ts";
 import { alloyChoices, alloyName } from "../../../logbook/shop/ownAlloy.ts";
 import type { Shop } from "../../../logbook/piece/piece.ts";
 import { useFormat } from "../../base/state/useFormat.ts";
-import { SelectField } from "../../base/forms/SelectField.tsx";
 import { Button } from "../../base/parts/Button.tsx";
 import { Card } from "../../base/parts/Card.tsx";
-import { Choice } from "../../base/forms/Choice.tsx";
-import { TextField } from "../../base/forms/TextField.tsx";
 import { AssayFields } from "./AssayFields.tsx";
-import { DraftNumber, type DraftForm } from "../../base/forms/DraftNumber.tsx";
+import type { SumForm } from "../../base/forms/bound.ts";
 import { berylliumCaution } from "../../base/cautions/hazardWords.ts";
 import {
   elementChoices,
@@ -23,6 +19,7 @@ import {
   type MeltDraft,
 } from "./meltDraft.ts";
 import sheet from "../../base/styles/sheet.module.css";
+import { NumberOf, PickOf, SelectOf, TextOf } from "../../base/forms/BoundFields.tsx";
 import css from "./metal.module.css";
 
 const kinds: readonly { readonly value: ItemKind; readonly label: string }[] = [
@@ -38,7 +35,7 @@ export function MeltItems({
   form: { draft, set },
   shop,
 }: {
-  readonly form: DraftForm<MeltDraft>;
+  readonly form: SumForm<MeltDraft>;
   readonly shop: Shop;
 }) {
   const format = useFormat();
@@ -110,59 +107,43 @@ function ItemFields({
   readonly shop: Shop;
   readonly onChange: (changes: Partial<ItemDraft>) => void;
 }) {
+  const form = { draft: item, set: onChange, limits: itemLimits };
   return (
     <div className={sheet["stack3"]}>
       <div className={css["fields"]}>
-        <DraftNumber
-          form={{ draft: item, set: onChange }}
-          limits={itemLimits}
-          name="massKg"
-          label="Weight"
-          quantity="kg"
-        />
-        <TextField
-          label="Name"
-          value={item.name}
-          onChange={(name) => onChange({ name })}
-          hint="Empty: as it is called below."
-        />
+        <NumberOf form={form} at="massKg" label="Weight" quantity="kg" />
+        <TextOf form={form} at="name" label="Name" hint="Empty: as it is called below." />
       </div>
-      <SelectField
-        label="It is"
-        options={kinds}
-        value={item.kind}
-        onChange={(kind) => onChange({ kind: (kind ?? "alloy") as ItemKind })}
-        empty={null}
-      />
+      <SelectOf form={form} at="kind" label="It is" options={kinds} empty={null} />
       {item.kind === "alloy" && (
-        <SelectField
+        <SelectOf
+          form={form}
+          at="alloyId"
           label="Which alloy"
           options={alloyChoices(shop, item.alloyId).map(({ id, name }) => ({ value: id, label: name }))}
-          value={item.alloyId}
-          onChange={(alloyId) => onChange({ alloyId })}
           empty="Choose one"
         />
       )}
       {item.kind === "pure" && (
-        <SelectField
+        <SelectOf
+          form={form}
+          at="element"
           label="Which metal"
           options={elementChoices.filter(({ value }) => value !== "other" && value !== "be")}
-          value={item.element}
-          onChange={(element) => onChange({ element: (element ?? "cu") as Element })}
           empty={null}
         />
       )}
       {item.kind === "assay" && <AssayFields item={item} onChange={onChange} />}
       {(item.kind === "unknown-copper" || item.kind === "assay") && (
         <>
-          <Choice
+          <PickOf
+            form={form}
+            at="springy"
             label="Springy, a contact, or a non-sparking tool?"
             options={[
               { value: "no", label: "No, none of it" },
               { value: "yes", label: "Yes, or can't tell" },
             ]}
-            value={item.springy}
-            onChange={(springy) => onChange({ springy })}
           />
           {item.springy === "yes" && (
             <p role="alert" className={`${sheet["held"]} ${sheet["firm"]} ${sheet["inset"]}`}>

@@ -2,7 +2,6 @@ import { crucibleLiftKg } from "../../../logbook/bucket/liftWeights.ts";
 import { alloyContents, mayHoldOf } from "../../../logbook/pour/meltContents.ts";
 import { Cautions } from "../../base/cautions/Cautions.tsx";
 import { pourHeatOf } from "../../../logbook/pour/pourHeat.ts";
-import { useState } from "react";
 import { useLocation, useSearch } from "wouter";
 import { v7 as uuidv7 } from "uuid";
 import { streamOf } from "../../../logbook/entries/entry.ts";
@@ -14,12 +13,12 @@ import { useFigures, useMelts, useRack, type RackItem } from "../../base/state/l
 import { paths } from "../../base/state/paths.ts";
 import { useShop } from "../../base/state/shop.tsx";
 import { useFormat } from "../../base/state/useFormat.ts";
-import { withoutEmpty } from "../../base/forms/fieldSchema.ts";
-import { useForm } from "../../base/forms/useForm.ts";
+import { withoutEmpty } from "../../base/forms/formFields.ts";
+import { useSumForm } from "../../base/forms/useForm.ts";
 import { Button } from "../../base/parts/Button.tsx";
 import { Card } from "../../base/parts/Card.tsx";
 import { Page } from "../../base/parts/Page.tsx";
-import { TextField } from "../../base/forms/TextField.tsx";
+import { Refused } from "../../base/forms/Refused.tsx";
 import { FumeLimits } from "./FumeLimits.tsx";
 import { kept } from "../../base/forms/limits.ts";
 import { mayHoldBeryllium, meltLimits, newMelt, weighedIn, type MeltDraft } from "./meltDraft.ts";
@@ -30,6 +29,7 @@ import { mixSum } from "./meltSum.ts";
 import { MixVerdict } from "./MixVerdict.tsx";
 import { wantedCharge } from "./wantedCharge.ts";
 import sheet from "../../base/styles/sheet.module.css";
+import { TextOf } from "../../base/forms/BoundFields.tsx";
 import css from "./metal.module.css";
 
 /** A melt for one or several pieces: what goes in, whether it makes the alloy, and how long it takes. */
@@ -57,12 +57,11 @@ function MeltPlan({
   const { log } = useShop();
   const format = useFormat();
   const [, goTo] = useLocation();
-  const [refused, setRefused] = useState<string | null>(null);
   const of = rack.find(({ standing }) => standing.piece.id === asked)?.standing.piece ?? null;
   const start: MeltDraft =
     of === null ? newMelt : { ...newMelt, pieceIds: [of.id], alloyId: of.plan.alloyId ?? null };
-  const form = useForm<MeltDraft>("melt/new", start, asked ?? "");
-  const { draft, set } = form;
+  const form = useSumForm("melt/new", start, { limits: meltLimits, about: asked ?? "" });
+  const { draft } = form;
   const alloyNamed = (id: string): string => alloyName(id, shop);
   const alloy = draft.alloyId === null ? null : ownAlloy(draft.alloyId, shop);
   const heat = draft.alloyId === null ? null : ownMeltHeat(draft.alloyId, shop);
@@ -113,13 +112,10 @@ function MeltPlan({
       mayHold: mix.mix === null || mix.unsaid.length > 0 ? undefined : mayHoldOf(mix.mix.shares),
       note: note === "" ? undefined : note,
     });
-    const done = await log(
-      { do: "log", stream: streamOf("melt", id), type: "melt-planned", body },
-      { quiet: true },
+    await form.send(
+      () => log({ do: "log", stream: streamOf("melt", id), type: "melt-planned", body }, { quiet: true }),
+      () => goTo(paths.melt(id)),
     );
-    if (!done.ok) return setRefused(done.text);
-    await form.drop();
-    goTo(paths.melt(id));
   };
 
   return (
@@ -162,12 +158,8 @@ function MeltPlan({
             </>
           )}
           <Card>
-            <TextField label="Note" multiline value={draft.note} onChange={(note) => set({ note })} />
-            {refused !== null && (
-              <p role="alert" className={`${sheet["held"]} ${sheet["firm"]} ${sheet["inset"]}`}>
-                {refused}
-              </p>
-            )}
+            <TextOf form={form} at="note" label="Note" multiline />
+            <Refused form={form} plain />
             <Button kind="primary" size="big" disabledReason={reason} onPress={plan}>
               Plan this melt
             </Button>

@@ -5,7 +5,7 @@ import { useFormat } from "../../base/state/useFormat.ts";
 import type { Format } from "../../base/format/units.ts";
 import { Button } from "../../base/parts/Button.tsx";
 import { Card } from "../../base/parts/Card.tsx";
-import type { DraftForm } from "../../base/forms/DraftNumber.tsx";
+import type { SumForm } from "../../base/forms/bound.ts";
 import { limitName, limitWords, symbolOf } from "./elementWords.ts";
 import { newItem, type MeltDraft } from "./meltDraft.ts";
 import type { Fix, MixSum } from "./meltSum.ts";
@@ -26,7 +26,7 @@ export function MixVerdict({
   mix,
   alloy,
 }: {
-  readonly form: DraftForm<MeltDraft>;
+  readonly form: SumForm<MeltDraft>;
   readonly mix: MixSum;
   readonly alloy: Alloy | null;
 }) {
@@ -127,7 +127,7 @@ function FixSays({
 }: {
   readonly fix: Fix;
   readonly mix: MixSum;
-  readonly form: DraftForm<MeltDraft>;
+  readonly form: SumForm<MeltDraft>;
 }) {
   const format = useFormat();
   const { raise, targets, dilutions } = fix;

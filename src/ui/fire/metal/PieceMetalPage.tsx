@@ -7,7 +7,7 @@ import type { Alloy, MeltFigures } from "../../../trade/metals/alloy.ts";
 import { patternMaterials } from "../../../trade/patternMaterials.ts";
 import { useMelts, usePiece } from "../../base/state/live.ts";
 import { paths } from "../../base/state/paths.ts";
-import { useForm } from "../../base/forms/useForm.ts";
+import { useSumForm } from "../../base/forms/useForm.ts";
 import { Card } from "../../base/parts/Card.tsx";
 import { Empty } from "../../base/parts/Empty.tsx";
 import { LinkButton } from "../../base/parts/LinkButton.tsx";
@@ -16,7 +16,7 @@ import { ChargeCard } from "./ChargeCard.tsx";
 import { chargeFor, gatingKgOf, lossFor, marginFor } from "./chargeSum.ts";
 import { CrucibleCard } from "./CrucibleCard.tsx";
 import { HeatCard } from "./HeatCard.tsx";
-import { massDraftOf, type MassDraft } from "./massDraft.ts";
+import { massDraftOf, massLimits } from "./massDraft.ts";
 import { massByRoutes } from "./massRoutes.ts";
 import { MetalSave } from "./MetalSave.tsx";
 import { RoutesCard } from "./RoutesCard.tsx";
@@ -78,7 +78,7 @@ type Props = {
 
 function PieceMetal({ piece, shop, melts, alloyId, alloy, figures }: Props) {
   const { plan } = piece;
-  const form = useForm<MassDraft>(`metal/${piece.id}`, massDraftOf(plan));
+  const form = useSumForm(`metal/${piece.id}`, massDraftOf(plan), { limits: massLimits });
   const { draft } = form;
   const mesh = piece.patterns.at(-1) ?? null;
   const metalKgM3 = alloy.solidKgM3.value;

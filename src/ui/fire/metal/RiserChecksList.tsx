@@ -8,14 +8,14 @@ import {
 import type { Alloy, MeltFigures } from "../../../trade/metals/alloy.ts";
 import { caineConstants, riserGives } from "../../../trade/riserFigures.ts";
 import { useFormat } from "../../base/state/useFormat.ts";
-import { Choice } from "../../base/forms/Choice.tsx";
 import { LevelMark } from "../../base/parts/LevelMark.tsx";
 import type { RiserChecks } from "./chainSum.ts";
-import type { DraftForm } from "../../base/forms/DraftNumber.tsx";
+import type { SumForm } from "../../base/forms/bound.ts";
 import { linkLimits, type GatingDraft, type LinkDraft } from "../../pattern/mesh/gatingDraft.ts";
 import { kept } from "../../base/forms/limits.ts";
 import { Reckoned } from "../../base/parts/Reckoned.tsx";
 import sheet from "../../base/styles/sheet.module.css";
+import { PickOf } from "../../base/forms/BoundFields.tsx";
 import css from "./metal.module.css";
 
 const gives = [
@@ -33,7 +33,7 @@ export function RiserChecksList({
   figures,
   links,
 }: {
-  readonly form: DraftForm<GatingDraft>;
+  readonly form: SumForm<GatingDraft>;
   readonly checks: RiserChecks;
   readonly isPathMet: boolean;
   readonly alloy: Alloy;
@@ -65,14 +65,14 @@ export function RiserChecksList({
         </Check>
       )}
       <Check isMet={isPathMet}>The way stays open: every part 1.1 times those behind it</Check>
-      <Choice
+      <PickOf
+        form={form}
+        at="riserGive"
         label="It gives up"
         options={gives.map(({ value, label }) => ({
           value,
           label: `${label}, ${format.show("percent", riserGives[value].value)}`,
         }))}
-        value={form.draft.riserGive}
-        onChange={(riserGive) => form.set({ riserGive })}
       />
       <SecondOpinions checks={checks} alloy={alloy} links={links} />
       <Reckoned

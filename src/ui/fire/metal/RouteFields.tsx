@@ -3,13 +3,14 @@ import type { PatternMeasured } from "../../../logbook/entries/pieceBodies.ts";
 import type { PatternMaterial } from "../../../trade/patternMaterials.ts";
 import { useFormat } from "../../base/state/useFormat.ts";
 import { Choice } from "../../base/forms/Choice.tsx";
-import { DraftNumber, type DraftForm } from "../../base/forms/DraftNumber.tsx";
+import type { SumForm } from "../../base/forms/bound.ts";
 import { kept } from "../../base/forms/limits.ts";
 import { isPrinted, massLimits, type MassDraft } from "./massDraft.ts";
 import sheet from "../../base/styles/sheet.module.css";
+import { NumberOf, PickOf } from "../../base/forms/BoundFields.tsx";
 import css from "./metal.module.css";
 
-type Props = { readonly form: DraftForm<MassDraft> };
+type Props = { readonly form: SumForm<MassDraft> };
 type WithMesh = Props & { readonly mesh: PatternMeasured | null };
 
 export function HollowFields({ form, mesh }: WithMesh) {
@@ -29,21 +30,20 @@ export function HollowFields({ form, mesh }: WithMesh) {
           : `${format.show("cm3", mesh.volumeMm3 / 1000)} inside`}
         , {format.show("m2", mesh.areaMm2 / 1e6)} of surface.
       </p>
-      <Choice
+      <PickOf
+        form={form}
+        at="hollow"
         label="How it is made"
         options={[
           { value: "solid", label: "Solid, or filled inside", hint: "burns out to a full cavity" },
           { value: "closed-hollow", label: "Hollow, closed", hint: "burns out to a full cavity too" },
           { value: "vented-hollow", label: "Hollow, open to slurry", hint: "metal in the wall alone" },
         ]}
-        value={form.draft.hollow}
-        onChange={(hollow) => form.set({ hollow })}
       />
       {form.draft.hollow === "vented-hollow" && (
-        <DraftNumber
+        <NumberOf
           form={form}
-          limits={massLimits}
-          name="hollowWallMm"
+          at="hollowWallMm"
           label="Its wall"
           quantity="mm"
           hint="Slurry must run in, coat it all over, and drain out again: every drain hole open."
@@ -59,18 +59,16 @@ export function WaterFields({ form, route }: Props & { readonly route: "hydrosta
       <div className={css["fields"]}>
         {route === "displacement" ? (
           <>
-            <DraftNumber
+            <NumberOf
               form={form}
-              limits={massLimits}
-              name="displacedG"
+              at="displacedG"
               label="Water pushed out"
               quantity="g"
               hint="Weigh what runs over a brim-full pail, or read how much the pail on the scale gains while the pattern is held under."
             />
-            <DraftNumber
+            <NumberOf
               form={form}
-              limits={massLimits}
-              name="sinkerDisplacedG"
+              at="sinkerDisplacedG"
               label="Of that, by the sinker"
               quantity="g"
               hint="The sinker alone, the same way."
@@ -78,40 +76,26 @@ export function WaterFields({ form, route }: Props & { readonly route: "hydrosta
           </>
         ) : (
           <>
-            <DraftNumber
+            <NumberOf form={form} at="airG" label="Weight in air" quantity="g" hint="Of the pattern alone." />
+            <NumberOf
               form={form}
-              limits={massLimits}
-              name="airG"
-              label="Weight in air"
-              quantity="g"
-              hint="Of the pattern alone."
-            />
-            <DraftNumber
-              form={form}
-              limits={massLimits}
-              name="submergedG"
+              at="submergedG"
               label="Weight hung under water"
               quantity="g"
               hint="With its sinker, if it floats."
             />
-            <DraftNumber
-              form={form}
-              limits={massLimits}
-              name="sinkerSubmergedG"
-              label="The sinker alone, under water"
-              quantity="g"
-            />
+            <NumberOf form={form} at="sinkerSubmergedG" label="The sinker alone, under water" quantity="g" />
           </>
         )}
       </div>
-      <Choice
+      <PickOf
+        form={form}
+        at="isSealed"
         label="Can water get into it?"
         options={[
           { value: "yes", label: "No, it is tight" },
           { value: "no", label: "Yes, or not sure" },
         ]}
-        value={form.draft.isSealed}
-        onChange={(isSealed) => form.set({ isSealed })}
       />
       <p className={sheet["soft"]}>
         Volume is the water's weight over{" "}
@@ -130,17 +114,10 @@ export function SlicerFields({ form }: Props) {
         cavity is the whole of it.
       </p>
       <div className={css["fields"]}>
-        <DraftNumber
+        <NumberOf form={form} at="slicerG" label="Weight at 100% infill" quantity="g" />
+        <NumberOf
           form={form}
-          limits={massLimits}
-          name="slicerG"
-          label="Weight at 100% infill"
-          quantity="g"
-        />
-        <DraftNumber
-          form={form}
-          limits={massLimits}
-          name="slicerGCm3"
+          at="slicerGCm3"
           label="Density the slicer takes"
           quantity="density"
           hint="In its filament settings."
@@ -172,11 +149,10 @@ export function WeightFields({
         onChange={(next) => form.set({ fill: next })}
       />
       <div className={css["fields"]}>
-        <DraftNumber form={form} limits={massLimits} name="patternG" label="Pattern weight" quantity="g" />
-        <DraftNumber
+        <NumberOf form={form} at="patternG" label="Pattern weight" quantity="g" />
+        <NumberOf
           form={form}
-          limits={massLimits}
-          name="patternGCm3"
+          at="patternGCm3"
           label="Density of the pattern"
           quantity="density"
           hint={
@@ -202,8 +178,8 @@ function InfillCheck({ form, mesh }: WithMesh) {
   return (
     <>
       <div className={css["fields"]}>
-        <DraftNumber form={form} limits={massLimits} name="skinMm" label="Skin all round" quantity="mm" />
-        <DraftNumber form={form} limits={massLimits} name="infill" label="Infill" quantity="percent" />
+        <NumberOf form={form} at="skinMm" label="Skin all round" quantity="mm" />
+        <NumberOf form={form} at="infill" label="Infill" quantity="percent" />
       </div>
       {mesh !== null && volumeCm3 !== null && volumeCm3 > 0 && skinMm !== null && infill !== null && (
         <Should

@@ -5,17 +5,17 @@ import type { PatternMaterial } from "../../../trade/patternMaterials.ts";
 import { volumeRouteError } from "../../../trade/volumeRoutes.ts";
 import { useFormat } from "../../base/state/useFormat.ts";
 import { Card } from "../../base/parts/Card.tsx";
-import { Choice } from "../../base/forms/Choice.tsx";
-import type { DraftForm } from "../../base/forms/DraftNumber.tsx";
+import type { SumForm } from "../../base/forms/bound.ts";
 import type { MassDraft } from "./massDraft.ts";
 import type { MassByRoutes, RouteLine } from "./massRoutes.ts";
 import { HollowFields, SlicerFields, WaterFields, WeightFields } from "./RouteFields.tsx";
 import { refusalSays, routeInSentence, routeWords } from "./metalWords.ts";
 import sheet from "../../base/styles/sheet.module.css";
+import { PickOf } from "../../base/forms/BoundFields.tsx";
 import css from "./metal.module.css";
 
 type Props = {
-  readonly form: DraftForm<MassDraft>;
+  readonly form: SumForm<MassDraft>;
   readonly routes: MassByRoutes;
   readonly mesh: PatternMeasured | null;
   readonly material: PatternMaterial | null;
@@ -32,14 +32,14 @@ export function RoutesCard({ form, routes, mesh, material }: Props) {
       </p>
       <RouteTable routes={routes} />
       {chosen !== null && <Disagreements routes={routes} />}
-      <Choice
+      <PickOf
+        form={form}
+        at="withGating"
         label="What was measured"
         options={[
           { value: "no", label: "The casting alone" },
           { value: "yes", label: "With its gating" },
         ]}
-        value={form.draft.withGating}
-        onChange={(withGating) => form.set({ withGating })}
       />
       <div className={sheet["stack3"]}>
         {lines.map((line) => (

@@ -6,12 +6,13 @@ import { useFormat } from "../../base/state/useFormat.ts";
 import type { Format } from "../../base/format/units.ts";
 import { Card } from "../../base/parts/Card.tsx";
 import { LevelMark } from "../../base/parts/LevelMark.tsx";
-import { DraftNumber, type DraftForm } from "../../base/forms/DraftNumber.tsx";
-import { gatingLimits, type GatingDraft } from "../../pattern/mesh/gatingDraft.ts";
+import type { SumForm } from "../../base/forms/bound.ts";
+import { type GatingDraft } from "../../pattern/mesh/gatingDraft.ts";
 import { shortSpan } from "./heatWords.ts";
 import { Reckoned, Rows, type Given } from "../../base/parts/Reckoned.tsx";
 import { leanSum, type MetalHot, type RunSum } from "./runSum.ts";
 import sheet from "../../base/styles/sheet.module.css";
+import { NumberOf } from "../../base/forms/BoundFields.tsx";
 import css from "./metal.module.css";
 
 const verdicts = {
@@ -31,7 +32,7 @@ export function RunCard({
   alloy,
   limitMS,
 }: {
-  readonly form: DraftForm<GatingDraft>;
+  readonly form: SumForm<GatingDraft>;
   readonly hot: MetalHot | null;
   readonly run: RunSum | null;
   readonly alloy: Alloy;
@@ -43,35 +44,25 @@ export function RunCard({
   return (
     <Card title="Will the thinnest wall run full?">
       <div className={css["fields"]}>
-        <DraftNumber form={form} limits={gatingLimits} name="wallMm" label="Thinnest metal" quantity="mm" />
-        <DraftNumber
+        <NumberOf form={form} at="wallMm" label="Thinnest metal" quantity="mm" />
+        <NumberOf
           form={form}
-          limits={gatingLimits}
-          name="runMm"
+          at="runMm"
           label="How far it must run"
           quantity="mm"
           hint="From the gate along the thin wall to its far end."
         />
-        <DraftNumber
+        <NumberOf
           form={form}
-          limits={gatingLimits}
-          name="shellC"
+          at="shellC"
           label="Shell at the pour"
           quantity="temp"
           hint={hint(hot?.shellC)}
         />
-        <DraftNumber
+        <NumberOf form={form} at="metalC" label="Metal" quantity="temp" hint={hint(hot?.metalC)} />
+        <NumberOf
           form={form}
-          limits={gatingLimits}
-          name="metalC"
-          label="Metal"
-          quantity="temp"
-          hint={hint(hot?.metalC)}
-        />
-        <DraftNumber
-          form={form}
-          limits={gatingLimits}
-          name="wallHeadMm"
+          at="wallHeadMm"
           label="Metal standing over it"
           quantity="mm"
           hint="From that wall up to the cup."
@@ -172,7 +163,7 @@ function stepWords(step: MisrunStep, format: Format): string {
   }
 }
 
-function Lean({ form, limitMS }: { readonly form: DraftForm<GatingDraft>; readonly limitMS: number }) {
+function Lean({ form, limitMS }: { readonly form: SumForm<GatingDraft>; readonly limitMS: number }) {
   const format = useFormat();
   const lean = leanSum(form.draft, limitMS);
   return (
@@ -185,20 +176,8 @@ function Lean({ form, limitMS }: { readonly form: DraftForm<GatingDraft>; readon
           {leanDeg.source}). Begun almost level and raised as it fills, it never falls at all.
         </p>
         <div className={css["fields"]}>
-          <DraftNumber
-            form={form}
-            limits={gatingLimits}
-            name="leanMm"
-            label="Length it runs down"
-            quantity="mm"
-          />
-          <DraftNumber
-            form={form}
-            limits={gatingLimits}
-            name="leanDeg"
-            label="Angle from level"
-            quantity="deg"
-          />
+          <NumberOf form={form} at="leanMm" label="Length it runs down" quantity="mm" />
+          <NumberOf form={form} at="leanDeg" label="Angle from level" quantity="deg" />
         </div>
         {lean !== null && (
           <p>

@@ -6,12 +6,12 @@ import { otherShrinks } from "../../../trade/volumeRoutes.ts";
 import { useFormat } from "../../base/state/useFormat.ts";
 import type { Format } from "../../base/format/units.ts";
 import { Card } from "../../base/parts/Card.tsx";
-import { Choice } from "../../base/forms/Choice.tsx";
-import type { DraftForm } from "../../base/forms/DraftNumber.tsx";
+import type { SumForm } from "../../base/forms/bound.ts";
 import { isPrinted, type MassDraft } from "./massDraft.ts";
 import { Reckoned, Rows, type Given } from "../../base/parts/Reckoned.tsx";
 import { ownShrink } from "./ownShrink.ts";
 import sheet from "../../base/styles/sheet.module.css";
+import { PickOf } from "../../base/forms/BoundFields.tsx";
 import css from "./metal.module.css";
 
 /** How much larger the pattern must be than the casting, with each step on the way multiplied in. */
@@ -22,7 +22,7 @@ export function ScaleCard({
   figures,
   material,
 }: {
-  readonly form: DraftForm<MassDraft>;
+  readonly form: SumForm<MassDraft>;
   readonly shop: Shop;
   readonly alloyId: string;
   readonly figures: MeltFigures;
@@ -48,14 +48,14 @@ export function ScaleCard({
         . In volume and metal that is {format.show("share", volumeScale(metal) - 1)} more.
       </p>
       {material === "wax" && (
-        <Choice
+        <PickOf
+          form={form}
+          at="rubber"
           label="Wax out of a rubber mould?"
           options={[
             { value: "no", label: "No" },
             { value: "yes", label: "Yes" },
           ]}
-          value={form.draft.rubber}
-          onChange={(rubber) => form.set({ rubber })}
         />
       )}
       <Rows

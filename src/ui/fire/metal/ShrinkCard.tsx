@@ -1,50 +1,38 @@
-import { z } from "zod";
 import { shopStream } from "../../../logbook/entries/entry.ts";
-import { ranges } from "../../../logbook/entries/ranges.ts";
 import type { Shop } from "../../../logbook/piece/piece.ts";
 import type { MeltFigures } from "../../../trade/metals/alloy.ts";
 import { useFleeting } from "../../base/state/fleeting.ts";
 import { useShop } from "../../base/state/shop.tsx";
 import { useFormat } from "../../base/state/useFormat.ts";
 import type { Format } from "../../base/format/units.ts";
-import { check, figure } from "../../base/forms/fieldSchema.ts";
-import { useForm } from "../../base/forms/useForm.ts";
+import { asGiven, checkFields, figure, type DraftOf } from "../../base/forms/formFields.ts";
+import { useEntryForm } from "../../base/forms/useEntryForm.ts";
 import { Button } from "../../base/parts/Button.tsx";
 import { Card } from "../../base/parts/Card.tsx";
-import { Choice } from "../../base/forms/Choice.tsx";
-import { NumberField } from "../../base/forms/NumberField.tsx";
 import { Ago } from "../../base/parts/Ago.tsx";
 import { Reckoned } from "../../base/parts/Reckoned.tsx";
 import { ownShrink } from "./ownShrink.ts";
+import { NumberOf, PickOf } from "../../base/forms/BoundFields.tsx";
 import css from "./metal.module.css";
 
-type Draft = {
-  readonly patternMm: number | null;
-  readonly castingMm: number | null;
-  readonly held: "free" | "restrained";
+const fields = {
+  patternMm: figure("patternMm", { what: "length on the pattern", remedy: "Measure between two marks." }),
+  castingMm: figure("castingMm", {
+    what: "length on the casting",
+    remedy: "Measure between the same two marks.",
+  }),
+  held: asGiven<"free" | "restrained">("free"),
 };
 
-const schemaOf = (format: Format) =>
-  z
-    .object({
-      patternMm: figure(format, {
-        what: "length on the pattern",
-        quantity: "mm",
-        range: ranges.gaugeMm,
-        remedy: "Measure between two marks.",
-      }),
-      castingMm: figure(format, {
-        what: "length on the casting",
-        quantity: "mm",
-        range: ranges.gaugeMm,
-        remedy: "Measure between the same two marks.",
-      }),
-      held: z.enum(["free", "restrained"]),
-    })
-    .refine(({ patternMm, castingMm }) => castingMm >= 0.9 * patternMm && castingMm <= 1.02 * patternMm, {
-      path: ["castingMm"],
-      message: "A casting comes out a few percent smaller than its pattern. Look at both lengths again.",
-    });
+const readShrink = (draft: DraftOf<typeof fields>, format: Format) =>
+  checkFields(fields, draft, format, ({ patternMm, castingMm }) =>
+    castingMm >= 0.9 * patternMm && castingMm <= 1.02 * patternMm
+      ? {}
+      : {
+          castingMm:
+            "A casting comes out a few percent smaller than its pattern. Look at both lengths again.",
+        },
+  );
 
 const heldWords = { free: "shrinking freely", restrained: "held by a core or its shape" } as const;
 
@@ -61,17 +49,12 @@ export function ShrinkCard({
   const { log } = useShop();
   const format = useFormat();
   const say = useFleeting((fleeting) => fleeting.say);
-  const form = useForm<Draft>(`shrink/${alloyId}`, { patternMm: null, castingMm: null, held: "free" });
-  const { draft, set, errors } = form;
+  const form = useEntryForm(`shrink/${alloyId}`, fields, { check: readShrink });
   const add = async (): Promise<void> => {
-    const read = check(schemaOf(format), draft);
-    form.tell(read.ok ? {} : read.errors);
-    if (!read.ok) return;
-    const body = { alloyId, ...read.value };
-    const result = await log({ do: "log", stream: shopStream, type: "shrink-measured", body });
-    if (!result.ok) return;
-    await form.restart();
-    say("Measured shrink logged.");
+    await form.save(
+      (read) => log({ do: "log", stream: shopStream, type: "shrink-measured", body: { alloyId, ...read } }),
+      { restart: () => say("Measured shrink logged.") },
+    );
   };
   const seen = shop.shrinks.filter((shrink) => shrink.alloyId === alloyId);
   return (
@@ -88,31 +71,17 @@ export function ShrinkCard({
         </p>
       )}
       <div className={css["fields"]}>
-        <NumberField
-          label="On the pattern"
-          quantity="mm"
-          min={0}
-          value={draft.patternMm}
-          onChange={(patternMm) => set({ patternMm })}
-          error={errors["patternMm"]}
-        />
-        <NumberField
-          label="On the casting"
-          quantity="mm"
-          min={0}
-          value={draft.castingMm}
-          onChange={(castingMm) => set({ castingMm })}
-          error={errors["castingMm"]}
-        />
+        <NumberOf form={form} at="patternMm" label="On the pattern" />
+        <NumberOf form={form} at="castingMm" label="On the casting" />
       </div>
-      <Choice
+      <PickOf
+        form={form}
+        at="held"
         label="It was"
         options={[
           { value: "free", label: "Free to shrink" },
           { value: "restrained", label: "Held" },
         ]}
-        value={draft.held}
-        onChange={(held) => set({ held })}
       />
       <Button onPress={add}>Log the shrink</Button>
       {seen.length > 0 && (

@@ -1,62 +1,49 @@
-import { z } from "zod";
 import type { EntryBodies } from "../../../logbook/entries/entry.ts";
-import { ranges } from "../../../logbook/entries/ranges.ts";
+import { ranges, type NumberRange } from "../../../logbook/entries/ranges.ts";
 import type { Shop } from "../../../logbook/piece/piece.ts";
 import { alloyOf } from "../../../trade/metals/alloys.ts";
 import type { Alloy, MeltFigures } from "../../../trade/metals/alloy.ts";
-import type { Format, Quantity } from "../../base/format/units.ts";
-import { figureOrNone, words, wordsOrNone } from "../../base/forms/fieldSchema.ts";
+import type { Format } from "../../base/format/units.ts";
+import { asGiven, checkFields, figureOrNone, words, wordsOrNone, type DraftOf, type ReadOf } from "../../base/forms/formFields.ts";
+
+const thousandthsOf = ({ low, high }: NumberRange): NumberRange => ({ low: low / 1000, high: high / 1000 });
+const remedy = "Correct it, or leave it empty to keep the table's.";
+const inG = "the page shows g/cm³, the log keeps kg/m³";
+const inKJ = "the page shows kJ, the log keeps J";
+const density = { quantity: "density", range: thousandthsOf(ranges.densityKgM3), why: inG } as const;
 
 /** Figures a shop may set of its own; empty keeps the table's. Densities g/cm³, latent heat kJ/kg, heats J/kg·K. */
-export type OwnDraft = {
-  readonly name: string;
-  readonly as: "instead" | "copy";
-  readonly density: number | null;
-  readonly liquidDensity: number | null;
-  readonly solidusC: number | null;
-  readonly liquidusC: number | null;
-  readonly pourLowC: number | null;
-  readonly pourHighC: number | null;
-  readonly shrink: number | null;
-  readonly latent: number | null;
-  readonly solidHeat: number | null;
-  readonly liquidHeat: number | null;
-  readonly note: string;
+export const ownFields = {
+  name: words("name", "Name it as your ingots are marked.", 80),
+  as: asGiven<"instead" | "copy">("instead"),
+  density: figureOrNone("densityKgM3", { what: "density", remedy, own: density }),
+  liquidDensity: figureOrNone("liquidDensityKgM3", { what: "liquid density", remedy, own: density }),
+  solidusC: figureOrNone("solidusC", { what: "temperature where it begins to melt", remedy }),
+  liquidusC: figureOrNone("liquidusC", { what: "temperature where all is melted", remedy }),
+  pourLowC: figureOrNone("pourLowC", { what: "lowest pouring temperature", remedy }),
+  pourHighC: figureOrNone("pourHighC", { what: "highest pouring temperature", remedy }),
+  shrink: figureOrNone("shrink", { what: "shrink", remedy }),
+  latent: figureOrNone("latentJKg", {
+    what: "latent heat",
+    remedy,
+    own: { range: thousandthsOf(ranges.latentJKg), why: inKJ },
+  }),
+  solidHeat: figureOrNone("solidJKgK", { what: "heat of the solid", remedy }),
+  liquidHeat: figureOrNone("liquidJKgK", { what: "heat of the liquid", remedy }),
+  note: wordsOrNone,
 };
+type OwnDraft = DraftOf<typeof ownFields>;
 
-export function ownSchema(format: Format) {
-  const orEmpty = "Correct it, or leave it empty to keep the table's.";
-  const one = (what: string, quantity: Quantity, range: { low: number; high: number }) =>
-    figureOrNone(format, { what, quantity, range, remedy: orEmpty });
-  const density = { low: ranges.densityKgM3.low / 1000, high: ranges.densityKgM3.high / 1000 };
-  const latent = { low: ranges.latentJKg.low / 1000, high: ranges.latentJKg.high / 1000 };
-  const pair = (low: number | null, high: number | null): boolean =>
-    low === null || high === null || low <= high;
-  return z
-    .object({
-      name: words("name", "Name it as your ingots are marked.", 80),
-      as: z.enum(["instead", "copy"]),
-      density: one("density", "density", density),
-      liquidDensity: one("liquid density", "density", density),
-      solidusC: one("temperature where it begins to melt", "temp", ranges.meltsC),
-      liquidusC: one("temperature where all is melted", "temp", ranges.meltsC),
-      pourLowC: one("lowest pouring temperature", "temp", ranges.metalC),
-      pourHighC: one("highest pouring temperature", "temp", ranges.metalC),
-      shrink: one("shrink", "share", ranges.shrink),
-      latent: one("latent heat", "plain", latent),
-      solidHeat: one("heat of the solid", "plain", ranges.metalJKgK),
-      liquidHeat: one("heat of the liquid", "plain", ranges.metalJKgK),
-      note: wordsOrNone,
-    })
-    .refine(({ solidusC, liquidusC }) => pair(solidusC, liquidusC), {
-      path: ["liquidusC"],
-      message: "It can't be all melted before it begins to melt. Look at both.",
-    })
-    .refine(({ pourLowC, pourHighC }) => pair(pourLowC, pourHighC), {
-      path: ["pourHighC"],
-      message: "The highest lies below the lowest. Look at both.",
-    });
-}
+const isTurned = (low: number | undefined, high: number | undefined): boolean =>
+  low !== undefined && high !== undefined && low > high;
+
+export const readOwn = (draft: OwnDraft, format: Format) =>
+  checkFields(ownFields, draft, format, ({ solidusC, liquidusC, pourLowC, pourHighC }) => ({
+    liquidusC: isTurned(solidusC, liquidusC)
+      ? "It can't be all melted before it begins to melt. Look at both."
+      : undefined,
+    pourHighC: isTurned(pourLowC, pourHighC) ? "The highest lies below the lowest. Look at both." : undefined,
+  }));
 
 /** Both ends of each pair are told together, so that a copy never crosses the table's other end. */
 export function ownBody({
@@ -65,29 +52,29 @@ export function ownBody({
   alloy,
   retired,
 }: {
-  readonly read: z.output<ReturnType<typeof ownSchema>>;
+  readonly read: ReadOf<typeof ownFields>;
   readonly alloyId: string;
   readonly alloy: Alloy;
   readonly retired: boolean;
 }): EntryBodies["alloy-set"] {
   const { name, density, liquidDensity, solidusC, liquidusC, pourLowC, pourHighC, shrink, note } = read;
   const { latent, solidHeat, liquidHeat } = read;
-  const melts = solidusC !== null || liquidusC !== null;
-  const pours = pourLowC !== null || pourHighC !== null;
+  const melts = solidusC !== undefined || liquidusC !== undefined;
+  const pours = pourLowC !== undefined || pourHighC !== undefined;
   return {
     alloyId,
     copiedFrom: alloy.id,
     name,
-    densityKgM3: density === null ? undefined : density * 1000,
-    liquidDensityKgM3: liquidDensity === null ? undefined : liquidDensity * 1000,
+    densityKgM3: density === undefined ? undefined : density * 1000,
+    liquidDensityKgM3: liquidDensity === undefined ? undefined : liquidDensity * 1000,
     solidusC: melts ? (solidusC ?? alloy.solidusC.value) : undefined,
     liquidusC: melts ? (liquidusC ?? alloy.liquidusC.value) : undefined,
     pourLowC: pours ? (pourLowC ?? alloy.pourLowC.value) : undefined,
     pourHighC: pours ? (pourHighC ?? alloy.pourHighC.value) : undefined,
-    shrink: shrink ?? undefined,
-    latentJKg: latent === null ? undefined : latent * 1000,
-    solidJKgK: solidHeat ?? undefined,
-    liquidJKgK: liquidHeat ?? undefined,
+    shrink,
+    latentJKg: latent === undefined ? undefined : latent * 1000,
+    solidJKgK: solidHeat,
+    liquidJKgK: liquidHeat,
     note,
     retired: retired || undefined,
   };
@@ -122,27 +109,16 @@ export const ownDraftOf = (
   note: own?.note ?? "",
 });
 
-export type OwnFigureName =
-  | "density"
-  | "liquidDensity"
-  | "solidusC"
-  | "liquidusC"
-  | "pourLowC"
-  | "pourHighC"
-  | "shrink"
-  | "latent"
-  | "solidHeat"
-  | "liquidHeat";
+type OwnFigureName = Exclude<keyof OwnDraft, "name" | "as" | "note">;
 
-/** The fields of the form with what the table says in their place. */
-export function ownFields(
+/** The figures of the form with what the table says in their place. */
+export function ownRows(
   alloy: Alloy,
   figures: MeltFigures | null,
   format: Format,
 ): readonly {
   readonly name: OwnFigureName;
   readonly label: string;
-  readonly quantity: Quantity;
   readonly now: string;
 }[] {
   const density = (kgM3: number): string => format.show("density", kgM3 / 1000);
@@ -150,39 +126,34 @@ export function ownFields(
   const heat = (found: number | undefined, by: number, unit: string): string =>
     found === undefined ? "not known" : `${format.number(found / by, 0)} ${unit}`;
   return [
-    { name: "density", label: "Density, solid", quantity: "density", now: density(alloy.solidKgM3.value) },
+    { name: "density", label: "Density, solid", now: density(alloy.solidKgM3.value) },
     {
       name: "liquidDensity",
       label: "Density, liquid",
-      quantity: "density",
       now: density(alloy.liquidKgM3.value),
     },
-    { name: "solidusC", label: "Begins to melt", quantity: "temp", now: temp(alloy.solidusC.value) },
-    { name: "liquidusC", label: "All melted", quantity: "temp", now: temp(alloy.liquidusC.value) },
-    { name: "pourLowC", label: "Poured from", quantity: "temp", now: temp(alloy.pourLowC.value) },
-    { name: "pourHighC", label: "Poured up to", quantity: "temp", now: temp(alloy.pourHighC.value) },
+    { name: "solidusC", label: "Begins to melt", now: temp(alloy.solidusC.value) },
+    { name: "liquidusC", label: "All melted", now: temp(alloy.liquidusC.value) },
+    { name: "pourLowC", label: "Poured from", now: temp(alloy.pourLowC.value) },
+    { name: "pourHighC", label: "Poured up to", now: temp(alloy.pourHighC.value) },
     {
       name: "shrink",
       label: "Shrink by the rule",
-      quantity: "share",
       now: figures === null ? "not known" : format.show("share", figures.shrinkHigh.value),
     },
     {
       name: "latent",
       label: "Latent heat, kJ/kg",
-      quantity: "plain",
       now: heat(figures?.latentJKg.value, 1000, "kJ/kg"),
     },
     {
       name: "solidHeat",
       label: "Heat of the solid, J/kg·K",
-      quantity: "plain",
       now: heat(figures?.solidHeatJKgK.value, 1, "J/kg·K, the mean up to where all is melted"),
     },
     {
       name: "liquidHeat",
       label: "Heat of the liquid, J/kg·K",
-      quantity: "plain",
       now: heat(figures?.liquidHeatJKgK.value, 1, "J/kg·K"),
     },
   ];

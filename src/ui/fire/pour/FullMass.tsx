@@ -4,7 +4,7 @@ import type { ShellCourse } from "../../../logbook/pour/pourCourse.ts";
 import { ranges } from "../../../logbook/entries/ranges.ts";
 import { useShop } from "../../base/state/shop.tsx";
 import { useFormat } from "../../base/state/useFormat.ts";
-import { withoutEmpty } from "../../base/forms/fieldSchema.ts";
+import { withoutEmpty } from "../../base/forms/formFields.ts";
 import { Button } from "../../base/parts/Button.tsx";
 import { SkipStepper } from "./SkipStepper.tsx";
 import styles from "./pour.module.css";

@@ -9,18 +9,17 @@ import { useFormat } from "../../base/state/useFormat.ts";
 import { dayTime } from "../../base/format/time.ts";
 import { SelectField } from "../../base/forms/SelectField.tsx";
 import { Card } from "../../base/parts/Card.tsx";
-import { Choice } from "../../base/forms/Choice.tsx";
-import { NumberField } from "../../base/forms/NumberField.tsx";
 import { pourRanges, type PourDay, type PourDraft, type Reckoned } from "./pourDraft.ts";
 import type { PourParts } from "./pourParts.ts";
 import sheet from "../../base/styles/sheet.module.css";
+import type { Bound } from "../../base/forms/bound.ts";
+import { NumberOf, PickOf, SelectOf, YesNoOf } from "../../base/forms/BoundFields.tsx";
 import styles from "./pour.module.css";
 
 const purposeNames = { burnout: "Burnout", firing: "Firing", preheat: "Preheat" } as const;
 
 type Props = {
-  readonly draft: PourDraft;
-  readonly set: (changes: Partial<PourDraft>) => void;
+  readonly form: Bound<PourDraft>;
   readonly parts: PourParts;
   readonly day: PourDay;
   readonly runs: readonly Run[];
@@ -28,7 +27,8 @@ type Props = {
 };
 
 /** Kiln, bed and melt: how hot, how long, and where that figure comes from. */
-export function PlanHeat({ draft, set, parts, day, runs, melts }: Props) {
+export function PlanHeat({ form, parts, day, runs, melts }: Props) {
+  const { draft, set } = form;
   const format = useFormat();
   const { minutes } = day;
   const minutesHint = (one: Reckoned, from: string): string => {
@@ -42,82 +42,80 @@ export function PlanHeat({ draft, set, parts, day, runs, melts }: Props) {
   return (
     <>
       <Card title="Shell and kiln">
-        <Choice
+        <YesNoOf
+          form={form}
+          at="isHotAlready"
           label="The shell is heated"
-          options={[
-            { value: "heat", label: "For this pour" },
-            { value: "hot", label: "Hot already" },
-          ]}
-          value={draft.isHotAlready ? "hot" : "heat"}
-          onChange={(one) => set({ isHotAlready: one === "hot" })}
+          no="For this pour"
+          yes="Hot already"
         />
         {!draft.isHotAlready && (
           <>
-            <SelectField
+            <SelectOf
+              form={form}
+              at="runId"
               label="Kiln run"
               options={runs.map(({ id, plan, startedAt }) => ({
                 value: id,
                 label: `${purposeNames[plan.purpose]}, ${startedAt === null ? "planned" : `begun ${dayTime(startedAt, day.plan.pourAt, format.locale)}`}`,
               }))}
-              value={draft.runId}
-              onChange={(runId) => set({ runId })}
               empty="None planned here"
               hint="Its own plan and readings then move this track."
             />
             {minutes.kiln !== null && (
-              <NumberField
+              <NumberOf
+                form={form}
+                at="kilnMin"
                 label="From cold kiln to soaked shell"
                 quantity="min"
                 min={0}
                 max={pourRanges.minutes.high}
-                value={draft.kilnMin}
-                onChange={(kilnMin) => set({ kilnMin })}
                 hint={minutesHint(minutes.kiln, "By the kiln run")}
               />
             )}
           </>
         )}
-        <NumberField
+        <NumberOf
+          form={form}
+          at="shellC"
           label="Shell as it leaves the kiln"
           quantity="temp"
           min={pourRanges.shellC.low}
           max={pourRanges.shellC.high}
-          value={draft.shellC}
-          onChange={(shellC) => set({ shellC })}
           hint={
             day.preheat === null
               ? `Starting value: ${format.show("temp", day.shellC)}; no practice is known for this metal.`
               : `${draft.shellC === null ? `Starting value: ${format.show("temp", day.shellC)}. ` : ""}At the pour ${format.show("temp", day.preheat.lowC)} to ${format.show("temp", day.preheat.highC)} is usual for ${format.show("mm", day.preheat.sectionMm)}.`
           }
         />
-        <Choice
+        <PickOf
+          form={form}
+          at="bed"
           label="It stands"
           options={[
             { value: "air", label: "Free, in air" },
             { value: "cold-sand", label: "In cold sand" },
             { value: "hot-sand", label: "In hot sand" },
           ]}
-          value={draft.bed}
-          onChange={(bed) => set({ bed })}
         />
         {minutes.sand !== null && day.sandC !== null && (
           <div className={styles["fields"]}>
-            <NumberField
+            <NumberOf
+              form={form}
+              at="sandC"
               label="Sand"
               quantity="temp"
               min={pourRanges.sandC.low}
               max={pourRanges.sandC.high}
-              value={draft.sandC}
-              onChange={(sandC) => set({ sandC })}
               hint={draft.sandC === null ? `Starting value: ${format.show("temp", day.sandC)}.` : undefined}
             />
-            <NumberField
+            <NumberOf
+              form={form}
+              at="sandMin"
               label="To heat the sand"
               quantity="min"
               min={0}
               max={pourRanges.minutes.high}
-              value={draft.sandMin}
-              onChange={(sandMin) => set({ sandMin })}
               hint={minutesHint(minutes.sand, "")}
             />
           </div>
@@ -131,7 +129,9 @@ export function PlanHeat({ draft, set, parts, day, runs, melts }: Props) {
         />
       </Card>
       <Card title="Metal">
-        <SelectField
+        <SelectOf
+          form={form}
+          at="meltId"
           label="Melt"
           options={melts
             .filter(({ ended }) => ended === null)
@@ -139,19 +139,17 @@ export function PlanHeat({ draft, set, parts, day, runs, melts }: Props) {
               value: melt.id,
               label: `${format.show("kg", chargedKg(melt))} of ${alloyName(melt.plan.alloyId, parts.shop)}`,
             }))}
-          value={draft.meltId}
-          onChange={(meltId) => set({ meltId })}
           empty="None planned here"
           hint="Its readings then move this track, and its mass is what there is to pour."
         />
         {draft.meltId === null && (
           <>
-            <NumberField
+            <NumberOf
+              form={form}
+              at="metalKg"
               label="Metal in the crucible"
               quantity="kg"
               min={0}
-              value={draft.metalKg}
-              onChange={(metalKg) => set({ metalKg })}
               hint={
                 parts.wantedKg === null
                   ? undefined
@@ -164,31 +162,31 @@ export function PlanHeat({ draft, set, parts, day, runs, melts }: Props) {
           </>
         )}
         <div className={styles["fields"]}>
-          <NumberField
+          <NumberOf
+            form={form}
+            at="metalC"
             label="Metal at the pour"
             quantity="temp"
             min={pourRanges.metalC.low}
             max={pourRanges.metalC.high}
-            value={draft.metalC}
-            onChange={(metalC) => set({ metalC })}
             hint={metalHint()}
           />
-          <NumberField
+          <NumberOf
+            form={form}
+            at="meltMin"
             label="To melt"
             quantity="min"
             min={0}
             max={pourRanges.minutes.high}
-            value={draft.meltMin}
-            onChange={(meltMin) => set({ meltMin })}
             hint={minutesHint(minutes.melt, `By ${parts.furnace?.name ?? "the furnace"}`)}
           />
-          <NumberField
+          <NumberOf
+            form={form}
+            at="crucibleMin"
             label="To warm crucible and ingots"
             quantity="min"
             min={0}
             max={pourRanges.minutes.high}
-            value={draft.crucibleMin}
-            onChange={(crucibleMin) => set({ crucibleMin })}
             hint={minutesHint(minutes.crucible, "")}
           />
         </div>
@@ -207,22 +205,22 @@ export function PlanHeat({ draft, set, parts, day, runs, melts }: Props) {
       </Card>
       <Card title="People">
         <div className={styles["fields"]}>
-          <NumberField
+          <NumberOf
+            form={form}
+            at="people"
             label="People at the pour"
             quantity="plain"
             min={1}
             max={20}
-            value={draft.people}
-            onChange={(people) => set({ people })}
             hint={`${draft.people === null ? "Starting value: 2. " : ""}Nobody pours alone.`}
           />
-          <NumberField
+          <NumberOf
+            form={form}
+            at="carryMin"
             label="From kiln door to metal"
             quantity="min"
             min={0.1}
             max={60}
-            value={draft.carryMin}
-            onChange={(carryMin) => set({ carryMin })}
             hint={draft.carryMin === null ? "Starting value: 1.5 min. Walk it once and time it." : undefined}
           />
         </div>

@@ -3,26 +3,26 @@ import type { RackItem } from "../../base/state/live.ts";
 import { paths } from "../../base/state/paths.ts";
 import { useFormat } from "../../base/state/useFormat.ts";
 import { phaseWords } from "../../base/format/phaseWords.ts";
-import { TickList } from "../../base/forms/TickList.tsx";
 import { Card } from "../../base/parts/Card.tsx";
 import { NumberField } from "../../base/forms/NumberField.tsx";
 import type { PourDraft } from "./pourDraft.ts";
 import type { PourParts } from "./pourParts.ts";
 import sheet from "../../base/styles/sheet.module.css";
+import { TickOf } from "../../base/forms/BoundFields.tsx";
+import type { Bound } from "../../base/forms/bound.ts";
 import styles from "./pour.module.css";
 
 /** Which shells, and what nobody measured of them. */
 export function PlanShells({
-  draft,
-  set,
+  form,
   pieces,
   parts,
 }: {
-  readonly draft: PourDraft;
-  readonly set: (changes: Partial<PourDraft>) => void;
+  readonly form: Bound<PourDraft>;
   readonly pieces: readonly RackItem[];
   readonly parts: PourParts;
 }) {
+  const { draft, set } = form;
   const format = useFormat();
   const { shells, items } = parts;
   const alloys = new Set(items.flatMap(({ standing }) => standing.piece.plan.alloyId ?? []));
@@ -33,15 +33,15 @@ export function PlanShells({
           No shell is reviewed, burnt out or fired yet. <Link href={paths.rack}>To the rack</Link>
         </p>
       ) : (
-        <TickList
+        <TickOf
+          form={form}
+          at="pieceIds"
           label="Poured together"
           options={pieces.map(({ standing: { piece } }) => ({
             value: piece.id,
             label: piece.plan.name,
             hint: phaseWords[piece.phase],
           }))}
-          ticked={draft.pieceIds}
-          onChange={(pieceIds) => set({ pieceIds })}
         />
       )}
       {alloys.size > 1 && (

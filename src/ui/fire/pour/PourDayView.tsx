@@ -29,10 +29,7 @@ import { PourMoment } from "./PourMoment.tsx";
 import { TrackCards } from "./TrackCards.tsx";
 import { TracksChart } from "./TracksChart.tsx";
 import { coursesOf, isPouring, pourDay } from "./pourDay.ts";
-import { pourContents, pourWeights, type PourParts, bedOf, sensedMelt } from "./pourParts.ts";
-import { pourDues } from "./pourDues.ts";
-import { knockoutOf } from "./knockoutTimes.ts";
-import { usePourAlarm } from "./usePourAlarm.ts";
+import { pourContents, pourWeights, type PourParts } from "./pourParts.ts";
 
 /** This near the pour it has the screen. */
 const atPourMs = 5 * 60_000;

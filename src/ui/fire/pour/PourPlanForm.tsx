@@ -13,7 +13,6 @@ import { useForm } from "../../base/forms/useForm.ts";
 import { standingCaution } from "../../base/cautions/cautionWords.ts";
 import { Button } from "../../base/parts/Button.tsx";
 import { Card } from "../../base/parts/Card.tsx";
-import { TextField } from "../../base/forms/TextField.tsx";
 import { ColdShellCard } from "./ColdShellCard.tsx";
 import { CoolingCard } from "./CoolingCard.tsx";
 import { MomentField } from "./MomentField.tsx";
@@ -24,6 +23,7 @@ import { newPour, pourBody, pourDay, toldOf, type PourDraft } from "./pourDraft.
 import { bedOf, pourParts } from "./pourParts.ts";
 import { clashWords } from "./pourStepWords.ts";
 import { TracksChart } from "./TracksChart.tsx";
+import { TextOf } from "../../base/forms/BoundFields.tsx";
 import styles from "./pour.module.css";
 
 const ready = ["burnt-out", "fired", "preheated"];
@@ -106,8 +106,8 @@ export function PourPlanForm({
       <ColdShellCard tooCold={day.tooCold} shells={parts.shells} bed={draft.bed} />
       <div className={styles["columns"]}>
         <div className={styles["sheet"]}>
-          <PlanShells draft={draft} set={set} pieces={pieces} parts={parts} />
-          <PlanHeat draft={draft} set={set} parts={parts} day={day} runs={runs} melts={melts} />
+          <PlanShells form={form} pieces={pieces} parts={parts} />
+          <PlanHeat form={form} parts={parts} day={day} runs={runs} melts={melts} />
         </div>
         <div className={styles["sheet"]}>
           <Card title="Pour time" tone="ember">
@@ -150,7 +150,7 @@ export function PourPlanForm({
             />
           )}
           <Card>
-            <TextField label="Note" multiline value={draft.note} onChange={(note) => set({ note })} />
+            <TextOf form={form} at="note" label="Note" multiline />
             <Button kind="primary" size="big" disabledReason={reason} onPress={plan}>
               Plan this pour
             </Button>

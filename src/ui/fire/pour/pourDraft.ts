@@ -14,7 +14,7 @@ import { startingTold } from "../../../logbook/pour/pourTold.ts";
 import { planPour, type PourPlan } from "../../../physics/metal/pourDay.ts";
 import type { PourOrder } from "../../../physics/metal/pourOrder.ts";
 import { hotSandC } from "../../../physics/heat/heat.ts";
-import { withoutEmpty } from "../../base/forms/fieldSchema.ts";
+import { withoutEmpty } from "../../base/forms/formFields.ts";
 import { bedOf, meltMinutes, runMinutes, type PourParts } from "./pourParts.ts";
 
 /** A pour day half planned; null leaves a figure to what is known, or to its starting value. */

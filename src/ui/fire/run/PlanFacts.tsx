@@ -10,9 +10,11 @@ import { Button } from "../../base/parts/Button.tsx";
 import { Card } from "../../base/parts/Card.tsx";
 import { Choice } from "../../base/forms/Choice.tsx";
 import { NumberField } from "../../base/forms/NumberField.tsx";
+import type { Bound } from "../../base/forms/bound.ts";
 import { sourceWords } from "./factWords.ts";
 import type { PlanDraft, Told } from "./planDraft.ts";
 import sheet from "../../base/styles/sheet.module.css";
+import { NumberOf } from "../../base/forms/BoundFields.tsx";
 import styles from "./run.module.css";
 
 const materials = Object.entries(patternBurnout).flatMap(([value, burnout]) =>
@@ -31,19 +33,18 @@ const damps = [
 
 /** What the plan rests on, each with where it comes from; whatever the log says can be said over. */
 export function PlanFacts({
-  draft,
-  set,
+  form,
   facts,
   together,
   preheatC,
 }: {
-  readonly draft: PlanDraft;
-  readonly set: (changes: Partial<PlanDraft>) => void;
+  readonly form: Bound<PlanDraft>;
   readonly facts: readonly FireFacts[];
   readonly together: FactsTogether;
   readonly preheatC: number;
 }) {
   const format = useFormat();
+  const { draft, set } = form;
   const { told, purpose, after } = draft;
   const tell = (changes: Partial<Told>): void => set({ told: { ...told, ...changes } });
   const from = sourceWords(facts, { together, told, format });
@@ -73,14 +74,14 @@ export function PlanFacts({
               hint={from.patternKg}
               onChange={(patternKg) => tell({ patternKg })}
             />
-            <NumberField
+            <NumberOf
+              form={form}
+              at="blindMm"
               label="Deepest blind hollow"
               quantity="mm"
-              value={draft.blindMm}
               min={0}
               max={2000}
               hint="Inside the shell, where air must find its way: 3 min more a millimetre at the top. Not in the log."
-              onChange={(blindMm) => set({ blindMm })}
             />
           </>
         )}

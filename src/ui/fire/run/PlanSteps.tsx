@@ -91,7 +91,7 @@ export function PlanSteps(props: {
           options={codes}
           value={null}
           empty="Choose"
-          onChange={(code) => code !== null && add("instruction", code as InstructionCode)}
+          onChange={(code) => code !== null && add("instruction", code)}
         />
       </details>
       {isChanged && (

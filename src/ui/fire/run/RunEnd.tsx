@@ -1,13 +1,6 @@
 import { useState } from "react";
-import {
-  burnoutIn,
-  crackIn,
-  endFaults,
-  endRun,
-  startingEnd,
-  type EndDraft,
-  type EndFault,
-} from "../../../logbook/acts/endRun.ts";
+import styles from "./run.module.css";
+import { burnoutIn, crackIn, endFaults, endRun, startingEnd, type EndDraft, type EndFault } from "../../../logbook/acts/endRun.ts";
 import type { Run } from "../../../logbook/fire/fireStates.ts";
 import type { Piece } from "../../../logbook/piece/piece.ts";
 import { residueBar } from "../../../logbook/fire/metalReady.ts";
@@ -20,9 +13,7 @@ import { useForm } from "../../base/forms/useForm.ts";
 import { Button } from "../../base/parts/Button.tsx";
 import { Card } from "../../base/parts/Card.tsx";
 import { Choice } from "../../base/forms/Choice.tsx";
-import { NumberField } from "../../base/forms/NumberField.tsx";
-import { TextField } from "../../base/forms/TextField.tsx";
-import styles from "./run.module.css";
+import { NumberOf, TextOf } from "../../base/forms/BoundFields.tsx";
 
 const insides = [...insideOptions, { value: "stopped", label: "Stopped", hint: "Broken off." }] as const;
 const faultWords: Readonly<Record<EndFault, string>> = {
@@ -125,42 +116,42 @@ function EndForm({
       <div className={styles["grid"]}>
         {draft.isFired && (
           <>
-            <NumberField
+            <NumberOf
+              form={form}
+              at="peakC"
               label="Hottest"
               quantity="temp"
-              value={draft.peakC}
-              onChange={(peakC) => set({ peakC })}
               hint={run.readings.length === 0 ? "Nothing was read: by your eye." : "The hottest reading."}
             />
-            <NumberField
+            <NumberOf
+              form={form}
+              at="holdMin"
               label="Held for"
               quantity="min"
               min={0}
-              value={draft.holdMin}
-              onChange={(holdMin) => set({ holdMin })}
               hint="By the readings: within 15 K of the hottest. Few readings tell it badly; put it right."
             />
           </>
         )}
         {draft.isPreheated && (
-          <NumberField
+          <NumberOf
+            form={form}
+            at="shellC"
             label="Shells stand at"
             quantity="temp"
-            value={draft.shellC}
-            onChange={(shellC) => set({ shellC })}
             hint="The kiln’s last reading, soaked through."
           />
         )}
-        <NumberField
+        <NumberOf
+          form={form}
+          at="energyKWh"
           label="Energy"
           quantity="kWh"
           min={0}
-          value={draft.energyKWh}
-          onChange={(energyKWh) => set({ energyKWh })}
           hint="Estimate from the readings; a meter knows better."
         />
       </div>
-      <TextField label="Note" value={draft.note} onChange={(note) => set({ note })} />
+      <TextOf form={form} at="note" label="Note" />
       {faults.map((fault) => (
         <p key={fault} role="alert">
           {faultWords[fault]}

@@ -85,7 +85,7 @@ export function RunPlan({ items, shop, asked: from, onSaved }: Props) {
       </div>
       {asked.together !== null && (
         <div className={styles["screen"]}>
-          <PlanFacts draft={draft} set={set} facts={facts} together={asked.together} preheatC={preheatC} />
+          <PlanFacts form={form} facts={facts} together={asked.together} preheatC={preheatC} />
         </div>
       )}
       {!asked.ok && (

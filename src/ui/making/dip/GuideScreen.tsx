@@ -2,7 +2,7 @@ import { useState } from "react";
 import { streamOf } from "../../../logbook/entries/entry.ts";
 import type { Command } from "../../../logbook/log/command.ts";
 import { useSettings } from "../../base/state/live.ts";
-import { withoutEmpty } from "../../base/forms/fieldSchema.ts";
+import { withoutEmpty } from "../../base/forms/formFields.ts";
 import { BigKey } from "../../base/glove/BigKey.tsx";
 import { BucketScreen } from "../../base/glove/BucketScreen.tsx";
 import type { DipTile } from "./dipTile.ts";

@@ -6,7 +6,7 @@ import { paths } from "../../base/state/paths.ts";
 import { useShop } from "../../base/state/shop.tsx";
 import { useFormat } from "../../base/state/useFormat.ts";
 import { reasonWords } from "../../base/format/bucketHealthWords.ts";
-import { withoutEmpty } from "../../base/forms/fieldSchema.ts";
+import { withoutEmpty } from "../../base/forms/formFields.ts";
 import { HealthMark } from "../../base/parts/HealthMark.tsx";
 import { BigKey } from "../../base/glove/BigKey.tsx";
 import { BucketScreen } from "../../base/glove/BucketScreen.tsx";

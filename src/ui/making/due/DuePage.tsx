@@ -108,7 +108,7 @@ function DueLists({ dues }: { readonly dues: readonly DueTime[] }) {
       )}
       {atFire.length > 0 && (
         <Card title="Coming at the fire">
-          <ul className={styles["rows"]}>
+          <ul className={`${sheet["list"]} ${sheet["cell"]}`}>
             {atFire.map((due) => (
               <FireRow
                 key={due.id}

@@ -4,6 +4,7 @@ import { soonTime } from "../../base/format/time.ts";
 import { Button } from "../../base/parts/Button.tsx";
 import { useFormat } from "../../base/state/useFormat.ts";
 import { useNow } from "../../base/state/useNow.ts";
+import sheet from "../../base/styles/sheet.module.css";
 import styles from "./due.module.css";
 
 /** One thing to do at kiln, furnace or pour, and when. */
@@ -25,7 +26,7 @@ export function FireRow({
           {due.words}
         </Link>
         <span>{soonTime(due.dueMs, now, locale)}</span>
-        <span className={styles["label"]}>{label}</span>
+        <span className={sheet["soft"]}>{label}</span>
       </div>
       <Button onPress={onCalendar} label={`Put “${due.words}” in the calendar`}>
         Calendar

@@ -1,9 +1,7 @@
-import { z } from "zod";
-import { PhotoPicker } from "../../base/parts/PhotoPicker.tsx";
-import { TextField } from "../../base/forms/TextField.tsx";
 import { mixesAcidAndSulphide } from "../../../trade/patina.ts";
 import css from "./LogForm.module.css";
-import { photoIds, words, wordsOrNone } from "../../base/forms/fieldSchema.ts";
+import { photoIds, words, wordsOrNone } from "../../base/forms/formFields.ts";
+import { PhotosOf, TextOf } from "../../base/forms/BoundFields.tsx";
 import { LogForm, type LogFormProps } from "./LogForm.tsx";
 
 export function KnockedOutForm({ item }: LogFormProps) {
@@ -12,17 +10,16 @@ export function KnockedOutForm({ item }: LogFormProps) {
       item={item}
       type="shell-knocked-out"
       title="Shell knocked out"
-      initial={{ note: "" }}
-      schema={z.object({ note: wordsOrNone })}
+      fields={{ note: wordsOrNone }}
+      body={(read) => read}
     >
-      {({ draft, set, errors }) => (
-        <TextField
+      {(form) => (
+        <TextOf
+          form={form}
+          at="note"
           label="Note"
           multiline
-          value={draft.note}
-          onChange={(note) => set({ note })}
           hint="How long it stood, how the shell came off, what showed first."
-          error={errors["note"]}
         />
       )}
     </LogForm>
@@ -35,20 +32,19 @@ export function FinishedForm({ item }: LogFormProps) {
       item={item}
       type="piece-finished"
       title="Piece finished"
-      initial={{ note: "" }}
-      schema={z.object({ note: words("note", "Say in a word what was done: cut off, chased, coloured.") })}
+      fields={{ note: words("note", "Say in a word what was done: cut off, chased, coloured.") }}
+      body={(read) => read}
     >
-      {({ draft, set, errors }) => (
+      {(form) => (
         <>
-          <TextField
+          <TextOf
+            form={form}
+            at="note"
             label="What was done"
             multiline
-            value={draft.note}
-            onChange={(note) => set({ note })}
             hint="Cutting off, welding, chasing, colour."
-            error={errors["note"]}
           />
-          {mixesAcidAndSulphide(draft.note) && (
+          {mixesAcidAndSulphide(form.draft.note) && (
             <p role="alert" className={css["refused"]}>
               Acid and sulphide in one step? Together they give off hydrogen sulphide, which kills. Keep them
               apart and rinse well between.
@@ -66,19 +62,18 @@ export function WireForm({ item }: LogFormProps) {
       item={item}
       type="wire-wrapped"
       title="Wire wrapped"
-      initial={{ note: "" }}
-      schema={z.object({
+      fields={{
         note: words("note", "Say which wire and where: soft iron, six turns below the cup."),
-      })}
+      }}
+      body={(read) => read}
     >
-      {({ draft, set, errors }) => (
-        <TextField
+      {(form) => (
+        <TextOf
+          form={form}
+          at="note"
           label="Wire and where"
           multiline
-          value={draft.note}
-          onChange={(note) => set({ note })}
           hint="Wire holds a cracked wall together. It does not make the wall stronger, and no sum counts it."
-          error={errors["note"]}
         />
       )}
     </LogForm>
@@ -92,17 +87,16 @@ export function ScrapForm({ item }: LogFormProps) {
       type="piece-scrapped"
       title="Give the piece up"
       save="Give it up"
-      initial={{ reason: "" }}
-      schema={z.object({ reason: words("reason", "Say why: it is what the next shell learns from.") })}
+      fields={{ reason: words("reason", "Say why: it is what the next shell learns from.") }}
+      body={(read) => read}
     >
-      {({ draft, set, errors }) => (
-        <TextField
+      {(form) => (
+        <TextOf
+          form={form}
+          at="reason"
           label="Why"
           multiline
-          value={draft.reason}
-          onChange={(reason) => set({ reason })}
           hint="The log stays and can be read in the archive."
-          error={errors["reason"]}
         />
       )}
     </LogForm>
@@ -110,25 +104,18 @@ export function ScrapForm({ item }: LogFormProps) {
 }
 
 export function NoteForm({ item }: LogFormProps) {
-  const initial: { readonly text: string; readonly photos: readonly string[] } = { text: "", photos: [] };
   return (
     <LogForm
       item={item}
       type="note-written"
       title="Note"
-      initial={initial}
-      schema={z.object({ text: words("note", "Write it, or go back."), photos: photoIds })}
+      fields={{ text: words("note", "Write it, or go back."), photos: photoIds }}
+      body={(read) => read}
     >
-      {({ draft, set, errors }) => (
+      {(form) => (
         <>
-          <TextField
-            label="Note"
-            multiline
-            value={draft.text}
-            onChange={(text) => set({ text })}
-            error={errors["text"]}
-          />
-          <PhotoPicker photos={draft.photos} onChange={(photos) => set({ photos })} />
+          <TextOf form={form} at="text" label="Note" multiline />
+          <PhotosOf form={form} at="photos" />
         </>
       )}
     </LogForm>

@@ -1,11 +1,6 @@
-import { z } from "zod";
-import { ranges } from "../../../logbook/entries/ranges.ts";
-import { useFormat } from "../../base/state/useFormat.ts";
-import { PickField } from "../../base/forms/PickField.tsx";
-import { NumberField } from "../../base/forms/NumberField.tsx";
-import { TextField } from "../../base/forms/TextField.tsx";
-import { figure, oneOf, wordsOrNone } from "../../base/forms/fieldSchema.ts";
+import { figure, oneOf, wordsOrNone } from "../../base/forms/formFields.ts";
 import { insideOptions } from "../../base/format/insideOptions.ts";
+import { NumberOf, PickOf, TextOf } from "../../base/forms/BoundFields.tsx";
 import { LogForm, type LogFormProps } from "./LogForm.tsx";
 
 const results = [
@@ -19,17 +14,16 @@ export function BurnoutStartedForm({ item }: LogFormProps) {
       item={item}
       type="burnout-started"
       title="Burnout begins"
-      initial={{ note: "" }}
-      schema={z.object({ note: wordsOrNone })}
+      fields={{ note: wordsOrNone }}
+      body={(read) => read}
     >
-      {({ draft, set, errors }) => (
-        <TextField
+      {(form) => (
+        <TextOf
+          form={form}
+          at="note"
           label="Note"
           multiline
-          value={draft.note}
-          onChange={(note) => set({ note })}
           hint="How it stands in the kiln, drains, how fast it goes up."
-          error={errors["note"]}
         />
       )}
     </LogForm>
@@ -37,35 +31,16 @@ export function BurnoutStartedForm({ item }: LogFormProps) {
 }
 
 export function BurnoutReadForm({ item }: LogFormProps) {
-  const format = useFormat();
-  const schema = z.object({
-    kilnC: figure(format, {
-      what: "kiln temperature",
-      quantity: "temp",
-      range: ranges.kilnC,
-      remedy: "Read the kiln's own thermocouple.",
-    }),
+  const fields = {
+    kilnC: figure("kilnC", { what: "kiln temperature", remedy: "Read the kiln's own thermocouple." }),
     note: wordsOrNone,
-  });
-  const initial: { readonly kilnC: number | null; readonly note: string } = { kilnC: null, note: "" };
+  };
   return (
-    <LogForm item={item} type="burnout-read" title="Kiln reading" initial={initial} schema={schema}>
-      {({ draft, set, errors }) => (
+    <LogForm item={item} type="burnout-read" title="Kiln reading" fields={fields} body={(read) => read}>
+      {(form) => (
         <>
-          <NumberField
-            label="Kiln"
-            quantity="temp"
-            value={draft.kilnC}
-            onChange={(kilnC) => set({ kilnC })}
-            error={errors["kilnC"]}
-          />
-          <TextField
-            label="Note"
-            value={draft.note}
-            onChange={(note) => set({ note })}
-            hint="Pattern runs out, smoke, flame, smell."
-            error={errors["note"]}
-          />
+          <NumberOf form={form} at="kilnC" label="Kiln" />
+          <TextOf form={form} at="note" label="Note" hint="Pattern runs out, smoke, flame, smell." />
         </>
       )}
     </LogForm>
@@ -73,32 +48,16 @@ export function BurnoutReadForm({ item }: LogFormProps) {
 }
 
 export function BurnoutEndedForm({ item }: LogFormProps) {
-  const schema = z.object({
+  const fields = {
     result: oneOf(["clean", "residue", "stopped"], "how it ended"),
     note: wordsOrNone,
-  });
-  const initial: { readonly result: "clean" | "residue" | "stopped" | null; readonly note: string } = {
-    result: null,
-    note: "",
   };
   return (
-    <LogForm item={item} type="burnout-ended" title="Burnout ends" initial={initial} schema={schema}>
-      {({ draft, set, errors }) => (
+    <LogForm item={item} type="burnout-ended" title="Burnout ends" fields={fields} body={(read) => read}>
+      {(form) => (
         <>
-          <PickField
-            label="The inside is"
-            options={results}
-            value={draft.result}
-            onChange={(result) => set({ result })}
-            error={errors["result"]}
-          />
-          <TextField
-            label="Note"
-            multiline
-            value={draft.note}
-            onChange={(note) => set({ note })}
-            error={errors["note"]}
-          />
+          <PickOf form={form} at="result" label="The inside is" options={results} />
+          <TextOf form={form} at="note" label="Note" multiline />
           <p>A crack that shows now is logged on its own, as a crack found in burnout.</p>
         </>
       )}

@@ -1,39 +1,25 @@
-import type { CoatKind } from "../../../trade/coats.ts";
 import { stuccos } from "../../../trade/stuccos.ts";
 import { useBuckets } from "../../base/state/live.ts";
-import { useFormat } from "../../base/state/useFormat.ts";
-import { PickField } from "../../base/forms/PickField.tsx";
-import { NumberField } from "../../base/forms/NumberField.tsx";
-import { PhotoPicker } from "../../base/parts/PhotoPicker.tsx";
-import { TextField } from "../../base/forms/TextField.tsx";
 import { coatWords } from "../../base/format/coatWords.ts";
 import { coatKinds } from "../../base/format/coatKinds.ts";
-import { coatDippedSchema, dampUnder, type CoatDippedDraft } from "./coatDipped.ts";
+import { coatDippedBody, coatDippedFields, dampUnder } from "./coatDipped.ts";
+import { NumberOf, PhotosOf, PickOf, TextOf } from "../../base/forms/BoundFields.tsx";
 import { LogForm, type LogFormProps } from "./LogForm.tsx";
 
 const none = "none";
-const places = (next: string | null) => [
-  ...(next === null ? [] : [{ value: "next", label: "The next of the recipe", hint: next }]),
-  { value: "beside", label: "Beside the recipe", hint: "An extra coat, or one over a mend." },
-];
+const ofRecipe = { value: "next", label: "The next of the recipe" } as const;
+const beside = {
+  value: "beside",
+  label: "Beside the recipe",
+  hint: "An extra coat, or one over a mend.",
+} as const;
 
 /** A coat with all its particulars; the quick way is the dip screen. */
 export function CoatDippedForm({ item }: LogFormProps) {
-  const format = useFormat();
   const buckets = (useBuckets() ?? []).filter(({ retired }) => !retired);
   const { next, piece } = item.standing;
   const damp = dampUnder(item.standing);
   const last = piece.coats.at(-1);
-  const initial: CoatDippedDraft = {
-    place: next === null ? "beside" : "next",
-    kind: next?.kind ?? last?.kind ?? null,
-    stuccoId: next === null ? (last?.stuccoId ?? null) : (next.stuccoId ?? none),
-    bucketId: null,
-    prewet: "no",
-    drainS: null,
-    note: "",
-    photos: [],
-  };
   return (
     <LogForm
       item={item}
@@ -41,74 +27,64 @@ export function CoatDippedForm({ item }: LogFormProps) {
       title={`Coat ${item.standing.piece.coats.length + 1}`}
       save="Coat done"
       about={String(piece.coats.length + 1)}
-      initial={initial}
-      schema={coatDippedSchema(format, item.standing)}
+      fields={coatDippedFields}
+      start={{
+        place: next === null ? "beside" : "next",
+        kind: next?.kind ?? last?.kind ?? null,
+        stuccoId: next === null ? (last?.stuccoId ?? null) : (next.stuccoId ?? none),
+      }}
+      body={(read) => coatDippedBody(read, item.standing)}
     >
-      {({ draft, set, errors }) => (
+      {(form) => (
         <>
           {damp !== null && (
             <p role="status">
               Coat {damp.number} is {damp.words}. Logging this coat keeps that as a finding.
             </p>
           )}
-          <PickField
+          <PickOf
+            form={form}
+            at="place"
             label="Which coat"
-            options={places(next === null ? null : coatWords(next))}
-            value={draft.place}
-            onChange={(place) => set({ place: place === "next" ? "next" : "beside" })}
+            options={next === null ? [beside] : [{ ...ofRecipe, hint: coatWords(next) }, beside]}
           />
-          <PickField
+          <PickOf
+            form={form}
+            at="kind"
             label="Kind"
             options={coatKinds}
-            value={draft.kind}
-            onChange={(kind: CoatKind) => set(kind === "seal" ? { kind, stuccoId: none } : { kind })}
-            error={errors["kind"]}
+            also={(kind) => (kind === "seal" ? { stuccoId: none } : {})}
           />
-          <PickField
+          <PickOf
+            form={form}
+            at="stuccoId"
             label="Stucco"
             options={[
               ...stuccos.map(({ id, label }) => ({ value: id, label })),
               { value: none, label: "None" },
             ]}
-            value={draft.stuccoId}
-            onChange={(stuccoId) => set({ stuccoId })}
-            error={errors["stuccoId"]}
           />
           {buckets.length > 0 && (
-            <PickField
+            <PickOf
+              form={form}
+              at="bucketId"
               label="Bucket"
-              options={[
-                ...buckets.map(({ id, name }) => ({ value: id, label: name })),
-                { value: none, label: "Not noted" },
-              ]}
-              value={draft.bucketId ?? none}
-              onChange={(bucketId) => set({ bucketId: bucketId === none ? null : bucketId })}
+              options={buckets.map(({ id, name }) => ({ value: id, label: name }))}
+              empty="Not noted"
             />
           )}
-          <PickField
+          <PickOf
+            form={form}
+            at="prewet"
             label="Prewet"
             options={[
               { value: "no", label: "No" },
               { value: "yes", label: "Yes" },
             ]}
-            value={draft.prewet}
-            onChange={(prewet) => set({ prewet: prewet === "yes" ? "yes" : "no" })}
           />
-          <NumberField
-            label="Drained for"
-            quantity="s"
-            min={0}
-            value={draft.drainS}
-            onChange={(drainS) => set({ drainS })}
-            error={errors["drainS"]}
-          />
-          <TextField
-            label="Note"
-            value={draft.note}
-            onChange={(note) => set({ note })}
-            error={errors["note"]}
-          />
-          <PhotoPicker photos={draft.photos} onChange={(photos) => set({ photos })} />
+          <NumberOf form={form} at="drainS" label="Drained for" />
+          <TextOf form={form} at="note" label="Note" />
+          <PhotosOf form={form} at="photos" />
         </>
       )}
     </LogForm>

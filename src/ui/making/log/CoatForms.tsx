@@ -1,15 +1,13 @@
-import { z } from "zod";
-import { TextField } from "../../base/forms/TextField.tsx";
-import { words, wordsOrNone } from "../../base/forms/fieldSchema.ts";
+import { words, wordsOrNone } from "../../base/forms/formFields.ts";
 import { coatWords } from "../../base/format/coatWords.ts";
+import { TextOf } from "../../base/forms/BoundFields.tsx";
 import { LogForm, type LogFormProps } from "./LogForm.tsx";
 
 export function CoatSkippedForm({ item }: LogFormProps) {
   const { next } = item.standing;
-  const schema = z.object({
-    step: z.literal(next?.step ?? -1).default(next?.step ?? -1),
+  const fields = {
     reason: words("reason", "Say why this coat is left out."),
-  });
+  };
   return (
     <LogForm
       item={item}
@@ -17,23 +15,22 @@ export function CoatSkippedForm({ item }: LogFormProps) {
       title="Skip a coat"
       save="Skip this coat"
       about={String(next?.step ?? "")}
-      initial={{ reason: "" }}
-      schema={schema}
+      fields={fields}
+      body={(read) => ({ ...read, step: next?.step ?? -1 })}
       blocked={next === null ? "The recipe has no coat left to skip, or the piece has no recipe." : null}
     >
-      {({ draft, set, errors }) => (
+      {(form) => (
         <>
           {next !== null && (
             <p>
               Next in the recipe: coat {next.step + 1}, {coatWords(next)}.
             </p>
           )}
-          <TextField
+          <TextOf
+            form={form}
+            at="reason"
             label="Why"
-            value={draft.reason}
-            onChange={(reason) => set({ reason })}
             hint="The recipe then goes on with the coat after it."
-            error={errors["reason"]}
           />
         </>
       )}
@@ -44,18 +41,18 @@ export function CoatSkippedForm({ item }: LogFormProps) {
 export function CoatRedippedForm({ item }: LogFormProps) {
   const outer = item.standing.piece.coats.at(-1);
   const coatId = outer?.id ?? "";
-  const schema = z.object({ coatId: z.literal(coatId).default(coatId), note: wordsOrNone });
+  const fields = { note: wordsOrNone };
   return (
     <LogForm
       item={item}
       type="coat-redipped"
       title="Dip the same coat again"
       about={coatId}
-      initial={{ note: "" }}
-      schema={schema}
+      fields={fields}
+      body={(read) => ({ ...read, coatId })}
       blocked={outer === undefined ? "There is no coat on this piece yet." : null}
     >
-      {({ draft, set, errors }) => (
+      {(form) => (
         <>
           {outer !== undefined && (
             <p>
@@ -63,13 +60,7 @@ export function CoatRedippedForm({ item }: LogFormProps) {
               it stays one coat.
             </p>
           )}
-          <TextField
-            label="Note"
-            value={draft.note}
-            onChange={(note) => set({ note })}
-            hint="Why: a bare spot, a run, bubbles in a corner."
-            error={errors["note"]}
-          />
+          <TextOf form={form} at="note" label="Note" hint="Why: a bare spot, a run, bubbles in a corner." />
         </>
       )}
     </LogForm>

@@ -1,11 +1,8 @@
-import { z } from "zod";
 import type { CrackKind, CrackStage } from "../../../logbook/entries/pieceBodies.ts";
 import type { Phase } from "../../../logbook/piece/piece.ts";
-import { PickField } from "../../base/forms/PickField.tsx";
-import { PhotoPicker } from "../../base/parts/PhotoPicker.tsx";
-import { TextField } from "../../base/forms/TextField.tsx";
-import { oneOf, photoIds, words } from "../../base/forms/fieldSchema.ts";
-import { TickList } from "../../base/forms/TickList.tsx";
+import { crackFields } from "../../base/forms/crackFields.ts";
+import { oneOf, photoIds, ticked } from "../../base/forms/formFields.ts";
+import { FlagOf, PhotosOf, PickOf, TextOf } from "../../base/forms/BoundFields.tsx";
 import { LogForm, type LogFormProps } from "./LogForm.tsx";
 
 const kinds = [
@@ -30,62 +27,42 @@ const stageOf = (phase: Phase): CrackStage =>
         ? "firing"
         : "other";
 
-const schema = z.object({
-  kind: oneOf(["hairline", "open", "chip", "lift"], "the kind of crack"),
+const fields = {
+  ...crackFields,
   stage: oneOf(["coating", "burnout", "firing", "other"], "when it came"),
-  where: words("place", "Say where, so that you find it again: left ear, cup edge, back flat."),
   photos: photoIds,
-  trimmedOff: z
-    .boolean()
-    .optional()
-    .transform((isTrimmed) => (isTrimmed === true ? true : undefined)),
-});
+  trimmedOff: ticked,
+};
 
 export function CrackFoundForm({ item }: LogFormProps) {
-  const initial: {
-    readonly kind: CrackKind | null;
-    readonly stage: CrackStage;
-    readonly where: string;
-    readonly photos: readonly string[];
-    readonly trimmedOff: boolean;
-  } = { kind: null, stage: stageOf(item.standing.piece.phase), where: "", photos: [], trimmedOff: false };
+  const start = { stage: stageOf(item.standing.piece.phase) };
   return (
-    <LogForm item={item} type="crack-found" title="A crack" initial={initial} schema={schema}>
-      {({ draft, set, errors }) => (
+    <LogForm
+      item={item}
+      type="crack-found"
+      title="A crack"
+      fields={fields}
+      start={start}
+      body={(read) => read}
+    >
+      {(form) => (
         <>
-          <PickField
-            label="Kind"
-            options={kinds}
-            value={draft.kind}
-            onChange={(kind) => set({ kind })}
-            error={errors["kind"]}
-          />
-          <PickField
-            label="It came"
-            options={stages}
-            value={draft.stage}
-            onChange={(stage) => set({ stage })}
-          />
-          <TextField
+          <PickOf form={form} at="kind" label="Kind" options={kinds} />
+          <PickOf form={form} at="stage" label="It came" options={stages} />
+          <TextOf
+            form={form}
+            at="where"
             label="Where"
-            value={draft.where}
-            onChange={(where) => set({ where })}
             hint="It stands as a hold until it is logged as patched."
-            error={errors["where"]}
           />
-          <TickList
+          <FlagOf
+            form={form}
+            at="trimmedOff"
             label="Does it matter"
-            options={[
-              {
-                value: "trimmed",
-                label: "It is trimmed off before the pour",
-                hint: "Such as the rim of the pour cup. Then it holds nothing up.",
-              },
-            ]}
-            ticked={draft.trimmedOff ? ["trimmed"] : []}
-            onChange={(ticked) => set({ trimmedOff: ticked.length > 0 })}
+            name="It is trimmed off before the pour"
+            hint="Such as the rim of the pour cup. Then it holds nothing up."
           />
-          <PhotoPicker photos={draft.photos} onChange={(photos) => set({ photos })} />
+          <PhotosOf form={form} at="photos" />
         </>
       )}
     </LogForm>

@@ -1,19 +1,19 @@
 import { insideOptions } from "../../base/format/insideOptions.ts";
-import { z } from "zod";
 import { usualRoute } from "../../../logbook/fire/dewaxWay.ts";
-import type { DewaxWay, ShellInside } from "../../../logbook/entries/shellFireBodies.ts";
-import { ranges } from "../../../logbook/entries/ranges.ts";
 import { stagedWaxMostKg } from "../../../trade/patternBurnout.ts";
 import { useFormat } from "../../base/state/useFormat.ts";
 import type { Format } from "../../base/format/units.ts";
-import { Choice } from "../../base/forms/Choice.tsx";
-import { NumberField } from "../../base/forms/NumberField.tsx";
-import { PhotoPicker } from "../../base/parts/PhotoPicker.tsx";
-import { TextField } from "../../base/forms/TextField.tsx";
 import { Cautions } from "../../base/cautions/Cautions.tsx";
-import { figureOrNone, oneOf, photoIds, wordsOrNone } from "../../base/forms/fieldSchema.ts";
+import {
+  figureOrNone,
+  figureOrNull,
+  oneOf,
+  photoIds,
+  ticked,
+  wordsOrNone,
+} from "../../base/forms/formFields.ts";
+import { NumberOf, PhotosOf, PickOf, TextOf, YesNoOf } from "../../base/forms/BoundFields.tsx";
 import { LogForm, type LogFormProps } from "./LogForm.tsx";
-import { PickField } from "../../base/forms/PickField.tsx";
 
 const waysIn = (format: Format, isWax: boolean) => {
   const kiln = [
@@ -36,17 +36,16 @@ const waysIn = (format: Format, isWax: boolean) => {
   ] as const;
   return isWax ? [kiln[0], ...wet, kiln[1]] : kiln;
 };
-const yesNo = [
-  { value: "no", label: "No" },
-  { value: "yes", label: "Yes" },
-] as const;
 
-type DewaxDraft = {
-  readonly way: DewaxWay;
-  readonly minutes: number | null;
-  readonly waxBackG: number | null;
-  readonly rinsed: boolean;
-  readonly note: string;
+const dewaxFields = {
+  way: oneOf(["flash", "steam", "hot-water", "staged"], "the method"),
+  minutes: figureOrNull("dewaxMin", { what: "time", remedy: "Give the minutes until it stopped running." }),
+  waxBackG: figureOrNone("waxBackG", {
+    what: "wax weighed back",
+    remedy: "Weigh what ran out, or leave it empty.",
+  }),
+  rinsed: ticked,
+  note: wordsOrNone,
 };
 
 /** Wax out of the shell; in a running burnout the entry belongs to its run. */
@@ -58,74 +57,34 @@ export function DewaxedForm({ item }: LogFormProps) {
   const runId = piece.phase === "burnout" ? (piece.burnouts.at(-1)?.runId ?? null) : null;
   const run = runs.find(({ id }) => id === runId);
   const way = run?.plan.basis?.route ?? usualRoute(isWax ? "wax" : material, { isFilm: false });
-  const schema = z
-    .object({
-      way: oneOf(["flash", "steam", "hot-water", "staged"], "the method"),
-      minutes: figureOrNone(format, {
-        what: "time",
-        quantity: "min",
-        range: ranges.dewaxMin,
-        remedy: "Give the minutes until it stopped running.",
-      }),
-      waxBackG: figureOrNone(format, {
-        what: "wax weighed back",
-        quantity: "g",
-        range: ranges.massG,
-        remedy: "Weigh what ran out, or leave it empty.",
-      }),
-      rinsed: z.boolean(),
-      note: wordsOrNone,
-    })
-    .transform(({ waxBackG, rinsed, ...body }) => ({
-      ...body,
-      ...(waxBackG === null ? {} : { waxBackG }),
-      ...(rinsed ? { rinsed } : {}),
-      ...(runId === null ? {} : { runId }),
-    }));
-  const initial: DewaxDraft = { way, minutes: null, waxBackG: null, rinsed: false, note: "" };
   return (
-    <LogForm item={item} type="dewaxed" title="Dewaxed" initial={initial} schema={schema} about={runId ?? ""}>
-      {({ draft, set, errors }) => (
+    <LogForm
+      item={item}
+      type="dewaxed"
+      title="Dewaxed"
+      fields={dewaxFields}
+      start={{ way }}
+      body={(read) => (runId === null ? read : { ...read, runId })}
+      about={runId ?? ""}
+    >
+      {(form) => (
         <>
-          <PickField
-            label="Method"
-            options={waysIn(format, isWax)}
-            value={draft.way}
-            onChange={(next) => set({ way: next })}
-            error={errors["way"]}
-          />
-          {isWax && <Cautions step={`dewax-${draft.way}`} alloyId={undefined} />}
-          <NumberField
-            label="Time"
-            quantity="min"
-            min={0}
-            value={draft.minutes}
-            onChange={(minutes) => set({ minutes })}
-            hint="Until it stopped running. May stay empty."
-            error={errors["minutes"]}
-          />
-          <NumberField
+          <PickOf form={form} at="way" label="Method" options={waysIn(format, isWax)} />
+          {isWax && <Cautions step={`dewax-${form.draft.way ?? way}`} alloyId={undefined} />}
+          <NumberOf form={form} at="minutes" label="Time" hint="Until it stopped running. May stay empty." />
+          <NumberOf
+            form={form}
+            at="waxBackG"
             label="Wax weighed back"
-            quantity="g"
-            min={0}
-            value={draft.waxBackG}
-            onChange={(waxBackG) => set({ waxBackG })}
             hint="Against the pattern's own weight it shows what stays inside. May stay empty."
-            error={errors["waxBackG"]}
           />
-          <Choice
-            label="Shell rinsed with water"
-            options={yesNo}
-            value={draft.rinsed ? "yes" : "no"}
-            onChange={(answer) => set({ rinsed: answer === "yes" })}
-          />
-          <TextField
+          <YesNoOf form={form} at="rinsed" label="Shell rinsed with water" />
+          <TextOf
+            form={form}
+            at="note"
             label="Note"
             multiline
-            value={draft.note}
-            onChange={(note) => set({ note })}
             hint="Where it ran, what stayed, what the shell looks like."
-            error={errors["note"]}
           />
         </>
       )}
@@ -139,57 +98,38 @@ export function RinsedForm({ item }: LogFormProps) {
       item={item}
       type="shell-rinsed"
       title="Shell rinsed with water"
-      initial={{ note: "" }}
-      schema={z.object({ note: wordsOrNone })}
+      fields={{ note: wordsOrNone }}
+      body={(read) => read}
     >
-      {({ draft, set, errors }) => (
+      {(form) => (
         <>
           <p>The shell is wet from now on, until a heat in the log has dried it.</p>
-          <TextField
-            label="Note"
-            value={draft.note}
-            onChange={(note) => set({ note })}
-            hint="What came out."
-            error={errors["note"]}
-          />
+          <TextOf form={form} at="note" label="Note" hint="What came out." />
         </>
       )}
     </LogForm>
   );
 }
 
-type InsideDraft = {
-  readonly inside: ShellInside | null;
-  readonly note: string;
-  readonly photos: readonly string[];
-};
-
 export function InspectedForm({ item }: LogFormProps) {
-  const schema = z.object({
+  const fields = {
     inside: oneOf(["clean", "residue"], "what it looks like"),
     note: wordsOrNone,
     photos: photoIds,
-  });
-  const initial: InsideDraft = { inside: null, note: "", photos: [] };
+  };
   return (
-    <LogForm item={item} type="shell-inspected" title="Looked inside" initial={initial} schema={schema}>
-      {({ draft, set, errors }) => (
+    <LogForm item={item} type="shell-inspected" title="Looked inside" fields={fields} body={(read) => read}>
+      {(form) => (
         <>
-          <PickField
+          <PickOf
+            form={form}
+            at="inside"
             label="The inside is"
             options={insideOptions}
-            value={draft.inside}
-            onChange={(inside) => set({ inside })}
             hint="With a lamp, cold, every branch of it."
-            error={errors["inside"]}
           />
-          <TextField
-            label="Note"
-            value={draft.note}
-            onChange={(note) => set({ note })}
-            error={errors["note"]}
-          />
-          <PhotoPicker photos={draft.photos} onChange={(photos) => set({ photos })} />
+          <TextOf form={form} at="note" label="Note" />
+          <PhotosOf form={form} at="photos" />
         </>
       )}
     </LogForm>

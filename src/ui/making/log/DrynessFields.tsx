@@ -6,13 +6,11 @@ import { airClasses } from "../../../trade/airClasses.ts";
 import { geometryClasses } from "../../../trade/geometryClasses.ts";
 import { useFormat } from "../../base/state/useFormat.ts";
 import { duration } from "../../base/format/time.ts";
-import { NumberField } from "../../base/forms/NumberField.tsx";
-import type { DrynessDraft } from "./drynessSchema.ts";
-import { PickField } from "../../base/forms/PickField.tsx";
-import type { Form } from "../../base/forms/useForm.ts";
+import type { drynessFields } from "./drynessFields.ts";
+import { NumberOf, PickOf } from "../../base/forms/BoundFields.tsx";
+import type { EntryForm } from "../../base/forms/useEntryForm.ts";
 
-type Fields = { readonly form: Pick<Form<DrynessDraft>, "draft" | "errors"> & Setting };
-type Setting = { readonly set: (changes: Partial<DrynessDraft>) => void };
+type Fields = { readonly form: EntryForm<typeof drynessFields, unknown> };
 
 const moments = [
   { value: "drying", label: "While it dries" },
@@ -20,42 +18,34 @@ const moments = [
   { value: "drained", label: "Just drained" },
 ] as const;
 
-export function WeightFields({ form: { draft, set, errors } }: Fields) {
+export function WeightFields({ form }: Fields) {
   return (
     <>
-      <NumberField
+      <NumberOf
+        form={form}
+        at="massG"
         label="Weight"
-        quantity="g"
-        min={0}
-        value={draft.massG}
-        onChange={(massG) => set({ massG })}
         hint="Piece, shell and hook together, the same way each time."
-        error={errors["massG"]}
       />
-      <PickField label="When" options={moments} value={draft.moment} onChange={(moment) => set({ moment })} />
+      <PickOf form={form} at="moment" label="When" options={moments} />
     </>
   );
 }
 
 /** Where it was read, asked only of a piece with more than one place. */
-function PlaceField({
-  form: { draft, set },
-  plan,
-}: {
-  readonly form: Fields["form"];
-  readonly plan: PiecePlan;
-}) {
+function PlaceField({ form, plan }: Fields & { readonly plan: PiecePlan }) {
   const places = readingPlaces(plan);
   if (places.length < 2) return null;
   return (
-    <PickField
+    <PickOf
+      form={form}
+      at="place"
       label="Where was it read?"
       options={places.map((value) => ({
         value,
         label: value === "open" ? "Outer face" : geometryClasses[value].label,
       }))}
-      value={draft.place ?? "open"}
-      onChange={(place) => set({ place })}
+      unset="open"
       hint="It speaks for that place. Only the slowest place can show the whole shell dry."
     />
   );
@@ -67,7 +57,6 @@ const uselessRh = 0.8;
 const usualHalfM = 0.005;
 
 export function SurfaceFields({ form, standing }: Fields & { readonly standing: Standing }) {
-  const { draft, set, errors } = form;
   const format = useFormat();
   const reading = standing.readings.at(-1) ?? null;
   const { metalLitre, areaM2 } = standing.piece.plan;
@@ -77,21 +66,17 @@ export function SurfaceFields({ form, standing }: Fields & { readonly standing: 
   return (
     <>
       <PlaceField form={form} plan={standing.piece.plan} />
-      <NumberField
+      <NumberOf
+        form={form}
+        at="surfaceC"
         label="Surface temperature"
-        quantity="temp"
-        value={draft.surfaceC}
-        onChange={(surfaceC) => set({ surfaceC })}
         hint="The place that dries last, if you can reach it. Not in the sun, not by a lamp, no hand or metal frame in the spot."
-        error={errors["surfaceC"]}
       />
-      <NumberField
+      <NumberOf
+        form={form}
+        at="dryShellC"
         label="A dry shell beside it"
-        quantity="temp"
-        value={draft.dryShellC}
-        onChange={(dryShellC) => set({ dryShellC })}
         hint="The same thermometer on a shell known to be dry, hanging in the same air. The difference counts: it is several times finer than a reading alone."
-        error={errors["dryShellC"]}
       />
       {reading !== null && reading.rh > uselessRh && (
         <p role="note">
@@ -118,38 +103,24 @@ export function SurfaceFields({ form, standing }: Fields & { readonly standing: 
   );
 }
 
-export function BagFields({ form: { draft, set, errors } }: Fields) {
+export function BagFields({ form }: Fields) {
   return (
     <>
-      <NumberField
+      <NumberOf
+        form={form}
+        at="rh"
         label="Humidity in the bag"
-        quantity="percent"
-        min={0}
         max={1}
-        value={draft.rh}
-        onChange={(rh) => set({ rh })}
         hint="A hygrometer bagged with the shell, or taped into its cup."
-        error={errors["rh"]}
       />
-      <NumberField
+      <NumberOf
+        form={form}
+        at="roomRh"
         label="Humidity of the room"
-        quantity="percent"
-        min={0}
         max={1}
-        value={draft.roomRh}
-        onChange={(roomRh) => set({ roomRh })}
         hint="The same hygrometer, in the room. Over 75% the two run together and the test says nothing."
-        error={errors["roomRh"]}
       />
-      <NumberField
-        label="Time in the bag"
-        quantity="min"
-        min={0}
-        value={draft.minutes}
-        onChange={(minutes) => set({ minutes })}
-        hint="Twenty to thirty minutes."
-        error={errors["minutes"]}
-      />
+      <NumberOf form={form} at="minutes" label="Time in the bag" hint="Twenty to thirty minutes." />
     </>
   );
 }
@@ -164,37 +135,31 @@ export function ResistanceFields({
   hasFirst,
   plan,
 }: Fields & { readonly hasFirst: boolean; readonly plan: PiecePlan }) {
-  const { draft, set, errors } = form;
   return (
     <>
       <PlaceField form={form} plan={plan} />
-      <PickField
+      <PickOf
+        form={form}
+        at="reference"
         label="Which reading"
         options={references}
-        value={draft.reference}
-        onChange={(reference) => set({ reference })}
         hint={
-          hasFirst || draft.reference === "first"
+          hasFirst || form.draft.reference === "first"
             ? undefined
             : "There is no reading of this coat just set: without it a later one says nothing."
         }
       />
-      <NumberField
+      <NumberOf
+        form={form}
+        at="kOhm"
         label="Resistance, kΩ"
-        quantity="plain"
-        min={0}
-        value={draft.kOhm}
-        onChange={(kOhm) => set({ kOhm })}
         hint="Two pins or foil contacts 10–20 mm apart, by alternating current or a short touch. A hundred times the first is what a shop may call dry, once it has proved it."
-        error={errors["kOhm"]}
       />
-      <NumberField
+      <NumberOf
+        form={form}
+        at="shellC"
         label="Shell temperature"
-        quantity="temp"
-        value={draft.shellC}
-        onChange={(shellC) => set({ shellC })}
         hint="If you have it; else the room's air stands in."
-        error={errors["shellC"]}
       />
     </>
   );

@@ -1,11 +1,10 @@
 import { Link } from "wouter";
 import type { GeometryClass } from "../../../trade/geometryClasses.ts";
 import { paths } from "../../base/state/paths.ts";
-import { useFormat } from "../../base/state/useFormat.ts";
 import { BagFields, ResistanceFields, SurfaceFields, WeightFields } from "./DrynessFields.tsx";
-import { drynessSchema, emptyDryness } from "./drynessSchema.ts";
+import { drynessFields, readDryness } from "./drynessFields.ts";
+import { PickOf } from "../../base/forms/BoundFields.tsx";
 import { LogForm, type LogFormProps } from "./LogForm.tsx";
-import { PickField } from "../../base/forms/PickField.tsx";
 
 const methods = [
   { value: "touch", label: "Touch", hint: "Cool to the cheek: water still leaves. It reads the outer face." },
@@ -31,7 +30,6 @@ const verdicts = [
 
 /** What hand, scale, thermometer, hygrometer or meter says of the outermost coat. */
 export function DrynessForm({ item }: LogFormProps) {
-  const format = useFormat();
   const { piece, outer } = item.standing;
   const coat = piece.coats.at(-1);
   const coatId = coat?.id ?? "";
@@ -40,13 +38,14 @@ export function DrynessForm({ item }: LogFormProps) {
       item={item}
       type="dryness-seen"
       title="How dry is it?"
-      initial={emptyDryness}
-      schema={drynessSchema(format, coatId)}
+      fields={drynessFields}
+      check={(draft, format) => readDryness(draft, format, coatId)}
+      body={(seen) => seen}
       about={coatId}
       blocked={coat === undefined ? "There is no coat on this piece yet." : null}
     >
       {(form) => {
-        const { draft, set, errors } = form;
+        const { draft } = form;
         return (
           <>
             {coat !== undefined && (
@@ -55,19 +54,13 @@ export function DrynessForm({ item }: LogFormProps) {
                 {draft.method !== "weight" && <Link href={paths.weigh(piece.id)}>Weigh it instead</Link>}
               </p>
             )}
-            <PickField
-              label="How it was tested"
-              options={methods}
-              value={draft.method}
-              onChange={(method) => set({ method })}
-            />
+            <PickOf form={form} at="method" label="How it was tested" options={methods} />
             {(draft.method === "touch" || draft.method === "colour") && (
-              <PickField
+              <PickOf
+                form={form}
+                at="verdict"
                 label={draft.method === "touch" ? "It feels" : "It looks"}
                 options={verdicts}
-                value={draft.verdict}
-                onChange={(verdict) => set({ verdict })}
-                error={errors["verdict"]}
               />
             )}
             {draft.method === "weight" && <WeightFields form={form} />}

@@ -1,6 +1,5 @@
-import { useState, type ReactNode } from "react";
+import type { ReactNode } from "react";
 import { useLocation } from "wouter";
-import type { z } from "zod";
 import type { Command } from "../../../logbook/log/command.ts";
 import { streamOf, type EntryBodies, type EntryType } from "../../../logbook/entries/entry.ts";
 import { useFleeting } from "../../base/state/fleeting.ts";
@@ -9,23 +8,36 @@ import { paths } from "../../base/state/paths.ts";
 import { useShop } from "../../base/state/shop.tsx";
 import { Button } from "../../base/parts/Button.tsx";
 import { Page } from "../../base/parts/Page.tsx";
-import { WhenField } from "../../base/forms/WhenField.tsx";
 import { PieceCautions } from "./PieceCautions.tsx";
 import { cautionOf } from "../../base/cautions/cautionWords.ts";
-import { check, withoutEmpty } from "../../base/forms/fieldSchema.ts";
-import { useForm, type Form } from "../../base/forms/useForm.ts";
+import type { Bound } from "../../base/forms/bound.ts";
+import {
+  asGiven,
+  checkFields,
+  withoutEmpty,
+  type Checked,
+  type DraftOf,
+  type Fields,
+  type ReadOf,
+} from "../../base/forms/formFields.ts";
+import { Refused } from "../../base/forms/Refused.tsx";
+import type { Format } from "../../base/format/units.ts";
+import { useEntryForm, type EntryForm } from "../../base/forms/useEntryForm.ts";
+import { WhenOf } from "../../base/forms/BoundFields.tsx";
 import css from "./LogForm.module.css";
 
 export type LogFormProps = { readonly item: RackItem };
 
 /** One entry type as a form: fields, when it happened, one button. What is half written survives a reload. */
-export function LogForm<T extends EntryType, D extends object>({
+export function LogForm<T extends EntryType, F extends Fields, R = ReadOf<F>>({
   item,
   type,
   title,
   save = "Log it",
-  initial,
-  schema,
+  fields,
+  start,
+  check,
+  body,
   blocked = null,
   about,
   children,
@@ -33,40 +45,40 @@ export function LogForm<T extends EntryType, D extends object>({
   readonly type: T;
   readonly title: string;
   readonly save?: string;
-  readonly initial: D;
-  readonly schema: z.ZodType<EntryBodies[T]>;
+  readonly fields: F;
+  /** What is known to begin with. */
+  readonly start?: Partial<DraftOf<F>>;
+  /** How the fields are read, where that is not each by itself. */
+  readonly check?: (draft: DraftOf<F>, format: Format) => Checked<R>;
+  readonly body: (read: R) => EntryBodies[T];
   /** Why it can't be logged at all now; null when it can. */
   readonly blocked?: string | null;
   /** The coat or step it speaks of, where a draft about an earlier one must not come back. */
   readonly about?: string | undefined;
-  readonly children: (form: Form<D & { readonly at: number | null }>) => ReactNode;
+  readonly children: (form: EntryForm<F, unknown>) => ReactNode;
 }) {
   const shop = useShop();
   const say = useFleeting((fleeting) => fleeting.say);
   const [, goTo] = useLocation();
   const { piece } = item.standing;
-  const form = useForm<D & { readonly at: number | null }>(
-    `log/${piece.id}/${type}`,
-    { ...initial, at: null },
+  const timed = { ...fields, at: asGiven<number | null>(null) };
+  const form = useEntryForm<typeof timed, R>(`log/${piece.id}/${type}`, timed, {
+    start,
     about,
-  );
-  const [refused, setRefused] = useState<string | null>(null);
-  const [busy, setBusy] = useState(false);
+    check: (draft, format) => (check?.(draft, format) ?? checkFields<F>(fields, draft, format)) as Checked<R>,
+  });
+  const timedForm = form as Bound<{ readonly at: number | null }>;
   const caution = cautionOf[type];
 
-  const submit = async () => {
-    const read = check(schema, form.draft);
-    form.tell(read.ok ? {} : read.errors);
-    if (!read.ok || busy) return;
-    setBusy(true);
-    const { at } = form.draft;
-    const done = await shop.log(logCommand(piece.id, type, withoutEmpty(read.value), at), { quiet: true });
-    setBusy(false);
-    if (!done.ok) return setRefused(done.text);
-    await form.drop();
-    say(`${title}: logged.`);
-    goTo(paths.piece(piece.id));
-  };
+  const submit = () =>
+    form.save(
+      (read) =>
+        shop.log(logCommand(piece.id, type, withoutEmpty(body(read)), timedForm.draft.at), { quiet: true }),
+      () => {
+        say(`${title}: logged.`);
+        goTo(paths.piece(piece.id));
+      },
+    );
 
   return (
     <Page title={title} back={paths.piece(piece.id)}>
@@ -80,21 +92,8 @@ export function LogForm<T extends EntryType, D extends object>({
         <p className={css["piece"]}>{piece.plan.name}</p>
         {caution !== undefined && <PieceCautions step={caution} item={item} />}
         {children(form)}
-        <WhenField
-          label="When"
-          at={form.draft.at}
-          onChange={(at) => form.set({ at } as Partial<D & { at: number | null }>)}
-        />
-        {Object.values(form.errors).some(Boolean) && (
-          <p role="alert" className={css["refused"]}>
-            Not logged yet: see the marked {Object.keys(form.errors).length === 1 ? "field" : "fields"}.
-          </p>
-        )}
-        {refused !== null && (
-          <p role="alert" className={css["refused"]}>
-            {refused}
-          </p>
-        )}
+        <WhenOf form={timedForm} at="at" label="When" />
+        <Refused form={form} notYet="Not logged yet" />
         <Button kind="primary" size="big" disabledReason={blocked} onPress={() => void submit()}>
           {save}
         </Button>

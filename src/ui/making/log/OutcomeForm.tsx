@@ -1,11 +1,7 @@
-import { z } from "zod";
-import { PickField } from "../../base/forms/PickField.tsx";
-import { PhotoPicker } from "../../base/parts/PhotoPicker.tsx";
-import { TextField } from "../../base/forms/TextField.tsx";
 import { defects } from "./defects.ts";
-import { oneOf, photoIds, wordsOrNone } from "../../base/forms/fieldSchema.ts";
+import { asGiven, oneOf, photoIds, wordsOrNone } from "../../base/forms/formFields.ts";
+import { PhotosOf, PickOf, TextOf, TickOf } from "../../base/forms/BoundFields.tsx";
 import { LogForm, type LogFormProps } from "./LogForm.tsx";
-import { TickList } from "../../base/forms/TickList.tsx";
 
 const results = [
   { value: "sound", label: "Sound", hint: "Nothing that has to be mended." },
@@ -13,49 +9,24 @@ const results = [
   { value: "lost", label: "Lost", hint: "Not worth keeping." },
 ] as const;
 
-const schema = z.object({
+const fields = {
   result: oneOf(["sound", "flawed", "lost"], "how it came out"),
-  defects: z.array(z.string()),
+  defects: asGiven<readonly string[]>([]),
   note: wordsOrNone,
   photos: photoIds,
-});
-
-type Draft = {
-  readonly result: "sound" | "flawed" | "lost" | null;
-  readonly defects: readonly string[];
-  readonly note: string;
-  readonly photos: readonly string[];
 };
 
 export function OutcomeForm({ item }: LogFormProps) {
-  const initial: Draft = { result: null, defects: [], note: "", photos: [] };
   return (
-    <LogForm item={item} type="outcome-told" title="How it came out" initial={initial} schema={schema}>
-      {({ draft, set, errors }) => (
+    <LogForm item={item} type="outcome-told" title="How it came out" fields={fields} body={(read) => read}>
+      {(form) => (
         <>
-          <PickField
-            label="The casting is"
-            options={results}
-            value={draft.result}
-            onChange={(result) => set({ result })}
-            error={errors["result"]}
-          />
-          {draft.result !== null && (
-            <TickList
-              label="Faults seen"
-              options={defects}
-              ticked={draft.defects}
-              onChange={(ticked) => set({ defects: ticked })}
-            />
+          <PickOf form={form} at="result" label="The casting is" options={results} />
+          {form.draft.result !== null && (
+            <TickOf form={form} at="defects" label="Faults seen" options={defects} />
           )}
-          <TextField
-            label="Note"
-            multiline
-            value={draft.note}
-            onChange={(note) => set({ note })}
-            error={errors["note"]}
-          />
-          <PhotoPicker photos={draft.photos} onChange={(photos) => set({ photos })} />
+          <TextOf form={form} at="note" label="Note" multiline />
+          <PhotosOf form={form} at="photos" />
         </>
       )}
     </LogForm>

@@ -1,20 +1,24 @@
-import { z } from "zod";
-import { ranges } from "../../../logbook/entries/ranges.ts";
 import type { EntryBodies } from "../../../logbook/entries/entry.ts";
 import type { Standing } from "../../../logbook/piece/standing.ts";
-import type { CoatKind } from "../../../trade/coats.ts";
-import type { Format } from "../../base/format/units.ts";
-import { figureOrNone, oneOf, photoIds, wordsOrNone } from "../../base/forms/fieldSchema.ts";
+import {
+  asGiven,
+  chosen,
+  figureOrNone,
+  oneOf,
+  photoIds,
+  wordsOrNone,
+  type ReadOf,
+} from "../../base/forms/formFields.ts";
 
-export type CoatDippedDraft = {
-  readonly place: "next" | "beside";
-  readonly kind: CoatKind | null;
-  readonly stuccoId: string | null;
-  readonly bucketId: string | null;
-  readonly prewet: "yes" | "no";
-  readonly drainS: number | null;
-  readonly note: string;
-  readonly photos: readonly string[];
+export const coatDippedFields = {
+  place: asGiven<"next" | "beside">("next"),
+  kind: oneOf(["prime", "intermediate", "backup", "seal"], "the kind of coat"),
+  stuccoId: chosen("Nothing chosen for the stucco. Tap one, or None."),
+  bucketId: asGiven<string | null>(null),
+  prewet: asGiven<"yes" | "no">("no"),
+  drainS: figureOrNone("drainS", { what: "drain time", remedy: "Correct it, or leave it empty." }),
+  note: wordsOrNone,
+  photos: photoIds,
 };
 
 /** The coat beneath when it is not known to be dry; null when it is, or when there is none. */
@@ -25,39 +29,26 @@ export function dampUnder({ cover }: Standing): { readonly number: number; reado
 }
 
 /** Form to body. The number and the room come from the log, and so does what was accepted damp. */
-export function coatDippedSchema(format: Format, standing: Standing): z.ZodType<EntryBodies["coat-dipped"]> {
+export function coatDippedBody(
+  read: ReadOf<typeof coatDippedFields>,
+  standing: Standing,
+): EntryBodies["coat-dipped"] {
   const { next, outer, cover, piece } = standing;
   const damp = dampUnder(standing);
-  return z
-    .object({
-      place: z.enum(["next", "beside"]),
-      kind: oneOf(["prime", "intermediate", "backup", "seal"], "the kind of coat"),
-      stuccoId: z.string({ error: "Nothing chosen for the stucco. Tap one, or None." }),
-      bucketId: z.string().nullable(),
-      prewet: z.enum(["yes", "no"]),
-      drainS: figureOrNone(format, {
-        what: "drain time",
-        quantity: "s",
-        range: ranges.drainS,
-        remedy: "Correct it, or leave it empty.",
-      }),
-      note: wordsOrNone,
-      photos: photoIds,
-    })
-    .transform((draft) => ({
-      number: standing.piece.coats.length + 1,
-      step: draft.place === "next" ? (next?.step ?? null) : null,
-      kind: draft.kind,
-      stuccoId: draft.stuccoId === "none" ? null : draft.stuccoId,
-      bucketId: draft.bucketId,
-      roomId: piece.rooms.at(-1)?.roomId ?? "room/first",
-      prewet: draft.prewet === "yes",
-      drainS: draft.drainS ?? undefined,
-      acceptedDamp:
-        damp === null || outer === null || cover?.state === "unknown"
-          ? undefined
-          : { coatId: outer.coat.id, leftShare: outer.leftShare },
-      note: draft.note,
-      photos: draft.photos,
-    }));
+  return {
+    number: standing.piece.coats.length + 1,
+    step: read.place === "next" ? (next?.step ?? null) : null,
+    kind: read.kind,
+    stuccoId: read.stuccoId === "none" ? null : read.stuccoId,
+    bucketId: read.bucketId,
+    roomId: piece.rooms.at(-1)?.roomId ?? "room/first",
+    prewet: read.prewet === "yes",
+    drainS: read.drainS,
+    acceptedDamp:
+      damp === null || outer === null || cover?.state === "unknown"
+        ? undefined
+        : { coatId: outer.coat.id, leftShare: outer.leftShare },
+    note: read.note,
+    photos: read.photos,
+  };
 }

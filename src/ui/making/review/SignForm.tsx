@@ -1,4 +1,3 @@
-import { useState } from "react";
 import { streamOf } from "../../../logbook/entries/entry.ts";
 import type { Standing } from "../../../logbook/piece/standing.ts";
 import type { Finding } from "../../../rules/finding.ts";
@@ -7,11 +6,13 @@ import { useSettings } from "../../base/state/live.ts";
 import { useShop } from "../../base/state/shop.tsx";
 import { useFormat } from "../../base/state/useFormat.ts";
 import { findingText } from "../../base/format/findingWords.ts";
+import { Refused } from "../../base/forms/Refused.tsx";
 import { useForm } from "../../base/forms/useForm.ts";
 import { Button } from "../../base/parts/Button.tsx";
 import { Card } from "../../base/parts/Card.tsx";
 import { TextField } from "../../base/forms/TextField.tsx";
 import { holdKey, holdsOf, signedReview, type SignDraft } from "./reviewForm.ts";
+import { TextOf } from "../../base/forms/BoundFields.tsx";
 import css from "./ReviewPage.module.css";
 
 /** Sign what the page shows. A hold asks for a reason of its own. */
@@ -30,23 +31,25 @@ export function SignForm({
   const { piece } = standing;
   const form = useForm<SignDraft>(`review/${piece.id}`, { name: settings.signName, reasons: {} });
   const { draft, set, errors } = form;
-  const [refused, setRefused] = useState<string | null>(null);
   const holds = holdsOf(findings);
   const open = piece.phase === "coating" || piece.phase === "reviewed";
 
   const sign = async () => {
-    const read = signedReview(draft, { findings, verdict, safety: standing.wall.judged?.safety ?? null });
+    const read = signedReview(draft, {
+      findings,
+      verdict,
+      safety: standing.wall.judged?.safety ?? null,
+    });
     form.tell(read.ok ? {} : read.errors);
     if (!read.ok) return;
-    const done = await shop.log(
-      { do: "log", stream: streamOf("piece", piece.id), type: "review-signed", body: read.value },
-      { quiet: true },
+    const stream = streamOf("piece", piece.id);
+    await form.send(
+      () => shop.log({ do: "log", stream, type: "review-signed", body: read.value }, { quiet: true }),
+      async () => {
+        if (settings.signName === "") await changeSettings({ signName: read.value.name });
+        say("Signed.");
+      },
     );
-    setRefused(done.ok ? null : done.text);
-    if (!done.ok) return;
-    if (settings.signName === "") await changeSettings({ signName: read.value.name });
-    await form.drop();
-    say("Signed.");
   };
 
   return (
@@ -70,21 +73,12 @@ export function SignForm({
             }}
           />
         ))}
-        <TextField
-          label="Name"
-          value={draft.name}
-          onChange={(name) => set({ name })}
-          error={errors["name"]}
-        />
+        <TextOf form={form} at="name" label="Name" />
         <p className={css["soft"]}>
           Your name stands under what this page shows now. It says that you looked, not that the shell is
           safe.
         </p>
-        {refused !== null && (
-          <p role="alert" className={css["refused"]}>
-            {refused}
-          </p>
-        )}
+        <Refused form={form} plain />
         <Button
           kind={verdict === "hold" ? "danger" : "primary"}
           size="big"

@@ -1,7 +1,6 @@
-import { z } from "zod";
 import type { EntryBodies } from "../../../logbook/entries/entry.ts";
 import type { Finding } from "../../../rules/finding.ts";
-import { check, words, type Checked } from "../../base/forms/fieldSchema.ts";
+import { words, type Checked } from "../../base/forms/formFields.ts";
 
 export type SignDraft = { readonly name: string; readonly reasons: Readonly<Record<string, string>> };
 
@@ -25,19 +24,30 @@ export function signedReview(
   },
 ): Checked<EntryBodies["review-signed"]> {
   const holds = holdsOf(findings);
+  const name = words("name", "Sign with the name of the person who looked at the shell.", 120);
   const reason = words(
     "reason",
     "A hold is passed only with a written reason: say why it may go on all the same.",
   );
-  const schema = z.object({
-    name: words("name", "Sign with the name of the person who looked at the shell.", 120),
-    reasons: z.object(Object.fromEntries(holds.map((hold) => [holdKey(hold), reason]))),
+  const signed = name.read(draft.name);
+  const reasons = holds.map((hold) => {
+    const key = holdKey(hold);
+    return { hold, key, read: reason.read(draft.reasons[key] ?? "") };
   });
-  const reasons = Object.fromEntries(
-    holds.map((hold) => [holdKey(hold), draft.reasons[holdKey(hold)] ?? ""]),
+  const missing = reasons.flatMap(({ key, read }) =>
+    read.ok ? [] : [[`reasons.${key}`, read.errors[""]] as const],
   );
-  const read = check(schema, { name: draft.name, reasons });
-  if (!read.ok) return read;
-  const passed = holds.map((hold) => ({ rule: hold.rule, reason: read.value.reasons[holdKey(hold)] ?? "" }));
-  return { ok: true, value: { name: read.value.name, verdict, passed, safety } };
+  if (!signed.ok || missing.length > 0) {
+    const own = signed.ok ? {} : { name: signed.errors[""] };
+    return { ok: false, errors: { ...own, ...Object.fromEntries(missing) } };
+  }
+  return {
+    ok: true,
+    value: {
+      name: signed.value,
+      verdict,
+      passed: reasons.map(({ hold, read }) => ({ rule: hold.rule, reason: read.ok ? read.value : "" })),
+      safety,
+    },
+  };
 }

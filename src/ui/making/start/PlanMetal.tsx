@@ -4,58 +4,45 @@ import type { Alloy } from "../../../trade/metals/alloy.ts";
 import { patternMaterials } from "../../../trade/patternMaterials.ts";
 import { useFigures } from "../../base/state/live.ts";
 import { useFormat } from "../../base/state/useFormat.ts";
-import { SelectField } from "../../base/forms/SelectField.tsx";
-import type { Form } from "../../base/forms/useForm.ts";
 import { Card } from "../../base/parts/Card.tsx";
-import { PickField } from "../../base/forms/PickField.tsx";
-import { NumberField } from "../../base/forms/NumberField.tsx";
-import type { PlanDraft } from "./planForm.ts";
+import { NumberOf, PickOf, SelectOf } from "../../base/forms/BoundFields.tsx";
+import type { PlanForm } from "./planForm.ts";
 
 const ways = [
   { value: "mass", label: "By weight" },
   { value: "volume", label: "By volume" },
 ] as const;
 
-export function PlanMetal({ form: { draft, set, errors } }: { readonly form: Form<PlanDraft> }) {
+export function PlanMetal({ form }: { readonly form: PlanForm }) {
+  const { draft } = form;
   const shop = useFigures() ?? builtInShop;
   const alloy = draft.alloyId === null ? null : ownAlloy(draft.alloyId, shop);
   return (
     <Card title="The metal">
-      <SelectField
+      <SelectOf
+        form={form}
+        at="alloyId"
         label="Alloy"
         options={alloyChoices(shop, draft.alloyId).map(({ id, name, isOwn }) => ({
           value: id,
           label: isOwn ? `${name} (your own)` : name,
         }))}
-        value={draft.alloyId}
-        onChange={(alloyId) => set({ alloyId })}
         hint="Needed for the wall check: what it weighs is what presses on the wall."
       />
-      <PickField
-        label="How much metal, casting and gating"
-        options={ways}
-        value={draft.metalBy}
-        onChange={(metalBy) => set({ metalBy })}
-      />
+      <PickOf form={form} at="metalBy" label="How much metal, casting and gating" options={ways} />
       {draft.metalBy === "mass" ? (
-        <NumberField
+        <NumberOf
+          form={form}
+          at="metalKg"
           label="Metal"
-          quantity="kg"
-          min={0}
-          value={draft.metalKg}
-          onChange={(metalKg) => set({ metalKg })}
           hint={`For the charge on pour day. ${weighHint(draft, alloy)}`}
-          error={errors["metalKg"]}
         />
       ) : (
-        <NumberField
+        <NumberOf
+          form={form}
+          at="metalLitre"
           label="Volume"
-          quantity="litre"
-          min={0}
-          value={draft.metalLitre}
-          onChange={(metalLitre) => set({ metalLitre })}
           hint="Push the solid pattern under water in a full pail and measure what runs over."
-          error={errors["metalLitre"]}
         />
       )}
       <MetalOtherWay draft={draft} alloy={alloy} />
@@ -64,7 +51,7 @@ export function PlanMetal({ form: { draft, set, errors } }: { readonly form: For
 }
 
 /** What a solid pattern's weight times gives the metal's. */
-function weighHint({ material }: PlanDraft, alloy: Alloy | null): string {
+function weighHint({ material }: PlanForm["draft"], alloy: Alloy | null): string {
   const pattern = material === null ? null : patternMaterials[material];
   const density = pattern?.densityKgM3 ?? null;
   if (alloy === null || pattern === null || density === null)
@@ -73,7 +60,13 @@ function weighHint({ material }: PlanDraft, alloy: Alloy | null): string {
   return `Weigh the solid pattern with its gating: ${pattern.label} times ${ratio.toFixed(1)} is ${alloy.name}.`;
 }
 
-function MetalOtherWay({ draft, alloy }: { readonly draft: PlanDraft; readonly alloy: Alloy | null }) {
+function MetalOtherWay({
+  draft,
+  alloy,
+}: {
+  readonly draft: PlanForm["draft"];
+  readonly alloy: Alloy | null;
+}) {
   const format = useFormat();
   if (alloy === null) return null;
   if (draft.metalBy === "volume" && draft.metalLitre !== null)

@@ -1,5 +1,6 @@
-import { useState } from "react";
 import { Link, useLocation, useParams } from "wouter";
+import sheet from "../../base/styles/sheet.module.css";
+import css from "./StartPage.module.css";
 import type { Command } from "../../../logbook/log/command.ts";
 import { streamOf } from "../../../logbook/entries/entry.ts";
 import type { Piece } from "../../../logbook/piece/piece.ts";
@@ -7,18 +8,15 @@ import { useFleeting } from "../../base/state/fleeting.ts";
 import { usePiece } from "../../base/state/live.ts";
 import { paths } from "../../base/state/paths.ts";
 import { useShop } from "../../base/state/shop.tsx";
-import { useFormat } from "../../base/state/useFormat.ts";
-import { check } from "../../base/forms/fieldSchema.ts";
-import { useForm } from "../../base/forms/useForm.ts";
+import { Refused } from "../../base/forms/Refused.tsx";
+import { useEntryForm } from "../../base/forms/useEntryForm.ts";
 import { Button } from "../../base/parts/Button.tsx";
 import { Empty } from "../../base/parts/Empty.tsx";
 import { Page } from "../../base/parts/Page.tsx";
 import { PlanMetal } from "./PlanMetal.tsx";
 import { PlanPattern } from "./PlanPattern.tsx";
 import { PlanShell } from "./PlanShell.tsx";
-import { changesBetween, draftOfPlan, planSchema, type PlanDraft } from "./planForm.ts";
-import sheet from "../../base/styles/sheet.module.css";
-import css from "./StartPage.module.css";
+import { changesBetween, draftOfPlan, planFields, readPlan } from "./planForm.ts";
 
 /** All that can be known of a piece before it is poured. Nothing here is required. */
 export function PlanPage() {
@@ -41,35 +39,30 @@ export function PlanPage() {
 function PlanForm({ piece }: { readonly piece: Piece }) {
   const shop = useShop();
   const say = useFleeting((fleeting) => fleeting.say);
-  const format = useFormat();
   const [, goTo] = useLocation();
   const room = piece.rooms.at(-1)?.roomId ?? null;
-  const form = useForm<PlanDraft>(`plan/${piece.id}`, draftOfPlan(piece.plan, room));
-  const [refused, setRefused] = useState<string | null>(null);
-  const [busy, setBusy] = useState(false);
+  const form = useEntryForm(`plan/${piece.id}`, planFields, {
+    start: draftOfPlan(piece.plan, room),
+    check: readPlan,
+  });
   const stream = streamOf("piece", piece.id);
 
-  const save = async () => {
-    const read = check(planSchema(format), form.draft);
-    form.tell(read.ok ? {} : read.errors);
-    if (!read.ok || busy) return;
-    const changes = changesBetween(piece.plan, read.value.plan);
-    const { roomId } = read.value;
-    const commands: Command[] = [];
-    if (Object.keys(changes).length > 0)
-      commands.push({ do: "log", stream, type: "piece-changed", body: { changes } });
-    if (roomId !== null && roomId !== room)
-      commands.push({ do: "log", stream, type: "piece-moved", body: { roomId } });
-    setBusy(true);
-    const done = await shop.logAll(commands, { quiet: true });
-    if (!done.ok) {
-      setBusy(false);
-      return setRefused(done.text);
-    }
-    await form.drop();
-    say("Plan saved.");
-    goTo(paths.piece(piece.id), { replace: true });
-  };
+  const save = () =>
+    form.save(
+      async ({ plan, roomId }) => {
+        const changes = changesBetween(piece.plan, plan);
+        const commands: Command[] = [];
+        if (Object.keys(changes).length > 0)
+          commands.push({ do: "log", stream, type: "piece-changed", body: { changes } });
+        if (roomId !== null && roomId !== room)
+          commands.push({ do: "log", stream, type: "piece-moved", body: { roomId } });
+        return commands.length === 0 ? { ok: true, entries: [] } : shop.logAll(commands, { quiet: true });
+      },
+      () => {
+        say("Plan saved.");
+        goTo(paths.piece(piece.id), { replace: true });
+      },
+    );
 
   return (
     <Page title="Plan" back={paths.piece(piece.id)}>
@@ -87,16 +80,7 @@ function PlanForm({ piece }: { readonly piece: Piece }) {
         <PlanPattern form={form} />
         <PlanShell form={form} />
         <PlanMetal form={form} />
-        {Object.values(form.errors).some(Boolean) && (
-          <p role="alert" className={`${sheet["refused"]} ${sheet["held"]} ${css["refused"]}`}>
-            Not saved yet: see the marked {Object.keys(form.errors).length === 1 ? "field" : "fields"}.
-          </p>
-        )}
-        {refused !== null && (
-          <p role="alert" className={`${sheet["refused"]} ${sheet["held"]} ${css["refused"]}`}>
-            {refused}
-          </p>
-        )}
+        <Refused form={form} notYet="Not saved yet" />
         <Button kind="primary" size="big" onPress={() => void save()}>
           Save the plan
         </Button>

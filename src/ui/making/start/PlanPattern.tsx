@@ -1,13 +1,9 @@
 import { geometryClasses, type GeometryClass } from "../../../trade/geometryClasses.ts";
 import { patternMaterials, type PatternMaterial } from "../../../trade/patternMaterials.ts";
-import type { Form } from "../../base/forms/useForm.ts";
 import { Card } from "../../base/parts/Card.tsx";
-import { PickField } from "../../base/forms/PickField.tsx";
-import { TickList } from "../../base/forms/TickList.tsx";
-import { NumberField } from "../../base/forms/NumberField.tsx";
-import { TextField } from "../../base/forms/TextField.tsx";
 import { AreaEstimator } from "./AreaEstimator.tsx";
-import type { PlanDraft } from "./planForm.ts";
+import { NumberOf, PickOf, TextOf, TickOf } from "../../base/forms/BoundFields.tsx";
+import type { PlanForm } from "./planForm.ts";
 
 const materials = (Object.keys(patternMaterials) as PatternMaterial[]).map((value) => ({
   value,
@@ -25,49 +21,39 @@ const classes = (Object.keys(geometryClasses) as GeometryClass[]).map((value) =>
   hint: classHints[value],
 }));
 
-const isClass = (value: string): value is GeometryClass => Object.hasOwn(geometryClasses, value);
-
-export function PlanPattern({ form: { draft, set, errors } }: { readonly form: Form<PlanDraft> }) {
+export function PlanPattern({ form }: { readonly form: PlanForm }) {
+  const { draft, set } = form;
   return (
     <Card title="The pattern">
-      <TextField label="Name" value={draft.name} onChange={(name) => set({ name })} error={errors["name"]} />
-      <PickField
+      <TextOf form={form} at="name" label="Name" />
+      <PickOf
+        form={form}
+        at="material"
         label="Made of"
         options={materials}
-        value={draft.material}
-        onChange={(material) => set({ material })}
         hint="For the burnout, and for how cold a wet coat may get on wax."
       />
-      <PickField
+      <PickOf
+        form={form}
+        at="geometry"
         label="The part that dries last"
         options={classes}
-        value={draft.geometry}
-        onChange={(geometry) => set({ geometry })}
         hint="For the drying times. Unknown is reckoned as open, which is the quickest."
       />
-      <TickList
+      <TickOf
+        form={form}
+        at="pockets"
         label="Further slow places, for the last drying before burnout"
         options={classes.filter(({ value }) => value !== "open" && value !== draft.geometry)}
-        ticked={draft.pockets}
-        onChange={(pockets) => set({ pockets: pockets.filter(isClass) })}
       />
-      <NumberField
+      <NumberOf
+        form={form}
+        at="areaM2"
         label="Surface, gating too"
-        quantity="m2"
-        min={0}
-        value={draft.areaM2}
-        onChange={(areaM2) => set({ areaM2 })}
         hint="Turns two weighings into water still to go, and slurry into litres. Type it, or reckon it below."
-        error={errors["areaM2"]}
       />
       <AreaEstimator material={draft.material} onUse={(areaM2) => set({ areaM2 })} />
-      <TextField
-        label="Note"
-        multiline
-        value={draft.note}
-        onChange={(note) => set({ note })}
-        error={errors["note"]}
-      />
+      <TextOf form={form} at="note" label="Note" multiline />
     </Card>
   );
 }

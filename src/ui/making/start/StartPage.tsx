@@ -1,32 +1,25 @@
-import { useState } from "react";
 import { Link, useLocation } from "wouter";
-import { z } from "zod";
 import { streamOf } from "../../../logbook/entries/entry.ts";
 import { useRecipes, useSettings } from "../../base/state/live.ts";
 import { paths } from "../../base/state/paths.ts";
 import { useShop } from "../../base/state/shop.tsx";
-import { check, words } from "../../base/forms/fieldSchema.ts";
-import { SelectField } from "../../base/forms/SelectField.tsx";
-import { useForm } from "../../base/forms/useForm.ts";
+import { asGiven, words } from "../../base/forms/formFields.ts";
+import { Refused } from "../../base/forms/Refused.tsx";
+import { useEntryForm } from "../../base/forms/useEntryForm.ts";
 import { Button } from "../../base/parts/Button.tsx";
 import { Page } from "../../base/parts/Page.tsx";
-import { TextField } from "../../base/forms/TextField.tsx";
 import { FromPattern } from "../../pattern/mesh/FromPattern.tsx";
 import { useStartPattern } from "../../pattern/mesh/useStartPattern.ts";
 import sheet from "../../base/styles/sheet.module.css";
+import { SelectOf, TextOf } from "../../base/forms/BoundFields.tsx";
 import css from "./StartPage.module.css";
 
-const schema = z.object({
+const fields = {
   name: words("name", "Give the piece a name you would call across the shop.", 120),
-  recipeId: z.string().nullable(),
-});
-type Draft = {
-  readonly name: string;
-  readonly recipeId: string | null;
+  recipeId: asGiven<string | null>(null),
   /** The mesh it is begun from. */
-  readonly patternId?: string | null | undefined;
+  patternId: asGiven<string | null>(null),
 };
-const empty: Draft = { name: "", recipeId: null, patternId: null };
 
 /** A new piece: a name is enough, the rest can come when it is known. */
 export function StartPage() {
@@ -34,35 +27,30 @@ export function StartPage() {
   const [settings] = useSettings();
   const recipes = (useRecipes() ?? []).filter((recipe) => recipe.retired !== true);
   const [, goTo] = useLocation();
-  const form = useForm<Draft>("start", empty);
-  const pattern = useStartPattern(form.draft.patternId ?? null, form.draft.recipeId);
-  const [refused, setRefused] = useState<string | null>(null);
-  const [busy, setBusy] = useState(false);
+  const form = useEntryForm("start", fields);
+  const pattern = useStartPattern(form.draft.patternId, form.draft.recipeId);
   const waitsFor = pattern === undefined ? "The pattern is still being read." : null;
 
   const start = async (after: (id: string) => string) => {
-    const read = check(schema, form.draft);
-    form.tell(read.ok ? {} : read.errors);
     // A pattern still being read is not left out.
-    if (!read.ok || busy || pattern === undefined) return;
-    setBusy(true);
+    if (pattern === undefined) return void form.read();
     const id = shop.moment().newId();
-    const { name, recipeId } = read.value;
-    const plan = { ...pattern?.plan, name, ...(recipeId === null ? {} : { recipeId }) };
-    const stream = streamOf("piece", id);
-    const done = await shop.logAll(
-      [
-        { do: "log", stream, type: "piece-started", body: { plan, roomId: settings.shopRoomId } },
-        ...(pattern?.measured
-          ? [{ do: "log", stream, type: "pattern-measured", body: pattern.measured } as const]
-          : []),
-      ],
-      { quiet: true },
+    await form.save(
+      ({ name, recipeId }) => {
+        const plan = { ...pattern?.plan, name, ...(recipeId === null ? {} : { recipeId }) };
+        const stream = streamOf("piece", id);
+        return shop.logAll(
+          [
+            { do: "log", stream, type: "piece-started", body: { plan, roomId: settings.shopRoomId } },
+            ...(pattern?.measured
+              ? [{ do: "log", stream, type: "pattern-measured", body: pattern.measured } as const]
+              : []),
+          ],
+          { quiet: true },
+        );
+      },
+      () => goTo(after(id), { replace: true }),
     );
-    setBusy(false);
-    if (!done.ok) return setRefused(done.text);
-    await form.drop();
-    goTo(after(id), { replace: true });
   };
 
   return (
@@ -74,21 +62,20 @@ export function StartPage() {
           void start(paths.editPiece);
         }}
       >
-        <TextField
+        <TextOf
+          form={form}
+          at="name"
           label="Name"
-          value={form.draft.name}
-          onChange={(name) => form.set({ name })}
           hint="All it needs. Heron, left wing; door handle 3; medal tree."
-          error={form.errors["name"]}
         />
-        <SelectField
+        <SelectOf
+          form={form}
+          at="recipeId"
           label="Recipe"
           options={recipes.map(({ id, name, coats }) => ({
             value: id,
             label: `${name} (${coats.length} coats)`,
           }))}
-          value={form.draft.recipeId}
-          onChange={(recipeId) => form.set({ recipeId })}
           hint="The coats it shall get. It can be chosen or changed later."
           empty="None yet"
         />
@@ -100,11 +87,7 @@ export function StartPage() {
         ) : (
           <FromPattern pattern={pattern} onLeave={() => form.set({ patternId: null })} />
         )}
-        {refused !== null && (
-          <p role="alert" className={`${sheet["refused"]} ${sheet["held"]} ${css["refused"]}`}>
-            {refused}
-          </p>
-        )}
+        <Refused form={form} />
         <Button
           kind="primary"
           size="big"

@@ -1,18 +1,17 @@
 import { expect, test } from "vitest";
 import { makeFormat } from "../../base/format/units.ts";
-import { check } from "../../base/forms/fieldSchema.ts";
-import { changesBetween, draftOfPlan, planSchema } from "./planForm.ts";
+import { changesBetween, draftOfPlan, readPlan } from "./planForm.ts";
 
 const metric = makeFormat("metric", "en-GB");
 const bare = draftOfPlan({ name: "Heron" }, "room/first");
 
 test("a name alone is a plan, and nothing else is claimed to be known", () => {
-  const read = check(planSchema(metric), bare);
+  const read = readPlan(bare, metric);
   expect(read.ok && changesBetween({ name: "Heron" }, read.value.plan)).toEqual({});
 });
 
 test("a head typed in metres where millimetres are asked is told with what was found and what to do", () => {
-  const read = check(planSchema(metric), { ...bare, headMm: 0.4 });
+  const read = readPlan({ ...bare, headMm: 0.4 }, metric);
   expect(read.ok).toBe(false);
   if (!read.ok)
     expect(read.errors["headMm"]).toMatch(
@@ -21,7 +20,7 @@ test("a head typed in metres where millimetres are asked is told with what was f
 });
 
 test("half a flat is asked for its other side, by that side's field", () => {
-  const read = check(planSchema(metric), { ...bare, part: "flat", widthMm: 120 });
+  const read = readPlan({ ...bare, part: "flat", widthMm: 120 }, metric);
   expect(!read.ok && read.errors).toEqual({
     lengthMm: "Found only one side of the flat, expected both. Give the length, or clear the other.",
   });
@@ -29,7 +28,7 @@ test("half a flat is asked for its other side, by that side's field", () => {
 
 test("clearing what was known writes null, which the log reads as not known", () => {
   const plan = { name: "Heron", headM: 0.4, part: { kind: "round", diameterMm: 90 } } as const;
-  const read = check(planSchema(metric), { ...draftOfPlan(plan, null), headMm: null });
+  const read = readPlan({ ...draftOfPlan(plan, null), headMm: null }, metric);
   expect(read.ok && changesBetween(plan, read.value.plan)).toEqual({ headM: null });
 });
 
@@ -46,11 +45,11 @@ test("a plan survives the way into the form and back", () => {
     geometry: "corner",
     note: "cup down",
   } as const;
-  const read = check(planSchema(metric), draftOfPlan(plan, null));
+  const read = readPlan(draftOfPlan(plan, null), metric);
   expect(read.ok && changesBetween(plan, read.value.plan)).toEqual({});
 });
 
 test("metal is kept by mass or by volume, not both", () => {
-  const read = check(planSchema(metric), { ...bare, metalBy: "volume", metalKg: 4, metalLitre: 0.5 });
+  const read = readPlan({ ...bare, metalBy: "volume", metalKg: 4, metalLitre: 0.5 }, metric);
   expect(read.ok && read.value.plan).toMatchObject({ metalKg: null, metalLitre: 0.5 });
 });

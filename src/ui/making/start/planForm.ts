@@ -1,30 +1,50 @@
-import { z } from "zod";
 import { ranges } from "../../../logbook/entries/ranges.ts";
 import type { PiecePlan, PlanChanges } from "../../../logbook/entries/pieceBodies.ts";
 import type { GeometryClass } from "../../../trade/geometryClasses.ts";
 import type { PatternMaterial } from "../../../trade/patternMaterials.ts";
 import type { Format } from "../../base/format/units.ts";
-import { figureOrNone, words } from "../../base/forms/fieldSchema.ts";
+import {
+  asGiven,
+  checkFields,
+  figureOrNull,
+  shortWords,
+  words,
+  type DraftOf,
+  type ReadOf,
+} from "../../base/forms/formFields.ts";
+import type { EntryForm } from "../../base/forms/useEntryForm.ts";
 
-export type PlanDraft = {
-  readonly name: string;
-  readonly material: PatternMaterial | null;
-  readonly alloyId: string | null;
-  readonly metalBy: "mass" | "volume";
-  readonly metalKg: number | null;
-  readonly metalLitre: number | null;
-  readonly headMm: number | null;
-  readonly part: "flat" | "round" | null;
-  readonly widthMm: number | null;
-  readonly lengthMm: number | null;
-  readonly diameterMm: number | null;
-  readonly areaM2: number | null;
-  readonly recipeId: string | null;
-  readonly geometry: GeometryClass | null;
-  readonly pockets: readonly GeometryClass[];
-  readonly roomId: string | null;
-  readonly note: string;
+const headMm = { low: ranges.headM.low * 1000, high: ranges.headM.high * 1000 };
+const remedy = "Correct it, or leave it empty until you know.";
+const span = { remedy: "Measure it on the pattern." };
+
+/** What is asked of a piece; all but the name may be empty, which is "not known". */
+export const planFields = {
+  name: words("name", "Give the piece a name you would call across the shop.", 120),
+  material: asGiven<PatternMaterial | null>(null),
+  alloyId: asGiven<string | null>(null),
+  metalBy: asGiven<"mass" | "volume">("mass"),
+  metalKg: figureOrNull("metalKg", { what: "metal", remedy }),
+  metalLitre: figureOrNull("metalLitre", { what: "metal", remedy }),
+  headMm: figureOrNull("headM", {
+    what: "head",
+    remedy: "Measure from the lip of the cup straight down to the lowest wall, or leave it empty.",
+    own: { quantity: "mm", range: headMm, why: "a head is measured in the unit of the other lengths" },
+  }),
+  part: asGiven<"flat" | "round" | null>(null),
+  widthMm: figureOrNull("widthMm", { what: "width", ...span }),
+  lengthMm: figureOrNull("lengthMm", { what: "length", ...span }),
+  diameterMm: figureOrNull("diameterMm", { what: "diameter", ...span }),
+  areaM2: figureOrNull("areaM2", { what: "surface", remedy }),
+  recipeId: asGiven<string | null>(null),
+  geometry: asGiven<GeometryClass | null>(null),
+  pockets: asGiven<readonly GeometryClass[]>([]),
+  roomId: asGiven<string | null>(null),
+  note: shortWords(4000, "Found more than 4000 letters, expected fewer. Shorten the note."),
 };
+export type PlanForm = EntryForm<typeof planFields, unknown>;
+type PlanDraft = DraftOf<typeof planFields>;
+type Read = ReadOf<typeof planFields>;
 
 export function draftOfPlan(plan: PiecePlan, roomId: string | null): PlanDraft {
   const flat = plan.part?.kind === "flat" ? plan.part : null;
@@ -50,74 +70,20 @@ export function draftOfPlan(plan: PiecePlan, roomId: string | null): PlanDraft {
   };
 }
 
-const headMm = { low: ranges.headM.low * 1000, high: ranges.headM.high * 1000 };
-const orEmpty = "Correct it, or leave it empty until you know.";
-
 /** Form to plan; every key but the name may be null, which is "not known". */
-export function planSchema(format: Format) {
-  const span = (what: string) =>
-    figureOrNone(format, {
-      what,
-      quantity: "mm",
-      range: ranges.spanMm,
-      remedy: "Measure it on the pattern.",
-    });
-  return z
-    .object({
-      name: words("name", "Give the piece a name you would call across the shop.", 120),
-      material: z.enum(["wax", "pla", "pvb", "resin", "foam", "other"]).nullable(),
-      alloyId: z.string().nullable(),
-      metalBy: z.enum(["mass", "volume"]),
-      metalKg: figureOrNone(format, {
-        what: "metal",
-        quantity: "kg",
-        range: ranges.metalKg,
-        remedy: orEmpty,
-      }),
-      metalLitre: figureOrNone(format, {
-        what: "metal",
-        quantity: "litre",
-        range: ranges.metalLitre,
-        remedy: orEmpty,
-      }),
-      headMm: figureOrNone(format, {
-        what: "head",
-        quantity: "mm",
-        range: headMm,
-        remedy: "Measure from the lip of the cup straight down to the lowest wall, or leave it empty.",
-      }),
-      part: z.enum(["flat", "round"]).nullable(),
-      widthMm: span("width"),
-      lengthMm: span("length"),
-      diameterMm: span("diameter"),
-      areaM2: figureOrNone(format, {
-        what: "surface",
-        quantity: "m2",
-        range: ranges.areaM2,
-        remedy: orEmpty,
-      }),
-      recipeId: z.string().nullable(),
-      geometry: z.enum(["open", "corner", "recess", "blind"]).nullable(),
-      pockets: z.array(z.enum(["open", "corner", "recess", "blind"])).readonly(),
-      roomId: z.string().nullable(),
-      note: z
-        .string()
-        .trim()
-        .max(4000, { error: "Found more than 4000 letters, expected fewer. Shorten the note." }),
-    })
-    .superRefine(({ part, widthMm, lengthMm }, context) => {
-      if (part !== "flat" || (widthMm === null) === (lengthMm === null)) return;
-      const missing = widthMm === null ? "width" : "length";
-      context.addIssue({
-        code: "custom",
-        path: [`${missing}Mm`],
-        message: `Found only one side of the flat, expected both. Give the ${missing}, or clear the other.`,
-      });
-    })
-    .transform((draft) => ({ plan: planOf(draft), roomId: draft.roomId }));
+export function readPlan(draft: PlanDraft, format: Format) {
+  const read = checkFields(planFields, draft, format, ({ part, widthMm, lengthMm }) => {
+    if (part !== "flat" || (widthMm === null) === (lengthMm === null)) return {};
+    const missing = widthMm === null ? "width" : "length";
+    return {
+      [`${missing}Mm`]: `Found only one side of the flat, expected both. Give the ${missing}, or clear the other.`,
+    };
+  });
+  return read.ok
+    ? ({ ok: true, value: { plan: planOf(read.value), roomId: read.value.roomId } } as const)
+    : read;
 }
 
-type Read = Omit<PlanDraft, "name"> & { readonly name: string };
 /** What the form asks: the mesh is told elsewhere, and it must not clear it. */
 type Asked = Omit<PiecePlan, "patternId">;
 type WholePlan = { readonly [K in keyof Asked]-?: Exclude<Asked[K], undefined> | null };

@@ -1,4 +1,3 @@
-import { useState } from "react";
 import { useLocation } from "wouter";
 import {
   coatWaterG,
@@ -16,9 +15,10 @@ import { useShop } from "../../base/state/shop.tsx";
 import { useFormat } from "../../base/state/useFormat.ts";
 import { balanceWords } from "../../base/format/saidWords.ts";
 import { weighWords } from "../../base/format/weighWords.ts";
+import { Refused } from "../../base/forms/Refused.tsx";
 import { useForm } from "../../base/forms/useForm.ts";
 import { Button } from "../../base/parts/Button.tsx";
-import { Choice } from "../../base/forms/Choice.tsx";
+import { PickOf } from "../../base/forms/BoundFields.tsx";
 import { Keypad } from "../../base/glove/Keypad.tsx";
 import { Page } from "../../base/parts/Page.tsx";
 import { ScaleStep } from "./ScaleStep.tsx";
@@ -41,7 +41,6 @@ export function WeighForm({ item, around }: { readonly item: RackItem; readonly 
   const { piece, now, outer, recipe } = item.standing;
   const coatId = piece.coats.at(-1)?.id ?? "";
   const form = useForm<Draft>(`weigh/${piece.id}`, { moment: null, text: null, isWhole: true }, coatId);
-  const [refused, setRefused] = useState<string | null>(null);
   const moment = form.draft.moment ?? guessMoment(piece, now);
   const of = coatCaseOf(piece, coatId, { surroundings: around, recipe, now });
   const expectedG = expectedMassG(moment, { piece, of, drying: outer, shop: around.shop });
@@ -55,15 +54,17 @@ export function WeighForm({ item, around }: { readonly item: RackItem; readonly 
   const log = async (): Promise<void> => {
     if (massG === null) return;
     const scaleG = scaleOf(shown, { unit, setG, format });
-    const done = await shop.log(weighCommand(piece, { moment, massG, scaleG }), { quiet: true });
-    if (!done.ok) return setRefused(done.text);
-    await form.drop();
-    say(
-      moment === "drying" && isFirstWeighing(of)
-        ? "First weighing saved. The piece's page says when to weigh again to compare."
-        : `Weighed: ${balanceWords(massG, format)}, ${momentWords[moment].label.toLowerCase()}.`,
+    await form.send(
+      () => shop.log(weighCommand(piece, { moment, massG, scaleG }), { quiet: true }),
+      () => {
+        say(
+          moment === "drying" && isFirstWeighing(of)
+            ? "First weighing saved. The piece's page says when to weigh again to compare."
+            : `Weighed: ${balanceWords(massG, format)}, ${momentWords[moment].label.toLowerCase()}.`,
+        );
+        goTo(paths.piece(piece.id));
+      },
     );
-    goTo(paths.piece(piece.id));
   };
 
   return (
@@ -77,28 +78,22 @@ export function WeighForm({ item, around }: { readonly item: RackItem; readonly 
           </small>
         </p>
         {toTell !== null && <p>{weighWords(toTell, now, format)}</p>}
-        <Choice
+        <PickOf
+          form={form}
+          at="moment"
           label="When in the coat's life"
           options={momentsFor(piece).map((value) => ({ value, ...momentWords[value] }))}
-          value={moment}
-          onChange={(next) => form.set({ moment: next })}
+          unset={moment}
         />
         <Keypad
           label="Weight"
           unit={format.unit(unit)}
           value={shown}
-          onChange={(next) => {
-            setRefused(null);
-            form.set(next);
-          }}
+          onChange={form.set}
           stepping={stepping}
           onEnter={() => void log()}
         />
-        {refused !== null && (
-          <p role="alert" className={styles["refused"]}>
-            {refused}
-          </p>
-        )}
+        <Refused form={form} />
         <Button
           kind="primary"
           size="big"
@@ -111,7 +106,6 @@ export function WeighForm({ item, around }: { readonly item: RackItem; readonly 
         <ScaleTake
           waterG={coatWaterG(of)}
           onTake={(takenG) => {
-            setRefused(null);
             const taken = unit === "g" ? format.toShown("g", takenG) : format.toShown("kg", takenG / 1000);
             form.set({ text: taken.toFixed(unit === "g" ? stepping.digits : 3), isWhole: true });
           }}

@@ -2,7 +2,7 @@ import { Link } from "wouter";
 import { usePattern } from "../../base/state/live.ts";
 import { paths } from "../../base/state/paths.ts";
 import { useFormat } from "../../base/state/useFormat.ts";
-import type { DraftForm } from "../../base/forms/DraftNumber.tsx";
+import type { SumForm } from "../../base/forms/bound.ts";
 import type { GatingDraft } from "./gatingDraft.ts";
 import { Button } from "../../base/parts/Button.tsx";
 import { Card } from "../../base/parts/Card.tsx";
@@ -28,7 +28,7 @@ export function TakeGating({
   form: { draft, set },
 }: {
   readonly patternId: string;
-  readonly form: DraftForm<GatingDraft>;
+  readonly form: SumForm<GatingDraft>;
 }) {
   const format = useFormat();
   const row = usePattern(patternId);

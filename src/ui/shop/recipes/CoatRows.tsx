@@ -4,14 +4,13 @@ import { leastDryH as startingH } from "../../../trade/dryMinimums.ts";
 import { stuccos } from "../../../trade/stuccos.ts";
 import { useFormat } from "../../base/state/useFormat.ts";
 import { coatWords } from "../../base/format/coatWords.ts";
-import type { FieldErrors } from "../../base/forms/fieldSchema.ts";
-import { SelectField } from "../../base/forms/SelectField.tsx";
+import type { FieldErrors } from "../../base/forms/formFields.ts";
 import { Button } from "../../base/parts/Button.tsx";
-import { NumberField } from "../../base/forms/NumberField.tsx";
 import { coatKinds } from "../../base/format/coatKinds.ts";
-import { coatAdded, coatMoved, coatRemoved, type CoatDraft } from "./recipeForm.ts";
+import { coatAdded, coatFields, coatMoved, coatRemoved, type CoatDraft } from "./recipeForm.ts";
 import { coatMm } from "./recipeWall.ts";
 import sheet from "../../base/styles/sheet.module.css";
+import { NumberOf, SelectOf } from "../../base/forms/BoundFields.tsx";
 import css from "./CoatRows.module.css";
 
 /** The coats of a recipe in order; one at a time is open to be changed, moved, copied or taken out. */
@@ -131,43 +130,40 @@ function CoatFields({
   readonly onChange: (changes: Partial<CoatDraft>) => void;
 }) {
   const format = useFormat();
+  const form = {
+    draft: coat,
+    set: onChange,
+    fields: coatFields,
+    errors: { targetDryness: error, leastDryH: leastError },
+  };
   return (
     <div className={css["fields"]}>
-      <SelectField
+      <SelectOf
+        form={form}
+        at="kind"
         label="Kind"
         options={coatKinds}
-        value={coat.kind}
         empty={null}
-        onChange={(kind) => {
-          const chosen = coatKinds.find(({ value }) => value === kind);
-          if (chosen === undefined) return;
-          onChange(chosen.value === "seal" ? { kind: "seal", stuccoId: null } : { kind: chosen.value });
-        }}
+        also={(kind) => (kind === "seal" ? { stuccoId: null } : {})}
       />
-      <SelectField
+      <SelectOf
+        form={form}
+        at="stuccoId"
         label="Stucco"
         options={stuccos.map(({ id, label }) => ({ value: id, label }))}
-        value={coat.stuccoId}
         empty="None"
-        onChange={(stuccoId) => onChange({ stuccoId })}
       />
-      <NumberField
+      <NumberOf
+        form={form}
+        at="targetDryness"
         label="Dry at"
-        quantity="percent"
-        min={0}
-        value={coat.targetDryness}
-        onChange={(targetDryness) => onChange({ targetDryness })}
         hint="Share of its water gone before the next coat. 95% suits most, 99% the last."
-        error={error}
       />
-      <NumberField
+      <NumberOf
+        form={form}
+        at="leastDryH"
         label="Minimum drying time"
-        quantity="h"
-        min={0}
-        value={coat.leastDryH ?? null}
-        onChange={(leastDryH) => onChange({ leastDryH })}
         hint={`Before the next coat, whatever the air. Empty: the bucket's or the shop's; else ${format.show("h", startingH[coat.kind].value)}.`}
-        error={leastError}
       />
     </div>
   );

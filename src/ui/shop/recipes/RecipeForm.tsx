@@ -1,5 +1,4 @@
-import { useState } from "react";
-import { streamOf } from "../../../logbook/entries/entry.ts";
+import { streamOf, type EntryBodies } from "../../../logbook/entries/entry.ts";
 import type { Recipe } from "../../../logbook/piece/piece.ts";
 import type { RecipeBody } from "../../../trade/coats.ts";
 import { useFleeting } from "../../base/state/fleeting.ts";
@@ -7,16 +6,16 @@ import { useRack } from "../../base/state/live.ts";
 import { paths } from "../../base/state/paths.ts";
 import { useShop } from "../../base/state/shop.tsx";
 import { useFormat } from "../../base/state/useFormat.ts";
-import { check, withoutEmpty } from "../../base/forms/fieldSchema.ts";
-import { useForm } from "../../base/forms/useForm.ts";
+import { withoutEmpty } from "../../base/forms/formFields.ts";
+import { Refused } from "../../base/forms/Refused.tsx";
+import { useEntryForm } from "../../base/forms/useEntryForm.ts";
 import { Button } from "../../base/parts/Button.tsx";
 import { Card } from "../../base/parts/Card.tsx";
-import { NumberField } from "../../base/forms/NumberField.tsx";
 import { Page } from "../../base/parts/Page.tsx";
-import { TextField } from "../../base/forms/TextField.tsx";
 import { CoatRows } from "./CoatRows.tsx";
-import { blankRecipe, draftOfRecipe, freeName, recipeSchema, type RecipeDraft } from "./recipeForm.ts";
+import { blankRecipe, draftOfRecipe, freeName, recipeFields } from "./recipeForm.ts";
 import { wallOf } from "./recipeWall.ts";
+import { NumberOf, TextOf } from "../../base/forms/BoundFields.tsx";
 import css from "./RecipeForm.module.css";
 
 type Props = {
@@ -30,47 +29,33 @@ export function RecipeForm({ recipe, taken, onSaved }: Props) {
   const shop = useShop();
   const say = useFleeting((fleeting) => fleeting.say);
   const format = useFormat();
-  const form = useForm<RecipeDraft>(`recipe/${recipe?.id ?? "new"}`, draftOfRecipe(recipe ?? blankRecipe));
-  const [refused, setRefused] = useState<string | null>(null);
+  const form = useEntryForm(`recipe/${recipe?.id ?? "new"}`, recipeFields, {
+    start: draftOfRecipe(recipe ?? blankRecipe),
+  });
   const { draft, set, errors } = form;
   const wall = wallOf(draft.coats);
 
-  const write = async (id: string, body: RecipeBody, more: { retired?: boolean; copiedFrom?: string }) => {
-    const done = await shop.log(
-      {
-        do: "log",
-        stream: streamOf("recipe", id),
-        type: "recipe-set",
-        body: withoutEmpty({ ...body, ...more }),
+  const write = (id: string, more: (body: RecipeBody) => Partial<EntryBodies["recipe-set"]>) =>
+    form.save(
+      (body) =>
+        shop.log(
+          {
+            do: "log",
+            stream: streamOf("recipe", id),
+            type: "recipe-set",
+            body: withoutEmpty({ ...body, ...more(body) }),
+          },
+          { quiet: true },
+        ),
+      () => {
+        say("Recipe saved.");
+        onSaved(id);
       },
-      { quiet: true },
     );
-    if (!done.ok) return setRefused(done.text);
-    await form.drop();
-    say("Recipe saved.");
-    onSaved(id);
-  };
-  const read = () => {
-    const found = check(recipeSchema(format), draft);
-    form.tell(found.ok ? {} : found.errors);
-    return found.ok ? found.value : null;
-  };
-  const save = async () => {
-    const body = read();
-    if (body === null) return;
-    const kept = recipe?.copiedFrom === undefined ? {} : { copiedFrom: recipe.copiedFrom };
-    await write(recipe?.id ?? shop.moment().newId(), body, kept);
-  };
-  const copy = async () => {
-    const body = read();
-    if (body === null || recipe === null) return;
-    const name = freeName(body.name, taken);
-    await write(shop.moment().newId(), { ...body, name }, { copiedFrom: recipe.id });
-  };
-  const putAway = async (retired: boolean) => {
-    const body = read();
-    if (body !== null && recipe !== null) await write(recipe.id, body, { retired });
-  };
+  const save = () =>
+    write(recipe?.id ?? shop.moment().newId(), () =>
+      recipe?.copiedFrom === undefined ? {} : { copiedFrom: recipe.copiedFrom },
+    );
 
   return (
     <Page title={recipe?.name ?? "New recipe"} back={paths.recipes}>
@@ -82,12 +67,7 @@ export function RecipeForm({ recipe, taken, onSaved }: Props) {
         }}
       >
         {recipe !== null && <InUse recipeId={recipe.id} />}
-        <TextField
-          label="Name"
-          value={draft.name}
-          onChange={(name) => set({ name })}
-          error={errors["name"]}
-        />
+        <TextOf form={form} at="name" label="Name" />
         <Card title="Coats">
           <p role="status">
             {draft.coats.length} coats,{" "}
@@ -99,63 +79,53 @@ export function RecipeForm({ recipe, taken, onSaved }: Props) {
           <CoatRows coats={draft.coats} errors={errors} onChange={(coats) => set({ coats })} />
         </Card>
         <Card title="For the wall check">
-          <NumberField
+          <NumberOf
+            form={form}
+            at="morMPa"
             label="Fired bend strength"
-            quantity="MPa"
-            min={0}
-            value={draft.morMPa}
-            onChange={(morMPa) => set({ morMPa })}
             hint={`${format.show("MPa", 4)} is a starting value for fused silica, known to a factor of 1.7. A broken test bar is better.`}
-            error={errors["morMPa"]}
           />
-          <NumberField
+          <NumberOf
+            form={form}
+            at="safetyFactor"
             label="Safety factor"
-            quantity="plain"
-            min={0}
-            value={draft.safetyFactor}
-            onChange={(safetyFactor) => set({ safetyFactor })}
             hint={`3 to start with; 4 for more than ${format.show("kg", 25)} of metal, a first use, or people near.`}
-            error={errors["safetyFactor"]}
           />
-          <NumberField
+          <NumberOf
+            form={form}
+            at="floorMm"
             label="Least wall"
-            quantity="mm"
-            min={0}
-            value={draft.floorMm}
-            onChange={(floorMm) => set({ floorMm })}
             hint="Handling and burnout need this much, whatever the head asks."
-            error={errors["floorMm"]}
           />
-          <TextField
-            label="Note"
-            multiline
-            value={draft.note}
-            onChange={(note) => set({ note })}
-            error={errors["note"]}
-          />
+          <TextOf form={form} at="note" label="Note" multiline />
         </Card>
         {Object.values(errors).some(Boolean) && (
           <p role="alert" className={css["refused"]}>
             Not saved yet: see the marked fields.
           </p>
         )}
-        {refused !== null && (
-          <p role="alert" className={css["refused"]}>
-            {refused}
-          </p>
-        )}
+        <Refused form={form} />
         <Button kind="primary" size="big" onPress={save}>
           Save the recipe
         </Button>
         {recipe !== null && (
           <div className={css["keys"]}>
-            <Button onPress={copy}>Save as a copy</Button>
+            <Button
+              onPress={() =>
+                write(shop.moment().newId(), ({ name }) => ({
+                  name: freeName(name, taken),
+                  copiedFrom: recipe.id,
+                }))
+              }
+            >
+              Save as a copy
+            </Button>
             {recipe.retired === true ? (
-              <Button kind="quiet" onPress={() => putAway(false)}>
+              <Button kind="quiet" onPress={() => write(recipe.id, () => ({ retired: false }))}>
                 Take up again
               </Button>
             ) : (
-              <Button kind="quiet" onPress={() => putAway(true)}>
+              <Button kind="quiet" onPress={() => write(recipe.id, () => ({ retired: true }))}>
                 Put away
               </Button>
             )}

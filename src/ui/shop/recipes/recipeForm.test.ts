@@ -2,10 +2,10 @@ import fc from "fast-check";
 import { expect, test } from "vitest";
 import { startingRecipes } from "../../../trade/startingRecipes.ts";
 import { makeFormat } from "../../base/format/units.ts";
-import { check, withoutEmpty } from "../../base/forms/fieldSchema.ts";
-import { coatAdded, coatMoved, coatRemoved, draftOfRecipe, freeName, recipeSchema } from "./recipeForm.ts";
+import { checkFields, withoutEmpty } from "../../base/forms/formFields.ts";
+import { coatAdded, coatMoved, coatRemoved, draftOfRecipe, freeName, recipeFields } from "./recipeForm.ts";
 
-const schema = recipeSchema(makeFormat("metric", "en-GB"));
+const metric = makeFormat("metric", "en-GB");
 const [general] = startingRecipes.filter(({ id }) => id === "start-general");
 if (general === undefined) throw new Error("the general recipe is gone");
 const { id: _, ...body } = general;
@@ -13,18 +13,24 @@ const draft = draftOfRecipe(body);
 const row = fc.nat(draft.coats.length - 1);
 
 test("a recipe survives the way into the form and back", () => {
-  const read = check(schema, draft);
+  const read = checkFields(recipeFields, draft, metric);
   expect(read.ok && withoutEmpty(read.value)).toEqual(body);
 });
 
 test("a recipe without coats is refused with what to do", () => {
-  const read = check(schema, { ...draft, coats: [] });
+  const read = checkFields(recipeFields, { ...draft, coats: [] }, metric);
   expect(!read.ok && read.errors["coats"]).toBe("Found no coats, expected at least one. Add a coat.");
 });
 
 test("a dryness out of range is told at its own row", () => {
-  const coats = draft.coats.with(2, { key: 2, kind: "backup", stuccoId: "16-30", targetDryness: 0.2 });
-  const read = check(schema, { ...draft, coats });
+  const coats = draft.coats.with(2, {
+    key: 2,
+    kind: "backup",
+    stuccoId: "16-30",
+    targetDryness: 0.2,
+    leastDryH: null,
+  });
+  const read = checkFields(recipeFields, { ...draft, coats }, metric);
   expect(!read.ok && read.errors["coats.2.targetDryness"]).toMatch(/Found 20% .* expected 50% to 100%/);
 });
 

@@ -1,18 +1,17 @@
-import { useState } from "react";
+import sheet from "../../base/styles/sheet.module.css";
+import css from "./SettingsPage.module.css";
 import { shopStream } from "../../../logbook/entries/entry.ts";
 import { finalDryH } from "../../../trade/dryMinimums.ts";
 import { practice } from "../../../trade/practice.ts";
 import { useFigures } from "../../base/state/live.ts";
 import { useShop } from "../../base/state/shop.tsx";
 import { useFormat } from "../../base/state/useFormat.ts";
-import { check } from "../../base/forms/fieldSchema.ts";
-import { useForm } from "../../base/forms/useForm.ts";
+import { Refused } from "../../base/forms/Refused.tsx";
+import { useEntryForm } from "../../base/forms/useEntryForm.ts";
 import { Button } from "../../base/parts/Button.tsx";
 import { Card } from "../../base/parts/Card.tsx";
-import { NumberField } from "../../base/forms/NumberField.tsx";
-import { coatRows, draftOfMinimums, finalRows, minimumsSchema, type MinimumsDraft } from "./minimums.ts";
-import sheet from "../../base/styles/sheet.module.css";
-import css from "./SettingsPage.module.css";
+import { coatRows, draftOfMinimums, finalRows, type MinimumsDraft, minimumsBody, minimumsFields } from "./minimums.ts";
+import { NumberOf } from "../../base/forms/BoundFields.tsx";
 
 /** The shop's minimum hours, between coats and before fire. */
 export function MinimumsCard() {
@@ -32,34 +31,21 @@ export function MinimumsCard() {
 function MinimumsForm({ own }: { readonly own: MinimumsDraft }) {
   const shop = useShop();
   const format = useFormat();
-  const { draft, set, drop, errors, tell } = useForm<MinimumsDraft>("minimums", own);
-  const [refused, setRefused] = useState<string | null>(null);
+  const form = useEntryForm("minimums", minimumsFields, { start: own });
+  const { draft } = form;
   const rows = [...coatRows, ...finalRows];
   const same = rows.every(({ key }) => draft[key] === own[key]);
 
-  const save = async () => {
-    const read = check(minimumsSchema(format), draft);
-    tell(read.ok ? {} : read.errors);
-    if (!read.ok) return;
-    const done = await shop.log(
-      { do: "log", stream: shopStream, type: "shop-figures-set", body: read.value },
-      { quiet: true },
+  const save = () =>
+    form.save((read) =>
+      shop.log(
+        { do: "log", stream: shopStream, type: "shop-figures-set", body: minimumsBody(read) },
+        { quiet: true },
+      ),
     );
-    setRefused(done.ok ? null : done.text);
-    if (done.ok) await drop();
-  };
   const fields = (list: typeof rows) =>
     list.map(({ key, label, startH }) => (
-      <NumberField
-        key={key}
-        label={label}
-        quantity="h"
-        min={0}
-        value={draft[key]}
-        onChange={(hours) => set({ [key]: hours })}
-        hint={`Empty: ${format.show("h", startH)}`}
-        error={errors[key]}
-      />
+      <NumberOf key={key} form={form} at={key} label={label} hint={`Empty: ${format.show("h", startH)}`} />
     ));
 
   return (
@@ -83,11 +69,7 @@ function MinimumsForm({ own }: { readonly own: MinimumsDraft }) {
         </p>
         {fields([...finalRows])}
       </fieldset>
-      {refused !== null && (
-        <p role="alert" className={sheet["refused"]}>
-          {refused}
-        </p>
-      )}
+      <Refused form={form} plain />
       <Button disabledReason={same ? "Nothing is changed." : null} onPress={save}>
         Save the minimums
       </Button>

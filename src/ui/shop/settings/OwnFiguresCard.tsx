@@ -1,17 +1,15 @@
-import { useState } from "react";
 import { Link } from "wouter";
+import sheet from "../../base/styles/sheet.module.css";
 import { shopStream } from "../../../logbook/entries/entry.ts";
 import { useFigures } from "../../base/state/live.ts";
 import { paths } from "../../base/state/paths.ts";
 import { useShop } from "../../base/state/shop.tsx";
-import { useFormat } from "../../base/state/useFormat.ts";
-import { check } from "../../base/forms/fieldSchema.ts";
-import { useForm } from "../../base/forms/useForm.ts";
+import { Refused } from "../../base/forms/Refused.tsx";
+import { useEntryForm } from "../../base/forms/useEntryForm.ts";
 import { Button } from "../../base/parts/Button.tsx";
 import { Card } from "../../base/parts/Card.tsx";
-import { NumberField } from "../../base/forms/NumberField.tsx";
-import { ownFiguresSchema, type OwnFigures } from "./ownFigures.ts";
-import sheet from "../../base/styles/sheet.module.css";
+import { type OwnFigures, ownFigureFields } from "./ownFigures.ts";
+import { NumberOf } from "../../base/forms/BoundFields.tsx";
 
 export function OwnFiguresCard() {
   const figures = useFigures();
@@ -36,22 +34,14 @@ export function OwnFiguresCard() {
 
 function OwnFiguresForm({ figures }: { readonly figures: OwnFigures }) {
   const shop = useShop();
-  const format = useFormat();
-  const { draft, set, drop, errors, tell } = useForm<OwnFigures>("own-figures", figures);
-  const [refused, setRefused] = useState<string | null>(null);
+  const form = useEntryForm("own-figures", ownFigureFields, { start: figures });
+  const { draft } = form;
   const same = draft.dryingFactor === figures.dryingFactor && draft.morMPa === figures.morMPa;
 
-  const save = async () => {
-    const read = check(ownFiguresSchema(format), draft);
-    tell(read.ok ? {} : read.errors);
-    if (!read.ok) return;
-    const done = await shop.log(
-      { do: "log", stream: shopStream, type: "shop-figures-set", body: read.value },
-      { quiet: true },
+  const save = () =>
+    form.save((body) =>
+      shop.log({ do: "log", stream: shopStream, type: "shop-figures-set", body }, { quiet: true }),
     );
-    setRefused(done.ok ? null : done.text);
-    if (done.ok) await drop();
-  };
 
   return (
     <form
@@ -61,29 +51,19 @@ function OwnFiguresForm({ figures }: { readonly figures: OwnFigures }) {
         void save();
       }}
     >
-      <NumberField
+      <NumberOf
+        form={form}
+        at="dryingFactor"
         label="Drying factor"
-        quantity="plain"
-        min={0}
-        value={draft.dryingFactor}
-        onChange={(dryingFactor) => set({ dryingFactor })}
         hint="Hours your coats really took, divided by the hours given here. Above 1: yours are slower. Empty: what the shop has learned from its own coats; before that 1."
-        error={errors["dryingFactor"]}
       />
-      <NumberField
+      <NumberOf
+        form={form}
+        at="morMPa"
         label="Fired bend strength"
-        quantity="MPa"
-        min={0}
-        value={draft.morMPa}
-        onChange={(morMPa) => set({ morMPa })}
         hint="From your own fired test bars, the mean of five. It takes the place of every recipe's. Empty: the recipe's."
-        error={errors["morMPa"]}
       />
-      {refused !== null && (
-        <p role="alert" className={sheet["refused"]}>
-          {refused}
-        </p>
-      )}
+      <Refused form={form} plain />
       <Button disabledReason={same ? "Nothing is changed." : null} onPress={save}>
         Use these
       </Button>

@@ -1,14 +1,24 @@
-import { z } from "zod";
 import type { EntryBodies } from "../../../logbook/entries/entry.ts";
 import type { Shop } from "../../../logbook/piece/piece.ts";
-import { ranges } from "../../../logbook/entries/ranges.ts";
 import type { CoatKind } from "../../../trade/coats.ts";
 import { finalDryH, leastDryH, type FinalDryPlace } from "../../../trade/dryMinimums.ts";
-import type { Format } from "../../base/format/units.ts";
-import { figureOrNone } from "../../base/forms/fieldSchema.ts";
+import { figureOrNull, type DraftOf, type ReadOf } from "../../base/forms/formFields.ts";
+
+const remedy = "Leave it empty for the starting value.";
+const coat = figureOrNull("leastDryH", { what: "minimum drying time", remedy });
+const final = figureOrNull("finalDryH", { what: "minimum final dry", remedy });
 
 /** Minimum hours as they are typed; null where the starting value serves. */
-export type MinimumsDraft = Readonly<Record<CoatKind | FinalDryPlace, number | null>>;
+export const minimumsFields = {
+  prime: coat,
+  intermediate: coat,
+  backup: coat,
+  seal: coat,
+  open: final,
+  deep: final,
+  blind: final,
+} satisfies Record<CoatKind | FinalDryPlace, typeof coat>;
+export type MinimumsDraft = DraftOf<typeof minimumsFields>;
 
 type Row<K> = { readonly key: K; readonly label: string; readonly startH: number };
 
@@ -35,20 +45,12 @@ export const draftOfMinimums = ({ leastDryH: coat, finalDryH: final }: Shop): Mi
 });
 
 /** Form to body: all seven are told, an empty one as null, which brings the starting value back. */
-export function minimumsSchema(format: Format): z.ZodType<EntryBodies["shop-figures-set"]> {
-  const hours = (what: string, range: { readonly low: number; readonly high: number }) =>
-    figureOrNone(format, { what, quantity: "h", range, remedy: "Leave it empty for the starting value." });
-  const coat = hours("minimum drying time", ranges.leastDryH);
-  const final = hours("minimum final dry", ranges.finalDryH);
-  return z
-    .object({
-      prime: coat,
-      intermediate: coat,
-      backup: coat,
-      seal: coat,
-      open: final,
-      deep: final,
-      blind: final,
-    })
-    .transform(({ open, deep, blind, ...kinds }) => ({ leastDryH: kinds, finalDryH: { open, deep, blind } }));
-}
+export const minimumsBody = ({
+  open,
+  deep,
+  blind,
+  ...kinds
+}: ReadOf<typeof minimumsFields>): EntryBodies["shop-figures-set"] => ({
+  leastDryH: kinds,
+  finalDryH: { open, deep, blind },
+});

@@ -1,4 +1,3 @@
-import { useState } from "react";
 import { shopStream } from "../../../logbook/entries/entry.ts";
 import type { Material } from "../../../logbook/shop/shopThings.ts";
 import { solShelfMonths } from "../../../trade/binders.ts";
@@ -7,14 +6,12 @@ import { stuccos } from "../../../trade/stuccos.ts";
 import { useFleeting } from "../../base/state/fleeting.ts";
 import { useShop } from "../../base/state/shop.tsx";
 import { useFormat } from "../../base/state/useFormat.ts";
-import { check } from "../../base/forms/fieldSchema.ts";
-import { PickField } from "../../base/forms/PickField.tsx";
-import { SelectField } from "../../base/forms/SelectField.tsx";
-import { useForm } from "../../base/forms/useForm.ts";
+import { Refused } from "../../base/forms/Refused.tsx";
+import { useEntryForm } from "../../base/forms/useEntryForm.ts";
 import { Button } from "../../base/parts/Button.tsx";
 import { NumberField } from "../../base/forms/NumberField.tsx";
-import { TextField } from "../../base/forms/TextField.tsx";
-import { draftOfMaterial, materialKinds, materialSchema, type MaterialDraft } from "./materialForm.ts";
+import { draftOfMaterial, materialKinds, materialFields, readMaterial } from "./materialForm.ts";
+import { NumberOf, PickOf, SelectOf, TextOf } from "../../base/forms/BoundFields.tsx";
 import css from "./stock.module.css";
 
 /** One material. Prices and their currency are the shop's own words. */
@@ -28,30 +25,33 @@ export function MaterialForm(props: {
   const { log, moment } = useShop();
   const format = useFormat();
   const say = useFleeting((fleeting) => fleeting.say);
-  const form = useForm<MaterialDraft>(
-    `material/${material?.id ?? "new"}`,
-    draftOfMaterial(material, currency),
-  );
-  const { draft, set, errors, tell, drop } = form;
-  const [refused, setRefused] = useState<string | null>(null);
+  const form = useEntryForm(`material/${material?.id ?? "new"}`, materialFields, {
+    start: draftOfMaterial(material, currency),
+    check: readMaterial,
+  });
+  const { draft } = form;
   // A pound costs less than a kilogram: the price is kept by the kilogram.
   const perKg = format.toShown("kg", 1);
   const unit = format.unit("kg");
-  const save = async (retired: boolean) => {
-    const read = check(materialSchema(format), draft);
-    tell(read.ok ? {} : read.errors);
-    if (!read.ok) return;
-    const materialId = material?.id ?? moment().newId();
-    const body = { materialId, ...read.value };
-    const done = await log(
-      { do: "log", stream: shopStream, type: "material-set", body: retired ? { ...body, retired } : body },
-      { quiet: true },
+  const save = (retired: boolean) =>
+    form.save(
+      (read) => {
+        const body = { materialId: material?.id ?? moment().newId(), ...read };
+        return log(
+          {
+            do: "log",
+            stream: shopStream,
+            type: "material-set",
+            body: retired ? { ...body, retired } : body,
+          },
+          { quiet: true },
+        );
+      },
+      () => {
+        say("Material saved.");
+        onSaved();
+      },
     );
-    if (!done.ok) return setRefused(done.text);
-    await drop();
-    say("Material saved.");
-    onSaved();
-  };
   const isRetired = material?.retired ?? false;
   return (
     <form
@@ -61,31 +61,25 @@ export function MaterialForm(props: {
         void save(isRetired);
       }}
     >
-      <TextField label="Name" value={draft.name} onChange={(name) => set({ name })} error={errors["name"]} />
-      <PickField
-        label="What it is"
-        options={materialKinds}
-        value={draft.kind}
-        onChange={(kind) => set({ kind })}
-        error={errors["kind"]}
-      />
+      <TextOf form={form} at="name" label="Name" />
+      <PickOf form={form} at="kind" label="What it is" options={materialKinds} />
       {draft.kind === "flour" && (
-        <SelectField
+        <SelectOf
+          form={form}
+          at="flourId"
           label="Flour"
           empty="Another flour"
           options={flours.map(({ id, label }) => ({ value: id, label }))}
-          value={draft.flourId}
-          onChange={(flourId) => set({ flourId })}
           hint="What goes into buckets of this flour is taken off by itself."
         />
       )}
       {draft.kind === "stucco" && (
-        <SelectField
+        <SelectOf
+          form={form}
+          at="stuccoId"
           label="Cut"
           empty="Another cut"
           options={stuccos.map(({ id, label }) => ({ value: id, label }))}
-          value={draft.stuccoId}
-          onChange={(stuccoId) => set({ stuccoId })}
           hint="What coats of this cut take is taken off by itself."
         />
       )}
@@ -95,38 +89,16 @@ export function MaterialForm(props: {
           quantity="plain"
           min={0}
           value={draft.pricePerKg === null ? null : draft.pricePerKg / perKg}
-          onChange={(price) => set({ pricePerKg: price === null ? null : price * perKg })}
-          error={errors["pricePerKg"]}
+          onChange={(price) => form.set({ pricePerKg: price === null ? null : price * perKg })}
+          error={form.errors["pricePerKg"]}
         />
-        <TextField
-          label="Currency"
-          value={draft.currency}
-          onChange={(next) => set({ currency: next })}
-          error={errors["currency"]}
-        />
-        <NumberField
-          label="Pack"
-          quantity="kg"
-          min={0}
-          value={draft.packKg}
-          onChange={(packKg) => set({ packKg })}
-          error={errors["packKg"]}
-        />
-        <NumberField
-          label="Weeks until it comes"
-          quantity="plain"
-          min={0}
-          value={draft.weeksToCome}
-          onChange={(weeksToCome) => set({ weeksToCome })}
-          error={errors["weeksToCome"]}
-        />
-        <NumberField
+        <TextOf form={form} at="currency" label="Currency" />
+        <NumberOf form={form} at="packKg" label="Pack" />
+        <NumberOf form={form} at="weeksToCome" label="Weeks until it comes" />
+        <NumberOf
+          form={form}
+          at="keepsMonths"
           label="Months it keeps"
-          quantity="plain"
-          min={0}
-          value={draft.keepsMonths}
-          onChange={(keepsMonths) => set({ keepsMonths })}
-          error={errors["keepsMonths"]}
           hint={
             draft.kind === "sol"
               ? `Starting value ${solShelfMonths.value}, sealed and never frozen: ${solShelfMonths.source}`
@@ -134,11 +106,7 @@ export function MaterialForm(props: {
           }
         />
       </div>
-      {refused !== null && (
-        <p role="alert" className={css["refused"]}>
-          {refused}
-        </p>
-      )}
+      <Refused form={form} plain />
       <div className={css["keys"]}>
         <Button onPress={() => save(isRetired)}>Save the material</Button>
         {material !== null && (

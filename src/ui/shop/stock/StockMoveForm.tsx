@@ -1,15 +1,12 @@
-import { useState } from "react";
 import { shopStream } from "../../../logbook/entries/entry.ts";
 import { ranges } from "../../../logbook/entries/ranges.ts";
 import type { Material, StockMove } from "../../../logbook/shop/shopThings.ts";
 import { useFleeting } from "../../base/state/fleeting.ts";
 import { useShop } from "../../base/state/shop.tsx";
-import { withoutEmpty } from "../../base/forms/fieldSchema.ts";
-import { SelectField } from "../../base/forms/SelectField.tsx";
+import { withoutEmpty } from "../../base/forms/formFields.ts";
 import { useForm } from "../../base/forms/useForm.ts";
 import { Button } from "../../base/parts/Button.tsx";
-import { NumberField } from "../../base/forms/NumberField.tsx";
-import { TextField } from "../../base/forms/TextField.tsx";
+import { NumberOf, SelectOf, TextOf } from "../../base/forms/BoundFields.tsx";
 import css from "./stock.module.css";
 
 type MoveDraft = { readonly how: StockMove["how"]; readonly massKg: number | null; readonly note: string };
@@ -31,63 +28,26 @@ export function StockMoveForm({ material }: { readonly material: Material }) {
     massKg: material.packKg ?? null,
     note: "",
   });
-  const { draft, set } = form;
-  const [refused, setRefused] = useState<string | null>(null);
+  const bound = { ...form, errors: { massKg: form.refused ?? undefined } };
   const save = async (): Promise<void> => {
-    const { how, massKg, note } = draft;
-    if (massKg === null) return setRefused("Found no weight. Weigh it, or tell the packs.");
-    const done = await log(
-      {
-        do: "log",
-        stream: shopStream,
-        type: "stock-moved",
-        body: withoutEmpty({
-          materialId: material.id,
-          how,
-          massKg,
-          note: note.trim() === "" ? undefined : note.trim(),
-        }),
-      },
-      { quiet: true },
+    const { how, massKg, note } = form.draft;
+    if (massKg === null) return form.refuse("Found no weight. Weigh it, or tell the packs.");
+    const said = note.trim() === "" ? undefined : note.trim();
+    const body = withoutEmpty({ materialId: material.id, how, massKg, note: said });
+    await form.send(
+      () => log({ do: "log", stream: shopStream, type: "stock-moved", body }, { quiet: true }),
+      { restart: () => say("In the log.") },
     );
-    if (!done.ok) return setRefused(done.text);
-    await form.restart();
-    say("In the log.");
   };
   return (
     <details>
       <summary>Received, counted, lost</summary>
       <div className={css["form"]}>
         <div className={css["two"]}>
-          <SelectField
-            label="What"
-            empty={null}
-            options={ways}
-            value={draft.how}
-            onChange={(how) => {
-              const way = ways.find(({ value }) => value === how);
-              if (way !== undefined) set({ how: way.value });
-            }}
-          />
-          <NumberField
-            label="Weight"
-            quantity="kg"
-            min={0}
-            max={ranges.stockKg.high}
-            value={draft.massKg}
-            onChange={(massKg) => {
-              setRefused(null);
-              set({ massKg });
-            }}
-            error={refused}
-          />
+          <SelectOf form={form} at="how" label="What" empty={null} options={ways} />
+          <NumberOf form={bound} at="massKg" label="Weight" quantity="kg" min={0} max={ranges.stockKg.high} />
         </div>
-        <TextField
-          label="Note"
-          value={draft.note}
-          onChange={(note) => set({ note })}
-          hint="Lot, delivery, supplier, as you like."
-        />
+        <TextOf form={form} at="note" label="Note" hint="Lot, delivery, supplier, as you like." />
         <Button onPress={save}>Log it</Button>
       </div>
     </details>

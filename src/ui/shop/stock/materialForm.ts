@@ -1,10 +1,18 @@
-import { z } from "zod";
 import type { EntryBodies } from "../../../logbook/entries/entry.ts";
-import { ranges } from "../../../logbook/entries/ranges.ts";
 import type { Material } from "../../../logbook/shop/shopThings.ts";
 import type { MaterialKind } from "../../../logbook/entries/shopBodies.ts";
 import type { Format } from "../../base/format/units.ts";
-import { figureOrNone, oneOf, withoutEmpty, words } from "../../base/forms/fieldSchema.ts";
+import {
+  checkFields,
+  figureOrNone,
+  givenOrNone,
+  oneOf,
+  shortWords,
+  withoutEmpty,
+  words,
+  type Checked,
+  type DraftOf,
+} from "../../base/forms/formFields.ts";
 
 export const materialKinds = [
   { value: "flour", label: "Flour" },
@@ -14,17 +22,19 @@ export const materialKinds = [
   { value: "other", label: "Other" },
 ] as const satisfies readonly { value: MaterialKind; label: string }[];
 
-export type MaterialDraft = {
-  readonly name: string;
-  readonly kind: MaterialKind | null;
-  readonly flourId: string | null;
-  readonly stuccoId: string | null;
-  readonly pricePerKg: number | null;
-  readonly currency: string;
-  readonly weeksToCome: number | null;
-  readonly packKg: number | null;
-  readonly keepsMonths: number | null;
+const remedy = "Correct it, or leave it empty if it is not known.";
+export const materialFields = {
+  name: words("name", "Write what stands on the bag.", 120),
+  kind: oneOf<MaterialKind>(["flour", "sol", "stucco", "metal", "other"], "what it is"),
+  flourId: givenOrNone<string>(),
+  stuccoId: givenOrNone<string>(),
+  pricePerKg: figureOrNone("pricePerKg", { what: "price", remedy }),
+  currency: shortWords(12, "Found a long word, expected a currency. Shorten it."),
+  weeksToCome: figureOrNone("weeksToCome", { what: "weeks to come", remedy }),
+  packKg: figureOrNone("packKg", { what: "pack", remedy }),
+  keepsMonths: figureOrNone("keepsMonths", { what: "months it keeps", remedy }),
 };
+type MaterialDraft = DraftOf<typeof materialFields>;
 
 export const draftOfMaterial = (material: Material | null, currency = ""): MaterialDraft => ({
   name: material?.name ?? "",
@@ -40,44 +50,22 @@ export const draftOfMaterial = (material: Material | null, currency = ""): Mater
 
 type Body = Omit<EntryBodies["material-set"], "materialId">;
 
-export function materialSchema(format: Format): z.ZodType<Body> {
-  const remedy = "Correct it, or leave it empty if it is not known.";
-  const number = (
-    what: string,
-    quantity: "plain" | "kg",
-    range: { readonly low: number; readonly high: number },
-  ) => figureOrNone(format, { what, quantity, range, remedy });
-  return z
-    .object({
-      name: words("name", "Write what stands on the bag.", 120),
-      kind: oneOf(["flour", "sol", "stucco", "metal", "other"], "what it is"),
-      flourId: z.string().nullable(),
-      stuccoId: z.string().nullable(),
-      pricePerKg: number("price", "plain", ranges.price),
-      currency: z.string().trim().max(12, { error: "Found a long word, expected a currency. Shorten it." }),
-      weeksToCome: number("weeks to come", "plain", ranges.weeks),
-      packKg: number("pack", "kg", ranges.stockKg),
-      keepsMonths: number("months it keeps", "plain", ranges.months),
-    })
-    .superRefine(({ pricePerKg, currency }, context) => {
-      if (pricePerKg !== null && currency === "")
-        context.addIssue({
-          code: "custom",
-          path: ["currency"],
-          message: "Found a price, expected its currency. Write it as you like.",
-        });
-    })
-    .transform(({ kind, flourId, stuccoId, currency, ...rest }) =>
-      withoutEmpty({
-        name: rest.name,
-        kind,
-        flourId: kind === "flour" ? (flourId ?? undefined) : undefined,
-        stuccoId: kind === "stucco" ? (stuccoId ?? undefined) : undefined,
-        pricePerKg: rest.pricePerKg ?? undefined,
-        currency: currency === "" ? undefined : currency,
-        weeksToCome: rest.weeksToCome ?? undefined,
-        packKg: rest.packKg ?? undefined,
-        keepsMonths: rest.keepsMonths ?? undefined,
-      }),
-    );
+export function readMaterial(draft: MaterialDraft, format: Format): Checked<Body> {
+  const read = checkFields(materialFields, draft, format, ({ pricePerKg, currency }) => ({
+    currency:
+      pricePerKg !== undefined && currency === ""
+        ? "Found a price, expected its currency. Write it as you like."
+        : undefined,
+  }));
+  if (!read.ok) return read;
+  const { kind, flourId, stuccoId, currency } = read.value;
+  return {
+    ok: true,
+    value: withoutEmpty({
+      ...read.value,
+      flourId: kind === "flour" ? flourId : undefined,
+      stuccoId: kind === "stucco" ? stuccoId : undefined,
+      currency: currency === "" ? undefined : currency,
+    }),
+  };
 }

@@ -1,5 +1,5 @@
 import { useMemo } from "react";
-import type { AirCsvPlan, DateOrder } from "../../../../workers/airCsv/airCsvPlan.ts";
+import type { AirCsvPlan } from "../../../../workers/airCsv/airCsvPlan.ts";
 import { SelectField } from "../../../base/forms/SelectField.tsx";
 import styles from "./csv.module.css";
 import type { ChangePlan } from "./changePlan.ts";
@@ -75,7 +75,7 @@ export function TimeFields({
         value={text.order}
         empty={null}
         onChange={(value) =>
-          value !== null && change({ time: { ...text, order: value as DateOrder } }, { saysOrder: true })
+          value !== null && change({ time: { ...text, order: value } }, { saysOrder: true })
         }
       />
       <SelectField
