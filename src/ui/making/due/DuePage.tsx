@@ -1,5 +1,4 @@
 import { Link } from "wouter";
-import styles from "./due.module.css";
 import sheet from "../../base/styles/sheet.module.css";
 import { useRack, useSettings } from "../../base/state/live.ts";
 import { paths } from "../../base/state/paths.ts";

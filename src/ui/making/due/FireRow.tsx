@@ -20,8 +20,8 @@ export function FireRow({
   const { locale } = useFormat();
   const now = useNow();
   return (
-    <li className={styles["row"]}>
-      <div className={styles["what"]}>
+    <li className={`${sheet["row24"]} ${styles["row"]}`}>
+      <div className={`${sheet["lines"]} ${styles["what"]}`}>
         <Link href={due.path} className={styles["name"]}>
           {due.words}
         </Link>
