@@ -1,4 +1,5 @@
 import { timeTicks } from "../../base/charts/timeTicks.ts";
+import { dateFormat } from "../../base/format/formatters.ts";
 import { clockTime } from "../../base/format/time.ts";
 
 const hourMs = 3_600_000;
@@ -14,7 +15,7 @@ export function plotTicks(
   { most, locale }: { most: number; locale: string },
 ): readonly Tick[] {
   const write = (options: Intl.DateTimeFormatOptions) => (at: number) =>
-    new Intl.DateTimeFormat(locale, options).format(at);
+    dateFormat(locale, options).format(at);
   if (to - from <= 3 * dayMs) {
     const weekday = write({ weekday: "short" });
     const isMidnight = (at: number): boolean => new Date(at).getHours() === 0;

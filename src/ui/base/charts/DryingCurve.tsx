@@ -5,6 +5,7 @@ import { CurveTable } from "./CurveTable.tsx";
 import styles from "./DryingCurve.module.css";
 import { timeTicks } from "./timeTicks.ts";
 import { useWidth } from "./useWidth.ts";
+import { weekdayText } from "../format/formatters.ts";
 
 const top = 28;
 const height = 132;
@@ -68,7 +69,7 @@ export function DryingCurve({ drying, now }: { readonly drying: CoatDrying; read
           {timeTicks(from, to, Math.floor((width - left - right) / 78)).map((at) => (
             <text key={at} className={styles["tick"]} x={x(at)} y={bottom + 20}>
               {to - from > 40 * hourMs && new Date(at).getHours() === 0
-                ? new Intl.DateTimeFormat(format.locale, { weekday: "short" }).format(at)
+                ? weekdayText(at, format.locale)
                 : clockTime(at, format.locale)}
             </text>
           ))}

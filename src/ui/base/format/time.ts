@@ -1,10 +1,12 @@
+import { dateFormat } from "./formatters.ts";
+
 const minuteMs = 60_000;
 const hourMs = 60 * minuteMs;
 const dayMs = 24 * hourMs;
 
 /** "18:40", or "6:40 PM" where the locale writes so; in the device's zone unless told another. */
 export function clockTime(at: number, locale: string, zone?: string): string {
-  return new Intl.DateTimeFormat(locale, { timeStyle: "short", timeZone: zone }).format(at);
+  return dateFormat(locale, { timeStyle: "short", timeZone: zone }).format(at);
 }
 
 /** "today 18:40", "tomorrow 06:10", "Thursday 18:40" within a week, else "12 March 18:40". */
@@ -18,11 +20,10 @@ export function dayName(at: number, now: number, locale: string, zone?: string):
   if (days === 1) return "tomorrow";
   if (days === -1) return "yesterday";
   const write = (options: Intl.DateTimeFormatOptions): string =>
-    new Intl.DateTimeFormat(locale, { ...options, timeZone: zone }).format(at);
+    dateFormat(locale, { ...options, timeZone: zone }).format(at);
   if (Math.abs(days) < 7) return write({ weekday: "long" });
   const sameYear =
-    write({ year: "numeric" }) ===
-    new Intl.DateTimeFormat(locale, { year: "numeric", timeZone: zone }).format(now);
+    write({ year: "numeric" }) === dateFormat(locale, { year: "numeric", timeZone: zone }).format(now);
   return write({ day: "numeric", month: "long", ...(sameYear ? {} : { year: "numeric" }) });
 }
 
@@ -61,7 +62,7 @@ function joined(large: number, largeUnit: string, small: number, smallUnit: stri
 
 /** Days since 1970 of the calendar day in which the moment falls there. */
 function dayNumber(at: number, zone?: string): number {
-  const parts = new Intl.DateTimeFormat("en", {
+  const parts = dateFormat("en", {
     year: "numeric",
     month: "numeric",
     day: "numeric",

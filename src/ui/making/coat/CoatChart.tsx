@@ -4,6 +4,7 @@ import type { CoatDrying } from "../../../logbook/piece/standing.ts";
 import { useFormat } from "../../base/state/useFormat.ts";
 import { timeTicks } from "../../base/charts/timeTicks.ts";
 import { useWidth } from "../../base/charts/useWidth.ts";
+import { weekdayText } from "../../base/format/formatters.ts";
 import { clockTime } from "../../base/format/time.ts";
 import { AirPanel } from "./AirPanel.tsx";
 import styles from "./CoatChart.module.css";
@@ -124,7 +125,7 @@ export function CoatChart(props: {
         {timeTicks(from, to, Math.floor((right - left) / 78)).map((tick) => (
           <text key={tick} className={styles["tick"]} x={x(tick)} y={bottom + 18}>
             {to - from > 40 * hourMs && new Date(tick).getHours() === 0
-              ? new Intl.DateTimeFormat(format.locale, { weekday: "short" }).format(tick)
+              ? weekdayText(tick, format.locale)
               : clockTime(tick, format.locale)}
           </text>
         ))}

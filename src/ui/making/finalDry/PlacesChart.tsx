@@ -3,6 +3,7 @@ import type { FinalDry } from "../../../logbook/piece/standing.ts";
 import { useFormat } from "../../base/state/useFormat.ts";
 import { timeTicks } from "../../base/charts/timeTicks.ts";
 import { useWidth } from "../../base/charts/useWidth.ts";
+import { weekdayText } from "../../base/format/formatters.ts";
 import { clockTime, soonTime } from "../../base/format/time.ts";
 import css from "./FinalDry.module.css";
 import { placeWords } from "./finalDryWords.ts";
@@ -38,9 +39,7 @@ export function PlacesChart({ dry, now }: { readonly dry: FinalDry; readonly now
             <g key={at}>
               <path className={css["rule"]} d={`M${x(at)} ${top}V${floor}`} />
               <text className={css["tick"]} x={Math.min(width - 22, Math.max(22, x(at)))} y={floor + 18}>
-                {isLong && new Date(at).getHours() === 0
-                  ? new Intl.DateTimeFormat(locale, { weekday: "short" }).format(at)
-                  : clockTime(at, locale)}
+                {isLong && new Date(at).getHours() === 0 ? weekdayText(at, locale) : clockTime(at, locale)}
               </text>
             </g>
           ))}

@@ -1,6 +1,7 @@
 import type { Span } from "../../../logbook/piece/dipProposal.ts";
 import { useFormat } from "../../base/state/useFormat.ts";
 import { timeTicks } from "../../base/charts/timeTicks.ts";
+import { weekdayText } from "../../base/format/formatters.ts";
 import { clockTime } from "../../base/format/time.ts";
 import css from "./Timeline.module.css";
 import type { Scale } from "./timelineScale.ts";
@@ -16,7 +17,6 @@ export function TimelineAxis(props: {
   const { scale, now, hours } = props;
   const { locale } = useFormat();
   const { from, to, width, x } = scale;
-  const weekday = new Intl.DateTimeFormat(locale, { weekday: "short" });
   const nowX = x(now);
   const ticks = timeTicks(from, to, Math.max(4, Math.floor(width / 64))).filter(
     (at) => x(at) > nowX + 52 && x(at) < width - 20,
@@ -35,7 +35,7 @@ export function TimelineAxis(props: {
         const isMidnight = new Date(at).getHours() === 0;
         return (
           <text key={at} className={isMidnight ? css["day"] : css["tick"]} x={x(at)} y={18}>
-            {isMidnight ? weekday.format(at) : clockTime(at, locale)}
+            {isMidnight ? weekdayText(at, locale) : clockTime(at, locale)}
           </text>
         );
       })}

@@ -1,5 +1,6 @@
 import type { AirAhead, DampSpell } from "../../../logbook/air/airAhead.ts";
 import type { DipProposal, Span } from "../../../logbook/piece/dipProposal.ts";
+import { dateFormat } from "../../base/format/formatters.ts";
 import { stuccoWords } from "../../base/format/coatWords.ts";
 import { coverWhen } from "../../base/format/coverWords.ts";
 import { reviewWhen } from "../../base/format/fireWords.ts";
@@ -22,7 +23,7 @@ export function shortTime(at: number, now: number, locale: string): string {
   if (sameDay(at, now)) return clockTime(at, locale);
   const isNear = Math.abs(at - now) < 6 * 86_400_000;
   const day: Intl.DateTimeFormatOptions = isNear ? { weekday: "short" } : { day: "numeric", month: "short" };
-  return `${new Intl.DateTimeFormat(locale, day).format(at)} ${clockTime(at, locale)}`;
+  return `${dateFormat(locale, day).format(at)} ${clockTime(at, locale)}`;
 }
 
 /** "22:00 to tomorrow 09:00: damp, up to 89%; too damp 00:00 to 07:00: nothing comes to ready then". */

@@ -4,6 +4,7 @@ import type { Command } from "../../../logbook/log/command.ts";
 import type { Entry, EntryBodies, EntryType, StreamKind } from "../../../logbook/entries/entry.ts";
 import { streamOf } from "../../../logbook/entries/entry.ts";
 import { untilOf } from "../../../logbook/entries/packed.ts";
+import { dateFormat } from "../../base/format/formatters.ts";
 
 const hourMs = 3_600_000;
 
@@ -52,7 +53,7 @@ export function startDemoLog(now: number, zone: string): DemoLog {
 }
 
 function hourIn(zone: string, at: number): number {
-  const clock = new Intl.DateTimeFormat("en-GB", {
+  const clock = dateFormat("en-GB", {
     hour: "2-digit",
     minute: "2-digit",
     hourCycle: "h23",

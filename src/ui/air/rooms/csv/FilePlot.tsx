@@ -6,6 +6,7 @@ import { niceRange } from "../airSeries.ts";
 import { Strip } from "../Strip.tsx";
 import styles from "./csv.module.css";
 import { fileDays, thinned } from "./fileSeries.ts";
+import { dateFormat } from "../../../base/format/formatters.ts";
 
 /** Everything that was read from the file, temperature over humidity. */
 export function FilePlot({ air }: { readonly air: PackedAir }) {
@@ -50,7 +51,7 @@ export function FilePlot({ air }: { readonly air: PackedAir }) {
 
 function Days({ air }: { readonly air: PackedAir }) {
   const format = useFormat();
-  const day = new Intl.DateTimeFormat(format.locale, { dateStyle: "medium" });
+  const day = dateFormat(format.locale, { dateStyle: "medium" });
   const range = (quantity: "temp" | "percent", { low, high }: { low: number; high: number }): string =>
     `${format.show(quantity, low)} to ${format.show(quantity, high)}`;
   return (

@@ -1,5 +1,6 @@
 import { useState } from "react";
 import { useFormat } from "../../../base/state/useFormat.ts";
+import { weekdayText } from "../../../base/format/formatters.ts";
 import { clockTime } from "../../../base/format/time.ts";
 import type { Day } from "./dayAir.ts";
 import { hourMs, pointAt } from "./dayAir.ts";
@@ -18,7 +19,6 @@ export function DayTable({ day }: { readonly day: Day }) {
 
 function Hours({ day }: { readonly day: Day }) {
   const format = useFormat();
-  const weekday = new Intl.DateTimeFormat(format.locale, { weekday: "short" });
   const hours = Array.from(
     { length: Math.floor((day.to - day.from) / hourMs) + 1 },
     (_, hour) => day.from + hour * hourMs,
@@ -41,7 +41,7 @@ function Hours({ day }: { readonly day: Day }) {
             return (
               <tr key={at}>
                 <td>
-                  {weekday.format(at)} {clockTime(at, format.locale)}
+                  {weekdayText(at, format.locale)} {clockTime(at, format.locale)}
                   {found?.isForetold === true && " (foretold)"}
                 </td>
                 {found === null ? (
