@@ -1,10 +1,11 @@
+import { millisecondsInHour as hourMs } from "date-fns/constants";
 import fc from "fast-check";
 import { anyFireBodies } from "./anyFireBodies.ts";
 import { anyShopBodies } from "./anyShopBodies.ts";
 import { aNumber, anId, ids, maybe, orNull, someText } from "./anyValues.ts";
 import type { Entry, EntryBodies } from "../../src/logbook/entries/entry.ts";
 import type { PieceBodies } from "../../src/logbook/entries/pieceBodies.ts";
-import { hourMs, monday, testStream } from "./testLog.ts";
+import { monday, testStream } from "./testLog.ts";
 
 /** For tests only: logs with well-shaped bodies in any order, most of them making little sense. */
 const room = fc.constantFrom("first", "attic");

@@ -1,3 +1,4 @@
+import { millisecondsInHour as hourMs } from "date-fns/constants";
 import * as air from "../../src/physics/air/air.ts";
 import * as dayView from "../../src/physics/drying/dayView.ts";
 import * as evaporation from "../../src/physics/air/evaporation.ts";
@@ -12,7 +13,6 @@ import { row } from "./numberRow.ts";
 
 const room = { tempC: 20, rh: 0.5 };
 const airOf = { ...room, pressurePa: 101_325 };
-const hourMs = 3_600_000;
 const nowMs = 1_790_000_000_000;
 const few = [0, 1, 3].map((h) => ({
   atMs: nowMs - (3 - h) * hourMs,

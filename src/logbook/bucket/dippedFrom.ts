@@ -1,3 +1,4 @@
+import { millisecondsInHour as hourMs } from "date-fns/constants";
 import type { BucketHealth } from "../../physics/slurry/bucketHealth.ts";
 import { bucketStandingOf } from "./bucketStanding.ts";
 import type { Bucket, Coat, Piece } from "../piece/piece.ts";
@@ -17,7 +18,6 @@ export type DippedFrom = {
 type Look = Pick<DippedFrom, "health" | "neverRead">;
 type Around = Pick<Surroundings, "buckets" | "shop">;
 
-const hourMs = 3_600_000;
 /** Dips of one quarter of an hour with nothing told in between are taken as one. */
 const quarterMs = hourMs / 4;
 /** A reason given for a visit holds as long as a visit lasts (judgement). */

@@ -1,3 +1,4 @@
+import { millisecondsInHour as hourMs } from "date-fns/constants";
 import * as fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { standingOf } from "../piece/buildStanding.ts";
@@ -8,7 +9,7 @@ import type { EntryBodies } from "../entries/entry.ts";
 import type { AirReading } from "../piece/piece.ts";
 import type { CoatDrying } from "../piece/standing.ts";
 import type { TestLog } from "../../../tests/logs/testLog.ts";
-import { hourMs, monday, steadyAir, testLog, testShop } from "../../../tests/logs/testLog.ts";
+import { monday, steadyAir, testLog, testShop } from "../../../tests/logs/testLog.ts";
 
 const at = (hours: number): number => monday + hours * hourMs;
 const steady = (hours: number, air: Partial<AirReading> = {}): readonly AirReading[] =>

@@ -1,3 +1,4 @@
+import { millisecondsInHour as hourMs } from "date-fns/constants";
 import * as fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { standingOf } from "../piece/buildStanding.ts";
@@ -5,7 +6,7 @@ import type { DryingMemory } from "./dryingMemory.ts";
 import { makeDryingMemory } from "./dryingMemory.ts";
 import type { AirReading, Piece } from "../piece/piece.ts";
 import type { CoatDrying } from "../piece/standing.ts";
-import { hourMs, monday, testLog, testShop } from "../../../tests/logs/testLog.ts";
+import { monday, testLog, testShop } from "../../../tests/logs/testLog.ts";
 
 const at = (hours: number): number => monday + hours * hourMs;
 const reading = (hours: number, id = `r${hours}`): AirReading => ({

@@ -1,3 +1,4 @@
+import { millisecondsInMinute as minuteMs } from "date-fns/constants";
 import type { Alloy } from "../../trade/alloy.ts";
 import { pourGo } from "../../trade/pourGo.ts";
 import { soakMinutes } from "../../physics/heat/firingLimits.ts";
@@ -85,7 +86,6 @@ export type Told = {
   readonly read?: HeatRead | undefined;
 };
 
-const minuteMs = 60_000;
 const fine: Told = { why: [], until: null, from: -Infinity };
 const one = (code: WhyCode, figures: Partial<Why> = {}, from = -Infinity): Told => ({
   why: [{ shell: null, code, ...figures }],

@@ -2,9 +2,9 @@ import * as fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { dryThrough } from "./drying.ts";
 import { intervalsFromReadings } from "./readings.ts";
+import { hourMs } from "../stats/time.ts";
 
 const pressurePa = 101_325;
-const hourMs = 3_600_000;
 const reading = (h: number, tempC: number, rh: number, filmWM2K = 4) => ({
   atMs: h * hourMs,
   tempC,

@@ -1,3 +1,4 @@
+import { millisecondsInHour as hourMs } from "date-fns/constants";
 import { useState } from "react";
 import type { AirReading } from "../../../logbook/piece/piece.ts";
 import { useFormat } from "../../base/state/useFormat.ts";
@@ -11,7 +12,6 @@ import styles from "./AirChart.module.css";
 const height = 132;
 const left = 58;
 const right = 8;
-const hourMs = 60 * 60_000;
 /** A sensor's readings lie too close for a dot each. */
 const mostDots = 60;
 

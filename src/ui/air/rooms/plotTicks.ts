@@ -1,9 +1,10 @@
+import { addDays } from "date-fns/addDays";
+import { millisecondsInDay as dayMs, millisecondsInHour as hourMs } from "date-fns/constants";
+import { startOfDay } from "date-fns/startOfDay";
 import { timeTicks } from "../../base/charts/timeTicks.ts";
 import { dateFormat } from "../../base/format/formatters.ts";
 import { clockTime } from "../../base/format/time.ts";
 
-const hourMs = 3_600_000;
-const dayMs = 24 * hourMs;
 const stepsDays = [1, 2, 4, 7, 14, 28, 56, 91, 182, 364];
 
 export type Tick = { readonly at: number; readonly label: string };
@@ -28,9 +29,7 @@ export function plotTicks(
   const step = stepsDays.find((one) => days / one <= most) ?? Math.ceil(days / most);
   const label = write({ day: "numeric", month: "short" });
   const ticks: Tick[] = [];
-  const day = new Date(from);
-  day.setHours(0, 0, 0, 0);
-  for (day.setDate(day.getDate() + 1); day.getTime() <= to; day.setDate(day.getDate() + step))
+  for (let day = addDays(startOfDay(from), 1); day.getTime() <= to; day = addDays(day, step))
     ticks.push({ at: day.getTime(), label: label(day.getTime()) });
   return ticks;
 }

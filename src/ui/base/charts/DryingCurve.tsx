@@ -1,3 +1,4 @@
+import { millisecondsInHour as hourMs } from "date-fns/constants";
 import type { CoatDrying } from "../../../logbook/piece/standing.ts";
 import { useFormat } from "../state/useFormat.ts";
 import { clockTime, dayTime, soonTime } from "../format/time.ts";
@@ -12,7 +13,6 @@ const height = 132;
 const bottom = top + height;
 const left = 48;
 const right = 12;
-const hourMs = 3_600_000;
 
 /** Water left in the outer coat against time, with the hours in which it comes to ready. */
 export function DryingCurve({ drying, now }: { readonly drying: CoatDrying; readonly now: number }) {

@@ -1,3 +1,4 @@
+import { millisecondsInMinute as minuteMs } from "date-fns/constants";
 import type { MeltHeat } from "../../../physics/metal/melt.ts";
 import type { Melt } from "../../../logbook/fire/fireStates.ts";
 import type { PowerKnown } from "../../../logbook/fire/furnaceMemory.ts";
@@ -13,7 +14,6 @@ const height = 172;
 const bottom = top + height;
 const left = 70;
 const right = 14;
-const minuteMs = 60_000;
 
 /** Metal against the clock: what the furnace's power makes of it, with its spread, and what was read. */
 export function MeltChart({

@@ -1,3 +1,4 @@
+import { millisecondsInMinute as minuteMs } from "date-fns/constants";
 import type { GoStanding } from "../../../rules/pourGo.ts";
 import { streamOf, type Entry } from "../../../logbook/entries/entry.ts";
 import type { Pour } from "../../../logbook/fire/fireStates.ts";
@@ -36,7 +37,7 @@ import { usePourAlarm } from "./usePourAlarm.ts";
 import styles from "./pour.module.css";
 
 /** This near the pour it has the screen. */
-const atPourMs = 5 * 60_000;
+const atPourMs = 5 * minuteMs;
 
 export function PourDayView({
   pour,

@@ -1,3 +1,4 @@
+import { millisecondsInMinute as minuteMs } from "date-fns/constants";
 import { useState } from "react";
 import type { PourStep } from "../../../logbook/entries/fireBodies.ts";
 import { trackOrder } from "../../../logbook/pour/pourSteps.ts";
@@ -11,7 +12,6 @@ import { stepWords, trackNames } from "./pourStepWords.ts";
 import { StepsTable } from "./StepsTable.tsx";
 import styles from "./pour.module.css";
 
-const minuteMs = 60_000;
 const nearMin = 110;
 const rowHeight = 54;
 const top = 44;

@@ -1,5 +1,6 @@
 import { v7 } from "uuid";
 import { cleanup } from "@testing-library/react";
+import { millisecondsInMinute as minuteMs } from "date-fns/constants";
 import { afterEach, beforeEach, describe, expect, test } from "vitest";
 import { page } from "vitest/browser";
 import { clearDesks, demoDesk, deskNow, showAt, type Desk } from "../../../../tests/demoDesk.tsx";
@@ -12,7 +13,6 @@ import { makeShop, type ShopDoor } from "../../base/state/shop.tsx";
 import { PourPage, PourSheetPage } from "./PourPage.tsx";
 import { PourPlanPage } from "./PourPlanPage.tsx";
 
-const minuteMs = 60_000;
 let desk: Desk;
 let shop: ShopDoor;
 let now = deskNow;

@@ -1,7 +1,7 @@
+import { millisecondsInMinute as minuteMs } from "date-fns/constants";
 import { expect, test } from "vitest";
 import { ringsAt } from "./pourDues.ts";
 
-const minuteMs = 60_000;
 const due = (minute: number, id = "p-metal-melted") => ({
   id,
   dueMs: minute * minuteMs,

@@ -1,3 +1,4 @@
+import { millisecondsInMinute as minuteMs } from "date-fns/constants";
 import { useFormat } from "../../base/state/useFormat.ts";
 import type { Segment } from "../../../physics/heat/firingSegments.ts";
 import { scheduleCurve } from "../../../physics/heat/firingSegments.ts";
@@ -21,7 +22,6 @@ const height = 210;
 const bottom = top + height;
 const left = 52;
 const right = 12;
-const minuteMs = 60_000;
 
 /** A plan's curve with its numbered steps; in a run with what was read, now, and the way still to go. */
 export function ScheduleChart(props: {

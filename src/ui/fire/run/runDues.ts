@@ -1,3 +1,4 @@
+import { millisecondsInMinute as minuteMs } from "date-fns/constants";
 import type { RunStanding } from "../../../logbook/fire/runStanding.ts";
 import type { InstructionCode } from "../../../physics/heat/firingSegments.ts";
 import { scheduleCurve } from "../../../physics/heat/firingSegments.ts";
@@ -17,7 +18,7 @@ export function stepDues(runId: string, { run, judged }: RunStanding, now: numbe
   return scheduleCurve(run.segments, run.startC).flatMap(({ segment, startMin }) => {
     const part = run.segments[segment];
     if (part?.kind !== "instruction" || ticked.has(segment)) return [];
-    const dueMs = now + (startMin - judged.nowMin) * 60_000;
+    const dueMs = now + (startMin - judged.nowMin) * minuteMs;
     return [{ id: `${runId}-${part.code}-${segment}`, segment, code: part.code, dueMs }];
   });
 }

@@ -1,3 +1,4 @@
+import { millisecondsInHour as hourMs, millisecondsInMinute as minuteMs } from "date-fns/constants";
 import type { KeyboardEvent, PointerEvent } from "react";
 import type { CoatPicture } from "../../../logbook/drying/coatPicture.ts";
 import type { CoatDrying } from "../../../logbook/piece/standing.ts";
@@ -10,8 +11,6 @@ import { AirPanel } from "./AirPanel.tsx";
 import styles from "./CoatChart.module.css";
 import { marksOf, momentAt, scrubbed } from "./coatScene.ts";
 import { sceneFrame } from "./sceneFrame.ts";
-
-const hourMs = 3_600_000;
 
 /** Water left against time with its band, what was seen, the ready window, and the room's air beneath; scrubbed by finger or keys. */
 export function CoatChart(props: {
@@ -59,8 +58,8 @@ export function CoatChart(props: {
       tabIndex={0}
       aria-label={`Along the drying of coat ${drying.coat.number}`}
       aria-valuemin={0}
-      aria-valuemax={Math.round((to - from) / 60_000)}
-      aria-valuenow={Math.round((at - from) / 60_000)}
+      aria-valuemax={Math.round((to - from) / minuteMs)}
+      aria-valuenow={Math.round((at - from) / minuteMs)}
       aria-valuetext={told}
       onKeyDown={onKeyDown}
       onPointerDown={take}

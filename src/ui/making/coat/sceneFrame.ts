@@ -1,6 +1,5 @@
+import { millisecondsInHour as hourMs } from "date-fns/constants";
 import type { CoatPicture } from "../../../logbook/drying/coatPicture.ts";
-
-const hourMs = 3_600_000;
 
 /** Where things lie in the picture, px: the panel of water, the panel of air beneath it, time along both. */
 export type SceneFrame = {

@@ -1,4 +1,5 @@
 import { act, cleanup, render } from "@testing-library/react";
+import { millisecondsInHour as hourMs } from "date-fns/constants";
 import { afterEach, beforeEach, expect, test, vi } from "vitest";
 import { page } from "vitest/browser";
 import { clearDesk, now, rack } from "../../../../tests/dipRack.tsx";
@@ -9,8 +10,6 @@ import { DueAlarm } from "./DueAlarm.tsx";
 import { DuePage } from "./DuePage.tsx";
 import { RingTestPage } from "./RingTestPage.tsx";
 import { layerWords } from "../../base/alarm/ringLabel.ts";
-
-const hourMs = 3_600_000;
 
 beforeEach(() => useFleeting.setState({ toasts: [] }));
 afterEach(async () => {

@@ -1,3 +1,4 @@
+import { millisecondsInHour as hourMs } from "date-fns/constants";
 import type { ReactNode } from "react";
 import type { FinalDry } from "../../../logbook/piece/standing.ts";
 import { useFormat } from "../../base/state/useFormat.ts";
@@ -11,7 +12,6 @@ import { placeWords } from "./finalDryWords.ts";
 const rowHeight = 54;
 const top = 30;
 const side = 10;
-const hourMs = 3_600_000;
 
 /** When each place comes to dry, from the last dip on, beside the hours of common practice. */
 export function PlacesChart({ dry, now }: { readonly dry: FinalDry; readonly now: number }) {

@@ -1,3 +1,4 @@
+import { millisecondsInDay as dayMs } from "date-fns/constants";
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { entriesOf, idsOf, surroundingsOf } from "../../../../tests/readDemo.ts";
@@ -19,7 +20,6 @@ import { demoBackupId, demoFurnaceId, demoPrimeId, demoRoomId, demoShedId } from
 import { demoEntries } from "./demoShop.ts";
 import { wantsLook } from "../../making/dip/bucketLook.ts";
 
-const dayMs = 86_400_000;
 const now = Date.parse("2026-03-04T14:02:00Z");
 const entries = demoEntries(now, "UTC");
 const surroundings = surroundingsOf(entries);

@@ -1,3 +1,4 @@
+import { millisecondsInMinute as minuteMs } from "date-fns/constants";
 import { useMemo, useState } from "react";
 import type { PackedAir } from "../../../../workers/airCsv/packAir.ts";
 import { useFormat } from "../../../base/state/useFormat.ts";
@@ -19,7 +20,7 @@ export function FilePlot({ air }: { readonly air: PackedAir }) {
     [air, places],
   );
   const from = (air.atS[0] ?? 0) * 1000;
-  const to = Math.max(from + 60_000, (air.atS.at(-1) ?? 0) * 1000);
+  const to = Math.max(from + minuteMs, (air.atS.at(-1) ?? 0) * 1000);
   const temps = series.temp.flatMap((point) => (point === null ? [] : [point.value]));
   const strips = [
     {

@@ -1,9 +1,10 @@
+import { millisecondsInHour as hourMs } from "date-fns/constants";
 import { useState } from "react";
 import { useFormat } from "../../../base/state/useFormat.ts";
 import { weekdayText } from "../../../base/format/formatters.ts";
 import { clockTime } from "../../../base/format/time.ts";
 import type { Day } from "./dayAir.ts";
-import { hourMs, pointAt } from "./dayAir.ts";
+import { pointAt } from "./dayAir.ts";
 import styles from "./day.module.css";
 
 /** The chart's figures hour by hour; made when it is opened. */
