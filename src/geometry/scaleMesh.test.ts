@@ -1,7 +1,7 @@
 import { expect, test } from "vitest";
-import { measureMesh } from "./measureMesh.ts";
 import { guessUnit, meshInMm, scaleFactor } from "./scaleMesh.ts";
 import { boxes } from "../../tests/meshes/testSolids.ts";
+import { measureMesh } from "../../tests/meshes/atOnce.ts";
 
 test.each([
   [180, "mm"],
