@@ -1,8 +1,6 @@
 import { brassMeltFigures } from "./brassMeltFigures.ts";
 import { bronzeMeltFigures } from "./bronzeMeltFigures.ts";
 import { otherMeltFigures } from "./otherMeltFigures.ts";
-import type { MeltHeat } from "../physics/metal/melt.ts";
-import { alloyOf } from "./alloys.ts";
 import type { MeltFigures } from "./meltFigure.ts";
 import type { Published } from "./published.ts";
 
@@ -14,18 +12,6 @@ export const meltFigures: readonly MeltFigures[] = [
 
 export function meltFiguresOf(alloyId: string): MeltFigures | null {
   return meltFigures.find((row) => row.alloyId === alloyId) ?? null;
-}
-
-/** What the sum for a melt's heat asks of an alloy; null where it isn't known. */
-export function meltHeatOf(alloyId: string): MeltHeat | null {
-  const [alloy, row] = [alloyOf(alloyId), meltFiguresOf(alloyId)];
-  if (alloy === null || row === null) return null;
-  return {
-    liquidusC: alloy.liquidusC.value,
-    solidJKgK: row.solidHeatJKgK.value,
-    latentJKg: row.latentJKg.value,
-    liquidJKgK: row.liquidHeatJKgK.value,
-  };
 }
 
 /** Width of the freezing range in three groups (from memory of ASM Handbook vol. 15, Copper and copper alloys). */

@@ -9,10 +9,18 @@ import type { ReadMesh } from "../../src/geometry/read/reader.ts";
 import { openMeshReader } from "../../src/geometry/readMesh.ts";
 import { recessesSteps } from "../../src/geometry/recesses.ts";
 import { roundSpansSteps } from "../../src/geometry/roundSpans.ts";
-import { finish, type Steps } from "../../src/geometry/steps.ts";
+import type { Steps } from "../../src/geometry/steps.ts";
 import { trappedInDexels, type Trapped } from "../../src/geometry/trappedVolume.ts";
 import type { Vec3 } from "../../src/geometry/vector.ts";
 import { wallThicknessSteps } from "../../src/geometry/wallThickness.ts";
+
+/** Runs to the end without a pause. */
+export function finish<Result>(steps: Steps<Result>): Result {
+  for (;;) {
+    const step = steps.next();
+    if (step.done === true) return step.value;
+  }
+}
 
 // The app works in slices and steps, so that a worker can breathe and stop; a test wants the whole in one call.
 const atOnce =

@@ -9,7 +9,6 @@ import * as dryStep from "../../src/physics/drying/dryStep.ts";
 import * as film from "../../src/physics/air/film.ts";
 import * as lastFlux from "../../src/physics/drying/lastFlux.ts";
 import * as front from "../../src/physics/drying/front.ts";
-import * as readyRange from "../../src/physics/drying/readyRange.ts";
 import * as resistanceEvidence from "../../src/physics/evidence/resistanceEvidence.ts";
 import * as shareEvidence from "../../src/physics/evidence/shareEvidence.ts";
 import * as skinEvidence from "../../src/physics/evidence/skinEvidence.ts";
@@ -70,7 +69,6 @@ export const dryingRows: Rows = {
   coat: {
     requireCoat: row(coat.requireCoat, [backup]),
     readyWaterKgM2: row(coat.readyWaterKgM2, [backup], { unread: ["0.waterKgM2", "0.depthM"] }),
-    dryFractionOf: row(coat.dryFractionOf, [{ waterKgM2: 0.05, criticalKgM2: 0.12 }]),
     coatDepthM: row(coat.coatDepthM, [{ coatMm: 1, beneathMm: 4 }]),
     carryOver: row(coat.carryOver, [{ leftKgM2: 0.05, newKgM2: 0.2, criticalShare: 0.6 }]),
   },
@@ -95,7 +93,6 @@ export const dryingRows: Rows = {
   drynessIndex: {
     drynessIndex: row(drynessIndex.drynessIndex, [{ ...moving, surfaceC: 19 }]),
     endIndex: row(drynessIndex.endIndex, [{ ...moving, depthM: 0.0035 }]),
-    dryDepthFromIndexM: row(drynessIndex.dryDepthFromIndexM, [{ ...moving, index: 0.5 }]),
   },
   dryStep: {
     dryStep: row(dryStep.dryStep, [intervals[1] ?? interval, { filmWM2K: 15, pocketSM: 0 }], {
@@ -118,11 +115,7 @@ export const dryingRows: Rows = {
     ]),
     wetSurfaceC: row(film.wetSurfaceC, [moving]),
     evaporativeDropK: row(film.evaporativeDropK, [moving]),
-    wetFluxKgM2S: row(film.wetFluxKgM2S, [placed]),
     condensationKgM2S: row(film.condensationKgM2S, [{ ...placed, surfaceC: 8 }]),
-    evaporationFromHeatKgM2H: row(film.evaporationFromHeatKgM2H, [
-      { filmWM2K: 62.45, tempC: 65.6, surfaceC: 28.9, latentJKg: 2_433_000 },
-    ]),
   },
   front: {
     doseBetween: row(front.doseBetween, [{ fromKgM2: 0.2, toKgM2: 0.006 }, { criticalKgM2, depthM }, parts], {
@@ -132,13 +125,6 @@ export const dryingRows: Rows = {
       front.waterAfterDose,
       [{ waterKgM2: 0.2, dose: 60, floorKgM2: 0 }, { criticalKgM2, depthM }, parts],
       { unread: ["2.wetSurfaceC"] },
-    ),
-  },
-  readyRange: {
-    readyRange: row(
-      readyRange.readyRange,
-      [{ coat: backup, filmWM2K: 15, pocketSM: 0, intervals, spread: spread.readySpread() }],
-      { unread: ["0.spread.sigmaLn"] },
     ),
   },
   resistanceEvidence: {
@@ -156,9 +142,6 @@ export const dryingRows: Rows = {
       [{ source: "touch", saw: "damp", afterS: 7200, coat: indexed }],
       { unread: ["0.coat.depthM", "0.coat.readyShare"] },
     ),
-    cheekEvidence: row(skinEvidence.cheekEvidence, [
-      { cold: true, afterS: 7200, air: moving, coat: indexed },
-    ]),
   },
   spread: {
     readySpread: row(spread.readySpread, [{ factor: 1.2, sigmaLn: 0.4, gapS: 9000 }]),

@@ -1,16 +1,8 @@
 import * as fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import truth from "../../../tests/truth/drying.json" with { type: "json" };
-import { dewPointC, saturationPressureWaterPa, vapourDensityKgM3, wetBulbC } from "./air.ts";
-import {
-  condensationKgM2S,
-  evaporationFromHeatKgM2H,
-  evaporativeDropK,
-  meanResistances,
-  resistances,
-  wetFluxKgM2S,
-  wetSurfaceC,
-} from "./film.ts";
+import { dewPointC, saturationPressureWaterPa, vapourDensityKgM3 } from "./air.ts";
+import { condensationKgM2S, evaporativeDropK, meanResistances, resistances, wetSurfaceC } from "./film.ts";
 import {
   airConductivityWMK,
   latentHeatJKg,
@@ -18,6 +10,7 @@ import {
   moistAirDensityKgM3,
   vapourDiffusivityM2S,
 } from "./transport.ts";
+import { evaporationFromHeatKgM2H, wetBulbC, wetFluxKgM2S } from "../../../tests/sums/moistAir.ts";
 
 const shop = { tempC: 22, rh: 0.5, pressurePa: 101_325, filmWM2K: 15 };
 

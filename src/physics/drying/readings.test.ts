@@ -1,8 +1,8 @@
 import * as fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { dryThrough } from "./drying.ts";
-import { intervalsFromReadings } from "./readings.ts";
 import { hourMs } from "../stats/time.ts";
+import { intervalsFromReadings } from "../../../tests/sums/intervalsFromReadings.ts";
 
 const pressurePa = 101_325;
 const reading = (h: number, tempC: number, rh: number, filmWM2K = 4) => ({

@@ -1,6 +1,5 @@
 import { describe, expect, test } from "vitest";
 import truth from "../../../tests/truth/drying.json" with { type: "json" };
-import { readyRange } from "../drying/readyRange.ts";
 import { readySpread } from "./spread.ts";
 
 describe("early, likely and late", () => {
@@ -29,18 +28,4 @@ describe("early, likely and late", () => {
     expect(() => readySpread({ sigmaLn: -1 })).toThrow(/sigmaLn/);
     expect(() => readySpread({ gapS: NaN })).toThrow(/gapS/);
   });
-});
-
-test("a range walks the same air three times, and steady air spreads it by its factors", () => {
-  const spread = readySpread();
-  const { early, likely, late } = readyRange({
-    coat: truth.coats.backup,
-    filmWM2K: 4,
-    pocketSM: 0,
-    intervals: [{ durationS: 1e6, tempC: 22, rh: 0.5, pressurePa: 101_325 }],
-    spread,
-  });
-  const likelyS = likely.readyAfterS ?? NaN;
-  expect((early.readyAfterS ?? NaN) / likelyS).toBeCloseTo(spread.early, 9);
-  expect((late.readyAfterS ?? NaN) / likelyS).toBeCloseTo(spread.late, 9);
 });

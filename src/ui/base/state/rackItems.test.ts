@@ -4,7 +4,9 @@ import { readingsOf } from "../../../logbook/air/airLog.ts";
 import { foldPiece, foldRoom } from "../../../logbook/log/fold.ts";
 import type { RackData } from "../../../storage/reads.ts";
 import { demoEntries } from "../../shop/demo/demoShop.ts";
-import { freshMs, rackItems, type RackCache } from "./rackItems.ts";
+import { freshMs, workOutRack, type RackCache } from "./rackItems.ts";
+
+const rackItems = (...from: Parameters<typeof workOutRack>) => workOutRack(...from).items;
 
 const now = Date.parse("2026-03-04T14:02:00Z");
 const recipes = new Map(

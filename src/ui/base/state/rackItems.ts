@@ -68,10 +68,6 @@ export function workOutRack(
   };
 }
 
-/** The same without those that can't be worked out. */
-export const rackItems = (...from: Parameters<typeof workOutRack>): readonly RackItem[] =>
-  workOutRack(...from).items;
-
 const aroundText = ({ readings, rooms, recipes, buckets, shop, learned = null }: RackData): string => {
   const taught = learned && [learned.shop, [...learned.groups], [...learned.without]];
   const minimums = [...buckets].map(([id, { targets }]) => [id, targets.leastDryH]);
