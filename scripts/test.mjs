@@ -90,6 +90,8 @@ step("types", "npx", ["tsc", "-b"]);
 step("lint", "npx", ["oxlint", "--type-aware", "--deny-warnings"]);
 step("format", "npx", ["prettier", "--check", "--log-level", "warn", "."]);
 step("dead code", "npx", ["knip"]);
+// Nothing in src that only tests use.
+step("dead code of the app", "npx", ["knip", "--production"]);
 const vitest = (project) => [
   "vitest",
   "run",

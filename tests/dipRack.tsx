@@ -1,4 +1,5 @@
 import { cleanup, render } from "@testing-library/react";
+import { millisecondsInHour as hourMs } from "date-fns/constants";
 import { Dexie } from "dexie";
 import { expect } from "vitest";
 import { page } from "vitest/browser";
@@ -16,7 +17,6 @@ import "../src/ui/base/styles/base.css";
 import "../src/ui/base/styles/tokens.css";
 import { DipPage } from "../src/ui/making/dip/DipPage.tsx";
 
-const hourMs = 3_600_000;
 export const now = Date.parse("2026-03-04T14:02:00Z");
 let opened: ShopDb[] = [];
 

@@ -1,3 +1,4 @@
+import { millisecondsInHour as hourMs } from "date-fns/constants";
 import { standingOf } from "../src/logbook/piece/buildStanding.ts";
 import {
   builtInBucketIds,
@@ -27,7 +28,6 @@ export const told = (findings: readonly Finding[]): readonly string[] =>
   findings.map(({ level, variant }) => `${level} ${variant}`);
 
 export const dayOne = Date.UTC(2026, 3, 6, 6, 0);
-const hourMs = 3_600_000;
 
 export type CoatGiven = {
   readonly kind: CoatKind;

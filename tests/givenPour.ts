@@ -1,3 +1,4 @@
+import { millisecondsInMinute as minuteMs } from "date-fns/constants";
 import { readingsOf } from "../src/logbook/air/airLog.ts";
 import { builtInShop, firstRoomId } from "../src/logbook/piece/builtIns.ts";
 import type { Command } from "../src/logbook/log/command.ts";
@@ -11,7 +12,6 @@ import { pourKnownAt, type PourLog } from "../src/rules/pourLog.ts";
 import type { SheetLine } from "../src/logbook/pour/pourSheet.ts";
 import { dayOne, givenCoated } from "./givenPiece.ts";
 
-const minuteMs = 60_000;
 /** The pour of the tests is planned for minute 240 of this day. */
 export const pourMin = 240;
 export const pourDayOne = dayOne + 140 * 60 * minuteMs;

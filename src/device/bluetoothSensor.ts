@@ -1,3 +1,4 @@
+import { millisecondsInMinute as minuteMs } from "date-fns/constants";
 import type { BluetoothApi, BluetoothDevice, DeviceWanted } from "./bluetoothApi.ts";
 import { browserBluetooth } from "./bluetoothApi.ts";
 import type { Frame, ThermometerFrame, WeightFrame } from "./bluetoothFrames.ts";
@@ -66,8 +67,8 @@ export type SensorOptions = {
 };
 
 const services = { air: 0x181a, scale: 0x181d, thermometer: 0x1809, battery: 0x180f } as const;
-const longestWaitMs = 60_000;
-const usualPollMs = 60_000;
+const longestWaitMs = minuteMs;
+const usualPollMs = minuteMs;
 
 /** Wait before the next try, ms: 1 s, doubled up to a minute. A sensor with a flat battery is asked once a minute. */
 export function retryWaitMs(failures: number): number {

@@ -1,3 +1,4 @@
+import { millisecondsInMinute as minuteMs } from "date-fns/constants";
 import { calendarText, contentLine, utcStamp } from "./calendarLine.ts";
 
 export type CalendarEvent = {
@@ -54,7 +55,7 @@ function eventLines(event: CalendarEvent, stamp: string): readonly string[] {
     `DTSTAMP:${stamp}`,
     `SEQUENCE:${sequence}`,
     `DTSTART:${utcStamp(startMs)}`,
-    `DTEND:${utcStamp(startMs + durationMin * 60_000)}`,
+    `DTEND:${utcStamp(startMs + durationMin * minuteMs)}`,
     `SUMMARY:${title}`,
     `DESCRIPTION:${calendarText(description)}`,
     "TRANSP:TRANSPARENT",

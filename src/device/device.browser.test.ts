@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
 import { setBadge } from "./badge.ts";
-import { dropNotices, notifyPermission, showNotice } from "./notify.ts";
+import { notifyPermission, showNotice } from "./notify.ts";
 import { keeping, space } from "./persistence.ts";
 import { say } from "./speech.ts";
 import { watchUpdates } from "./update.ts";
@@ -16,7 +16,6 @@ test("a notification nobody allowed says why it was not shown", async () => {
     path: "/piece/heron",
   });
   expect(result).toEqual({ shown: false, why: permission });
-  await dropNotices("heron");
 });
 
 test("where the app cannot be stored for offline use, the reason is a value", async () => {

@@ -51,13 +51,6 @@ export async function showNotice({ tag, title, body, path, iconUrl }: Notice): P
   }
 }
 
-/** Takes away the notifications with this tag, as when the coat they speak of is done. */
-export async function dropNotices(tag: string): Promise<void> {
-  const worker = await activeWorker();
-  const notices = await worker?.getNotifications({ tag }).catch(() => []);
-  for (const notice of notices ?? []) notice.close();
-}
-
 /** Not `serviceWorker.ready`, which waits for ever where the app is not stored. */
 async function activeWorker(): Promise<ServiceWorkerRegistration | null> {
   if (!("serviceWorker" in navigator)) return null;

@@ -1,3 +1,5 @@
+import { millisecondsInMinute as minuteMs } from "date-fns/constants";
+
 export type HandOverResult = "shared" | "saved" | "dismissed" | "failed";
 
 /**
@@ -29,7 +31,7 @@ export async function handOver({
 }
 
 /** Long enough for a slow phone to have read the file. */
-const keepUrlMs = 60_000;
+const keepUrlMs = minuteMs;
 
 function download(blob: Blob, name: string): HandOverResult {
   try {

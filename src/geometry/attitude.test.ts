@@ -1,10 +1,11 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
-import { headAt, judged, searchAttitudes, searchAttitudesSteps } from "./attitude.ts";
+import { headAt, judged, searchAttitudesSteps } from "./attitude.ts";
 import { asFiled, faceDown, rotated, turnedBy, uprightFor, upOf } from "./rotation.ts";
 import { archedU, cup, hand, towers } from "../../tests/meshes/testShapes.ts";
 import { boxes, type Box } from "../../tests/meshes/testSolids.ts";
 import { dot, length, minus, unit, type Vec3 } from "./vector.ts";
+import { searchAttitudes } from "../../tests/meshes/atOnce.ts";
 
 const asked = { minRise: 2, minVolume: 50 };
 

@@ -1,7 +1,7 @@
 import { countTips } from "./findTips.ts";
 import type { Mesh } from "./mesh.ts";
 import { sphereDirections } from "./sphereDirections.ts";
-import { finish, type Steps } from "./steps.ts";
+import type { Steps } from "./steps.ts";
 import { surfaceOf } from "./surface.ts";
 import { dot, minus, plus, squareTo, times, unit, type Vec3 } from "./vector.ts";
 
@@ -31,9 +31,6 @@ type SearchFrom = {
  * count as equal), the fewest openings first. 200 directions on the light mesh, 12 more round each of the best 10, the
  * best 5 again on the mesh itself.
  */
-export const searchAttitudes = (from: SearchFrom): readonly Attitude[] => finish(searchAttitudesSteps(from));
-
-/** The same in steps, for a worker. */
 export function* searchAttitudesSteps({
   mesh,
   light = mesh,

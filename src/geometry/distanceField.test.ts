@@ -1,8 +1,8 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
 import { distanceField, planeDistance } from "./distanceField.ts";
-import { finish } from "./steps.ts";
 import type { Voxels } from "./voxels.ts";
+import { finish } from "../../tests/meshes/atOnce.ts";
 
 const n = 7;
 const inner = n - 2;

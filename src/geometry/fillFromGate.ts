@@ -1,6 +1,6 @@
 import type { Mesh } from "./mesh.ts";
 import { airBehind } from "./airBehind.ts";
-import { finish, type Steps } from "./steps.ts";
+import type { Steps } from "./steps.ts";
 import { dot, type Vec3 } from "./vector.ts";
 import {
   middleOfCell,
@@ -51,9 +51,6 @@ type FillFrom = {
  *
  * Even and slow: no splash, no freezing, no pressure of the air, no air through the shell.
  */
-export const fillFromGate = (from: FillFrom): Fill => finish(fillFromGateSteps(from));
-
-/** The same in steps, for a worker. */
 export function* fillFromGateSteps({ mesh, up, gate, vents, cells }: FillFrom): Steps<Fill> {
   const voxels = voxelsOf({ mesh, up, cells });
   yield 0.2;

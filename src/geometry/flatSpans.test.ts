@@ -1,8 +1,8 @@
 import { expect, test } from "vitest";
-import { flatSpans } from "./flatSpans.ts";
 import { asFiled, rotated, turnedBy } from "./rotation.ts";
 import { ball, towers } from "../../tests/meshes/testShapes.ts";
 import { boxes, moved, turned } from "../../tests/meshes/testSolids.ts";
+import { flatSpans } from "../../tests/meshes/atOnce.ts";
 
 /** To two and a half pixels of 200 over the longest side. */
 const near = (byHand: number, longest: number) => ({

@@ -2,7 +2,7 @@ import { crossingsOf, turnedInto } from "./crossings.ts";
 import { planeDistance } from "./distanceField.ts";
 import { flatRegions } from "./flatRegions.ts";
 import type { Mesh } from "./mesh.ts";
-import { finish, type Steps } from "./steps.ts";
+import type { Steps } from "./steps.ts";
 import { surfaceOf } from "./surface.ts";
 import { plus, squareTo, times, type Vec3 } from "./vector.ts";
 
@@ -21,9 +21,6 @@ export type FlatSpan = {
  * The widest flats, the widest first, at most 8: surface within 8° of one direction, and in it the largest circle, whose
  * diameter is the short span; the long span is how far that circle, let shrink by 15 %, can be pushed along. Mesh units.
  */
-export const flatSpans = (mesh: Mesh): readonly FlatSpan[] => finish(flatSpansSteps(mesh));
-
-/** The same in steps, for a worker. */
 export function* flatSpansSteps(mesh: Mesh): Steps<readonly FlatSpan[]> {
   const surface = surfaceOf(mesh);
   yield 0.2;

@@ -1,9 +1,9 @@
 import { expect, test } from "vitest";
-import { freezeOrder } from "./freezeOrder.ts";
 import type { Mesh } from "./mesh.ts";
 import { ball } from "../../tests/meshes/testShapes.ts";
 import { arc, boxes, turned } from "../../tests/meshes/testSolids.ts";
 import type { Feed } from "./hotSpots.ts";
+import { freezeOrder } from "../../tests/meshes/atOnce.ts";
 
 const cells = 64;
 const order = (mesh: Mesh, feeds: readonly Feed[] = []) => freezeOrder({ mesh, cells, feeds });

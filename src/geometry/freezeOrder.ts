@@ -2,7 +2,7 @@ import { distanceField } from "./distanceField.ts";
 import { hotSpotsOf, type Feed, type HotSpot } from "./hotSpots.ts";
 import type { Mesh } from "./mesh.ts";
 import { plateThickness } from "./poissonFreeze.ts";
-import { between, finish, type Steps } from "./steps.ts";
+import { between, type Steps } from "./steps.ts";
 import { voxelsOf, type Grid } from "./voxels.ts";
 
 export type FreezeOrder = {
@@ -23,9 +23,6 @@ type FreezeOrderFrom = {
  * What freezes after what, and whether each last place is fed on the way to it: a ranking by shape alone, with one metal
  * and one wall everywhere. 96 to 128 `cells` (8–512) are enough. `feeds`: where hot metal stays in reach.
  */
-export const freezeOrder = (from: FreezeOrderFrom): FreezeOrder => finish(freezeOrderSteps(from));
-
-/** The same in steps, for a worker. */
 export function* freezeOrderSteps({ mesh, cells, feeds }: FreezeOrderFrom): Steps<FreezeOrder> {
   const voxels = voxelsOf({ mesh, up: [0, 0, 1], cells });
   const distance = yield* between(0.05, 0.2, distanceField(voxels));

@@ -1,10 +1,10 @@
 import { expect, test } from "vitest";
-import { measureMesh } from "./measureMesh.ts";
 import { archedU, towers } from "../../tests/meshes/testShapes.ts";
 import { heldSkinsSteps } from "./heldSkins.ts";
-import { finish } from "./steps.ts";
 import type { Mesh } from "./mesh.ts";
 import type { Vec3 } from "./vector.ts";
+import { measureMesh } from "../../tests/meshes/atOnce.ts";
+import { finish } from "../../tests/meshes/atOnce.ts";
 
 const up = [0, 0, 1] as const;
 const skinsOf = (mesh: Mesh, opened: { vents?: readonly Vec3[]; openings?: readonly Vec3[] }) =>

@@ -1,8 +1,8 @@
 import { expect, test } from "vitest";
 import { joinSeams } from "./joinSeams.ts";
-import { measureMesh } from "./measureMesh.ts";
 import type { Mesh } from "./mesh.ts";
 import { arc, turned } from "../../tests/meshes/testSolids.ts";
+import { measureMesh } from "../../tests/meshes/atOnce.ts";
 
 const ball = turned(arc({ r: 0, z: 0, radius: 20, from: -Math.PI / 2, to: Math.PI / 2 }, 12), 24);
 const whole = measureMesh(ball).volume ?? NaN;

@@ -3,10 +3,8 @@ import fc from "fast-check";
 import { readFileSync } from "node:fs";
 import { describe, expect, test } from "vitest";
 import { stlBinaryFile } from "../../tests/meshFiles.ts";
-import { measureMesh } from "./measureMesh.ts";
 import type { MeshMeasures } from "./measureMesh.ts";
 import type { Mesh } from "./mesh.ts";
-import { readMesh } from "./readMesh.ts";
 import {
   arc,
   boxes,
@@ -16,6 +14,7 @@ import {
   turnedInsideOut,
   unwelded,
 } from "../../tests/meshes/testSolids.ts";
+import { measureMesh, readMesh } from "../../tests/meshes/atOnce.ts";
 
 const apart = (value: number | null | undefined, truth: number): number =>
   Math.abs((value ?? NaN) / truth - 1);

@@ -5,7 +5,7 @@ import type { Hole } from "./holes.ts";
 import { massPropertiesOf } from "./massProperties.ts";
 import type { Box, Inertia } from "./massProperties.ts";
 import type { Mesh } from "./mesh.ts";
-import { finish, type Steps } from "./steps.ts";
+import type { Steps } from "./steps.ts";
 import { unionVolumeOf } from "./unionVolume.ts";
 import type { Vec3 } from "./vector.ts";
 import { dropDegenerate, weldMesh } from "./weld.ts";
@@ -59,11 +59,6 @@ const farOffTimes = 1e4;
  * What can be known of a surface, in its own unit: points are welded exactly and collapsed triangles left out first;
  * nothing is mended. An open mesh has no volume but a range with its reasons. A RangeError for a mesh without triangles.
  */
-export function measureMesh(mesh: Mesh): MeshMeasures {
-  return finish(measureSteps(mesh));
-}
-
-/** The same, a stage at a time. */
 export function* measureSteps(given: Mesh): Steps<MeshMeasures> {
   const { mesh, degenerate } = dropDegenerate(weldMesh(given));
   yield 0.25;

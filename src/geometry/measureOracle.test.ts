@@ -3,11 +3,10 @@ import loadManifold from "manifold-3d";
 import type { ManifoldToplevel } from "manifold-3d";
 import { readFileSync } from "node:fs";
 import { beforeAll, expect, test } from "vitest";
-import { measureMesh } from "./measureMesh.ts";
 import type { Mesh } from "./mesh.ts";
-import { readMesh } from "./readMesh.ts";
 import { arc, moved, together, turned } from "../../tests/meshes/testSolids.ts";
 import { weldMesh } from "./weld.ts";
+import { measureMesh, readMesh } from "../../tests/meshes/atOnce.ts";
 
 // An independent library of solids (manifold-3d, Apache-2.0) measures the same forms.
 let oracle: ManifoldToplevel;

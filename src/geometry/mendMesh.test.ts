@@ -1,11 +1,10 @@
 import { readFileSync } from "node:fs";
 import fc from "fast-check";
 import { expect, test } from "vitest";
-import { measureMesh } from "./measureMesh.ts";
 import { mendMesh } from "./mendMesh.ts";
 import type { Mesh } from "./mesh.ts";
-import { readMesh } from "./readMesh.ts";
 import { arc, boxes, together, turned, turnedInsideOut } from "../../tests/meshes/testSolids.ts";
+import { measureMesh, readMesh } from "../../tests/meshes/atOnce.ts";
 
 const ball = turned(arc({ r: 0, z: 0, radius: 20, from: -Math.PI / 2, to: Math.PI / 2 }, 24), 48);
 const whole = measureMesh(ball).volume ?? NaN;

@@ -1,8 +1,8 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { measureMesh } from "./measureMesh.ts";
 import type { Grid } from "./voxels.ts";
 import { pocketSkin } from "./pocketSkin.ts";
+import { measureMesh } from "../../tests/meshes/atOnce.ts";
 
 const grid: Grid = {
   nu: 14,

@@ -1,10 +1,9 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import * as files from "../../tests/meshFiles.ts";
-import { measureMesh } from "./measureMesh.ts";
 import { MeshFault } from "./meshFault.ts";
-import { readMesh } from "./readMesh.ts";
 import { boxes, turned } from "../../tests/meshes/testSolids.ts";
+import { measureMesh, readMesh } from "../../tests/meshes/atOnce.ts";
 
 const vase = turned(
   [

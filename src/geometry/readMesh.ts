@@ -12,17 +12,9 @@ import { threeMfReader } from "./read/threeMf.ts";
  * Reads the file of a pattern: STL (binary or text), OBJ, PLY (text or binary) or 3MF, told apart by content, then by
  * name. Gives points welded, in the file's own unit and place; `unit` is null where the format names none. Throws a
  * MeshFault for a file that cannot be trusted.
- */
-export function readMesh(given: Uint8Array | ArrayBuffer, name: string): ReadMesh {
-  const bytes = given instanceof Uint8Array ? given : new Uint8Array(given);
-  const reader = openMeshReader(name, bytes.length);
-  reader.feed(bytes);
-  return reader.end();
-}
-
-/**
- * The same, fed slice by slice in order: as soon as the first kilobyte is there the format is chosen by it. A slice
- * may be reused after `feed` returns. `sizeBytes` is the whole file's.
+ *
+ * Fed slice by slice in order: as soon as the first kilobyte is there the format is chosen by it. A slice may be reused
+ * after `feed` returns. `sizeBytes` is the whole file's.
  */
 export function openMeshReader(name: string, sizeBytes: number): Reader<ReadMesh> {
   let head: Uint8Array | null = new Uint8Array(0);

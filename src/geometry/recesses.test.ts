@@ -1,7 +1,7 @@
 import { expect, test } from "vitest";
-import { recesses } from "./recesses.ts";
 import { cup, hollowBall, standingRing, towers } from "../../tests/meshes/testShapes.ts";
 import { boxes } from "../../tests/meshes/testSolids.ts";
+import { recesses } from "../../tests/meshes/atOnce.ts";
 
 const find = (mesh: Parameters<typeof recesses>[0]["mesh"]) => recesses({ mesh, cells: 96, minDepth: 2 });
 

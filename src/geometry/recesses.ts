@@ -1,7 +1,7 @@
 import { dexelsOf, placeIn, type Dexels } from "./dexels.ts";
 import { heldIn, type Columns } from "./intervalTree.ts";
 import type { Mesh } from "./mesh.ts";
-import { finish, type Steps } from "./steps.ts";
+import type { Steps } from "./steps.ts";
 import { length, minus, type Vec3 } from "./vector.ts";
 
 /** A hollow of the outside, as a bowl would hold water with `opening` upward. */
@@ -29,9 +29,6 @@ type RecessesFrom = {
  * Hollows in which a coat dries late, the deepest for their mouth first, looked for in 14 directions of opening. A hole
  * right through is none: it holds no water either way.
  */
-export const recesses = (from: RecessesFrom): readonly Recess[] => finish(recessesSteps(from));
-
-/** The same in steps, for a worker. */
 export function* recessesSteps({ mesh, cells, minDepth }: RecessesFrom): Steps<readonly Recess[]> {
   const found: Recess[] = [];
   for (const [n, opening] of openings.entries()) {

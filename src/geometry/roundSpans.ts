@@ -3,7 +3,7 @@ import { distanceField } from "./distanceField.ts";
 import type { Mesh } from "./mesh.ts";
 import { firstExit, rayTreeOf } from "./rayTree.ts";
 import { sphereDirections } from "./sphereDirections.ts";
-import { finish, between, type Steps } from "./steps.ts";
+import { between, type Steps } from "./steps.ts";
 import type { Vec3 } from "./vector.ts";
 import { voxelsOf } from "./voxels.ts";
 
@@ -16,9 +16,6 @@ type RoundSpansFrom = { readonly mesh: Mesh; readonly cells: number };
  * The widest round parts, the widest first: inscribed balls that the surface hugs. Half of all directions from the middle
  * of a rod meet the surface within 1.15 radii, all from that of a ball; a sixth between two flats, two fifths in a cube.
  */
-export const roundSpans = (from: RoundSpansFrom): readonly RoundSpan[] => finish(roundSpansSteps(from));
-
-/** The same in steps, for a worker. */
 export function* roundSpansSteps({ mesh, cells }: RoundSpansFrom): Steps<readonly RoundSpan[]> {
   const voxels = voxelsOf({ mesh, up: [0, 0, 1], cells });
   const distance = yield* between(0.1, 0.6, distanceField(voxels));

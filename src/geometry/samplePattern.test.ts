@@ -3,8 +3,7 @@ import { mkdtempSync, readFileSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { expect, test } from "vitest";
-import { measureMesh } from "./measureMesh.ts";
-import { readMesh } from "./readMesh.ts";
+import { measureMesh, readMesh } from "../../tests/meshes/atOnce.ts";
 
 const kept = readFileSync("public/sample-pattern.stl");
 

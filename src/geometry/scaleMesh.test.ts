@@ -1,7 +1,5 @@
 import { expect, test } from "vitest";
-import { measureMesh } from "./measureMesh.ts";
-import { guessUnit, meshInMm, scaleFactor } from "./scaleMesh.ts";
-import { boxes } from "../../tests/meshes/testSolids.ts";
+import { guessUnit, scaleFactor } from "./scaleMesh.ts";
 
 test.each([
   [180, "mm"],
@@ -20,14 +18,6 @@ test("a guess is clear for a hand-sized figure in mm or m, and not for one that 
   expect(guessUnit(200).clear).toBe(true);
   expect(guessUnit(0.2).clear).toBe(true);
   expect(guessUnit(12).clear).toBe(false);
-});
-
-test("a cube of one inch is 25.4 mm a side, and half of it at 50 %", () => {
-  const inch = boxes([[0, 1, 0, 1, 0, 1]]);
-  expect(measureMesh(meshInMm({ mesh: inch, unit: "inch" })).volume).toBeCloseTo(16_387.064, 2);
-  const half = meshInMm({ mesh: inch, unit: "inch", factor: scaleFactor({ kind: "percent", percent: 50 }) });
-  expect(measureMesh(half).volume).toBeCloseTo(16_387.064 / 8, 3);
-  expect(half.unit).toBe("mm");
 });
 
 test("a length is brought to another, and absurd scales are refused", () => {

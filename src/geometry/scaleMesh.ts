@@ -1,5 +1,5 @@
 import { lengthUnitMm } from "./lengthUnit.ts";
-import type { LengthUnit, Mesh } from "./mesh.ts";
+import type { LengthUnit } from "./mesh.ts";
 
 /** How a pattern is to be made larger or smaller: by percent (100 as it is), or so that a length becomes another. */
 export type Scale =
@@ -14,24 +14,6 @@ export function scaleFactor(scale: Scale): number {
   if (!(factor >= factors.low && factor <= factors.high))
     throw new RangeError(`a scale must be ${factors.low}–${factors.high} times, found ${factor}`);
   return factor;
-}
-
-/**
- * The mesh in mm: its own unit (or the one given where the file names none) turned to mm and scaled by `factor`, about
- * its origin.
- */
-export function meshInMm({
-  mesh,
-  unit,
-  factor = 1,
-}: {
-  mesh: Mesh;
-  unit: LengthUnit;
-  factor?: number | undefined;
-}): Mesh {
-  const by = lengthUnitMm[unit] * factor;
-  if (!(by > 0 && by < Infinity)) throw new RangeError(`factor must be above 0, found ${factor}`);
-  return { ...mesh, pos: by === 1 ? mesh.pos : mesh.pos.map((at) => at * by), unit: "mm" };
 }
 
 export type UnitGuess = {

@@ -1,6 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { hollowAreaM2, reliefAreaM2, solidAreaM2, solidVolumeM3 } from "./simpleSolids.ts";
+import { hollowAreaM2, solidAreaM2 } from "./simpleSolids.ts";
+import { solidVolumeM3 } from "../../tests/meshes/solidVolume.ts";
 
 describe("closed forms", () => {
   test("a box of 200 × 100 × 300 mm has 0.22 m² of face and 6 litres", () => {
@@ -59,18 +60,11 @@ describe("laws", () => {
         expect(solidAreaM2({ kind: "box", widthMm: c, depthMm: a, heightMm: b }) / stood).toBeCloseTo(1, 12);
       }),
     ));
-
-  test("relief adds face in its own measure", () => {
-    const sphere = { kind: "sphere", diameterMm: 100 } as const;
-    expect(reliefAreaM2(sphere, 1)).toBe(solidAreaM2(sphere));
-    expect(reliefAreaM2(sphere, 1.5)).toBeCloseTo(0.047124, 6);
-  });
 });
 
 test.each([
   ["a face without size", () => solidAreaM2({ kind: "sphere", diameterMm: 0 }), /diameterMm.*found 0/],
-  ["no number", () => solidVolumeM3({ kind: "cylinder", diameterMm: NaN, heightMm: 1 }), /diameterMm.*NaN/],
-  ["relief in percent", () => reliefAreaM2({ kind: "sphere", diameterMm: 10 }, 150), /relief must be 1–3/],
+  ["no number", () => solidAreaM2({ kind: "cylinder", diameterMm: NaN, heightMm: 1 }), /diameterMm.*NaN/],
   [
     "g/cm³",
     () => hollowAreaM2({ massKg: 1, wallMm: 5, densityKgM3: 0.95, faces: 1 }),

@@ -23,27 +23,6 @@ export function solidAreaM2(solid: Solid): number {
   }
 }
 
-/** Volume of a solid, m³. */
-export function solidVolumeM3(solid: Solid): number {
-  switch (solid.kind) {
-    case "box":
-      return metres("widthMm", solid.widthMm) * metres("depthMm", solid.depthMm) * height(solid);
-    case "cylinder":
-      return (Math.PI / 4) * metres("diameterMm", solid.diameterMm) ** 2 * height(solid);
-    case "sphere":
-      return (Math.PI / 6) * metres("diameterMm", solid.diameterMm) ** 3;
-  }
-}
-
-/**
- * Face of a figure that fits in a solid, m²: the solid's times how much its relief adds. Relief 1 (bare) to 3; 1.2
- * for soft forms to 1.6 for folds and hair is common practice, no source.
- */
-export function reliefAreaM2(solid: Solid, relief: number): number {
-  if (!(relief >= 1 && relief <= 3)) throw new RangeError(`relief must be 1–3, found ${relief}`);
-  return solidAreaM2(solid) * relief;
-}
-
 /**
  * Face of a hollow pattern from its weight, m²: mass over density and wall, once for the outside alone and twice
  * where slurry also coats the inside. The sheet counts as flat; for a wall a tenth of the radius that reads low

@@ -4,14 +4,6 @@
  */
 export type Steps<Result> = Generator<number, Result, void>;
 
-/** Runs to the end without a pause. */
-export function finish<Result>(steps: Steps<Result>): Result {
-  for (;;) {
-    const step = steps.next();
-    if (step.done === true) return step.value;
-  }
-}
-
 /** Part of a longer work: its 0–1 shown as `from`–`to`. */
 export function* between<Result>(from: number, to: number, steps: Steps<Result>): Steps<Result> {
   for (;;) {

@@ -2,7 +2,6 @@ import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { dexelsOf } from "./dexels.ts";
 import { trappedCells } from "./escapeLevel.ts";
-import { fillFromGate } from "./fillFromGate.ts";
 import { findTips } from "./findTips.ts";
 import type { Mesh } from "./mesh.ts";
 import {
@@ -19,10 +18,10 @@ import {
   weir,
 } from "../../tests/meshes/testShapes.ts";
 import { boxes, moved, together, unwelded, volumeOf } from "../../tests/meshes/testSolids.ts";
-import { trappedVolume } from "./trappedVolume.ts";
 import { rotated, turnedBy, asFiled, upOf } from "./rotation.ts";
 import type { Vec3 } from "./vector.ts";
 import { voxelsOf } from "./voxels.ts";
+import { fillFromGate, trappedVolume } from "../../tests/meshes/atOnce.ts";
 
 const up: Vec3 = [0, 0, 1];
 const down: Vec3 = [0, 0, -1];

@@ -1,6 +1,5 @@
-import { cellsAt, dexelsOf, placeIn, type Dexels } from "./dexels.ts";
+import { cellsAt, placeIn, type Dexels } from "./dexels.ts";
 import { heldIn, type Outlet } from "./intervalTree.ts";
-import type { Mesh } from "./mesh.ts";
 import { dot, type Vec3 } from "./vector.ts";
 
 export type Pocket = {
@@ -32,24 +31,9 @@ export type Trapped = {
  * Air that stays in the solid when metal rises evenly along `up`, with vents at points of its surface; without a
  * vent all of it stays. Plastic that stays when it runs out: the same with `up` negated and drains for vents.
  *
- * The gate is not in it: with weirs inside, `fillFromGate` may give more or less. Columns over the shadow: 256
- * unless given, 8–2048. A vent further than 3 pitches from the solid is a RangeError.
+ * The gate is not in it: with weirs inside, `fillFromGateSteps` may give more or less. A vent further than 3 pitches
+ * from the solid is a RangeError. On columns already cut: moving a vent costs a few milliseconds.
  */
-export function trappedVolume({
-  mesh,
-  up,
-  vents,
-  columns = 256,
-}: {
-  mesh: Mesh;
-  up: Vec3;
-  vents: readonly Vec3[];
-  columns?: number | undefined;
-}): Trapped {
-  return trappedInDexels({ dexels: dexelsOf({ mesh, up, cells: columns }), vents });
-}
-
-/** The same on columns already cut: moving a vent costs a few milliseconds. */
 export function trappedInDexels({ dexels, vents }: { dexels: Dexels; vents: readonly Vec3[] }): Trapped {
   const { pitch, nu, nv } = dexels;
   const blur = pitch / 4;

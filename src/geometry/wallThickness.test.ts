@@ -1,10 +1,9 @@
 import { describe, expect, test } from "vitest";
 import { asFiled, rotated, turnedBy } from "./rotation.ts";
-import { roundSpans } from "./roundSpans.ts";
 import { ball, ballOnStick, cup, hollowBall, towers } from "../../tests/meshes/testShapes.ts";
 import { boxes, moved, together, turned } from "../../tests/meshes/testSolids.ts";
 import type { Vec3 } from "./vector.ts";
-import { wallThickness } from "./wallThickness.ts";
+import { roundSpans, wallThickness } from "../../tests/meshes/atOnce.ts";
 
 const samples = 2000;
 

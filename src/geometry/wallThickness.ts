@@ -4,7 +4,7 @@ import { inscribedBalls, type Ball } from "./inscribedBalls.ts";
 import { localThickness } from "./localThickness.ts";
 import type { Mesh } from "./mesh.ts";
 import { isBuried, rayTreeOf } from "./rayTree.ts";
-import { between, finish, type Steps } from "./steps.ts";
+import { between, type Steps } from "./steps.ts";
 import { middleOf, samplesOf } from "./surfaceSamples.ts";
 import { thinPlacesOf, type ThinPlace } from "./thinPlaces.ts";
 import { voxelsIn } from "./voxels.ts";
@@ -37,9 +37,6 @@ type WallThicknessFrom = {
  * fits behind it, so that a rod counts by its width and not by its length.
  * Thick: largest inscribed balls. `cells` (8–512) along the longest side of the box.
  */
-export const wallThickness = (from: WallThicknessFrom): WallThickness => finish(wallThicknessSteps(from));
-
-/** The same in steps, for a worker. */
 export function* wallThicknessSteps({
   mesh,
   cells,

@@ -1,9 +1,9 @@
 import { expect, test } from "vitest";
 import { aitken } from "./evidence/approachFit.ts";
 import { solAs } from "./slurry/bucketMix.ts";
-import { fitFactor } from "./evidence/calibration.ts";
 import { looseSand, wallCooling } from "./heat/heat.ts";
 import { mixCharge } from "./metal/scrap.ts";
+import { fitFactor } from "../../tests/sums/fitFactor.ts";
 
 const wall = { wallMm: 8, startC: 540, airC: 20, minutes: 2 };
 const charge = {

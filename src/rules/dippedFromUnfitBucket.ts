@@ -1,3 +1,4 @@
+import { millisecondsInDay as dayMs } from "date-fns/constants";
 import type { DippedFrom } from "../logbook/bucket/dippedFrom.ts";
 import type { Standing } from "../logbook/piece/standing.ts";
 import type { HealthReason } from "../physics/slurry/bucketJudge.ts";
@@ -11,7 +12,6 @@ type Found = FindingOf<"dipped-from-unfit-bucket">;
 type Asking = Pick<Standing, "dippedFrom" | "piece" | "now">;
 type Variant = VariantOf<"dipped-from-unfit-bucket">;
 
-const dayMs = 86_400_000;
 const levels: Readonly<Record<Variant, Level>> = {
   unfit: "watch",
   "unfit-accepted": "watch",

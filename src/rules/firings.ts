@@ -1,3 +1,4 @@
+import { millisecondsInMinute as minuteMs } from "date-fns/constants";
 import type { Piece } from "../logbook/piece/piece.ts";
 import { practice } from "../trade/practice.ts";
 
@@ -30,7 +31,7 @@ export function bestHeat(piece: Piece): Heat | null {
       return [
         {
           peakC: Math.max(...hot.map(({ kilnC }) => kilnC)),
-          holdMin: (last.at - first.at) / 60_000,
+          holdMin: (last.at - first.at) / minuteMs,
           entries: hot.map(({ id }) => id),
         },
       ];

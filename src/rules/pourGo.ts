@@ -1,3 +1,4 @@
+import { millisecondsInMinute as minuteMs } from "date-fns/constants";
 import { effective } from "../logbook/log/effective.ts";
 import { streamOf, type EntryOf, type EntryType } from "../logbook/entries/entry.ts";
 import type { GoBound } from "../logbook/entries/fireBodies.ts";
@@ -34,7 +35,6 @@ export type DecisionPast = {
   readonly lapse: Lapse | null;
 };
 
-const minuteMs = 60_000;
 /** Warnings that come with time alone are looked for this often. */
 const lookMs = 5 * minuteMs;
 const opensMs = pourGo.opensMin.value * minuteMs;

@@ -1,3 +1,4 @@
+import { millisecondsInMinute as minuteMs } from "date-fns/constants";
 import fc from "fast-check";
 import { expect, test } from "vitest";
 import { givenReady, meltStream, minute, pieceStream, pourStream } from "../../tests/givenPour.ts";
@@ -8,7 +9,6 @@ import { stepsOf } from "../logbook/pour/pourSteps.ts";
 import { testShop } from "../../tests/logs/testLog.ts";
 import { goStanding } from "./pourGo.ts";
 
-const minuteMs = 60_000;
 const start = Date.UTC(2026, 4, 4, 6);
 const steps = stepsOf({ kilnMin: 60, sandMin: 30, crucibleMin: 20, meltMin: 30 });
 const plan = {

@@ -1,10 +1,10 @@
+import { millisecondsInHour as hourMs } from "date-fns/constants";
 import { wettedAt } from "../logbook/drying/dryMinimum.ts";
 import { firstHotAt } from "../logbook/fire/hotTimes.ts";
 import type { Coat, Piece } from "../logbook/piece/piece.ts";
 import type { Standing } from "../logbook/piece/standing.ts";
 import { practice } from "../trade/practice.ts";
 
-const hourMs = 3_600_000;
 export const hoursBetween = (fromMs: number, toMs: number): number => (toMs - fromMs) / hourMs;
 
 /** What came to light at a time is told there and then; hours later it has been told. */

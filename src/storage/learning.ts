@@ -1,3 +1,4 @@
+import { millisecondsInDay as dayMs } from "date-fns/constants";
 import type { CoatWeighing } from "../physics/evidence/learnedBuild.ts";
 import { trustedLearning } from "../physics/evidence/trustedLearning.ts";
 import type { ShopPair } from "../logbook/drying/dryingPairs.ts";
@@ -15,7 +16,6 @@ import { readSurroundings } from "./reads.ts";
 import { learnedFromRow, learningKey, learningSums, rowOfLearned } from "./learningRow.ts";
 import type { ShopDb } from "./rows.ts";
 
-const dayMs = 86_400_000;
 /** From so long after its last dip on no reading to come changes what a piece teaches. */
 const settledMs = 14 * dayMs;
 const beforeCoatMs = 2 * dayMs;

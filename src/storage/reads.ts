@@ -1,3 +1,4 @@
+import { millisecondsInHour as hourMs } from "date-fns/constants";
 import { builtInBucketIds, builtInRoomIds } from "../logbook/piece/builtIns.ts";
 import { streamOf, shopStream, type Entry } from "../logbook/entries/entry.ts";
 import { foldPiece, foldRecipe, foldRoom } from "../logbook/log/fold.ts";
@@ -16,7 +17,6 @@ import type { ShopDb } from "./rows.ts";
 import { readStream, type SetAside } from "./streams.ts";
 import { astrayLines, isSummaryRotten } from "./unread.ts";
 
-const hourMs = 3_600_000;
 /** Air this long before a coat still tells what the room was like when it went on. */
 const beforeCoatMs = 48 * hourMs;
 /** So long after its last dip nothing that is read of the air changes what is said of a coat. */

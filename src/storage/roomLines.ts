@@ -1,3 +1,4 @@
+import { millisecondsInDay as dayMs } from "date-fns/constants";
 import { effective } from "../logbook/log/effective.ts";
 import { type Entry, type EntryOf, streamOf } from "../logbook/entries/entry.ts";
 import { untilOf } from "../logbook/entries/packed.ts";
@@ -21,7 +22,7 @@ export type RoomLine =
     } & AirFile);
 
 /** A file counts as seen whole where this long before its first block nothing more of it lies. */
-const apartMs = 2 * 86_400_000;
+const apartMs = 2 * dayMs;
 
 /** Rows read for a line at most: a file past so many days is told short. */
 const mostRead = 20;

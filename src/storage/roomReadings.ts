@@ -1,3 +1,4 @@
+import { millisecondsInHour as hourMs } from "date-fns/constants";
 import { readingsOf } from "../logbook/air/airLog.ts";
 import { streamOf } from "../logbook/entries/entry.ts";
 import type { AirReading } from "../logbook/piece/piece.ts";
@@ -5,7 +6,7 @@ import { keepingUnpacked, readAirRows } from "./airBlocks.ts";
 import type { ShopDb, StoredEntry } from "./rows.ts";
 
 /** A logger's block reaches no further past its own time. */
-const blockMs = 24 * 3_600_000;
+const blockMs = 24 * hourMs;
 /** How many lines before a span are looked at for the reading that still held when it opens, and after it for the next. */
 const lookAround = 8;
 

@@ -9,7 +9,7 @@ import { cupOf, cupRepeatability, cups } from "./cups.ts";
 import { dipSteps, lookOverBefore, readAgainAfter } from "./dipSteps.ts";
 import { flourOf, flours } from "./flours.ts";
 import { materialLoss, pickups } from "./pickup.ts";
-import { flourVolumeFractions, secondsTargets, secondsTolerance, slurryStarts } from "./slurryTargets.ts";
+import { flourVolumeFractions, secondsTargets, slurryStarts } from "./slurryTargets.ts";
 
 describe("cups", () => {
   test("every cup of the sums has its row, in order, with a source for each figure", () => {
@@ -95,7 +95,6 @@ describe("mixes", () => {
       expect(zahn5S.low / zahn4S.low).toBeGreaterThan(0.45);
       expect(zahn5S.high / zahn4S.high).toBeLessThan(0.65);
     }
-    expect(secondsTolerance.prime.value).toBeGreaterThan(secondsTolerance.backup.value);
   });
 });
 

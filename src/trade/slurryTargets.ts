@@ -68,12 +68,6 @@ export const secondsTargets: readonly SecondsTarget[] = [
   { id: "seal", label: "Seal", zahn4S: { low: 8, high: 12 }, zahn5S: null, source: practice },
 ];
 
-/** How far the seconds of one bucket may wander from its own target. */
-export const secondsTolerance = {
-  prime: { value: 2, source: practice },
-  backup: { value: 1, source: practice },
-} as const satisfies Record<string, Published>;
-
 function start(
   id: string,
   label: string,

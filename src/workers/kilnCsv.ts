@@ -1,3 +1,4 @@
+import { millisecondsInDay as dayMs, millisecondsInMinute as minuteMs } from "date-fns/constants";
 import type { DateOrder } from "./airCsv/airCsvPlan.ts";
 import { guessDialect, usualWidth } from "./airCsv/guessDialect.ts";
 import { guessTime } from "./airCsv/guessTime.ts";
@@ -34,8 +35,6 @@ export type KilnCsv =
 /** A kiln hardly moves in less, and a day of such readings stays quick to judge. */
 const leastApartS = 30;
 const kilnC = { low: -30, high: 1500 };
-const dayMs = 86_400_000;
-const minuteMs = 60_000;
 
 type Row = readonly string[];
 

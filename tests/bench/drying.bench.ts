@@ -1,4 +1,5 @@
 import { expect, test } from "@playwright/test";
+import { millisecondsInDay as dayMs, millisecondsInMinute as minuteMs } from "date-fns/constants";
 import { standingOf } from "../../src/logbook/piece/buildStanding.ts";
 import { learningStamp } from "../../src/logbook/drying/dryingMemory.ts";
 import { shopStream } from "../../src/logbook/entries/entry.ts";
@@ -12,8 +13,6 @@ import { figuresOf, show } from "./measure.ts";
 const pieceCount = 30;
 const coatCount = 15;
 const days = 60;
-const minuteMs = 60_000;
-const dayMs = 1440 * minuteMs;
 const begin = Date.UTC(2025, 5, 2, 8);
 
 /** Five-minute readings of a room that swings with the day and with the week. */

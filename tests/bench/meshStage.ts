@@ -2,9 +2,9 @@ import { closeSync, existsSync, fstatSync, openSync, readFileSync, readSync } fr
 import { bodiesOf } from "../../src/geometry/bodies.ts";
 import { edgesOf } from "../../src/geometry/edges.ts";
 import { massPropertiesOf } from "../../src/geometry/massProperties.ts";
-import { measureMesh } from "../../src/geometry/measureMesh.ts";
-import { openMeshReader, readMesh } from "../../src/geometry/readMesh.ts";
+import { openMeshReader } from "../../src/geometry/readMesh.ts";
 import { unionVolumeOf } from "../../src/geometry/unionVolume.ts";
+import { measureMesh, readMesh } from "../meshes/atOnce.ts";
 
 /** One stage in a process of its own: node meshStage.mjs stage file. Prints its times in ms and the peak memory in MB. */
 const [stage = "", file = ""] = process.argv.slice(2);

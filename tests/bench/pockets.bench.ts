@@ -1,17 +1,19 @@
 import { expect, test } from "@playwright/test";
-import { searchAttitudes } from "../../src/geometry/attitude.ts";
 import { dexelsOf } from "../../src/geometry/dexels.ts";
-import { fillFromGate } from "../../src/geometry/fillFromGate.ts";
 import { findTips } from "../../src/geometry/findTips.ts";
-import { flatSpans } from "../../src/geometry/flatSpans.ts";
-import { freezeOrder } from "../../src/geometry/freezeOrder.ts";
 import type { Mesh } from "../../src/geometry/mesh.ts";
-import { recesses } from "../../src/geometry/recesses.ts";
 import { surfaceOf } from "../../src/geometry/surface.ts";
 import { trappedInDexels } from "../../src/geometry/trappedVolume.ts";
 import type { Vec3 } from "../../src/geometry/vector.ts";
-import { wallThickness } from "../../src/geometry/wallThickness.ts";
 import { knot } from "./knot.ts";
+import {
+  fillFromGate,
+  flatSpans,
+  freezeOrder,
+  recesses,
+  searchAttitudes,
+  wallThickness,
+} from "../meshes/atOnce.ts";
 
 const sizes = (process.env["BENCH_TRIANGLES"] ?? "20000,300000,1200000").split(",").map(Number);
 const up: Vec3 = [0.31, 0.17, 1];

@@ -1,8 +1,9 @@
 import { expect, test } from "@playwright/test";
+import { millisecondsInHour as hourMs } from "date-fns/constants";
 import { standingOf } from "../../src/logbook/piece/buildStanding.ts";
 import { readingsOf } from "../../src/logbook/air/airLog.ts";
 import type { AirReading } from "../../src/logbook/piece/piece.ts";
-import { hourMs, monday, testLog, testShop } from "../logs/testLog.ts";
+import { monday, testLog, testShop } from "../logs/testLog.ts";
 import { streamLog } from "../logs/testStreamLog.ts";
 import { figuresOf, show } from "./measure.ts";
 

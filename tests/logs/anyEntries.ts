@@ -1,8 +1,9 @@
+import { millisecondsInHour as hourMs } from "date-fns/constants";
 import fc from "fast-check";
 import { bodiesByKind } from "../../src/logbook/entries/allBodies.ts";
 import type { Entry, EntryType } from "../../src/logbook/entries/entry.ts";
 import { anyBody, ids } from "./anyBody.ts";
-import { hourMs, monday, testStream } from "./testLog.ts";
+import { monday, testStream } from "./testLog.ts";
 
 /** For tests only: logs with well-shaped bodies in any order, most of them making little sense. */
 const linesOf = (...kinds: readonly (keyof typeof bodiesByKind)[]): fc.Arbitrary<Omit<Entry, "id">> =>

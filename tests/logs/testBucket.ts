@@ -1,10 +1,9 @@
+import { millisecondsInDay as dayMs } from "date-fns/constants";
 import { builtInShop, unusedBucket } from "../../src/logbook/piece/builtIns.ts";
 import { bucketStandingOf, type BucketStanding } from "../../src/logbook/bucket/bucketStanding.ts";
 import type { Bucket, BucketReading, Shop } from "../../src/logbook/piece/piece.ts";
 
 /** For tests only: a bucket of 20 L fused silica prime, made on a Monday in March and looked at ten days later. */
-export const hourMs = 3_600_000;
-export const dayMs = 24 * hourMs;
 export const start = Date.UTC(2026, 2, 2, 8);
 export const shop: Shop = {
   ...builtInShop,

@@ -1,3 +1,4 @@
+import { millisecondsInHour as hourMs } from "date-fns/constants";
 import type { Command, Decision, Moment } from "../../src/logbook/log/command.ts";
 import { decide } from "../../src/logbook/log/decide.ts";
 import type { Entry, EntryBodies, EntryType } from "../../src/logbook/entries/entry.ts";
@@ -8,7 +9,6 @@ import { builtInRecipe, builtInRoom, builtInShop } from "../../src/logbook/piece
 import type { Surroundings } from "../../src/logbook/piece/surroundings.ts";
 
 /** For tests only: an invented piece, told entry by entry through the same door as the app. */
-export const hourMs = 3_600_000;
 /** A Monday morning in June. */
 export const monday = Date.UTC(2025, 5, 2, 8);
 

@@ -1,7 +1,7 @@
-import { measureMesh } from "../../src/geometry/measureMesh.ts";
 import type { Mesh } from "../../src/geometry/mesh.ts";
 import { measuresOf } from "../../src/workers/pattern/foundPattern.ts";
 import { studyOf, type PatternStudy } from "../../src/ui/pattern/mesh/patternStudy.ts";
+import { measureMesh } from "./atOnce.ts";
 
 /** A study of a mesh in mm, for tests: as it would be just after opening, its unit told. */
 export function studyOfMesh(mesh: Mesh): PatternStudy {

@@ -1,3 +1,4 @@
+import { millisecondsInHour as hourMs } from "date-fns/constants";
 import * as air from "../../src/physics/air/air.ts";
 import * as dayView from "../../src/physics/drying/dayView.ts";
 import * as evaporation from "../../src/physics/air/evaporation.ts";
@@ -12,7 +13,6 @@ import { row } from "./numberRow.ts";
 
 const room = { tempC: 20, rh: 0.5 };
 const airOf = { ...room, pressurePa: 101_325 };
-const hourMs = 3_600_000;
 const nowMs = 1_790_000_000_000;
 const few = [0, 1, 3].map((h) => ({
   atMs: nowMs - (3 - h) * hourMs,
@@ -35,13 +35,8 @@ export const airRows: Rows = {
     vapourDensityKgM3: row(air.vapourDensityKgM3, [room]),
     densityOfVapour: row(air.densityOfVapour, [{ tempC: 20, vapourPa: 1200 }]),
     saturationDeficitGM3: row(air.saturationDeficitGM3, [room]),
-    vapourPressureDeficitPa: row(air.vapourPressureDeficitPa, [room]),
     dewPointC: row(air.dewPointC, [room]),
     humidityRatio: row(air.humidityRatio, [airOf]),
-    wetBulbC: row(air.wetBulbC, [airOf]),
-    relativeHumidityFromWetBulb: row(air.relativeHumidityFromWetBulb, [
-      { tempC: 20, wetBulbC: 14, pressurePa: 101_325 },
-    ]),
     pressureAtAltitudePa: row(air.pressureAtAltitudePa, [500]),
   },
   dayView: {
@@ -81,9 +76,6 @@ export const airRows: Rows = {
   },
   readings: {
     inOrder: row(readings.inOrder, [few]),
-    intervalsFromReadings: row(readings.intervalsFromReadings, [
-      { readings: few, fromMs: nowMs - 4 * hourMs, toMs: nowMs + hourMs, pressurePa: 101_325 },
-    ]),
     intervalsBetween: row(readings.intervalsBetween, [
       first,
       second,
@@ -99,6 +91,5 @@ export const airRows: Rows = {
     latentHeatJKg: row(transport.latentHeatJKg, [20]),
     moistAirDensityKgM3: row(transport.moistAirDensityKgM3, [airOf]),
     lewisNumber: row(transport.lewisNumber, [airOf]),
-    enthalpyKJKg: row(transport.enthalpyKJKg, [{ tempC: 20, ratio: 0.007 }]),
   },
 };

@@ -62,7 +62,6 @@ export const beliefRows: Rows = {
   calibration: {
     lnPair: row(calibration.lnPair, [pairs[0] ?? grouped[0]!], { mayBeEndless: true }),
     logPairLikelihood: row(calibration.logPairLikelihood, [{ low: -0.2, high: 0.3, weight: 1 }, 0.1, 0.25]),
-    fitFactor: row(calibration.fitFactor, [pairs, { prior, scatter: 0.25 }]),
     learnedFrom: row(calibration.learnedFrom, [belief, { scatter: 0.25, pairs: 3 }]),
     heldWithin: row(calibration.heldWithin, [
       calibration.learnedFrom(belief, { scatter: 0.25, pairs: 3 }),

@@ -79,7 +79,6 @@ export const dryingRows: Rows = {
   coat: {
     requireCoat: row(coat.requireCoat, [backup]),
     readyWaterKgM2: row(coat.readyWaterKgM2, [backup], { unread: ["0.waterKgM2", "0.depthM"] }),
-    dryFractionOf: row(coat.dryFractionOf, [{ waterKgM2: 0.05, criticalKgM2: 0.12 }]),
     coatDepthM: row(coat.coatDepthM, [{ coatMm: 1, beneathMm: 4 }]),
     carryOver: row(coat.carryOver, [{ leftKgM2: 0.05, newKgM2: 0.2, criticalShare: 0.6 }]),
   },
@@ -153,7 +152,6 @@ export const dryingRows: Rows = {
   drynessIndex: {
     drynessIndex: row(drynessIndex.drynessIndex, [{ ...moving, surfaceC: 19 }]),
     endIndex: row(drynessIndex.endIndex, [{ ...moving, depthM: 0.0035 }]),
-    dryDepthFromIndexM: row(drynessIndex.dryDepthFromIndexM, [{ ...moving, index: 0.5 }]),
   },
   dryStep: {
     dryStep: row(dryStep.dryStep, [intervals[1] ?? interval, { filmWM2K: 15, pocketSM: 0 }], {
@@ -170,11 +168,7 @@ export const dryingRows: Rows = {
     requireResistances: row(film.requireResistances, [parts], { unread: ["0.wetSurfaceC"] }),
     wetSurfaceC: row(film.wetSurfaceC, [moving]),
     evaporativeDropK: row(film.evaporativeDropK, [moving]),
-    wetFluxKgM2S: row(film.wetFluxKgM2S, [placed]),
     condensationKgM2S: row(film.condensationKgM2S, [{ ...placed, surfaceC: 8 }]),
-    evaporationFromHeatKgM2H: row(film.evaporationFromHeatKgM2H, [
-      { filmWM2K: 62.45, tempC: 65.6, surfaceC: 28.9, latentJKg: 2_433_000 },
-    ]),
   },
   front: {
     doseBetween: row(front.doseBetween, [{ fromKgM2: 0.2, toKgM2: 0.006 }, { criticalKgM2, depthM }, parts], {
@@ -201,9 +195,6 @@ export const dryingRows: Rows = {
       [{ source: "touch", saw: "damp", afterS: 7200, coat: indexed }],
       { unread: ["0.coat.depthM", "0.coat.readyShare"] },
     ),
-    cheekEvidence: row(skinEvidence.cheekEvidence, [
-      { cold: true, afterS: 7200, air: moving, coat: indexed },
-    ]),
   },
   spread: {
     readySpread: row(spread.readySpread, [{ factor: 1.2, sigmaLn: 0.4, gapS: 9000 }]),

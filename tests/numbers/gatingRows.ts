@@ -93,7 +93,6 @@ export const gatingRows: Rows = {
       },
     ]),
     freezeTimeS: row(freezing.freezeTimeS, [{ constantSMm2: 1.2, modulusMm: 6, exponent: 2 }]),
-    modulusForTimeMm: row(freezing.modulusForTimeMm, [{ constantSMm2: 1.2, timeS: 60 }]),
   },
   gating: {
     effectiveHeadM: row(gating.effectiveHeadM, [

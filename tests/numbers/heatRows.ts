@@ -1,7 +1,6 @@
 import * as castingCooling from "../../src/physics/heat/castingCooling.ts";
 import * as coolingSolid from "../../src/physics/heat/coolingSolid.ts";
 import * as heat from "../../src/physics/heat/heat.ts";
-import * as closed from "../../src/physics/heat/heatClosedForms.ts";
 import * as heatMarch from "../../src/physics/heat/heatMarch.ts";
 import * as heatProperty from "../../src/physics/heat/heatProperty.ts";
 import * as heatSolver from "../../src/physics/heat/heatSolver.ts";
@@ -131,22 +130,6 @@ export const heatRows: Rows = {
     rampStress: row(heat.rampStress, [
       { wallMm: 8, diffusivityM2S: 4e-7, modulusGPa: 3, expansionPerK: 1e-6, poisson: 0.2, rateKPerH: 200 },
     ]),
-  },
-  heatClosedForms: {
-    effusivity: row(closed.effusivity, [mould]),
-    contactC: row(closed.contactC, [
-      { atC: 1100, effusivity: 13_000 },
-      { atC: 500, effusivity: 1100 },
-    ]),
-    radiationS: row(closed.radiationS, [
-      { fromC: 800, toC: 500, airC: 20, emissivity: 0.85, storageJM2K: 14_000 },
-    ]),
-    radiationAndFilmC: row(closed.radiationAndFilmC, [
-      { startC: 800, seconds: 60, emissivity: 0.85, filmWM2K: 8, storageJM2K: 14_000 },
-    ]),
-    lumpedC: row(closed.lumpedC, [{ startC: 800, airC: 20, seconds: 60, filmWM2K: 8, storageJM2K: 14_000 }]),
-    firstTerm: row(closed.firstTerm, [1]),
-    oneTermShare: row(closed.oneTermShare, [{ biot: 1, fourier: 0.5 }]),
   },
   heatMarch: {
     evenCellsMm: row(heatMarch.evenCellsMm, [{ thicknessMm: 8, cells: 6 }]),

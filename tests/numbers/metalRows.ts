@@ -46,9 +46,6 @@ const weighed = { inKg: 6, outKg: 5.8 };
 
 export const metalRows: Rows = {
   addition: {
-    raiseKg: row(addition.raiseKg, [
-      { meltKg: 10, share: 0.03, targetShare: 0.04, additionShare: 0.9, recovery: 0.95 },
-    ]),
     diluteKg: row(addition.diluteKg, [{ meltKg: 10, share: 0.06, targetShare: 0.04, diluentShare: 0 }]),
     correctMelt: row(addition.correctMelt, [
       {
@@ -97,7 +94,6 @@ export const metalRows: Rows = {
     burnerW: row(melt.burnerW, [{ fuelKgH: 2, heatingJKg: 4.6e7 }]),
     shownEfficiency: row(melt.shownEfficiency, [{ energyJ: 3.5e6, spentJ: 2e7 }]),
     chargeParts: row(melt.chargeParts, [asked]),
-    chargeKg: row(melt.chargeKg, [asked]),
   },
   patternVolume: {
     patternVolume: row(patternVolume.patternVolume, [

@@ -87,7 +87,6 @@ export const slurryRows: Rows = {
       values,
       { frozen: { centre: 20, sigma: 1 }, correctedBefore: [4] },
     ]),
-    chartSegments: row(controlChart.chartSegments, [values, { restartedBefore: [5], correctedBefore: [3] }]),
   },
   controlRules: {
     requireIndexes: row(controlRules.requireIndexes, ["correctedBefore", [3]]),

@@ -4,6 +4,9 @@ import { join } from "./pieces.ts";
 /**
  * Undoes "deflate" (RFC 1951) as bytes arrive. `feed` gives how many of its bytes belonged to the stream; `done`
  * tells when the stream has ended. What comes out goes to `take` in parts that are only good until it returns.
+ *
+ * Of our own because an archive read from its front needs to know where a stream ended: neither the platform's
+ * DecompressionStream, which fails on the bytes after it, nor fflate's streaming Inflate gives that place.
  */
 export type Inflater = { readonly feed: (bytes: Uint8Array) => number; readonly done: () => boolean };
 

@@ -1,9 +1,9 @@
 import { expect, test } from "vitest";
 import { objFile, slicesOf } from "../../../tests/meshFiles.ts";
-import { measureMesh } from "../measureMesh.ts";
 import { MeshFault } from "../meshFault.ts";
-import { openMeshReader, readMesh } from "../readMesh.ts";
+import { openMeshReader } from "../readMesh.ts";
 import { boxes } from "../../../tests/meshes/testSolids.ts";
+import { measureMesh, readMesh } from "../../../tests/meshes/atOnce.ts";
 
 const text = (lines: string): Uint8Array => new TextEncoder().encode(lines);
 const corners = "v 0 0 0\nv 2 0 0\nv 2 2 0\nv 0 2 0\nv 0 0 2\nv 2 0 2\nv 2 2 2\nv 0 2 2\n";

@@ -1,8 +1,8 @@
 import { expect, test } from "vitest";
 import { plyBinaryFile, plyTextFile, slicesOf } from "../../../tests/meshFiles.ts";
-import { measureMesh } from "../measureMesh.ts";
-import { openMeshReader, readMesh } from "../readMesh.ts";
+import { openMeshReader } from "../readMesh.ts";
 import { boxes } from "../../../tests/meshes/testSolids.ts";
+import { measureMesh, readMesh } from "../../../tests/meshes/atOnce.ts";
 
 const cube = boxes([[0, 2, 0, 2, 0, 2]]);
 const text = (lines: string): Uint8Array => new TextEncoder().encode(lines);

@@ -1,11 +1,11 @@
 import { readFileSync } from "node:fs";
 import { expect, test } from "vitest";
 import { slicesOf, stlBinaryFile, stlTextFile } from "../../../tests/meshFiles.ts";
-import { measureMesh } from "../measureMesh.ts";
 import { MeshFault } from "../meshFault.ts";
-import { openMeshReader, readMesh } from "../readMesh.ts";
+import { openMeshReader } from "../readMesh.ts";
 import { boxes } from "../../../tests/meshes/testSolids.ts";
 import type { ReadMesh } from "./reader.ts";
+import { measureMesh, readMesh } from "../../../tests/meshes/atOnce.ts";
 
 const cube = boxes([[0, 10, 0, 10, 0, 10]]);
 const text = (lines: string): Uint8Array => new TextEncoder().encode(lines);

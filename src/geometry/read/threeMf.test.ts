@@ -1,8 +1,8 @@
 import { expect, test } from "vitest";
 import { modelMesh, modelText, slicesOf, threeMfFile, zipFile } from "../../../tests/meshFiles.ts";
-import { measureMesh } from "../measureMesh.ts";
-import { openMeshReader, readMesh } from "../readMesh.ts";
+import { openMeshReader } from "../readMesh.ts";
 import { arc, boxes, turned, turnedInsideOut } from "../../../tests/meshes/testSolids.ts";
+import { measureMesh, readMesh } from "../../../tests/meshes/atOnce.ts";
 
 const box = boxes([[0, 10, 0, 20, 0, 30]]);
 const part = (id: number, content: string, more = ""): string =>

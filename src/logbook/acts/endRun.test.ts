@@ -1,3 +1,4 @@
+import { millisecondsInHour as hourMs } from "date-fns/constants";
 import { describe, expect, test } from "vitest";
 import { givenCoated } from "../../../tests/givenPiece.ts";
 import { foldRun } from "../fire/foldRun.ts";
@@ -5,7 +6,6 @@ import { streamLog } from "../../../tests/logs/testStreamLog.ts";
 import { endFaults, endRun, pieceEnd, startingEnd } from "./endRun.ts";
 
 const at = Date.UTC(2026, 3, 1);
-const hourMs = 3_600_000;
 
 function runOf(purpose: "burnout" | "firing" | "preheat", readings: readonly (readonly [number, number])[]) {
   const log = streamLog("run/r");

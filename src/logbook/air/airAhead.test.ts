@@ -1,7 +1,8 @@
+import { millisecondsInHour as hourMs } from "date-fns/constants";
 import { describe, expect, test } from "vitest";
 import { airAhead } from "./airAhead.ts";
 import type { AirReading } from "../piece/piece.ts";
-import { hourMs, monday, steadyAir } from "../../../tests/logs/testLog.ts";
+import { monday, steadyAir } from "../../../tests/logs/testLog.ts";
 
 const at = (hours: number): number => monday + hours * hourMs;
 const now = at(36);

@@ -1,3 +1,4 @@
+import { millisecondsInDay as dayMs, millisecondsInHour as hourMs } from "date-fns/constants";
 import { pressureAtAltitudePa, rhOverIce } from "../../physics/air/air.ts";
 import type { DryingInterval, DryStep } from "../../physics/drying/dryStep.ts";
 import { forecastAir } from "../../physics/drying/forecast.ts";
@@ -8,9 +9,9 @@ import type { AirReading } from "../piece/piece.ts";
 import { ranges, within } from "../entries/ranges.ts";
 
 /** How far the first reading of a room is held back: what came before is not known. Judgement. */
-export const heldBackMs = 12 * 3_600_000;
-const forecastMs = 14 * 86_400_000;
-const yesterdayMs = 2 * 86_400_000;
+export const heldBackMs = 12 * hourMs;
+const forecastMs = 14 * dayMs;
+const yesterdayMs = 2 * dayMs;
 const latestMs = 8.64e15;
 
 /**

@@ -1,8 +1,9 @@
+import { millisecondsInHour as hourMs } from "date-fns/constants";
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { lastReadingOf, readingsOf } from "./airLog.ts";
 import type { EntryBodies } from "../entries/entry.ts";
-import { hourMs, monday } from "../../../tests/logs/testLog.ts";
+import { monday } from "../../../tests/logs/testLog.ts";
 import { streamLog } from "../../../tests/logs/testStreamLog.ts";
 
 const at = (hours: number): number => monday + hours * hourMs;

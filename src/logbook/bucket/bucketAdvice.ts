@@ -1,3 +1,4 @@
+import { millisecondsInDay as dayMs } from "date-fns/constants";
 import type { Correction } from "../../physics/slurry/correctionAdvice.ts";
 import { correctionAdvice } from "../../physics/slurry/correctionAdvice.ts";
 import type { PredictionMet } from "../../physics/slurry/correctionPredicted.ts";
@@ -7,8 +8,6 @@ import type { BucketLedger } from "./bucketLedger.ts";
 import { lastChangeAt } from "./bucketLedger.ts";
 import type { ReadingStanding } from "./bucketReading.ts";
 import type { Bucket, BucketTop } from "../piece/piece.ts";
-
-const dayMs = 86_400_000;
 
 /** What a correction can't be reckoned without. */
 export type AdviceLack =

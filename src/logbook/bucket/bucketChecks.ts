@@ -1,3 +1,4 @@
+import { millisecondsInDay as dayMs, millisecondsInHour as hourMs } from "date-fns/constants";
 import type { BucketFacts } from "../../physics/slurry/bucketFacts.ts";
 import type { BucketCheck } from "../../physics/slurry/bucketHealth.ts";
 import { checksDue } from "../../physics/slurry/bucketHealth.ts";
@@ -8,9 +9,6 @@ import type { BucketSegment } from "./bucketChart.ts";
 import { lastChangeAt } from "./bucketLedger.ts";
 import type { ReadingStanding } from "./bucketReading.ts";
 import type { Bucket, BucketReading } from "../piece/piece.ts";
-
-const hourMs = 3_600_000;
-const dayMs = 24 * hourMs;
 
 /** A reading serves for a session: so long, h, it counts as "today" wherever the clock stands (judgement). */
 const checkHoldsH = 12;

@@ -1,18 +1,8 @@
+import { millisecondsInDay as dayMs, millisecondsInHour as hourMs } from "date-fns/constants";
 import { describe, expect, test } from "vitest";
 import { bucketStandingOf } from "./bucketStanding.ts";
 import type { BucketReading } from "../piece/piece.ts";
-import {
-  codes,
-  dayMs,
-  given,
-  hourMs,
-  later,
-  made,
-  read,
-  shop,
-  standingAt,
-  start,
-} from "../../../tests/logs/testBucket.ts";
+import { codes, given, later, made, read, shop, standingAt, start } from "../../../tests/logs/testBucket.ts";
 
 describe("the chart", () => {
   const daily = (

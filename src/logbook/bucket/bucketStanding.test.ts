@@ -1,18 +1,9 @@
+import { millisecondsInDay as dayMs, millisecondsInHour as hourMs } from "date-fns/constants";
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { builtInBucket, builtInShop } from "../piece/builtIns.ts";
 import { bucketStandingOf } from "./bucketStanding.ts";
-import {
-  codes,
-  dayMs,
-  hourMs,
-  later,
-  made,
-  read,
-  standingAt,
-  start,
-  targets,
-} from "../../../tests/logs/testBucket.ts";
+import { codes, later, made, read, standingAt, start, targets } from "../../../tests/logs/testBucket.ts";
 
 describe("the look of it", () => {
   test("a bucket nobody told anything of is not checked, and says that it is untold", () => {

@@ -1,3 +1,4 @@
+import { millisecondsInDay as dayMs, millisecondsInWeek as weekMs } from "date-fns/constants";
 import type { BucketFacts } from "../../physics/slurry/bucketFacts.ts";
 import type { BucketCheck, BucketHealth } from "../../physics/slurry/bucketHealth.ts";
 import { bucketHealth } from "../../physics/slurry/bucketHealth.ts";
@@ -19,9 +20,6 @@ import { bucketReading, type ReadingStanding } from "./bucketReading.ts";
 import { bucketUpTo } from "./bucketUpTo.ts";
 import { soundBucket } from "./soundBucket.ts";
 import type { Bucket, Shop } from "../piece/piece.ts";
-
-const dayMs = 86_400_000;
-const weekMs = 7 * dayMs;
 
 /** What is in it, L, and how that is known: what was written down, the last count, or its full mark. */
 export type BucketVolume = { readonly volumeL: number; readonly basis: "ledger" | "counted" | "full" };

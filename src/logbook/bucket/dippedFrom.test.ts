@@ -1,7 +1,8 @@
+import { millisecondsInHour as hourMs } from "date-fns/constants";
 import { expect, test } from "vitest";
 import { dippedFrom } from "./dippedFrom.ts";
 import type { Bucket, Coat } from "../piece/piece.ts";
-import { given, hourMs, later, read, shop } from "../../../tests/logs/testBucket.ts";
+import { given, later, read, shop } from "../../../tests/logs/testBucket.ts";
 
 const coat = (dippedAt: number, bucketId = "b1"): Coat => ({
   id: `c${dippedAt}`,

@@ -1,3 +1,4 @@
+import { millisecondsInHour as hourMs } from "date-fns/constants";
 import type { BucketHealth } from "../../physics/slurry/bucketHealth.ts";
 import { bucketStandingOf } from "./bucketStanding.ts";
 import { shopStream, streamOf } from "../entries/entry.ts";
@@ -20,7 +21,6 @@ export type DippedFrom = {
 type Look = Pick<DippedFrom, "health" | "neverRead">;
 type Around = Pick<Surroundings, "buckets" | "shop" | "stamps">;
 
-const hourMs = 3_600_000;
 /** Dips of one quarter of an hour with nothing told in between are taken as one. */
 const quarterMs = hourMs / 4;
 /** A reason given for a visit holds as long as a visit lasts (judgement). */

@@ -1,10 +1,11 @@
+import { millisecondsInHour as hourMs } from "date-fns/constants";
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { builtInShop } from "../piece/builtIns.ts";
 import { dipsFrom, takenBy } from "./dippedOut.ts";
 import type { Piece } from "../piece/piece.ts";
 import { given as bucketGiven, shop as testShop } from "../../../tests/logs/testBucket.ts";
-import { testLog, hourMs, monday } from "../../../tests/logs/testLog.ts";
+import { testLog, monday } from "../../../tests/logs/testLog.ts";
 
 const none = { buckets: new Map(), shop: builtInShop, gains: new Map() };
 const coated = (areaM2: number | undefined, kinds: readonly ("prime" | "backup")[]): Piece => {

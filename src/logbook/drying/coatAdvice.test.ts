@@ -1,10 +1,11 @@
+import { millisecondsInHour as hourMs } from "date-fns/constants";
 import { describe, expect, test } from "vitest";
 import { standingOf } from "../piece/buildStanding.ts";
 import { coatAdvice, placesOfPiece } from "./coatAdvice.ts";
 import type { AirReading } from "../piece/piece.ts";
 import type { PiecePlan } from "../entries/pieceBodies.ts";
 import type { TestLog } from "../../../tests/logs/testLog.ts";
-import { hourMs, monday, steadyAir, testLog, testShop } from "../../../tests/logs/testLog.ts";
+import { monday, steadyAir, testLog, testShop } from "../../../tests/logs/testLog.ts";
 
 const at = (hours: number): number => monday + hours * hourMs;
 const withAir = (air: Partial<AirReading> = {}) => testShop(steadyAir({ from: monday, hours: 90 }, air));

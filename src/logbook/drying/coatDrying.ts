@@ -1,3 +1,4 @@
+import { millisecondsInDay as dayMs } from "date-fns/constants";
 import type { Coat as WetCoat } from "../../physics/drying/coat.ts";
 import { readyWaterKgM2 } from "../../physics/drying/coat.ts";
 import type { CoatTrack } from "../../physics/drying/coatTrack.ts";
@@ -25,7 +26,6 @@ import type { SlowPlaces } from "./slowPlace.ts";
 import type { CoatDrying, NoReadyReason } from "../piece/standing.ts";
 import { weighToTell } from "./weighToTell.ts";
 
-const dayMs = 86_400_000;
 const forecastMs = 14 * dayMs;
 /** How far ahead the picture shows water; the forecast itself goes further. */
 const drawnMs = 3 * dayMs;

@@ -1,3 +1,4 @@
+import { millisecondsInHour as hourMs } from "date-fns/constants";
 import { factorCurves } from "../../physics/evidence/factorCurves.ts";
 import type { CoatTrack } from "../../physics/drying/coatTrack.ts";
 import type { NextWeighing } from "../../physics/evidence/nextWeighing.ts";
@@ -17,7 +18,6 @@ import { airAt } from "../air/hanging.ts";
 import type { Piece } from "../piece/piece.ts";
 import { coatCaseOf, type DryingFrom } from "./shellDrying.ts";
 
-const hourMs = 3_600_000;
 /** How far ahead the picture looks. */
 const aheadMs = 72 * hourMs;
 /** As many points as a screen can show. */

@@ -1,9 +1,10 @@
+import { millisecondsInHour as hourMs } from "date-fns/constants";
 import { expect, test } from "vitest";
 import { standingOf } from "../piece/buildStanding.ts";
 import type { AirReading } from "../piece/piece.ts";
 import { makeMemo } from "../log/memo.ts";
 import { stamped } from "../../../tests/logs/testStamps.ts";
-import { hourMs, monday, testLog, testShop } from "../../../tests/logs/testLog.ts";
+import { monday, testLog, testShop } from "../../../tests/logs/testLog.ts";
 
 /** A room of fifty readings that go with the day. */
 const readings: readonly AirReading[] = Array.from({ length: 50 }, (_, i) => ({

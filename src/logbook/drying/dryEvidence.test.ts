@@ -1,9 +1,10 @@
+import { millisecondsInHour as hourMs } from "date-fns/constants";
 import { describe, expect, test } from "vitest";
 import { standingOf } from "../piece/buildStanding.ts";
 import type { AirReading } from "../piece/piece.ts";
 import type { CoatDrying } from "../piece/standing.ts";
 import type { TestLog } from "../../../tests/logs/testLog.ts";
-import { hourMs, monday, steadyAir, testLog, testShop } from "../../../tests/logs/testLog.ts";
+import { monday, steadyAir, testLog, testShop } from "../../../tests/logs/testLog.ts";
 
 const at = (hours: number): number => monday + hours * hourMs;
 const steady = (hours: number, air: Partial<AirReading> = {}): readonly AirReading[] =>

@@ -1,3 +1,4 @@
+import { millisecondsInMinute as minuteMs } from "date-fns/constants";
 import { firingPractice } from "../../physics/heat/firingLimits.ts";
 import type { Run } from "../fire/fireStates.ts";
 import type { Piece } from "../piece/piece.ts";
@@ -6,7 +7,6 @@ type Reading = { readonly at: number; readonly kilnC: number };
 
 /** A shell that was this hot itself, °C, not only the kiln round it, holds no water any more: judgement. */
 const driedOutC = 150;
-const minuteMs = 60_000;
 
 /** A heat that drove all water out of the shell, and when it was last seen; `entryId` is null for a logger's reading. */
 export type DryHeat = { readonly at: number; readonly entryId: string | null };

@@ -1,9 +1,8 @@
+import { millisecondsInHour as hourMs } from "date-fns/constants";
 import { leastDryH } from "../../trade/dryMinimums.ts";
 import type { Bucket, Coat, Recipe, Shop } from "../piece/piece.ts";
 import { ranges, within } from "../entries/ranges.ts";
 import type { DryMinimum } from "../piece/standing.ts";
-
-const hourMs = 3_600_000;
 
 /** When a coat was last wetted, epoch ms: its dip, or the last further one. */
 export const wettedAt = ({ dippedAt, redips }: Coat): number =>

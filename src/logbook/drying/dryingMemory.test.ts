@@ -1,13 +1,13 @@
+import { millisecondsInHour as hourMs } from "date-fns/constants";
 import * as fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { standingOf } from "../piece/buildStanding.ts";
 import type { CoatSoFar } from "./coatDrying.ts";
-import type { Memo } from "../log/memo.ts";
-import { makeMemo } from "../log/memo.ts";
+import { type Memo, makeMemo } from "../log/memo.ts";
 import type { AirReading, Piece } from "../piece/piece.ts";
 import type { CoatDrying } from "../piece/standing.ts";
 import { stamped } from "../../../tests/logs/testStamps.ts";
-import { hourMs, monday, testLog, testShop } from "../../../tests/logs/testLog.ts";
+import { monday, testLog, testShop } from "../../../tests/logs/testLog.ts";
 
 const at = (hours: number): number => monday + hours * hourMs;
 const reading = (hours: number, id = `r${hours}`): AirReading => ({

@@ -1,12 +1,13 @@
+import { millisecondsInHour as hourMs } from "date-fns/constants";
 import { describe, expect, test } from "vitest";
 import { standingOf } from "../piece/buildStanding.ts";
 import { builtInShop } from "../piece/builtIns.ts";
 import { pairsOf, type ShopPair } from "./dryingPairs.ts";
-import { learnFrom } from "./learnedDrying.ts";
 import { learnGains, wallReads, weighedCoats } from "./learnedGains.ts";
 import type { AirReading } from "../piece/piece.ts";
 import type { TestLog } from "../../../tests/logs/testLog.ts";
-import { hourMs, monday, steadyAir, testLog, testShop } from "../../../tests/logs/testLog.ts";
+import { monday, steadyAir, testLog, testShop } from "../../../tests/logs/testLog.ts";
+import { learnFrom } from "../../../tests/logs/learnFrom.ts";
 
 const at = (hours: number): number => monday + hours * hourMs;
 const air = (over: Partial<AirReading> = {}): readonly AirReading[] =>

@@ -1,4 +1,5 @@
 import { startTrack } from "../../physics/drying/coatTrack.ts";
+import { millisecondsInDay as dayMs } from "date-fns/constants";
 import { pairWeights } from "../../physics/evidence/calibration.ts";
 import type { GroupedPair } from "../../physics/evidence/shopLearning.ts";
 import { indexedCoat } from "../../physics/evidence/surfaceEvidence.ts";
@@ -28,7 +29,7 @@ export type ShopPair = GroupedPair & {
   readonly method: PairMethod;
 };
 
-const forecastMs = 14 * 86_400_000;
+const forecastMs = 14 * dayMs;
 
 /**
  * The pairs of one piece: each coat dipped once, in air that was read, and found dry or still wet by a scale or an

@@ -1,3 +1,4 @@
+import { millisecondsInHour as hourMs } from "date-fns/constants";
 import * as fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import type { GeometryClass } from "../../trade/geometryClasses.ts";
@@ -7,7 +8,7 @@ import type { AirReading } from "../piece/piece.ts";
 import type { PiecePlan } from "../entries/pieceBodies.ts";
 import type { FinalDry } from "../piece/standing.ts";
 import type { TestLog } from "../../../tests/logs/testLog.ts";
-import { hourMs, monday, steadyAir, testLog, testShop } from "../../../tests/logs/testLog.ts";
+import { monday, steadyAir, testLog, testShop } from "../../../tests/logs/testLog.ts";
 
 const at = (hours: number): number => monday + hours * hourMs;
 const coats = builtInRecipe("start-general")?.coats ?? [];

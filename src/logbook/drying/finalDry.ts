@@ -1,3 +1,4 @@
+import { millisecondsInHour as hourMs } from "date-fns/constants";
 import { finalDryH } from "../../trade/dryMinimums.ts";
 import { geometryClasses, type GeometryClass } from "../../trade/geometryClasses.ts";
 import { practice } from "../../trade/practice.ts";
@@ -10,7 +11,6 @@ import type { DryingFrom } from "./shellDrying.ts";
 import type { CoatDrying, DryPlace, FinalDry } from "../piece/standing.ts";
 import { firstDrier, meanRh } from "../air/stayAir.ts";
 
-const hourMs = 3_600_000;
 const forecastMs = 14 * 24 * hourMs;
 
 /**

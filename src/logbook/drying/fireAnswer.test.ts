@@ -1,3 +1,4 @@
+import { millisecondsInHour as hourMs } from "date-fns/constants";
 import { describe, expect, test } from "vitest";
 import { standingOf } from "../piece/buildStanding.ts";
 import { builtInRecipe, builtInShop } from "../piece/builtIns.ts";
@@ -8,7 +9,7 @@ import type { PiecePlan } from "../entries/pieceBodies.ts";
 import type { FireAnswer } from "../piece/standing.ts";
 import type { Surroundings } from "../piece/surroundings.ts";
 import type { TestLog } from "../../../tests/logs/testLog.ts";
-import { hourMs, monday, steadyAir, testLog, testShop } from "../../../tests/logs/testLog.ts";
+import { monday, steadyAir, testLog, testShop } from "../../../tests/logs/testLog.ts";
 
 const at = (hours: number): number => monday + hours * hourMs;
 const minute = 1 / 60;

@@ -1,3 +1,4 @@
+import { millisecondsInHour as hourMs } from "date-fns/constants";
 import * as fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { factorOf } from "../../physics/evidence/shopLearning.ts";
@@ -5,9 +6,9 @@ import { standingOf } from "../piece/buildStanding.ts";
 import { builtInShop } from "../piece/builtIns.ts";
 import { groupOf } from "./dryingFactor.ts";
 import { pairsOf } from "./dryingPairs.ts";
-import { learnFrom } from "./learnedDrying.ts";
 import type { CoatDrying } from "../piece/standing.ts";
-import { hourMs, monday, steadyAir, testLog, testShop, type TestLog } from "../../../tests/logs/testLog.ts";
+import { monday, steadyAir, testLog, testShop, type TestLog } from "../../../tests/logs/testLog.ts";
+import { learnFrom } from "../../../tests/logs/learnFrom.ts";
 
 const at = (hours: number): number => monday + hours * hourMs;
 const shop = testShop(steadyAir({ from: at(-2), hours: 100 }, { airC: 20, rh: 0.55, air: "still" }));

@@ -20,16 +20,6 @@ export function teachingPairs<T extends TaughtPair>(
   return pairs.filter(({ coatId }) => !out.has(coatId));
 }
 
-/** What a shop learns from its pairs, but for those a person left out. */
-export function learnFrom(
-  pairs: readonly TaughtPair[],
-  { pairsLeftOut }: { readonly pairsLeftOut: readonly { readonly coatId: string }[] },
-): LearnedDrying {
-  const teaching = teachingPairs(pairs, pairsLeftOut);
-  const without = new Map(teaching.map((pair) => [pair.coatId, withoutOwn(teaching, pair)]));
-  return { ...trustedLearning(teaching), without };
-}
-
 /** What the other coats say of this one: its own evidence never comes back to it by way of the shop. */
 export function withoutOwn(
   teaching: readonly TaughtPair[],

@@ -1,10 +1,11 @@
+import { millisecondsInHour as hourMs } from "date-fns/constants";
 import { describe, expect, test } from "vitest";
 import { standingOf } from "../piece/buildStanding.ts";
 import type { EntryBodies } from "../entries/entry.ts";
 import type { PiecePlan } from "../entries/pieceBodies.ts";
 import type { CoatDrying, DryPlace } from "../piece/standing.ts";
 import type { TestLog } from "../../../tests/logs/testLog.ts";
-import { hourMs, monday, steadyAir, testLog, testShop } from "../../../tests/logs/testLog.ts";
+import { monday, steadyAir, testLog, testShop } from "../../../tests/logs/testLog.ts";
 
 const at = (hours: number): number => monday + hours * hourMs;
 const readings = steadyAir({ from: at(-2), hours: 60 });

@@ -1,10 +1,11 @@
+import { millisecondsInHour as hourMs } from "date-fns/constants";
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import type { GeometryClass } from "../../trade/geometryClasses.ts";
 import { standingOf } from "../piece/buildStanding.ts";
 import type { EntryBodies } from "../entries/entry.ts";
 import type { CoatDrying } from "../piece/standing.ts";
-import { hourMs, monday, testLog, testShop } from "../../../tests/logs/testLog.ts";
+import { monday, testLog, testShop } from "../../../tests/logs/testLog.ts";
 
 const at = (hours: number): number => monday + hours * hourMs;
 type Seen = EntryBodies["dryness-seen"];

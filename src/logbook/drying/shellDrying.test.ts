@@ -1,14 +1,21 @@
+import { millisecondsInHour as hourMs } from "date-fns/constants";
 import { describe, expect, test } from "vitest";
 import { coatDepthM } from "../../physics/drying/coat.ts";
 import { dryThrough } from "../../../tests/dryThrough.ts";
 import { dryingHours } from "../../physics/drying/drying.ts";
-import { intervalsFromReadings } from "../../physics/drying/readings.ts";
+import { intervalsFromReadings } from "../../../tests/sums/intervalsFromReadings.ts";
 import { standingOf } from "../piece/buildStanding.ts";
 import { builtInShop } from "../piece/builtIns.ts";
 import type { AirReading } from "../piece/piece.ts";
 import type { CoatDrying } from "../piece/standing.ts";
-import type { TestLog } from "../../../tests/logs/testLog.ts";
-import { hourMs, monday, steadyAir, testLog, testShop, testStream } from "../../../tests/logs/testLog.ts";
+import {
+  type TestLog,
+  monday,
+  steadyAir,
+  testLog,
+  testShop,
+  testStream,
+} from "../../../tests/logs/testLog.ts";
 
 const at = (hours: number): number => monday + hours * hourMs;
 const steady = (hours: number, air: Partial<AirReading> = {}): readonly AirReading[] =>

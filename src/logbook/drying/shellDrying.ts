@@ -1,3 +1,4 @@
+import { millisecondsInMinute as minuteMs } from "date-fns/constants";
 import { carryOver, coatDepthM } from "../../physics/drying/coat.ts";
 import { coatWaterOf, prewetKgM2 } from "../../trade/coatWater.ts";
 import type { CoatCase } from "./coatDrying.ts";
@@ -188,7 +189,7 @@ function weightsOf(
 }
 
 /** A weighing this short before a dip is of the piece as it was dipped, whatever the sum knows; judgement. */
-const justBeforeMs = 30 * 60_000;
+const justBeforeMs = 30 * minuteMs;
 
 /** The last weighing before the dip: as told, else the last one of the coat beneath once that was dry. */
 function dryMassG(

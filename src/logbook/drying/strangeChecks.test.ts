@@ -1,3 +1,4 @@
+import { millisecondsInHour as hourMs } from "date-fns/constants";
 import { describe, expect, test } from "vitest";
 import { standingOf } from "../piece/buildStanding.ts";
 import { builtInShop } from "../piece/builtIns.ts";
@@ -7,7 +8,7 @@ import { makeMemo } from "../log/memo.ts";
 import type { EntryBodies } from "../entries/entry.ts";
 import type { Standing } from "../piece/standing.ts";
 import { stamped } from "../../../tests/logs/testStamps.ts";
-import { hourMs, monday, steadyAir, testLog, testShop, type TestLog } from "../../../tests/logs/testLog.ts";
+import { monday, steadyAir, testLog, testShop, type TestLog } from "../../../tests/logs/testLog.ts";
 
 const at = (hours: number): number => monday + hours * hourMs;
 const readings = steadyAir({ from: at(-2), hours: 60 });

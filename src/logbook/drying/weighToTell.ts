@@ -1,3 +1,4 @@
+import { millisecondsInMinute as minuteMs, millisecondsInWeek as weekMs } from "date-fns/constants";
 import { steadyLeastS, steadyMostRh, steadyTimes } from "../../physics/evidence/steadyMass.ts";
 import type { CoatSpan } from "./coatSpan.ts";
 import { chainOf, finestShare } from "./coatWeights.ts";
@@ -28,9 +29,8 @@ export type WeighToTell =
 /** The scale of a shop that has weighed nothing of this coat, and those that are finer, g. */
 const usualScaleG = 1;
 const finerScalesG = [1, 0.1] as const;
-const weekMs = 7 * 86_400_000;
 /** A finer scale that saves less than this is not worth a word. */
-const worthMs = 10 * 60_000;
+const worthMs = 10 * minuteMs;
 
 /** `now` is epoch ms. The room's air ahead is its forecast. */
 export function weighToTell(span: CoatSpan, now: number): WeighToTell {

@@ -1,8 +1,9 @@
+import { millisecondsInHour as hourMs } from "date-fns/constants";
 import { describe, expect, test } from "vitest";
 import type { Command, Refusal } from "../log/command.ts";
 import type { EntryBodies, EntryType } from "./entry.ts";
 import type { TestLog } from "../../../tests/logs/testLog.ts";
-import { hourMs, monday, testLog, testStream } from "../../../tests/logs/testLog.ts";
+import { monday, testLog, testStream } from "../../../tests/logs/testLog.ts";
 
 const day = monday + 24 * hourMs;
 

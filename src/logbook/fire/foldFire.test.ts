@@ -1,9 +1,10 @@
+import { millisecondsInHour as hourMs } from "date-fns/constants";
 import { expect, test } from "vitest";
 import type { EntryBodies } from "../entries/entry.ts";
 import { foldMelt } from "../pour/foldMelt.ts";
 import { foldPour } from "../pour/foldPour.ts";
 import { foldRun } from "./foldRun.ts";
-import { hourMs, monday } from "../../../tests/logs/testLog.ts";
+import { monday } from "../../../tests/logs/testLog.ts";
 import { streamLog } from "../../../tests/logs/testStreamLog.ts";
 
 const at = (hours: number): number => monday + hours * hourMs;

@@ -1,8 +1,7 @@
+import { millisecondsInMinute as minuteMs } from "date-fns/constants";
 import { pourGo } from "../../trade/pourGo.ts";
 import type { Melt, Pour, Run } from "./fireStates.ts";
 import type { Piece } from "../piece/piece.ts";
-
-const minuteMs = 60_000;
 
 export type HeatRead = { readonly id: string; readonly at: number; readonly c: number };
 

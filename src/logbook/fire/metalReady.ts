@@ -1,3 +1,4 @@
+import { millisecondsInHour as hourMs, millisecondsInMinute as minuteMs } from "date-fns/constants";
 import { patternBurnout } from "../../trade/patternBurnout.ts";
 import { practice } from "../../trade/practice.ts";
 import { lastDryHeat } from "../drying/dryHeat.ts";
@@ -58,7 +59,7 @@ export function residueBar({ burnouts, firings, inspections, plan }: Piece): rea
   const isBurntOff = firings.some(
     ({ at, peakC, holdMin, inside }) =>
       inside === null &&
-      at - holdMin * 60_000 >= last.at &&
+      at - holdMin * minuteMs >= last.at &&
       peakC >= finishC.value &&
       holdMin >= finishMin.value,
   );
@@ -76,7 +77,7 @@ function waterBar(
   if (wetted !== null && lastDryHeat(piece, runs, wetted.at) === null)
     return [{ code: "rinsed", entries: [wetted.id], at: wetted.at }];
   const heat = lastDryHeat(piece, runs);
-  if (heat === null || now - heat.at <= practice.coldShellH.value * 3_600_000) return [];
+  if (heat === null || now - heat.at <= practice.coldShellH.value * hourMs) return [];
   // A coat or patch since is new water, and the drying of a last coat speaks of that.
   const isCovered =
     piece.coats.some(({ dippedAt }) => dippedAt > heat.at) ||

@@ -1,3 +1,4 @@
+import { millisecondsInHour as hourMs, millisecondsInMinute as minuteMs } from "date-fns/constants";
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { burnout, kiln, plan } from "../../../tests/givenFiring.ts";
@@ -16,10 +17,9 @@ import {
   shiftedPlan,
   ticksOf,
 } from "./runStanding.ts";
-import { hourMs, monday } from "../../../tests/logs/testLog.ts";
+import { monday } from "../../../tests/logs/testLog.ts";
 import { streamLog } from "../../../tests/logs/testStreamLog.ts";
 
-const minuteMs = 60_000;
 const basis: RunBasis = {
   route: "staged",
   pattern: { material: "pla", massKg: 0.3 },

@@ -1,3 +1,4 @@
+import { millisecondsInMinute as minuteMs } from "date-fns/constants";
 import type { InstructionCode, Reason, Segment } from "../../physics/heat/firingSegments.ts";
 import { plannedC, scheduleCurve } from "../../physics/heat/firingSegments.ts";
 import type { KilnRun, RunJudgement } from "../../physics/heat/kilnRun.ts";
@@ -136,7 +137,7 @@ export function peakAndHold(
     if (from === undefined) return sum;
     const [low, high] = [Math.min(from.kilnC, to.kilnC), Math.max(from.kilnC, to.kilnC)];
     const share = low >= lowC ? 1 : high <= lowC ? 0 : (high - lowC) / (high - low);
-    return sum + ((to.at - from.at) / 60_000) * share;
+    return sum + ((to.at - from.at) / minuteMs) * share;
   }, 0);
   return { peakC, holdMin };
 }
@@ -148,7 +149,7 @@ export function readSegments(
 ): readonly Segment[] {
   let before: KilnReading = { at: startedAt, kilnC: startC };
   return readings.flatMap((reading): readonly Segment[] => {
-    const minutes = (reading.at - before.at) / 60_000;
+    const minutes = (reading.at - before.at) / minuteMs;
     if (minutes <= 0) return [];
     const rise = reading.kilnC - before.kilnC;
     const rateKPerH = (Math.abs(rise) / minutes) * 60;

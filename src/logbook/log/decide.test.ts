@@ -1,9 +1,10 @@
+import { millisecondsInHour as hourMs } from "date-fns/constants";
 import { describe, expect, test } from "vitest";
 import type { Command, Refusal } from "./command.ts";
 import type { EntryBodies, EntryType } from "../entries/entry.ts";
 import { schemaVersion } from "../entries/lifts.ts";
 import type { TestLog } from "../../../tests/logs/testLog.ts";
-import { backup, hourMs, monday, testLog, testStream } from "../../../tests/logs/testLog.ts";
+import { backup, monday, testLog, testStream } from "../../../tests/logs/testLog.ts";
 
 const day = monday + 24 * hourMs;
 

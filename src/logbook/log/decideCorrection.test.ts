@@ -1,7 +1,8 @@
+import { millisecondsInHour as hourMs } from "date-fns/constants";
 import { describe, expect, test } from "vitest";
 import type { CorrectCommand, Refusal } from "./command.ts";
 import type { TestLog } from "../../../tests/logs/testLog.ts";
-import { backup, hourMs, monday, testLog, testStream } from "../../../tests/logs/testLog.ts";
+import { backup, monday, testLog, testStream } from "../../../tests/logs/testLog.ts";
 
 const day = monday + 24 * hourMs;
 const correct = (entryId: string, change: Pick<CorrectCommand, "at" | "body">): CorrectCommand => ({

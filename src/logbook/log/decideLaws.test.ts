@@ -1,9 +1,10 @@
+import { millisecondsInHour as hourMs } from "date-fns/constants";
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { evolvePiece } from "../piece/evolvePiece.ts";
 import { foldPiece } from "./fold.ts";
 import type { TestLog } from "../../../tests/logs/testLog.ts";
-import { backup, hourMs, monday, testLog, testStream } from "../../../tests/logs/testLog.ts";
+import { backup, monday, testLog, testStream } from "../../../tests/logs/testLog.ts";
 
 type Deed =
   | { readonly do: "dip"; readonly ahead: number }

@@ -1,3 +1,4 @@
+import { millisecondsInHour as hourMs } from "date-fns/constants";
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { anyEntries } from "../../../tests/logs/anyEntries.ts";
@@ -10,7 +11,7 @@ import { foldMelt } from "../pour/foldMelt.ts";
 import { foldPour } from "../pour/foldPour.ts";
 import { foldRun } from "../fire/foldRun.ts";
 import { foldShop } from "../shop/foldShop.ts";
-import { hourMs, monday, steadyAir, testLog, testShop, testStream } from "../../../tests/logs/testLog.ts";
+import { monday, steadyAir, testLog, testShop, testStream } from "../../../tests/logs/testLog.ts";
 
 /** The same lines read as the log of each kind of thing. */
 const everyFold = (log: readonly Entry[]) => [

@@ -1,13 +1,14 @@
 import fc from "fast-check";
 import { beforeEach, describe, expect, test, vi } from "vitest";
+import * as effective from "./effective.ts";
+import * as fold from "./fold.ts";
 import { anyEntries } from "../../../tests/logs/anyEntries.ts";
-import { hourMs, monday, testStream } from "../../../tests/logs/testLog.ts";
+import { hourMs } from "../../physics/stats/time.ts";
+import { monday, testStream } from "../../../tests/logs/testLog.ts";
 import { streamLog } from "../../../tests/logs/testStreamLog.ts";
 import { compareEntries, type Entry } from "../entries/entry.ts";
 import { runFrom, runSegments } from "../fire/foldRun.ts";
 import { decideOn } from "./decide.ts";
-import * as effective from "./effective.ts";
-import * as fold from "./fold.ts";
 import { settledLog, withEntry } from "./settledLog.ts";
 
 vi.mock("./effective.ts", { spy: true });

@@ -1,9 +1,9 @@
+import { millisecondsInHour as hourMs } from "date-fns/constants";
 import * as fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import type { DipWish, Span } from "./dipProposal.ts";
 import { dipProposal } from "./dipProposal.ts";
 
-const hourMs = 3_600_000;
 const midnight = Date.UTC(2026, 2, 4);
 const at = (hours: number): number => midnight + hours * hourMs;
 /** 8–10 and 17–21, today and tomorrow. */

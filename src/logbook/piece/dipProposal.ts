@@ -1,3 +1,5 @@
+import { millisecondsInMinute as minuteMs } from "date-fns/constants";
+
 /** A piece that waits for a coat. Times are epoch ms. */
 export type DipWish = {
   readonly id: string;
@@ -30,7 +32,7 @@ export type DipProposal = {
   readonly left: readonly { readonly id: string; readonly why: "no-time" | "after-the-hours" }[];
 };
 
-const roundMs = 5 * 60_000;
+const roundMs = 5 * minuteMs;
 
 /** A wish in the first of the hours that serve it: the earliest and the latest moment in them. */
 type Placed = ProposedPiece & {

@@ -1,3 +1,4 @@
+import { millisecondsInHour as hourMs } from "date-fns/constants";
 import { describe, expect, test } from "vitest";
 import { builtInShop } from "./builtIns.ts";
 import type { EntryBodies } from "../entries/entry.ts";
@@ -5,7 +6,7 @@ import { expectedMassG, guessMoment } from "./expectedMass.ts";
 import { coatCaseOf } from "../drying/shellDrying.ts";
 import { standingOf } from "./buildStanding.ts";
 import type { TestLog } from "../../../tests/logs/testLog.ts";
-import { hourMs, monday, steadyAir, testLog, testShop } from "../../../tests/logs/testLog.ts";
+import { monday, steadyAir, testLog, testShop } from "../../../tests/logs/testLog.ts";
 
 const at = (hours: number): number => monday + hours * hourMs;
 const surroundings = testShop(steadyAir({ from: at(-2), hours: 30 }));

@@ -1,3 +1,4 @@
+import { millisecondsInMinute as minuteMs } from "date-fns/constants";
 import { pickups } from "../../trade/pickup.ts";
 import { spanOf, type CoatCase } from "../drying/coatDrying.ts";
 import { chainOf, waterOf } from "../drying/coatWeights.ts";
@@ -9,7 +10,6 @@ import type { CoatDrying } from "./standing.ts";
 /** When in the life of a coat a piece is put on the balance. */
 export type WeighMoment = "before-dip" | "drained" | "stuccoed" | "drying";
 
-const minuteMs = 60_000;
 /** Draining ends by then, and stucco is on by then; judgement. */
 const drainedMs = 6 * minuteMs;
 const stuccoedMs = 30 * minuteMs;

@@ -1,10 +1,11 @@
+import { millisecondsInHour as hourMs } from "date-fns/constants";
 import { describe, expect, test } from "vitest";
 import { standingOf } from "./buildStanding.ts";
 import { builtInRecipe } from "./builtIns.ts";
 import { rackOrder } from "./rackOrder.ts";
 import type { NextAction, Standing } from "./standing.ts";
 import type { TestLog } from "../../../tests/logs/testLog.ts";
-import { hourMs, monday, steadyAir, testLog, testShop } from "../../../tests/logs/testLog.ts";
+import { monday, steadyAir, testLog, testShop } from "../../../tests/logs/testLog.ts";
 
 const at = (hours: number): number => monday + hours * hourMs;
 const shop = testShop(steadyAir({ from: monday, hours: 400 }));

@@ -1,3 +1,4 @@
+import { millisecondsInHour as hourMs } from "date-fns/constants";
 import { describe, expect, test } from "vitest";
 import { builtInShop } from "./builtIns.ts";
 import { bucketLeft } from "../bucket/bucketLeft.ts";
@@ -5,7 +6,7 @@ import { shellCost } from "./pieceCost.ts";
 import type { Coat, Shop } from "./piece.ts";
 import type { Material } from "../shop/shopThings.ts";
 import { given } from "../../../tests/logs/testBucket.ts";
-import { hourMs, monday, testLog } from "../../../tests/logs/testLog.ts";
+import { monday, testLog } from "../../../tests/logs/testLog.ts";
 
 const material = (id: string, more: Partial<Material>): Material => ({
   id,

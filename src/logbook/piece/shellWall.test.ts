@@ -1,3 +1,4 @@
+import { millisecondsInHour as hourMs } from "date-fns/constants";
 import { describe, expect, test } from "vitest";
 import { standingOf } from "./buildStanding.ts";
 import type { EntryBodies } from "../entries/entry.ts";
@@ -6,7 +7,7 @@ import { builtInShop } from "./builtIns.ts";
 import type { Shop } from "./piece.ts";
 import type { WallStanding } from "./standing.ts";
 import type { TestLog } from "../../../tests/logs/testLog.ts";
-import { hourMs, monday, steadyAir, testLog, testShop } from "../../../tests/logs/testLog.ts";
+import { monday, steadyAir, testLog, testShop } from "../../../tests/logs/testLog.ts";
 
 const at = (hours: number): number => monday + hours * hourMs;
 const air = steadyAir({ from: monday, hours: 200 });

@@ -1,5 +1,9 @@
-const hourMs = 3_600_000;
-const dayMs = 24 * hourMs;
+import { tzOffset } from "@date-fns/tz";
+import {
+  millisecondsInDay as dayMs,
+  millisecondsInHour as hourMs,
+  millisecondsInMinute as minuteMs,
+} from "date-fns/constants";
 
 /** The working day by the clock on the wall: from seven in the morning to seven in the evening; judgement. */
 const working = { fromH: 7, toH: 19 } as const;
@@ -31,27 +35,8 @@ function hoursUpTo(wallMs: number): number {
   return days * (working.toH - working.fromH) + today;
 }
 
-const formats = new Map<string, Intl.DateTimeFormat | null>();
-
 /** What the wall clock is ahead of Greenwich at a time, ms; null for a zone nobody knows. */
 function zoneOffsetMs(at: number, zone: string): number | null {
-  let format = formats.get(zone);
-  if (format === undefined) {
-    format = formatOf(zone);
-    formats.set(zone, format);
-  }
-  if (format === null) return null;
-  const parts = new Map(format.formatToParts(at).map(({ type, value }) => [type, Number(value)]));
-  const part = (type: Intl.DateTimeFormatPartTypes): number => parts.get(type) ?? 0;
-  const wall = Date.UTC(part("year"), part("month") - 1, part("day"), part("hour"), part("minute"));
-  return wall - Math.floor(at / 60_000) * 60_000;
-}
-
-function formatOf(timeZone: string): Intl.DateTimeFormat | null {
-  const numeric = { year: "numeric", month: "numeric", day: "numeric", hour: "numeric" } as const;
-  try {
-    return new Intl.DateTimeFormat("en-GB", { ...numeric, minute: "numeric", hourCycle: "h23", timeZone });
-  } catch {
-    return null;
-  }
+  const offsetMin = zone === "" ? NaN : tzOffset(zone, new Date(at));
+  return Number.isFinite(offsetMin) ? offsetMin * minuteMs : null;
 }

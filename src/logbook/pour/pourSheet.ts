@@ -1,3 +1,4 @@
+import { millisecondsInMinute as minuteMs } from "date-fns/constants";
 import type { Melt, Pour, Run } from "../fire/fireStates.ts";
 import { fillWhy, firedWhy, heatWhy, metalHeatWhy, metalWhy, soundWhy, wallWhy } from "./pourSheetWhys.ts";
 import type { SheetFinding, SheetShell, Told, Why, WhyCode } from "./pourSheetWhys.ts";
@@ -34,8 +35,6 @@ export type SheetOf = {
   readonly supply: PourSupply;
   readonly now: number;
 };
-
-const minuteMs = 60_000;
 
 /** Known to be wrong: a tick by hand can't change it. */
 const wrong: ReadonlySet<WhyCode> = new Set<WhyCode>([

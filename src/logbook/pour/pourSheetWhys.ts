@@ -1,4 +1,5 @@
 import type { Alloy } from "../../trade/metals/alloy.ts";
+import { millisecondsInMinute as minuteMs } from "date-fns/constants";
 import { pourGo } from "../../trade/pourGo.ts";
 import { soakMinutes } from "../../physics/heat/firingLimits.ts";
 import type { Pour } from "../fire/fireStates.ts";
@@ -85,7 +86,6 @@ export type Told = {
   readonly read?: HeatRead | undefined;
 };
 
-const minuteMs = 60_000;
 const fine: Told = { why: [], until: null, from: -Infinity };
 const one = (code: WhyCode, figures: Partial<Why> = {}, from = -Infinity): Told => ({
   why: [{ shell: null, code, ...figures }],

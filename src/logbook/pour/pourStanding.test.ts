@@ -1,3 +1,4 @@
+import { millisecondsInMinute as minuteMs } from "date-fns/constants";
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { foldPour } from "./foldPour.ts";
@@ -7,7 +8,6 @@ import { dayTracks, stepsOf, trackOrder } from "./pourSteps.ts";
 import { monday } from "../../../tests/logs/testLog.ts";
 import { streamLog } from "../../../tests/logs/testStreamLog.ts";
 
-const minuteMs = 60_000;
 const at = (minutes: number): number => monday + minutes * minuteMs;
 const steps = stepsOf({ kilnMin: 150, sandMin: 60, crucibleMin: 20, meltMin: 30 });
 

@@ -1,3 +1,4 @@
+import { millisecondsInMinute as minuteMs } from "date-fns/constants";
 import {
   planPour,
   type PourPlan,
@@ -23,8 +24,6 @@ export type PourStanding = {
   /** Steps whose times come from their own run or melt, not from a mark. */
   readonly sensed: ReadonlySet<string>;
 };
-
-const minuteMs = 60_000;
 
 /**
  * A pour day at `now`: marks first, then what its run and its melt say, then the plan. Once metal moves, nothing is

@@ -1,7 +1,8 @@
+import { millisecondsInHour as hourMs } from "date-fns/constants";
 import { describe, expect, test } from "vitest";
 import { foldBucket } from "../bucket/foldBucket.ts";
 import { foldShop } from "./foldShop.ts";
-import { hourMs, monday, testLog } from "../../../tests/logs/testLog.ts";
+import { monday, testLog } from "../../../tests/logs/testLog.ts";
 import { streamLog } from "../../../tests/logs/testStreamLog.ts";
 
 const at = (hours: number): number => monday + hours * hourMs;

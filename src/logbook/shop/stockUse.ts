@@ -1,3 +1,4 @@
+import { millisecondsInWeek as weekMs } from "date-fns/constants";
 import type { StockMove } from "../../physics/slurry/stockLedger.ts";
 
 type DatedMove = StockMove & { readonly at: number };
@@ -9,7 +10,6 @@ export type WeeklyUse = {
   readonly weeks: number;
 };
 
-const weekMs = 7 * 86_400_000;
 const mostWeeks = 12;
 
 /**

@@ -1,9 +1,10 @@
+import { millisecondsInDay as dayMs } from "date-fns/constants";
 import { describe, expect, test } from "vitest";
 import { builtInShop } from "../piece/builtIns.ts";
 import type { Material, StockMove } from "./shopThings.ts";
 import { stockView } from "./stockView.ts";
 import { oldestOf, weeklyUse } from "./stockUse.ts";
-import { dayMs, given, later, start } from "../../../tests/logs/testBucket.ts";
+import { given, later, start } from "../../../tests/logs/testBucket.ts";
 
 const flour: Material = { id: "f", name: "Flour", kind: "flour", flourId: "fused-silica", retired: false };
 const sol: Material = { id: "s", name: "Sol", kind: "sol", retired: false, weeksToCome: 3 };

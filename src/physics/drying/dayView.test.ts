@@ -2,8 +2,8 @@ import * as fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { dewPointC, saturationDeficitGM3, saturationPressurePa } from "../air/air.ts";
 import { dayView, forecastPoints } from "./dayView.ts";
+import { hourMs } from "../stats/time.ts";
 
-const hourMs = 3_600_000;
 const reading = (h: number, tempC: number, rh: number) => ({ atMs: h * hourMs, tempC, rh, filmWM2K: 4 });
 const hourly = (hours: number, tempC = 22, rh = 0.5) =>
   Array.from({ length: hours + 1 }, (_, h) => reading(h, tempC, rh));

@@ -1,7 +1,8 @@
 import { describe, expect, test } from "vitest";
 import truth from "../../../tests/truth/drying.json" with { type: "json" };
-import { dryDepthFromIndexM, drynessIndex, endIndex } from "./drynessIndex.ts";
+import { drynessIndex, endIndex } from "./drynessIndex.ts";
 import { wetSurfaceC } from "../air/film.ts";
+import { dryDepthFromIndexM } from "../../../tests/sums/dryDepth.ts";
 
 const shop = { tempC: 22, rh: 0.5, pressurePa: 101_325, filmWM2K: 15 };
 

@@ -29,11 +29,3 @@ export function endIndex({ depthM, ...air }: MovingAir & { readonly depthM: numb
   const { surfaceSM, layerSM2 } = resistances(air);
   return (layerSM2 * depthM) / (surfaceSM + layerSM2 * depthM);
 }
-
-/** Depth of the dry layer behind an index, m, >= 0; null from index 1 up, where no depth can be told. */
-export function dryDepthFromIndexM({ index, ...air }: MovingAir & { readonly index: number }): number | null {
-  requireWithin("index", index, { low: -100, high: 100, unit: "" });
-  if (index >= 1) return null;
-  const { surfaceSM, layerSM2 } = resistances(air);
-  return (surfaceSM / layerSM2) * Math.max(0, index / (1 - index));
-}

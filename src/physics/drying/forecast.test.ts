@@ -4,8 +4,8 @@ import truth from "../../../tests/truth/drying.json" with { type: "json" };
 import { dewPointC, saturationPressurePa } from "../air/air.ts";
 import { dryThrough } from "../../../tests/dryThrough.ts";
 import { forecastAir } from "./forecast.ts";
+import { hourMs } from "../stats/time.ts";
 
-const hourMs = 3_600_000;
 const pressurePa = 101_325;
 const coat = truth.coats.backup;
 

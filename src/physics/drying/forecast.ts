@@ -3,6 +3,7 @@ import type { DryingInterval } from "./dryStep.ts";
 import { requireAirPressure, requireMoment, requireWithin } from "../stats/range.ts";
 import type { AirReading } from "./readings.ts";
 import { inOrder } from "./readings.ts";
+import { dayMs, hourMs } from "../stats/time.ts";
 
 export type AirForecast = {
   readonly intervals: readonly DryingInterval[];
@@ -14,9 +15,6 @@ export type AirForecast = {
 
 /** Two months of minutes: no forecast reaches so far. */
 const mostSteps = 100_000;
-
-const hourMs = 3_600_000;
-const dayMs = 24 * hourMs;
 
 /** History that repeating yesterday needs, and the longest hole in its last day that may be bridged; judgement. */
 const enoughMs = 20 * hourMs;

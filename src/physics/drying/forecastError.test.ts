@@ -1,9 +1,8 @@
 import { describe, expect, test } from "vitest";
 import { saturationPressurePa } from "../air/air.ts";
 import { forecastError } from "./forecastError.ts";
+import { dayMs, hourMs } from "../stats/time.ts";
 
-const hourMs = 3_600_000;
-const dayMs = 24 * hourMs;
 const nowMs = 30 * dayMs;
 
 /** A closed shed: the vapour stays, the temperature swings with the day; `lift` moves a whole day up or down. */

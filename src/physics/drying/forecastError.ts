@@ -3,9 +3,8 @@ import { forecastAir } from "./forecast.ts";
 import { requireMoment, requireWhole } from "../stats/range.ts";
 import type { AirReading } from "./readings.ts";
 import { inOrder } from "./readings.ts";
+import { dayMs } from "../stats/time.ts";
 
-const hourMs = 3_600_000;
-const dayMs = 24 * hourMs;
 /** What a forecast may look back on: its own rule asks for a day and bridges another half. */
 const reachMs = 2 * dayMs;
 /** Days that make a median worth telling, and hours that make a day; judgement. */

@@ -1,10 +1,10 @@
 import * as fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { dryThrough } from "../../../tests/dryThrough.ts";
-import { intervalsFromReadings } from "./readings.ts";
+import { intervalsFromReadings } from "../../../tests/sums/intervalsFromReadings.ts";
+import { hourMs } from "../stats/time.ts";
 
 const pressurePa = 101_325;
-const hourMs = 3_600_000;
 const reading = (h: number, tempC: number, rh: number, filmWM2K = 4) => ({
   atMs: h * hourMs,
   tempC,

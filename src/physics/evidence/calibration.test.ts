@@ -2,9 +2,10 @@ import * as fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import truth from "../../../tests/truth/dryEvidence.json" with { type: "json" };
 import type { DryingPair } from "./calibration.ts";
-import { fitFactor, lnPair, logPairLikelihood, pairWeights } from "./calibration.ts";
+import { lnPair, logPairLikelihood, pairWeights } from "./calibration.ts";
 import type { GroupedPair } from "./shopLearning.ts";
 import { factorOf, learnShop } from "./shopLearning.ts";
+import { fitFactor } from "../../../tests/sums/fitFactor.ts";
 
 const pair = (predictedH: number, wetAtH: number | null, dryAtH: number | null, weight = 1): DryingPair => ({
   predictedS: predictedH * 3600,

@@ -8,7 +8,6 @@ import {
   requireWhole,
   requireWithin,
 } from "../stats/range.ts";
-import { coatVariance, priorVariance } from "../stats/spread.ts";
 
 /**
  * One coat the shop has seen dry, or still wet: the model's hours for it (`predictedS`, walked through its own air
@@ -87,31 +86,6 @@ export function logPairLikelihood({ low, high, weight }: LnPair, b: number, scat
 
 /** Prior of a factor's logarithm. */
 export type LnPrior = { readonly mean: number; readonly variance: number };
-
-/**
- * One factor from pairs: lognormal prior (mean 1, ln variance 0.16), each pair's interval-censored likelihood.
- *
- * The posterior of ln factor is log-concave: it is summed on 49 points spread over just the stretch that matters,
- * which follows it as it narrows. A fixed grid of −2…2 by 0.01 takes five times the sums and goes blind once its
- * step is no longer fine.
- */
-export function fitFactor(
-  pairs: readonly DryingPair[],
-  {
-    prior = { mean: 0, variance: priorVariance },
-    scatter = Math.sqrt(coatVariance),
-  }: { prior?: LnPrior | undefined; scatter?: number | undefined } = {},
-): LearnedFactor {
-  requirePrior(prior);
-  requirePositive("scatter", scatter, { high: 5, unit: "" });
-  const bounds = pairs.map(lnPair);
-  const logHeight = (b: number): number =>
-    bounds.reduce(
-      (sum, pair) => sum + logPairLikelihood(pair, b, scatter),
-      (-0.5 * (b - prior.mean) ** 2) / prior.variance,
-    );
-  return learnedFrom(focusedBelief(logHeight, prior), { scatter, pairs: pairs.length });
-}
 
 /** The shown figures of a belief over a factor's logarithm. */
 export function learnedFrom(

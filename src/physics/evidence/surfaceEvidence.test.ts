@@ -4,7 +4,7 @@ import truth from "../../../tests/truth/dryEvidence.json" with { type: "json" };
 import { bagEvidence } from "./bagEvidence.ts";
 import { evaporativeDropK, wetSurfaceC } from "../air/film.ts";
 import { resistanceEvidence } from "./resistanceEvidence.ts";
-import { cheekEvidence, skinEvidence } from "./skinEvidence.ts";
+import { skinEvidence } from "./skinEvidence.ts";
 import { indexAtShare, judgeSurface, surfaceEvidence, waitAfterChangeS } from "./surfaceEvidence.ts";
 
 const shop = { tempC: 22, rh: 0.5, pressurePa: 101_325, filmWM2K: 15 };
@@ -165,19 +165,6 @@ describe("hands, bags and pins", () => {
     expect(dry.logLikelihood(0.9, 0)).toBeCloseTo(dry.logLikelihood(0.3, 0), 1);
     const wet = skinEvidence({ source: "colour", saw: "wet", afterS: 0, coat: pocket });
     expect(wet.logLikelihood(0.9, 0)).toBeGreaterThan(wet.logLikelihood(0.1, 0) + 1.5);
-  });
-
-  test("cold to the cheek is an index under about 0.7, and needs air dry enough to feel it", () => {
-    const cold = cheekEvidence({ cold: true, afterS: 0, air: shop, coat });
-    if (cold.kind === "refused") throw new Error(cold.code);
-    const share = 0.6 * (1 - 1.9 / 3.5);
-    expect(Math.abs(indexAtShare(shop, share, coat) - 0.7)).toBeLessThan(0.02);
-    expect(Math.exp(cold.evidence.logLikelihood(share, 0))).toBeGreaterThan(0.35);
-    expect(Math.exp(cold.evidence.logLikelihood(share, 0))).toBeLessThan(0.65);
-    expect(cold.evidence.logLikelihood(0.7, 0)).toBeGreaterThan(cold.evidence.logLikelihood(0.01, 0) + 2);
-    expect(cheekEvidence({ cold: true, afterS: 0, air: { ...shop, rh: 0.8 }, coat })).toMatchObject({
-      code: "signal-too-small",
-    });
   });
 
   test("a bag is wet from 95 %, losing from 80 %, dry within 5 % of the room", () => {

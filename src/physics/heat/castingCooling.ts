@@ -5,6 +5,7 @@ import type { HeatHeld, Property } from "./heatProperty.ts";
 import { requireProperty } from "./heatProperty.ts";
 import { startConduction } from "./heatSolver.ts";
 import { requirePositive, requireWhole, requireWithin } from "../stats/range.ts";
+import { dayS } from "../stats/time.ts";
 
 /** A metal's heat: latent heat spread evenly from solidus to liquidus. */
 export type MetalHeat = {
@@ -58,7 +59,6 @@ export const backingSand: Bed = {
   thicknessMm: 150,
 };
 
-const dayS = 86_400;
 /** A freezing floor: no casting is broken out before ten times its freezing (common practice, no source). */
 const knockoutFloor = 10;
 

@@ -10,7 +10,7 @@ import {
   oneTermShare,
   radiationAndFilmC,
   radiationS,
-} from "./heatClosedForms.ts";
+} from "../../../tests/sums/heatClosedForms.ts";
 import { zeroCK } from "./heatSolver.ts";
 
 const { wall } = truth;

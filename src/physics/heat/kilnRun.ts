@@ -6,6 +6,7 @@ import { requireMoment, requireWhole } from "../stats/range.ts";
 import { runFindings } from "./runFindings.ts";
 import type { KilnReading, RunPosition, Ticked } from "./runPosition.ts";
 import { orderedReadings, runPosition } from "./runPosition.ts";
+import { minuteMs } from "../stats/time.ts";
 
 export type KilnRun = {
   readonly segments: readonly Segment[];
@@ -60,17 +61,17 @@ export function judgeRun(run: KilnRun, now: number): RunJudgement {
   const position = runPosition({ curve, startedAt, readings });
   const lastReading = readings.at(-1) ?? null;
   // Since the last reading the run is taken to have gone on as planned.
-  const sinceMin = Math.max(0, (now - position.at) / 60_000);
+  const sinceMin = Math.max(0, (now - position.at) / minuteMs);
   const endMin = curve.at(-1)?.endMin ?? 0;
   const nowMin = Math.min(position.planMin + sinceMin, endMin);
-  const clockOf = (planMin: number): number => now + (planMin - nowMin) * 60_000;
+  const clockOf = (planMin: number): number => now + (planMin - nowMin) * minuteMs;
   return {
     position,
     nowMin,
-    aheadMin: lastReading === null ? null : position.planMin - (position.at - startedAt) / 60_000,
-    plannedC: plannedC(curve, { minute: (now - startedAt) / 60_000, startC }),
+    aheadMin: lastReading === null ? null : position.planMin - (position.at - startedAt) / minuteMs,
+    plannedC: plannedC(curve, { minute: (now - startedAt) / minuteMs, startC }),
     lastReading,
-    unreadMin: (now - (lastReading?.at ?? startedAt)) / 60_000,
+    unreadMin: (now - (lastReading?.at ?? startedAt)) / minuteMs,
     next: nextStep({ segments, curve, ticked, nowMin, clockOf }),
     waiting: segments.flatMap((part, segment) =>
       part.kind === "instruction" &&

@@ -3,6 +3,7 @@ import { speaksOn } from "./firingRamps.ts";
 import type { ReasonCode, Segment } from "./firingSegments.ts";
 import { requireEveryFigure, requireMoment, requireWhole, requireWithin } from "../stats/range.ts";
 import type { KilnReading, Ticked } from "./runPosition.ts";
+import { hourMs, minuteMs } from "../stats/time.ts";
 
 export type RunFinding = {
   readonly code:
@@ -94,7 +95,7 @@ function tooFast(readings: readonly KilnReading[], { rates }: FiringLimits): rea
     if (to === undefined) continue;
     const trim = (Math.sign(to.kilnC - from.kilnC) * noiseK) / 2;
     const path = { fromC: from.kilnC + trim, toC: to.kilnC - trim };
-    const tookH = (to.at - from.at) / 3_600_000;
+    const tookH = (to.at - from.at) / hourMs;
     for (const limit of rates) {
       const neededH = hoursWithin(limit, path);
       if (neededH === 0 || tookH * slack >= neededH) continue;
@@ -138,7 +139,7 @@ function mostMinutes(
     const before = readings[i - 1];
     if (before === undefined) return 0;
     const touches = Math.max(kilnC, before.kilnC) >= lowC && Math.min(kilnC, before.kilnC) <= highC;
-    return touches ? sum + (at - before.at) / 60_000 : sum;
+    return touches ? sum + (at - before.at) / minuteMs : sum;
   }, 0);
 }
 
@@ -190,7 +191,7 @@ function drainMissed(
   const seen = loadsHot ? readings : (smoking ?? []);
   const heldMin = mostMinutes(seen, { lowC: fromC - noiseK, highC: toC + noiseK });
   // A hot load drains while the kiln is only read later: too little is known until the drain's time is over.
-  const isOver = !loadsHot || (readings.at(-1)?.at ?? 0) - smokesAt >= minutes * 60_000;
+  const isOver = !loadsHot || (readings.at(-1)?.at ?? 0) - smokesAt >= minutes * minuteMs;
   if (isOver && heldMin < minutes / slack)
     found.push({
       code: "drain-missed",

@@ -1,6 +1,7 @@
 import type { Stretch } from "./firingSegments.ts";
 import { requireCurve } from "./firingSegments.ts";
 import { requireMoment, requireWithin } from "../stats/range.ts";
+import { minuteMs } from "../stats/time.ts";
 
 /** A kiln reading; `at` is epoch ms. */
 export type KilnReading = { readonly at: number; readonly kilnC: number };
@@ -46,7 +47,7 @@ export function runPosition({
   }
   let place: RunPosition = { segment: curve.length === 0 ? null : 0, planMin: 0, at: startedAt };
   for (const { at, kilnC } of readings) {
-    const expectedMin = place.planMin + (at - place.at) / 60_000;
+    const expectedMin = place.planMin + (at - place.at) / minuteMs;
     place = { ...nearestPlace(curve, { kilnC, expectedMin }), at };
   }
   return place;

@@ -4,8 +4,9 @@ import truth from "../../../tests/truth/metal.json" with { type: "json" };
 import { coolingOf } from "../heat/coolingSolid.ts";
 import { feedChain, type ChainLink } from "./feedChain.ts";
 import { riserDiameterMm, riserModulusCheck, riserVolumeCheck } from "./feeding.ts";
-import { modulusForTimeMm, modulusMm } from "./freezing.ts";
+import { modulusMm } from "./freezing.ts";
 import { caineCheck, caineDiameterMm, shapeFactor, steelRiserRatio } from "./riserSanity.ts";
+import { modulusForTimeMm } from "../../../tests/sums/modulusForTime.ts";
 
 const off = (found: number, wanted: number): number => Math.abs(found / wanted - 1);
 const plate = ([thicknessMm = 0, widthMm = 0, lengthMm = 0]: readonly number[]) =>

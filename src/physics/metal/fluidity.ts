@@ -1,4 +1,5 @@
 import { requireFraction, requirePositive, requireWithin } from "../stats/range.ts";
+import { dayS } from "../stats/time.ts";
 
 /** What the shell's wall is to a heat front: k in W/m·K, kg/m³, J/kg·K. */
 export type MouldHeat = {
@@ -37,8 +38,6 @@ export function effusivity({ conductivityWMK, densityKgM3, heatJKgK }: MouldHeat
   return Math.sqrt(conductivityWMK * densityKgM3 * heatJKgK);
 }
 
-const daySeconds = 86_400;
-
 /**
  * Time a stream between two faces runs before it stops, s, or null where the shell is as hot as the liquidus, or so
  * near it that a day would not stop it. Heat to stop E = ρ·(s/2)·(f·L + c·ΔT) a face; the shell alone takes it in (E·√π/2e·θ)², the interface
@@ -62,7 +61,7 @@ export function runTime(asked: RunAsked): RunTime | null {
   const shellS = ((stopJM2 * Math.sqrt(Math.PI)) / (2 * effusivity(asked.mould) * gapK)) ** 2;
   const interfaceS = stopJM2 / (interfaceWM2K * gapK);
   const timeS = Math.max(shellS, interfaceS);
-  if (timeS > daySeconds) return null;
+  if (timeS > dayS) return null;
   return {
     timeS,
     shellS,

@@ -2,9 +2,10 @@ import * as fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import truth from "../../../tests/truth/metal.json" with { type: "json" };
 import { coolingOf } from "../heat/coolingSolid.ts";
-import { chvorinovConstant, freezeTimeS, modulusForTimeMm, modulusMm } from "./freezing.ts";
+import { chvorinovConstant, freezeTimeS, modulusMm } from "./freezing.ts";
 import { hotShellFreezeS, hotShellSpread, type HotShell, type ShellAround } from "./hotShell.ts";
 import { knockoutTime } from "../heat/knockout.ts";
+import { modulusForTimeMm } from "../../../tests/sums/modulusForTime.ts";
 
 const off = (found: number, wanted: number): number => Math.abs(found / wanted - 1);
 

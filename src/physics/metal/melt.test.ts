@@ -3,16 +3,9 @@ import { describe, expect, test } from "vitest";
 import truth from "../../../tests/truth/metal.json" with { type: "json" };
 import { brimByNumberMl, brimBySandMl, brimNeededMl, crucibleFill, meltMl } from "./crucible.ts";
 import { learnFurnace, learnLoss } from "../heat/furnace.ts";
-import {
-  burnerW,
-  chargeKg,
-  chargeParts,
-  fuelKg,
-  meltEnergyJ,
-  meltPowerW,
-  meltTimeS,
-  shownEfficiency,
-} from "./melt.ts";
+import { burnerW, chargeParts, fuelKg, meltEnergyJ, meltPowerW, meltTimeS, shownEfficiency } from "./melt.ts";
+
+const chargeKg = (asked: Parameters<typeof chargeParts>[0]): number => chargeParts(asked).chargeKg;
 
 const off = (found: number, wanted: number): number => Math.abs(found / wanted - 1);
 const bronze = { fromC: 20, liquidusC: 1000, solidJKgK: 430, latentJKg: 195_000, liquidJKgK: 490 };

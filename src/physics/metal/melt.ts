@@ -129,7 +129,10 @@ export type ChargeParts = {
   readonly yieldShare: number;
 };
 
-/** The charge and where it goes. Refuses a margin of nothing: see `chargeKg`. */
+/**
+ * The metal to weigh in and where it goes, kg: (casting + gating + margin + heel)/(1 − loss). Derived here as a mass
+ * balance; loss is a share of the charge. Shares 0–1; refuses a margin of nothing.
+ */
 export function chargeParts({
   castingKg,
   gatingKg = 0,
@@ -159,14 +162,6 @@ export function chargeParts({
     chargeKg,
     yieldShare: castingKg / (netKg + marginKg),
   };
-}
-
-/**
- * Metal to weigh in, kg: (casting + gating + margin + heel)/(1 − loss). Derived here as a mass balance; loss is a
- * share of the charge. Shares 0–1; refuses a margin of nothing.
- */
-export function chargeKg(asked: ChargeAsked): number {
-  return chargeParts(asked).chargeKg;
 }
 
 function requireHeats({

@@ -1,4 +1,5 @@
 import { requireMoment, requireWithin } from "../stats/range.ts";
+import { minuteMs } from "../stats/time.ts";
 
 /** How something that is ready waits for the pour. */
 export type HoldAs = "keep-in-kiln" | "keep-sand-hot" | "hold-metal-skim" | "keep-hot" | "stand-ready";
@@ -79,7 +80,6 @@ export type PourPlan = {
   readonly clashes: readonly Clash[];
 };
 
-const minuteMs = 60_000;
 /** Metal is skimmed this long before it is poured, min (common practice, no source). */
 const skimBeforeMin = 3;
 

@@ -7,34 +7,6 @@ export type Addition =
   /** What would be added can't bring the melt to its target at any mass. */
   | { readonly kind: "cannot-reach" };
 
-/**
- * How much of an addition raises one element to its target, kg, exactly: M(w* − w)/[p·r − w*(1 − p + p·r)], for an
- * addition that holds `p` of the element, of which `r` comes through and the rest of which is lost. Derived here.
- */
-export function raiseKg({
-  meltKg,
-  share,
-  targetShare,
-  additionShare,
-  recovery,
-}: {
-  meltKg: number;
-  share: number;
-  targetShare: number;
-  additionShare: number;
-  recovery: number;
-}): Addition {
-  requirePositive("meltKg", meltKg, { high: 100_000, unit: "kg" });
-  for (const [name, value] of Object.entries({ share, targetShare, additionShare, recovery }))
-    requireFraction(name, value);
-  if (share >= targetShare) return { kind: "not-needed" };
-  const gain = additionShare * recovery;
-  const per = gain - targetShare * (1 - additionShare + gain);
-  return per > 1e-9
-    ? { kind: "add", addKg: (meltKg * (targetShare - share)) / per }
-    : { kind: "cannot-reach" };
-}
-
 /** How much cleaner metal brings one element down to its target, kg: M(w − w*)/(w* − wd). Derived here. */
 export function diluteKg({
   meltKg,

@@ -2,7 +2,7 @@ import * as fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import truth from "../../../tests/truth/controlChart.json" with { type: "json" };
 import type { ChartOptions, IndividualsChart } from "./controlChart.ts";
-import { chartSegments, individualsChart } from "./controlChart.ts";
+import { individualsChart } from "./controlChart.ts";
 
 const chartOf = (values: readonly number[], options?: ChartOptions): IndividualsChart => {
   const chart = individualsChart(values, options);
@@ -153,18 +153,6 @@ describe("limits", () => {
     expect(individualsChart([12], { frozen: unit })?.limits).toEqual({ upper: 3, lower: -3 });
     expect(() => individualsChart([12, NaN])).toThrow(RangeError);
     expect(() => individualsChart([12, 13], { baseline: 1 })).toThrow(RangeError);
-  });
-
-  test("a new batch or cup begins a chart of its own", () => {
-    const segments = chartSegments([...ten, ...ten.map((value) => value + 10)], {
-      restartedBefore: [10],
-      correctedBefore: [12],
-    });
-    expect(segments.map(({ from }) => from)).toEqual([0, 10]);
-    expect(segments[0]?.chart?.limits).toEqual(chartOf(ten).limits);
-    expect(segments[1]?.chart?.centre).toBeCloseTo(22.6, 9);
-    expect(segments[1]?.chart?.movingRanges[2]).toBeNull();
-    expect(segments[1]?.chart?.signals).toEqual([]);
   });
 });
 

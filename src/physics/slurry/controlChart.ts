@@ -83,29 +83,6 @@ export function individualsChart(
   };
 }
 
-export type ChartSegment = { readonly from: number; readonly chart: IndividualsChart | null };
-
-/** One chart a batch and cup: a value whose index is in `restartedBefore` begins a new chart with limits of its own. Indexes inside a chart count from its `from`. */
-export function chartSegments(
-  values: readonly number[],
-  {
-    restartedBefore,
-    correctedBefore = [],
-    dropWideRanges,
-  }: Pick<ChartOptions, "correctedBefore" | "dropWideRanges"> & {
-    readonly restartedBefore: readonly number[];
-  },
-): readonly ChartSegment[] {
-  requireIndexes("restartedBefore", restartedBefore);
-  requireIndexes("correctedBefore", correctedBefore);
-  const starts = [0, ...restartedBefore.filter((i) => i > 0 && i < values.length)].sort((a, b) => a - b);
-  return [...new Set(starts)].map((from, k, all) => {
-    const part = values.slice(from, all[k + 1] ?? values.length);
-    const within = correctedBefore.map((i) => i - from).filter((i) => i > 0 && i < part.length);
-    return { from, chart: individualsChart(part, { correctedBefore: within, dropWideRanges }) };
-  });
-}
-
 function baselineCount({ baseline }: ChartOptions, length: number): number {
   if (baseline === undefined) return Math.min(length, freezeAt);
   if (!Number.isInteger(baseline) || baseline < 2)

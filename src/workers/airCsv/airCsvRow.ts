@@ -1,3 +1,4 @@
+import { millisecondsInDay as dayMs } from "date-fns/constants";
 import { saturationPressureWaterPa } from "../../physics/air/air.ts";
 import type { AirCsvPlan, PressureUnit, TempUnit } from "./airCsvPlan.ts";
 import { planGaps } from "./airCsvPlan.ts";
@@ -16,7 +17,7 @@ export const airCsvLimits = {
 } as const;
 
 /** A clock may run this far ahead of ours. */
-export const aheadMs = 86_400_000;
+export const aheadMs = dayMs;
 
 /** Sensors in wet air show a little over 100 %; up to here that counts as 100 %. Judgement. */
 const overfullRh = 1.05;

@@ -1,3 +1,4 @@
+import { millisecondsInMinute as minuteMs } from "date-fns/constants";
 import type { DateOrder, TimeColumns } from "./airCsvPlan.ts";
 import { readNumber } from "./numberText.ts";
 import { dateMarks, isClockText, isDateText, readTimeText } from "./timeText.ts";
@@ -70,7 +71,7 @@ function zoneIn(names: readonly string[], columns: readonly number[]): string | 
 }
 
 function offsetText(offsetMs: number): string {
-  const minutes = Math.abs(offsetMs) / 60_000;
+  const minutes = Math.abs(offsetMs) / minuteMs;
   const two = (value: number): string => String(value).padStart(2, "0");
   return `${offsetMs < 0 ? "-" : "+"}${two(Math.floor(minutes / 60))}:${two(minutes % 60)}`;
 }

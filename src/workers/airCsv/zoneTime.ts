@@ -1,6 +1,7 @@
-const minuteMs = 60_000;
+import { tzOffset } from "@date-fns/tz";
+import { millisecondsInDay as dayMs, millisecondsInMinute as minuteMs } from "date-fns/constants";
+
 const quarterMs = 15 * minuteMs;
-const dayMs = 86_400_000;
 
 /**
  * The moments, epoch ms in order, at which clocks of a zone show a time written as if it were UTC (`localMs`): one as
@@ -42,35 +43,23 @@ export function fixedOffsetMs(text: string): number | null {
 }
 
 function offsetsOf(zone: string): ((atMs: number) => number) | null {
-  const parts = formatOf(zone);
-  if (parts === null) return null;
+  if (!isZone(zone)) return null;
   const known = new Map<number, number>();
   return (atMs) => {
     const ready = known.get(atMs);
     if (ready !== undefined) return ready;
-    const shown = Object.fromEntries(
-      parts.formatToParts(atMs).map(({ type, value }) => [type, Number(value)]),
-    );
-    const { year = 0, month = 1, day = 1, hour = 0, minute = 0, second = 0 } = shown;
-    const offset = Date.UTC(year, month - 1, day, hour, minute, second) - Math.floor(atMs / 1000) * 1000;
+    const offset = tzOffset(zone, new Date(atMs)) * minuteMs;
     known.set(atMs, offset);
     return offset;
   };
 }
 
-function formatOf(timeZone: string): Intl.DateTimeFormat | null {
+/** The library takes any name with an offset in it; a file may only name a zone there is. */
+function isZone(timeZone: string): boolean {
   try {
-    return new Intl.DateTimeFormat("en-US", {
-      timeZone,
-      hourCycle: "h23",
-      year: "numeric",
-      month: "numeric",
-      day: "numeric",
-      hour: "numeric",
-      minute: "numeric",
-      second: "numeric",
-    });
+    Intl.DateTimeFormat("en", { timeZone });
+    return true;
   } catch {
-    return null;
+    return false;
   }
 }

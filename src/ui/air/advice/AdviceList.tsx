@@ -1,3 +1,4 @@
+import { millisecondsInHour as hourMs } from "date-fns/constants";
 import type { Advice } from "../../../physics/drying/dryingAdvice.ts";
 import type { CoatAdvice } from "../../../logbook/drying/coatAdvice.ts";
 import type { Piece } from "../../../logbook/piece/piece.ts";
@@ -31,7 +32,7 @@ export function AdviceList({ said, piece }: { readonly said: Said; readonly piec
           For the air as last read, {duration(readingAgeMs)} ago: {readingWords(reading, format)}. It is taken
           to stay so; the ready time of the piece goes by the room's forecast and may differ.
         </p>
-        {readingAgeMs > practice.readingOldH.value * 3_600_000 && (
+        {readingAgeMs > practice.readingOldH.value * hourMs && (
           <p>
             <strong>That is old. Read the air again before you act on this.</strong>
           </p>

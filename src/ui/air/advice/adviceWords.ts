@@ -1,10 +1,9 @@
+import { millisecondsInHour as hourMs } from "date-fns/constants";
 import type { Advice, PrimeCaution, Remedy } from "../../../physics/drying/dryingAdvice.ts";
 import type { CoatAdvice } from "../../../logbook/drying/coatAdvice.ts";
 import { airClasses } from "../../../trade/airClasses.ts";
 import { duration } from "../../base/format/time.ts";
 import type { Format } from "../../base/format/units.ts";
-
-const hourMs = 3_600_000;
 
 /** "4 h 10 min": hours as the rest of the app tells them. */
 export const hoursWords = (hours: number): string =>

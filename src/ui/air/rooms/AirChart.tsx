@@ -1,3 +1,4 @@
+import { millisecondsInHour as hourMs } from "date-fns/constants";
 import type { AirReading } from "../../../logbook/piece/piece.ts";
 import { useFormat } from "../../base/state/useFormat.ts";
 import { useNow } from "../../base/state/useNow.ts";
@@ -10,7 +11,6 @@ import { useWidth } from "../../base/charts/useWidth.ts";
 import { dayTime } from "../../base/format/time.ts";
 import { chartHours, fromStart, niceRange, recentReadings } from "./airSeries.ts";
 
-const hourMs = 60 * 60_000;
 /** A sensor's readings lie too close for a dot each. */
 const mostDots = 60;
 

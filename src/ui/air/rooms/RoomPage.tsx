@@ -1,3 +1,4 @@
+import { millisecondsInHour as hourMs } from "date-fns/constants";
 import { useParams } from "wouter";
 import type { AirReading, Room } from "../../../logbook/piece/piece.ts";
 import { useRoom } from "../../base/state/live.ts";
@@ -19,8 +20,6 @@ import { RoomSettings } from "./RoomSettings.tsx";
 import sheet from "../../base/styles/sheet.module.css";
 import styles from "./rooms.module.css";
 import { SensorChip } from "./SensorChip.tsx";
-
-const hourMs = 3_600_000;
 
 export function RoomPage() {
   const { id = "" } = useParams();

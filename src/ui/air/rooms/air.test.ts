@@ -1,3 +1,4 @@
+import { millisecondsInHour as hourMs } from "date-fns/constants";
 import fc from "fast-check";
 import { expect, test } from "vitest";
 import type { AirReading } from "../../../logbook/piece/piece.ts";
@@ -6,7 +7,6 @@ import { fromStart, niceRange, recentReadings } from "./airSeries.ts";
 import { airClassOptions, readingWords, thirstWords } from "./airWords.ts";
 import { prefill, readingOf, tempStepC } from "./prefill.ts";
 
-const hourMs = 3_600_000;
 const now = Date.UTC(2026, 2, 4, 12);
 const metric = makeFormat("metric", "en-GB");
 const us = makeFormat("us", "en-US");

@@ -1,6 +1,6 @@
+import { millisecondsInHour as hourMs } from "date-fns/constants";
 import type { AirReading } from "../../../logbook/piece/piece.ts";
 
-const hourMs = 60 * 60_000;
 export const chartHours = 48;
 
 export type AirPoint = { readonly at: number; readonly value: number };

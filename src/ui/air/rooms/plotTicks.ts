@@ -1,7 +1,8 @@
+import { millisecondsInDay as dayMs } from "date-fns/constants";
+import { dateFormat } from "../../base/format/formatters.ts";
 import type { PlotTick } from "../../base/charts/plotFrame.ts";
 import { clockTicks } from "../../base/charts/timeTicks.ts";
 
-const dayMs = 24 * 3_600_000;
 const stepsDays = [1, 2, 4, 7, 14, 28, 56, 91, 182, 364];
 
 /** Round times to mark on a plot, at most about `most`: hours within three days, else whole days of the device's own clock. */
@@ -13,7 +14,7 @@ export function plotTicks(
   if (to - from <= 3 * dayMs) return clockTicks(from, to, { most, locale, daysFromH: 26 });
   const days = (to - from) / dayMs;
   const step = stepsDays.find((one) => days / one <= most) ?? Math.ceil(days / most);
-  const label = new Intl.DateTimeFormat(locale, { day: "numeric", month: "short" });
+  const label = dateFormat(locale, { day: "numeric", month: "short" });
   const ticks: PlotTick[] = [];
   const day = new Date(from);
   day.setHours(0, 0, 0, 0);

@@ -1,3 +1,4 @@
+import { millisecondsInMinute as minuteMs } from "date-fns/constants";
 import { useEffect, useRef } from "react";
 
 /** Does it every so many minutes while the caller is shown; 0 for never. Always the newest `act`. */
@@ -8,7 +9,7 @@ export function useAutoLog(everyMin: number, act: () => void): void {
   });
   useEffect(() => {
     if (everyMin === 0) return undefined;
-    const timer = setInterval(() => newest.current(), everyMin * 60_000);
+    const timer = setInterval(() => newest.current(), everyMin * minuteMs);
     return () => clearInterval(timer);
   }, [everyMin]);
 }

@@ -1,3 +1,4 @@
+import { millisecondsInHour as hourMs } from "date-fns/constants";
 import { expect, test } from "vitest";
 import { coverAt } from "../../../../tests/coverAt.ts";
 import { givenPiece } from "../../../../tests/givenPiece.ts";
@@ -5,7 +6,6 @@ import { type DueTime, dueList, dueTimes } from "./dueTimes.ts";
 import { dueTimeWords, dueWords } from "../../making/due/dueWords.ts";
 import { calendarOld, cameDueWords, layerWords, ringLabel, testedWords } from "./ringLabel.ts";
 
-const hourMs = 3_600_000;
 const noon = Date.UTC(2026, 2, 4, 12);
 const due = (dueMs = noon, id = "heron-coat-4"): DueTime => ({
   id,

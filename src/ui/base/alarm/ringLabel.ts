@@ -1,3 +1,4 @@
+import { millisecondsInMinute as minuteMs } from "date-fns/constants";
 import type { NotifyPermission } from "../../../device/notify.ts";
 import type { Settings } from "../../../storage/settings.ts";
 
@@ -23,7 +24,7 @@ export type RingState = {
 };
 
 /** Times closer than this are the same in a calendar. */
-const sameMs = 5 * 60_000;
+const sameMs = 5 * minuteMs;
 
 /** The honest label of one due time: what will make it known as things stand now. */
 export function ringLabel(dueMs: number, { screenOn, permission, inCalendarMs }: RingState): string {

@@ -1,3 +1,4 @@
+import { millisecondsInHour as hourMs } from "date-fns/constants";
 import type { CoatDrying } from "../../../logbook/piece/standing.ts";
 import { useFormat } from "../state/useFormat.ts";
 import { dayTime, soonTime } from "../format/time.ts";
@@ -8,7 +9,6 @@ import { plotFrame, ticksFor } from "./plotFrame.ts";
 import { clockTicks } from "./timeTicks.ts";
 import { useWidth } from "./useWidth.ts";
 
-const hourMs = 3_600_000;
 const mostRows = 12;
 
 /** Water left in the outer coat against time, with the hours in which it comes to ready. */

@@ -1,3 +1,4 @@
+import { millisecondsInMinute as minuteMs } from "date-fns/constants";
 import type { Stretch } from "../../../physics/heat/firingSegments.ts";
 import type { KilnReading } from "../../../physics/heat/runPosition.ts";
 import type { Format } from "../format/units.ts";
@@ -34,7 +35,7 @@ export function readPoints(readings: readonly KilnReading[], startedAt: number):
   const every = Math.max(1, Math.ceil(readings.length / mostPoints));
   return readings
     .filter((_, place) => place % every === 0 || place === readings.length - 1)
-    .map(({ at, kilnC }) => ({ minute: (at - startedAt) / 60_000, kilnC }));
+    .map(({ at, kilnC }) => ({ minute: (at - startedAt) / minuteMs, kilnC }));
 }
 
 /** Round temperatures of the reader's own unit, canonical °C. */

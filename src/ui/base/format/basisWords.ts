@@ -1,3 +1,4 @@
+import { millisecondsInHour as hourMs } from "date-fns/constants";
 import type { CoatDrying } from "../../../logbook/piece/standing.ts";
 import { airClasses } from "../../../trade/airClasses.ts";
 import { assumedWords } from "./assumedWords.ts";
@@ -17,7 +18,7 @@ export function basisWords(
   if (readings > 0) {
     const age = lastReadingAgeMs === null ? "" : `, the last ${duration(lastReadingAgeMs)} old`;
     lines.push(`${readings === 1 ? "1 reading" : `${readings} readings`} of the room's air${age}.`);
-    if (longestGapMs > 12 * 3_600_000)
+    if (longestGapMs > 12 * hourMs)
       lines.push(`The longest stretch without a reading is ${duration(longestGapMs)}.`);
   }
   if (air !== null) lines.push(`Air movement: ${airClasses[air].label.toLowerCase()}.`);

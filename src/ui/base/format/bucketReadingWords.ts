@@ -2,6 +2,7 @@ import type { BucketCup } from "../../../logbook/bucket/bucketCups.ts";
 import type { DensityRead, ReadingStanding, SecondsRead } from "../../../logbook/bucket/bucketReading.ts";
 import { cupOf } from "../../../trade/cups.ts";
 import type { Format } from "./units.ts";
+import { numberFormat } from "./formatters.ts";
 
 /** mm²/s is what every cup's table is in; no shop reads a cup in other units. */
 export const viscosityText = (viscosityMm2S: number, format: Pick<Format, "number">): string =>
@@ -15,7 +16,7 @@ export function cupName(cup: BucketCup): string {
 
 /** "23.0": a stopwatch's digits don't jump when a tenth is nought. */
 export const watchText = (seconds: number, locale: string): string =>
-  new Intl.NumberFormat(locale, { minimumFractionDigits: 1, maximumFractionDigits: 1 }).format(seconds);
+  numberFormat(locale, { minimumFractionDigits: 1, maximumFractionDigits: 1 }).format(seconds);
 
 /** What the seconds come to, and how far that can be trusted. */
 export function viscosityWords(

@@ -1,3 +1,5 @@
+import { numberFormat } from "./formatters.ts";
+
 /**
  * The number a person typed, or null when it is none. A comma counts as the decimal mark unless it stands in the
  * place of a thousands mark in a locale that writes one ("1,200" in American English).
@@ -23,6 +25,8 @@ export function fieldText(value: number, digits: number): string {
 
 function decimalMark(locale: string): string {
   return (
-    new Intl.NumberFormat(locale).formatToParts(1.5).find((part) => part.type === "decimal")?.value ?? "."
+    numberFormat(locale)
+      .formatToParts(1.5)
+      .find((part) => part.type === "decimal")?.value ?? "."
   );
 }

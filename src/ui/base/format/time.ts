@@ -1,10 +1,11 @@
-const minuteMs = 60_000;
-const hourMs = 60 * minuteMs;
-const dayMs = 24 * hourMs;
+import { tz } from "@date-fns/tz";
+import { millisecondsInHour as hourMs, millisecondsInMinute as minuteMs } from "date-fns/constants";
+import { differenceInCalendarDays } from "date-fns/differenceInCalendarDays";
+import { dateFormat } from "./formatters.ts";
 
 /** "18:40", or "6:40 PM" where the locale writes so; in the device's zone unless told another. */
 export function clockTime(at: number, locale: string, zone?: string): string {
-  return new Intl.DateTimeFormat(locale, { timeStyle: "short", timeZone: zone }).format(at);
+  return dateFormat(locale, { timeStyle: "short", timeZone: zone }).format(at);
 }
 
 /** "today 18:40", "tomorrow 06:10", "Thursday 18:40" within a week, else "12 March 18:40". */
@@ -13,29 +14,26 @@ export function dayTime(at: number, now: number, locale: string, zone?: string):
 }
 
 export function dayName(at: number, now: number, locale: string, zone?: string): string {
-  const days = dayNumber(at, zone) - dayNumber(now, zone);
+  const days = daysApart(at, now, zone);
   if (days === 0) return "today";
   if (days === 1) return "tomorrow";
   if (days === -1) return "yesterday";
   const write = (options: Intl.DateTimeFormatOptions): string =>
-    new Intl.DateTimeFormat(locale, { ...options, timeZone: zone }).format(at);
+    dateFormat(locale, { ...options, timeZone: zone }).format(at);
   if (Math.abs(days) < 7) return write({ weekday: "long" });
   const sameYear =
-    write({ year: "numeric" }) ===
-    new Intl.DateTimeFormat(locale, { year: "numeric", timeZone: zone }).format(now);
+    write({ year: "numeric" }) === dateFormat(locale, { year: "numeric", timeZone: zone }).format(now);
   return write({ day: "numeric", month: "long", ...(sameYear ? {} : { year: "numeric" }) });
 }
 
 /** The clock alone for today, else with its day: "18:40", "tomorrow 06:10". */
 export function soonTime(at: number, now: number, locale: string, zone?: string): string {
-  return dayNumber(at, zone) === dayNumber(now, zone)
-    ? clockTime(at, locale, zone)
-    : dayTime(at, now, locale, zone);
+  return daysApart(at, now, zone) === 0 ? clockTime(at, locale, zone) : dayTime(at, now, locale, zone);
 }
 
 /** "at 18:40" today, else "tomorrow 06:10": for the middle of a sentence. */
 export const atTime = (at: number, now: number, locale: string, zone?: string): string =>
-  `${dayNumber(at, zone) === dayNumber(now, zone) ? "at " : ""}${soonTime(at, now, locale, zone)}`;
+  `${daysApart(at, now, zone) === 0 ? "at " : ""}${soonTime(at, now, locale, zone)}`;
 
 /** "just now", "12 min ago", "in 3 h 20 min". */
 export function ago(at: number, now: number): string {
@@ -59,17 +57,9 @@ function joined(large: number, largeUnit: string, small: number, smallUnit: stri
   return small === 0 ? `${large} ${largeUnit}` : `${large} ${largeUnit} ${small} ${smallUnit}`;
 }
 
-/** Days since 1970 of the calendar day in which the moment falls there. */
-function dayNumber(at: number, zone?: string): number {
-  const parts = new Intl.DateTimeFormat("en", {
-    year: "numeric",
-    month: "numeric",
-    day: "numeric",
-    timeZone: zone,
-  }).formatToParts(at);
-  const part = (type: string): number => Number(parts.find((p) => p.type === type)?.value);
-  return Date.UTC(part("year"), part("month") - 1, part("day")) / dayMs;
-}
+/** Midnights between two moments there; below 0 where the first is the earlier. */
+const daysApart = (at: number, from: number, zone?: string): number =>
+  differenceInCalendarDays(at, from, zone === undefined ? {} : { in: tz(zone) });
 
 /** The words of this app are English: take the reader's own English if they have one, for clock and dates. */
 export function pickLocale(languages: readonly string[]): string {

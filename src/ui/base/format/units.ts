@@ -1,3 +1,5 @@
+import { numberFormat } from "./formatters.ts";
+
 export type UnitSystem = "metric" | "us" | "mixed";
 
 /**
@@ -125,7 +127,7 @@ const noBreak = "\u00a0";
 export function makeFormat(units: UnitSystem, locale: string): Format {
   const table = systems[units];
   const number = (value: number, digits: number): string =>
-    new Intl.NumberFormat(locale, { maximumFractionDigits: digits }).format(withoutMinusZero(value, digits));
+    numberFormat(locale, { maximumFractionDigits: digits }).format(withoutMinusZero(value, digits));
   const toShown = (quantity: Quantity, canonical: number): number =>
     canonical * table[quantity].factor + (table[quantity].offset ?? 0);
   return {

@@ -1,3 +1,4 @@
+import { millisecondsInMinute as minuteMs } from "date-fns/constants";
 import { useId, useState } from "react";
 import { useShop } from "../state/shop.tsx";
 import { useFormat } from "../state/useFormat.ts";
@@ -7,7 +8,7 @@ import field from "../parts/field.module.css";
 import styles from "./WhenField.module.css";
 import { localText, readLocalText } from "../parts/localTime.ts";
 
-const quarterMs = 15 * 60_000;
+const quarterMs = 15 * minuteMs;
 
 /** When it happened: now (null) unless said otherwise; never in the future. */
 export function WhenField(props: {

@@ -6,6 +6,7 @@ import styles from "./Keypad.module.css";
 import { padPressed, padStepped, type PadKey, type PadText } from "./keypadText.ts";
 import { usePress } from "../parts/usePress.ts";
 import { useRepeat } from "../parts/useRepeat.ts";
+import { numberFormat } from "../format/formatters.ts";
 
 export type PadStep = {
   readonly step: number;
@@ -31,7 +32,7 @@ export function Keypad(props: {
 }) {
   const { label, unit, value, onChange, stepping, onEnter } = props;
   const { locale } = useFormat();
-  const mark = new Intl.NumberFormat(locale).format(0.5).replaceAll(/\d/g, "");
+  const mark = numberFormat(locale).format(0.5).replaceAll(/\d/g, "");
   const step = (sign: 1 | -1): void =>
     onChange(padStepped(value.text, { ...stepping, step: sign * stepping.step }));
   const less = useRepeat(() => step(-1));

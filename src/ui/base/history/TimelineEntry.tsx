@@ -1,3 +1,4 @@
+import { millisecondsInMinute as minuteMs } from "date-fns/constants";
 import { useState } from "react";
 import { useShop } from "../state/shop.tsx";
 import { entryWords } from "../format/entryWords.ts";
@@ -10,7 +11,7 @@ import sheet from "../styles/sheet.module.css";
 import styles from "./Timeline.module.css";
 import type { TimelineLine } from "./timelineLines.ts";
 
-const lateMs = 10 * 60_000;
+const lateMs = 10 * minuteMs;
 
 export function TimelineEntry(props: {
   readonly stream: string;

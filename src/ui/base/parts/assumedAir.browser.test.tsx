@@ -1,3 +1,4 @@
+import { millisecondsInHour as hourMs } from "date-fns/constants";
 import { afterEach, expect, test } from "vitest";
 import { page } from "vitest/browser";
 import { clearDesks, deskNow, freshDesk, showAt, type Desk } from "../../../../tests/demoDesk.tsx";
@@ -6,7 +7,6 @@ import { RackPage } from "../../making/rack/RackPage.tsx";
 
 afterEach(clearDesks);
 
-const hourMs = 3_600_000;
 const ways = () => page.getByRole("link", { name: "Log temperature and humidity" });
 const assumed = () => page.getByText(/^No readings of this room: assumed 20.°C, 55.*still room\.$/).first();
 

@@ -1,11 +1,7 @@
-const two = (n: number): string => String(n).padStart(2, "0");
+import { lightFormat } from "date-fns/lightFormat";
 
 /** The moment as a date-time field wants it, in the device's own zone: "2026-03-04T18:40". */
-export function localText(at: number): string {
-  const day = new Date(at);
-  const date = `${day.getFullYear()}-${two(day.getMonth() + 1)}-${two(day.getDate())}`;
-  return `${date}T${two(day.getHours())}:${two(day.getMinutes())}`;
-}
+export const localText = (at: number): string => lightFormat(at, "yyyy-MM-dd'T'HH:mm");
 
 /** The moment a date-time field gives, or null while it is half filled. */
 export function readLocalText(text: string): number | null {

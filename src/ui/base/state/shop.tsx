@@ -9,6 +9,7 @@ import { refusalText } from "../format/refusalWords.ts";
 import { makeFormat } from "../format/units.ts";
 import { useFleeting } from "./fleeting.ts";
 import { shopLocale } from "./locale.ts";
+import { deviceZone } from "../format/formatters.ts";
 
 export type LogResult =
   { readonly ok: true; readonly entries: readonly Entry[] } | { readonly ok: false; readonly text: string };
@@ -56,7 +57,7 @@ export type ShopParts = {
 export function makeShop({ db, clock, newId, opened }: ShopParts): ShopDoor {
   const moment = (): Moment => ({
     now: clock(),
-    zone: Intl.DateTimeFormat().resolvedOptions().timeZone,
+    zone: deviceZone(),
     device: opened.deviceId,
     newId,
   });

@@ -7,6 +7,7 @@ import { aimLines, lifeLines } from "../buckets/bucketWords.ts";
 import { bucketUses } from "../buckets/bucketForm.ts";
 import { Lines } from "../buckets/Lines.tsx";
 import { useBucketStanding } from "../useBucketStanding.ts";
+import { dateFormat } from "../../base/format/formatters.ts";
 import { reasonWords } from "../../base/format/bucketHealthWords.ts";
 import { clockTime } from "../../base/format/time.ts";
 import { Button } from "../../base/parts/Button.tsx";
@@ -118,7 +119,7 @@ const handRows = [1, 2, 3, 4, 5, 6, 7, 8] as const;
 const handCells = [1, 2, 3, 4, 5, 6, 7, 8] as const;
 
 const dateOf = (at: number, locale: string): string =>
-  new Intl.DateTimeFormat(locale, { day: "numeric", month: "short", year: "numeric" }).format(at);
+  dateFormat(locale, { day: "numeric", month: "short", year: "numeric" }).format(at);
 
 /** In which order it is made, with amounts for a full bucket where the mix is known. */
 function MixingOrder({ standing: { aim } }: { readonly standing: BucketStanding }) {

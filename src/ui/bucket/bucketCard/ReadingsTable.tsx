@@ -1,5 +1,6 @@
 import type { BucketStanding } from "../../../logbook/bucket/bucketStanding.ts";
 import { useFormat } from "../../base/state/useFormat.ts";
+import { dateFormat } from "../../base/format/formatters.ts";
 import { clockTime } from "../../base/format/time.ts";
 import sheet from "../../base/styles/sheet.module.css";
 
@@ -13,7 +14,7 @@ export function ReadingsTable({ standing }: { readonly standing: BucketStanding 
     .filter(({ seconds, density, reading: { pH, slurryC } }) => (seconds ?? density ?? pH ?? slurryC) != null)
     .slice(-most);
   if (rows.length === 0) return <p>It was never read.</p>;
-  const day = new Intl.DateTimeFormat(format.locale, { day: "numeric", month: "short" });
+  const day = dateFormat(format.locale, { day: "numeric", month: "short" });
   const number = (value: number | null | undefined, digits: number): string =>
     value === null || value === undefined ? "" : format.number(value, digits);
   return (

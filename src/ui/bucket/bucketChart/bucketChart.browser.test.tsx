@@ -1,3 +1,4 @@
+import { millisecondsInHour as hourMs } from "date-fns/constants";
 import { afterEach, describe, expect, test } from "vitest";
 import { page } from "vitest/browser";
 import { clearDesks, demoDesk, deskNow, showAt } from "../../../../tests/demoDesk.tsx";
@@ -5,7 +6,6 @@ import { BucketChartPage } from "./BucketChartPage.tsx";
 
 afterEach(clearDesks);
 
-const hourMs = 3_600_000;
 const id = "first-backup";
 const at = { route: "/buckets/:id/chart", screen: BucketChartPage };
 /** Ten that set the limits, then five that climb: limits 11.86 and 13.34, worked by hand from 12.60 ± 3 · 0.2778 ÷ 1.128. */

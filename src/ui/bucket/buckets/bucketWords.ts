@@ -1,9 +1,8 @@
+import { millisecondsInDay as dayMs, millisecondsInHour as hourMs } from "date-fns/constants";
 import type { ReadingStanding } from "../../../logbook/bucket/bucketReading.ts";
 import type { BucketStanding } from "../../../logbook/bucket/bucketStanding.ts";
 import { duration } from "../../base/format/time.ts";
 import type { Format } from "../../base/format/units.ts";
-
-const dayMs = 86_400_000;
 
 /** "12.5 to 16 s in Blue tape"; null where no band was set. */
 export function bandText({ bandS, cup }: BucketStanding["aim"], format: Format): string | null {
@@ -82,7 +81,7 @@ function mixingWords(
 ): string {
   if (steady === true) return "three readings agree: it has settled";
   if (hours >= neededH)
-    return hours * 3_600_000 > 4 * dayMs
+    return hours * hourMs > 4 * dayMs
       ? "long enough"
       : `${format.show("h", hours)}, ${format.show("h", neededH)} wanted`;
   return `${format.show("h", hours)} of ${format.show("h", neededH)}, or until three readings an hour apart agree`;

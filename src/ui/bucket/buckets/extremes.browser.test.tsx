@@ -1,3 +1,4 @@
+import { millisecondsInHour as hourMs } from "date-fns/constants";
 import { afterEach, expect, test } from "vitest";
 import { clearDesks, demoDesk, deskNow, showAt, type Desk } from "../../../../tests/demoDesk.tsx";
 import type { EntryBodies, EntryType } from "../../../logbook/entries/entry.ts";
@@ -11,7 +12,6 @@ import { BucketsPage } from "./BucketsPage.tsx";
 
 afterEach(clearDesks);
 
-const hourMs = 3_600_000;
 const id = "first-prime";
 const bare: EntryBodies["bucket-set"] = { name: "Prime", use: "prime", slurry: "" };
 const told: EntryBodies["bucket-set"] = {

@@ -1,3 +1,4 @@
+import { millisecondsInHour as hourMs } from "date-fns/constants";
 import { afterEach, describe, expect, test } from "vitest";
 import { page } from "vitest/browser";
 import { clearDesks, demoDesk, deskNow, showAt, type Desk } from "../../../../tests/demoDesk.tsx";
@@ -7,7 +8,6 @@ import { MakeUpPage } from "./MakeUpPage.tsx";
 
 afterEach(clearDesks);
 
-const hourMs = 3_600_000;
 const id = "first-prime";
 const at = { route: "/buckets/:id/make-up", screen: MakeUpPage };
 const path = `/buckets/${id}/make-up`;

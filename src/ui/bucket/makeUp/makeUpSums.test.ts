@@ -1,5 +1,6 @@
+import { millisecondsInHour as hourMs } from "date-fns/constants";
 import { describe, expect, test } from "vitest";
-import { hourMs, later, read, standingAt, targets } from "../../../../tests/logs/testBucket.ts";
+import { later, read, standingAt, targets } from "../../../../tests/logs/testBucket.ts";
 import { askedMakings, byComposition, foretold, makingsOf, nothingIn, waterByDensity } from "./makeUpSums.ts";
 
 /** 20 L of fused silica prime that lost a litre: 19 L of 1.717 g/cm³ (worked by hand, mass over volume). */

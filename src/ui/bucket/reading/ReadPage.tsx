@@ -1,3 +1,4 @@
+import { millisecondsInHour as hourMs } from "date-fns/constants";
 import { useState } from "react";
 import { useLocation, useParams } from "wouter";
 import type { DipOut } from "../../../logbook/bucket/bucketLedger.ts";
@@ -70,7 +71,6 @@ function Reading({
   return <ReadSteps standing={standing} shop={shop} form={form} onLogged={setLoggedId} />;
 }
 
-const hourMs = 3_600_000;
 /** An addition this fresh is what the reading is taken for. */
 const justMs = 6 * hourMs;
 

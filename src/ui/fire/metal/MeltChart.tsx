@@ -1,3 +1,4 @@
+import { millisecondsInMinute as minuteMs } from "date-fns/constants";
 import type { MeltHeat } from "../../../physics/metal/melt.ts";
 import type { Melt } from "../../../logbook/fire/fireStates.ts";
 import type { PowerKnown } from "../../../logbook/fire/furnaceMemory.ts";
@@ -10,8 +11,6 @@ import { timeTicks } from "../../base/charts/timeTicks.ts";
 import { useFormat } from "../../base/state/useFormat.ts";
 import { clockTime } from "../../base/format/time.ts";
 import { meltCourse, metalAfter, type CoursePoint } from "./meltCourse.ts";
-
-const minuteMs = 60_000;
 
 /** Metal against the clock: what the furnace's power makes of it, with its spread, and what was read. */
 export function MeltChart({

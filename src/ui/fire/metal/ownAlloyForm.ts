@@ -4,7 +4,15 @@ import type { Shop } from "../../../logbook/piece/piece.ts";
 import { alloyOf } from "../../../trade/metals/alloys.ts";
 import type { Alloy, MeltFigures } from "../../../trade/metals/alloy.ts";
 import type { Format } from "../../base/format/units.ts";
-import { asGiven, checkFields, figureOrNone, words, wordsOrNone, type DraftOf, type ReadOf } from "../../base/forms/formFields.ts";
+import {
+  asGiven,
+  checkFields,
+  figureOrNone,
+  words,
+  wordsOrNone,
+  type DraftOf,
+  type ReadOf,
+} from "../../base/forms/formFields.ts";
 
 const thousandthsOf = ({ low, high }: NumberRange): NumberRange => ({ low: low / 1000, high: high / 1000 });
 const remedy = "Correct it, or leave it empty to keep the table's.";

@@ -1,3 +1,4 @@
+import { millisecondsInMinute as minuteMs } from "date-fns/constants";
 import { useId } from "react";
 import { useShop } from "../../base/state/shop.tsx";
 import { useFormat } from "../../base/state/useFormat.ts";
@@ -8,7 +9,7 @@ import sheet from "../../base/styles/sheet.module.css";
 import field from "../../base/parts/field.module.css";
 import styles from "./pour.module.css";
 
-const quarterMs = 15 * 60_000;
+const quarterMs = 15 * minuteMs;
 
 /** A moment to come, moved by quarters of an hour or set on the clock. */
 export function MomentField(props: {

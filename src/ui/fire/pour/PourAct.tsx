@@ -1,3 +1,4 @@
+import { millisecondsInMinute as minuteMs } from "date-fns/constants";
 import { useState } from "react";
 import type { GoStanding } from "../../../rules/pourGo.ts";
 import { streamOf } from "../../../logbook/entries/entry.ts";
@@ -58,20 +59,20 @@ export function PourAct({ pour, go, parts, courses, turn, now, place, isFirst }:
           startC,
         });
   const latest = allowed?.latest ?? null;
-  const outMin = out === null ? null : Math.max(0, (now - out.at) / 60_000);
+  const outMin = out === null ? null : Math.max(0, (now - out.at) / minuteMs);
   const face = outMin === null ? null : faceAt(rows, outMin);
   const last = lastMark(courses);
   // Once the first shell is out nothing is asked any more.
   const hasBegun = courses.some((course) => course.stage !== "waiting");
   const mayGo = go.state === "go" || hasBegun;
   const stopMin =
-    stage === "pouring" && begun !== null ? (begun.at - (out?.at ?? begun.at)) / 60_000 : outMin;
+    stage === "pouring" && begun !== null ? (begun.at - (out?.at ?? begun.at)) / minuteMs : outMin;
   const rule = latest === null ? null : stopRule(latest, stage === "waiting" ? null : stopMin);
 
   const takeOut = () => log({ do: "log", stream, type: "shell-out-of-kiln", body: { shellC, pourId } });
   const begin = () => log({ do: "log", stream, type: "pour-begun", body: { metalC, pourId } });
   const fill = async (): Promise<void> => {
-    const minutes = out === null ? null : ((begun?.at ?? clock()) - out.at) / 60_000;
+    const minutes = out === null ? null : ((begun?.at ?? clock()) - out.at) / minuteMs;
     const at = minutes === null ? null : faceAt(rows, minutes);
     const done = await log({
       do: "log",

@@ -1,5 +1,6 @@
 import sheet from "../../base/styles/sheet.module.css";
 import styles from "./pour.module.css";
+import { millisecondsInMinute as minuteMs } from "date-fns/constants";
 import type { GoStanding } from "../../../rules/pourGo.ts";
 import { streamOf, type Entry } from "../../../logbook/entries/entry.ts";
 import type { Pour } from "../../../logbook/fire/fireStates.ts";
@@ -32,7 +33,7 @@ import { coursesOf, isPouring, pourDay } from "./pourDay.ts";
 import { pourContents, pourWeights, type PourParts } from "./pourParts.ts";
 
 /** This near the pour it has the screen. */
-const atPourMs = 5 * 60_000;
+const atPourMs = 5 * minuteMs;
 
 export function PourDayView({
   pour,

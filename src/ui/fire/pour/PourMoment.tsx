@@ -1,3 +1,4 @@
+import { millisecondsInMinute as minuteMs } from "date-fns/constants";
 import type { Pour } from "../../../logbook/fire/fireStates.ts";
 import type { PourPlan } from "../../../physics/metal/pourDay.ts";
 import { trackOrder } from "../../../logbook/pour/pourSteps.ts";
@@ -35,9 +36,9 @@ export function PourMoment({
   const late = trackOrder.find((track) => track === plan.lateTrack);
   const isLapsed = go.state === "lapsed" && isFirst;
   const isMoved = plan.movedMin >= 1;
-  const movedWords = duration(plan.movedMin * 60_000);
+  const movedWords = duration(plan.movedMin * minuteMs);
   const keep = () =>
-    log(correctedPlan(pour, { pourAt: Math.ceil(plan.pourAt / 60_000) * 60_000 }, `moved ${movedWords}`));
+    log(correctedPlan(pour, { pourAt: Math.ceil(plan.pourAt / minuteMs) * minuteMs }, `moved ${movedWords}`));
   return (
     <section className={`${sheet["stack1"]} ${styles["moment"]}`} aria-label="Pour time">
       <h2>Pour time</h2>

@@ -1,3 +1,4 @@
+import { millisecondsInMinute as minuteMs } from "date-fns/constants";
 import { Link } from "wouter";
 import { streamOf } from "../../../logbook/entries/entry.ts";
 import type { Melt, Pour, Run } from "../../../logbook/fire/fireStates.ts";
@@ -69,7 +70,7 @@ export function PourPlanForm({
   });
   const day = pourDay(draft, parts, now);
   const other = pours.find(({ pieceIds }) => pieceIds.some((id) => draft.pieceIds.includes(id)));
-  const isPast = day.plan.startsAt < now - 60_000;
+  const isPast = day.plan.startsAt < now - minuteMs;
   const reason =
     items.length === 0
       ? "Choose the shells first."

@@ -1,3 +1,4 @@
+import { millisecondsInMinute as minuteMs } from "date-fns/constants";
 import { useState } from "react";
 import { markPourStep } from "../../../logbook/acts/markPourStep.ts";
 import type { PourTrack } from "../../../logbook/entries/fireBodies.ts";
@@ -27,8 +28,6 @@ type Props = {
   /** Folds finished tracks away beneath the others. */
   readonly isFolded: boolean;
 };
-
-const minuteMs = 60_000;
 
 /** Every track with the step it is at and one big key. Their order stands still: a key must not move under a thumb. */
 export function TrackCards(props: Props) {

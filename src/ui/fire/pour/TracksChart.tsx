@@ -1,3 +1,4 @@
+import { millisecondsInMinute as minuteMs } from "date-fns/constants";
 import { useState } from "react";
 import type { PourStep } from "../../../logbook/entries/fireBodies.ts";
 import { trackOrder } from "../../../logbook/pour/pourSteps.ts";
@@ -13,7 +14,6 @@ import { stepWords, trackNames } from "./pourStepWords.ts";
 import { StepsTable } from "./StepsTable.tsx";
 import styles from "./tracks.module.css";
 
-const minuteMs = 60_000;
 const nearMin = 110;
 const rowHeight = 54;
 const barHeight = 24;

@@ -1,3 +1,4 @@
+import { millisecondsInMinute as minuteMs } from "date-fns/constants";
 import type { GoStanding, LapseReason, PlanPart } from "../../../rules/pourGo.ts";
 import { findingText } from "../../base/format/findingWords.ts";
 import { clockTime, soonTime } from "../../base/format/time.ts";
@@ -52,7 +53,7 @@ export function goText(go: GoStanding, say: Say): string {
     case "not-open":
       return say.now < go.opensAt
         ? `Go opens at ${when(go.opensAt)}.`
-        : `The planned pour is more than ${Math.round((go.closesAt - go.known.pour.plan.pourAt) / 60_000)} min past. Move the plan first.`;
+        : `The planned pour is more than ${Math.round((go.closesAt - go.known.pour.plan.pourAt) / minuteMs)} min past. Move the plan first.`;
     case "none":
       return "No go given yet.";
     case "open":

@@ -1,3 +1,4 @@
+import { millisecondsInMinute as minuteMs } from "date-fns/constants";
 import type { Melt, Pour } from "../../../logbook/fire/fireStates.ts";
 import type { Shop } from "../../../logbook/piece/piece.ts";
 import { shellCourse } from "../../../logbook/pour/pourCourse.ts";
@@ -31,7 +32,7 @@ const usual = (pieceId: string, fullAt: number): KnockoutTimes => ({
   pieceId,
   fullAt,
   frozenAt: null,
-  outAt: fullAt + usualKnockoutMin.value * 60_000,
+  outAt: fullAt + usualKnockoutMin.value * minuteMs,
   from: "usual",
 });
 

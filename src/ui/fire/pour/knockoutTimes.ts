@@ -1,3 +1,4 @@
+import { millisecondsInMinute as minuteMs } from "date-fns/constants";
 import type { Pour } from "../../../logbook/fire/fireStates.ts";
 import type { ShellCourse } from "../../../logbook/pour/pourCourse.ts";
 import { castingTimesOf, type PourShell } from "../../../logbook/pour/pourShells.ts";
@@ -42,7 +43,7 @@ export function knockoutOf({ course, shell, parts, plan, place }: Asked): Knocko
     shell === undefined || alloy === null || figures === null
       ? null
       : castingTimesOf({ shell, alloy, figures, metalC, faceC, place });
-  const usualMs = usualKnockoutMin.value * 60_000;
+  const usualMs = usualKnockoutMin.value * minuteMs;
   const reckonedMs = times?.knockoutS == null ? null : times.knockoutS * 1000;
   const isLeast = shell?.modulusFrom === "thinnest";
   const found: KnockoutTimes = {

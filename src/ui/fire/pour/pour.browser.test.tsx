@@ -1,6 +1,7 @@
 import { v7 } from "uuid";
 import { cleanup } from "@testing-library/react";
 import { afterEach, beforeEach, describe, expect, test, vi } from "vitest";
+import { millisecondsInMinute as minuteMs } from "date-fns/constants";
 import { page } from "vitest/browser";
 import { clearDesks, demoDesk, deskNow, showAt, type Desk } from "../../../../tests/demoDesk.tsx";
 import { passEventMs } from "../../../../tests/eventClock.ts";
@@ -13,7 +14,6 @@ import { makeShop, type ShopDoor } from "../../base/state/shop.tsx";
 import { PourPage, PourSheetPage } from "./PourPage.tsx";
 import { PourPlanPage } from "./PourPlanPage.tsx";
 
-const minuteMs = 60_000;
 let desk: Desk;
 let shop: ShopDoor;
 let now = deskNow;

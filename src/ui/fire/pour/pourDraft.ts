@@ -1,3 +1,4 @@
+import { millisecondsInMinute as minuteMs } from "date-fns/constants";
 import type { PourBodies, PourTold } from "../../../logbook/entries/fireBodies.ts";
 import { ranges, within, type NumberRange } from "../../../logbook/entries/ranges.ts";
 import { pourHeatOf } from "../../../logbook/pour/pourHeat.ts";
@@ -77,8 +78,7 @@ const startingSoakMin = 30;
 const startingMeltMin = 45;
 const startingSandMin = 60;
 const startingCrucibleMin = 20;
-const quarterMs = 5 * 60_000;
-const minuteMs = 60_000;
+const quarterMs = 5 * minuteMs;
 
 export type PourDay = {
   readonly told: PourTold;

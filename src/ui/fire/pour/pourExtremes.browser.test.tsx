@@ -1,4 +1,5 @@
 import { cleanup } from "@testing-library/react";
+import { millisecondsInMinute as minuteMs } from "date-fns/constants";
 import { v7 } from "uuid";
 import { afterEach, beforeEach, describe, expect, test } from "vitest";
 import { page } from "vitest/browser";
@@ -13,7 +14,6 @@ import { PourPage, PourSheetPage } from "./PourPage.tsx";
 
 type Plan = EntryBodies["pour-planned"];
 
-const minuteMs = 60_000;
 const steps = stepsOf({ kilnMin: 40, sandMin: 40, crucibleMin: 20, meltMin: 30 });
 let desk: Desk;
 let shop: ShopDoor;

@@ -1,3 +1,4 @@
+import { millisecondsInMinute as minuteMs } from "date-fns/constants";
 import type { PourTrack } from "../../../logbook/entries/fireBodies.ts";
 import type { Clash, HoldAdvice } from "../../../physics/metal/pourDay.ts";
 import { clockTime, duration } from "../../base/format/time.ts";
@@ -95,12 +96,12 @@ export const stepWords = (id: string): StepWords =>
 
 /** What to hold and for how long, as an order. */
 export function holdWords(advice: HoldAdvice, { locale, now }: { locale: string; now: number }): string {
-  const left = duration(Math.max(60_000, advice.untilAt - Math.max(now, advice.fromAt)));
+  const left = duration(Math.max(minuteMs, advice.untilAt - Math.max(now, advice.fromAt)));
   const until = clockTime(advice.untilAt, locale);
   if (advice.kind === "again") {
     const keeps = advice.maxHoldMin === null ? "" : `, longer than the ${advice.maxHoldMin} min it keeps`;
     const at = advice.startAt === null ? "" : ` from ${clockTime(advice.startAt, locale)}`;
-    return `${thing(advice)} would wait ${duration(advice.minutes * 60_000)}${keeps}: ${again[advice.holdAs]}${at}.`;
+    return `${thing(advice)} would wait ${duration(advice.minutes * minuteMs)}${keeps}: ${again[advice.holdAs]}${at}.`;
   }
   switch (advice.holdAs) {
     case "keep-in-kiln":

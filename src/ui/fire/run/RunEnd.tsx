@@ -1,6 +1,14 @@
 import { useState } from "react";
 import styles from "./run.module.css";
-import { burnoutIn, crackIn, endFaults, endRun, startingEnd, type EndDraft, type EndFault } from "../../../logbook/acts/endRun.ts";
+import {
+  burnoutIn,
+  crackIn,
+  endFaults,
+  endRun,
+  startingEnd,
+  type EndDraft,
+  type EndFault,
+} from "../../../logbook/acts/endRun.ts";
 import type { Run } from "../../../logbook/fire/fireStates.ts";
 import type { Piece } from "../../../logbook/piece/piece.ts";
 import { residueBar } from "../../../logbook/fire/metalReady.ts";

@@ -1,3 +1,4 @@
+import { millisecondsInMinute as minuteMs } from "date-fns/constants";
 import { useMemo } from "react";
 import { streamOf } from "../../../logbook/entries/entry.ts";
 import type { Run } from "../../../logbook/fire/fireStates.ts";
@@ -57,7 +58,7 @@ export function RunLive({ run, pieces, kiln }: Props) {
   const onTick = async (segment: number): Promise<void> => {
     await log({ do: "log", stream, type: "run-step-done", body: { segment } });
   };
-  const elapsedMin = (now - kilnRun.startedAt) / 60_000;
+  const elapsedMin = (now - kilnRun.startedAt) / minuteMs;
   const moved =
     isOver || judged.aheadMin === null || Math.abs(judged.aheadMin) < worthMovingMin
       ? null
@@ -115,7 +116,7 @@ export function RunLive({ run, pieces, kiln }: Props) {
         )}
         {energyKWh !== null && (
           <EnergyFacts
-            totalMin={(now - kilnRun.startedAt) / 60_000}
+            totalMin={(now - kilnRun.startedAt) / minuteMs}
             topC={Math.max(...run.readings.map(({ kilnC }) => kilnC))}
             energyKWh={run.ended?.energyKWh ?? energyKWh}
             kiln={kiln}

@@ -1,3 +1,4 @@
+import { millisecondsInMinute as minuteMs } from "date-fns/constants";
 import type { RunStanding } from "../../../logbook/fire/runStanding.ts";
 import { scheduleCurve } from "../../../physics/heat/firingSegments.ts";
 import { useFormat } from "../../base/state/useFormat.ts";
@@ -58,7 +59,7 @@ export function RunNext({
         <strong>{paceWords(aheadMin)}</strong>{" "}
         {lastReading === null
           ? "The plan"
-          : `Last read ${format.show("temp", lastReading.kilnC)}, ${ago(now - unreadMin * 60_000, now)}; the plan`}{" "}
+          : `Last read ${format.show("temp", lastReading.kilnC)}, ${ago(now - unreadMin * minuteMs, now)}; the plan`}{" "}
         has {format.show("temp", plannedC)} now and ends about {`${soonTime(endsAt, now, format.locale)}.`}
         {unreadMin > 45 && " Read the kiln: what lies between is a guess."}
       </p>

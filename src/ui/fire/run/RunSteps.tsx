@@ -1,3 +1,4 @@
+import { millisecondsInMinute as minuteMs } from "date-fns/constants";
 import type { RunStanding } from "../../../logbook/fire/runStanding.ts";
 import { scheduleCurve } from "../../../physics/heat/firingSegments.ts";
 import { useFormat } from "../../base/state/useFormat.ts";
@@ -28,7 +29,7 @@ export function RunSteps({
           const { startMin = 0, endMin = 0, fromC = run.startC } = curve[place] ?? {};
           const tick = run.ticked.find(({ segment }) => segment === place);
           const isPast = endMin <= judged.nowMin && part.kind !== "instruction";
-          const at = now + (startMin - judged.nowMin) * 60_000;
+          const at = now + (startMin - judged.nowMin) * minuteMs;
           return (
             <SegmentRow
               key={place}

@@ -1,3 +1,4 @@
+import { millisecondsInMinute as minuteMs } from "date-fns/constants";
 import { useFormat } from "../../base/state/useFormat.ts";
 import type { Segment } from "../../../physics/heat/firingSegments.ts";
 import { scheduleCurve } from "../../../physics/heat/firingSegments.ts";
@@ -17,8 +18,6 @@ import {
 import type { Live } from "./scheduleLive.ts";
 import { ScheduleTable } from "./ScheduleTable.tsx";
 import styles from "./chart.module.css";
-
-const minuteMs = 60_000;
 
 /** A plan's curve with its numbered steps; in a run with what was read, now, and the way still to go. */
 export function ScheduleChart(props: {

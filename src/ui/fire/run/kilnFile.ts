@@ -1,3 +1,4 @@
+import { secondsInDay as daySeconds } from "date-fns/constants";
 import type { LogCommand } from "../../../logbook/log/command.ts";
 import { streamOf } from "../../../logbook/entries/entry.ts";
 import { ranges } from "../../../logbook/entries/ranges.ts";
@@ -12,8 +13,6 @@ export const fileFaultWords: Readonly<Record<Extract<KilnCsv, { ok: false }>["wh
   "no-temperature": "No column of temperatures was found.",
   "none-in-run": "None of its readings falls within this run. Is the logger’s clock right?",
 };
-
-const daySeconds = 86_400;
 
 /** A file's readings as lines of the log, a day at most each, without the moments that are in the log already. */
 export function loggedCommands(

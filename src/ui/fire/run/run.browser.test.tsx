@@ -1,4 +1,5 @@
 import { cleanup } from "@testing-library/react";
+import { millisecondsInHour as hourMs } from "date-fns/constants";
 import { afterEach, describe, expect, test } from "vitest";
 import { page, userEvent } from "vitest/browser";
 import { clearDesks, demoDesk, deskNow, showAt, type Desk } from "../../../../tests/demoDesk.tsx";
@@ -10,7 +11,6 @@ import { RunPlanPage } from "./RunPlanPage.tsx";
 
 afterEach(clearDesks);
 
-const hourMs = 3_600_000;
 const key = (name: string | RegExp) => page.getByRole("button", { name });
 const plaque = "Demo: plaque with two fish";
 

@@ -1,11 +1,11 @@
 import { act, render } from "@testing-library/react";
+import { millisecondsInMinute as minuteMs } from "date-fns/constants";
 import { afterEach, beforeEach, expect, test, vi } from "vitest";
 import { clearDesks, demoDesk, deskNow, readsDone, type Desk } from "../../../../tests/demoDesk.tsx";
 import type { RunSegment } from "../../../logbook/entries/fireBodies.ts";
 import { App } from "../../shell/App.tsx";
 import { useFleeting } from "../../base/state/fleeting.ts";
 
-const minuteMs = 60_000;
 const segments: readonly RunSegment[] = [
   { kind: "ramp", toC: 140, rateKPerH: 120 },
   { kind: "instruction", code: "vents-open" },

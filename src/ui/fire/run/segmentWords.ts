@@ -1,3 +1,4 @@
+import { millisecondsInMinute as minuteMs } from "date-fns/constants";
 import type { Segment } from "../../../physics/heat/firingSegments.ts";
 import { duration } from "../../base/format/time.ts";
 import type { Format } from "../../base/format/units.ts";
@@ -16,4 +17,4 @@ export function segmentTitle(part: Segment, fromC: number, format: Format): stri
 }
 
 export const minutesWords = (minutes: number): string =>
-  minutes < 1 / 120 ? "no time" : duration(minutes * 60_000);
+  minutes < 1 / 120 ? "no time" : duration(minutes * minuteMs);

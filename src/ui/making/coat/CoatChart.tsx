@@ -1,3 +1,4 @@
+import { millisecondsInMinute as minuteMs } from "date-fns/constants";
 import type { KeyboardEvent, PointerEvent } from "react";
 import type { CoatPicture } from "../../../logbook/drying/coatPicture.ts";
 import type { CoatDrying } from "../../../logbook/piece/standing.ts";
@@ -55,8 +56,8 @@ export function CoatChart(props: {
       tabIndex={0}
       aria-label={`Along the drying of coat ${drying.coat.number}`}
       aria-valuemin={0}
-      aria-valuemax={Math.round((to - from) / 60_000)}
-      aria-valuenow={Math.round((at - from) / 60_000)}
+      aria-valuemax={Math.round((to - from) / minuteMs)}
+      aria-valuenow={Math.round((at - from) / minuteMs)}
       aria-valuetext={told}
       onKeyDown={onKeyDown}
       onPointerDown={take}

@@ -1,7 +1,6 @@
+import { millisecondsInHour as hourMs } from "date-fns/constants";
 import type { CoatPicture } from "../../../logbook/drying/coatPicture.ts";
 import { plotFrame, type PlotFrame } from "../../base/charts/plotFrame.ts";
-
-const hourMs = 3_600_000;
 
 /** The panel of the air is the lowest part of the picture, px. */
 export const airHeight = 74;

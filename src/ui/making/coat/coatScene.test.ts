@@ -1,8 +1,8 @@
+import { millisecondsInHour as hourMs } from "date-fns/constants";
 import { expect, test } from "vitest";
 import type { CoatPicture } from "../../../logbook/drying/coatPicture.ts";
 import { marksOf, momentAt, scrubbed } from "./coatScene.ts";
 
-const hourMs = 3_600_000;
 const picture: CoatPicture = {
   from: 0,
   judgedAt: 2 * hourMs,

@@ -1,10 +1,10 @@
+import { millisecondsInHour as hourMs } from "date-fns/constants";
 import { expect, test } from "vitest";
 import { bucketStandingOf } from "../../../logbook/bucket/bucketStanding.ts";
 import { builtInBucket, builtInShop, unusedBucket } from "../../../logbook/piece/builtIns.ts";
 import type { Bucket } from "../../../logbook/piece/piece.ts";
 import { wantsLook } from "./bucketLook.ts";
 
-const hourMs = 3_600_000;
 const now = Date.UTC(2026, 4, 4, 9);
 const look = (bucket: Partial<Bucket>): boolean =>
   wantsLook(

@@ -1,8 +1,9 @@
+import { millisecondsInHour as hourMs } from "date-fns/constants";
 import { lastChangeAt } from "../../../logbook/bucket/bucketLedger.ts";
 import type { BucketStanding } from "../../../logbook/bucket/bucketStanding.ts";
 
 /** A look holds as long as a visit lasts (judgement). */
-const holdsMs = 12 * 3_600_000;
+const holdsMs = 12 * hourMs;
 
 /**
  * True where somebody should look at the bucket before anything is dipped: unfit, to be watched, or not read today. A

@@ -1,5 +1,7 @@
-const quarterMs = 15 * 60_000;
-const hourMs = 60 * 60_000;
+import { millisecondsInHour as hourMs, millisecondsInMinute as minuteMs } from "date-fns/constants";
+import { subDays } from "date-fns/subDays";
+
+const quarterMs = 15 * minuteMs;
 
 /**
  * Back to the quarter hour before, so that "at six" is a few taps away from any minute. A quarter of UTC is a
@@ -15,9 +17,7 @@ export function lastTimeClockShowed(text: string, now: number): number | null {
   if (match === null) return null;
   const [hour, minute] = [Number(match[1]), Number(match[2])];
   if (hour > 23 || minute > 59) return null;
-  const day = new Date(now);
   const today = new Date(now).setHours(hour, minute, 0, 0);
   if (today <= now) return today;
-  day.setDate(day.getDate() - 1);
-  return day.setHours(hour, minute, 0, 0);
+  return subDays(now, 1).setHours(hour, minute, 0, 0);
 }

@@ -1,3 +1,4 @@
+import { millisecondsInMinute as minuteMs } from "date-fns/constants";
 import type { Coat, Piece } from "../../../logbook/piece/piece.ts";
 import type { Standing } from "../../../logbook/piece/standing.ts";
 import { canTakeCoat, type DipPlan } from "./dipPlan.ts";
@@ -16,8 +17,8 @@ export type DipSession = DipPlan & {
 };
 
 /** After this long a visit is over, even if nobody said so; one that has nothing left to dip is over sooner. */
-const unfinishedMs = 30 * 60_000;
-const finishedMs = 2 * 60_000;
+const unfinishedMs = 30 * minuteMs;
+const finishedMs = 2 * minuteMs;
 
 /** Pieces that want this coat first, then those without a recipe's wish, then those that want another kind. */
 function fit(standing: Standing, plan: DipPlan): number {

@@ -1,5 +1,6 @@
+import { millisecondsInHour as hourMs } from "date-fns/constants";
 import { describe, expect, test } from "vitest";
-import { hourMs, later, read, standingAt } from "../../../../tests/logs/testBucket.ts";
+import { later, read, standingAt } from "../../../../tests/logs/testBucket.ts";
 import { guideSteps } from "./guide.ts";
 import { readAgain } from "./readAgain.ts";
 

@@ -1,3 +1,4 @@
+import { millisecondsInHour as hourMs } from "date-fns/constants";
 import { afterEach, describe, expect, test } from "vitest";
 import { page } from "vitest/browser";
 import {
@@ -16,7 +17,6 @@ import type { ShopDoor } from "../../base/state/shop.tsx";
 
 afterEach(clearDesk);
 
-const hourMs = 3_600_000;
 const stream = "bucket/first-backup";
 const setUp = (shop: ShopDoor) =>
   shop.log({

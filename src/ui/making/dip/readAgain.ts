@@ -1,8 +1,7 @@
+import { millisecondsInMinute as minuteMs } from "date-fns/constants";
 import type { BucketStanding } from "../../../logbook/bucket/bucketStanding.ts";
 import type { CoatTaken } from "../../../logbook/bucket/dippedOut.ts";
 import { readAgainAfter } from "../../../trade/dipSteps.ts";
-
-const minuteMs = 60_000;
 
 export type ReadAgain = { readonly because: "used" | "open"; readonly value: number };
 

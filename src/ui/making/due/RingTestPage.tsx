@@ -1,3 +1,4 @@
+import { millisecondsInMinute as minuteMs } from "date-fns/constants";
 import { useState } from "react";
 import { showNotice } from "../../../device/notify.ts";
 import { handOver } from "../../../device/share.ts";
@@ -16,7 +17,6 @@ import { layerWords } from "../../base/alarm/ringLabel.ts";
 import { useNotifyPermission } from "../../base/alarm/useNotifyPermission.ts";
 import { useScreenAlarm } from "../../base/alarm/useScreenAlarm.ts";
 
-const minuteMs = 60_000;
 const noticeInS = 20;
 const screenInS = 20;
 

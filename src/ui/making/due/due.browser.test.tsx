@@ -1,4 +1,5 @@
 import { act, cleanup, render } from "@testing-library/react";
+import { millisecondsInHour as hourMs } from "date-fns/constants";
 import { afterEach, beforeEach, expect, test, vi } from "vitest";
 import { page } from "vitest/browser";
 import { clearDesk, now, rack } from "../../../../tests/dipRack.tsx";
@@ -10,8 +11,6 @@ import { RackDues } from "./RackDues.tsx";
 import { DuePage } from "./DuePage.tsx";
 import { RingTestPage } from "./RingTestPage.tsx";
 import { layerWords } from "../../base/alarm/ringLabel.ts";
-
-const hourMs = 3_600_000;
 
 beforeEach(() => useFleeting.setState({ toasts: [] }));
 afterEach(async () => {

@@ -1,3 +1,4 @@
+import { millisecondsInHour as hourMs } from "date-fns/constants";
 import type { ReactNode } from "react";
 import type { FinalDry } from "../../../logbook/piece/standing.ts";
 import { useFormat } from "../../base/state/useFormat.ts";
@@ -13,7 +14,6 @@ import { placeWords } from "./finalDryWords.ts";
 
 const rowHeight = 54;
 const sides = { left: 10, rightGap: 10 };
-const hourMs = 3_600_000;
 
 /** When each place comes to dry, from the last dip on, beside the hours of common practice. */
 export function PlacesChart({ dry, now }: { readonly dry: FinalDry; readonly now: number }) {

@@ -1,3 +1,4 @@
+import { millisecondsInMinute as minuteMs } from "date-fns/constants";
 import { useMemo } from "react";
 import { coatPicture } from "../../../logbook/drying/coatPicture.ts";
 import type { Piece } from "../../../logbook/piece/piece.ts";
@@ -109,6 +110,6 @@ function NextWeighing(props: {
   if (next.kind === "refused") return <p>Another weighing would tell little more by now.</p>;
   const at = next.from + next.afterS * 1000;
   return (
-    <p>A weighing tells most {at <= now + 10 * 60_000 ? "now" : `about ${soonTime(at, now, locale)}`}.</p>
+    <p>A weighing tells most {at <= now + 10 * minuteMs ? "now" : `about ${soonTime(at, now, locale)}`}.</p>
   );
 }

@@ -1,3 +1,4 @@
+import { millisecondsInHour as hourMs } from "date-fns/constants";
 import { expect, test } from "vitest";
 import { dayOne, givenCoated, givenPiece } from "../../../../tests/givenPiece.ts";
 import { fireFacts } from "../../../logbook/fire/fireFacts.ts";
@@ -16,7 +17,6 @@ import { clockTime, soonTime } from "../../base/format/time.ts";
 import { dampUnder } from "../log/coatDipped.ts";
 import { roomLanes } from "../timeline/timelineRows.ts";
 
-const hourMs = 3_600_000;
 const itemOf = (standing: Standing) => ({ standing, findings: findingsFor(standing) });
 const bucket = { bucketId: "first-backup", kind: "backup" } as const;
 const session = { ...bucket, dipId: "dip", startedAt: 0, prewet: false, order: [], leftOut: [] };

@@ -1,11 +1,11 @@
 import { act } from "@testing-library/react";
+import { millisecondsInHour as hourMs } from "date-fns/constants";
 import { afterEach, expect, test } from "vitest";
 import { page } from "vitest/browser";
 import { clearDesks, demoDesk, deskNow, showAt } from "../../../../tests/demoDesk.tsx";
 import { Toasts } from "../../base/parts/Toasts.tsx";
 import { RackPage } from "./RackPage.tsx";
 
-const hourMs = 3_600_000;
 const showRack = (shop: Parameters<typeof showAt>[0]) => showAt(shop, "/", { route: "/", screen: RackPage });
 const names = (): readonly string[] =>
   [...document.querySelectorAll("ul[aria-label='Pieces in work'] strong")].map((name) => name.textContent);

@@ -1,4 +1,5 @@
 import type { Standing } from "../../../logbook/piece/standing.ts";
+import { dateFormat } from "../../base/format/formatters.ts";
 import { coatWords } from "../../base/format/coatWords.ts";
 import type { Format } from "../../base/format/units.ts";
 import { evidenceWords } from "./evidenceWords.ts";
@@ -50,7 +51,7 @@ export function coatLines(
 
 /** "13 Nov 18:40": a sheet of paper knows no yesterday. */
 export function shortTime(at: number, locale: string, { year = false } = {}): string {
-  return new Intl.DateTimeFormat(locale, {
+  return dateFormat(locale, {
     ...(year ? { year: "numeric" } : {}),
     day: "numeric",
     month: "short",

@@ -1,3 +1,6 @@
+import { addDays } from "date-fns/addDays";
+import { startOfDay } from "date-fns/startOfDay";
+import { subDays } from "date-fns/subDays";
 import type { Span } from "../../../logbook/piece/dipProposal.ts";
 import type { Settings } from "../../../storage/settings.ts";
 
@@ -13,10 +16,7 @@ export function bucketSpans(
   { from, to }: { readonly from: number; readonly to: number },
 ): readonly Span[] {
   const spans: Span[] = [];
-  const day = new Date(from);
-  day.setHours(0, 0, 0, 0);
-  day.setDate(day.getDate() - 1);
-  for (; day.getTime() <= to; day.setDate(day.getDate() + 1)) {
+  for (let day = subDays(startOfDay(from), 1); day.getTime() <= to; day = addDays(day, 1)) {
     for (const { fromMin, toMin } of hours) {
       if (fromMin === toMin) continue;
       const begin = momentOf(day, fromMin);

@@ -1,3 +1,4 @@
+import { millisecondsInHour as hourMs } from "date-fns/constants";
 import type { DipWish } from "../../../logbook/piece/dipProposal.ts";
 import type { Bucket } from "../../../logbook/piece/piece.ts";
 import type { Standing } from "../../../logbook/piece/standing.ts";
@@ -7,7 +8,7 @@ import { practice } from "../../../trade/practice.ts";
 import { bucketFor, canTakeCoat } from "../dip/dipPlan.ts";
 
 const kinds: readonly CoatKind[] = ["prime", "intermediate", "backup", "seal"];
-const bareMs = practice.primeBareH.value * 3_600_000;
+const bareMs = practice.primeBareH.value * hourMs;
 
 /** A piece as the proposal asks for it, and what goes on it next. */
 export type WantedCoat = { readonly wish: DipWish; readonly standing: Standing; readonly kind: CoatKind };

@@ -1,10 +1,9 @@
+import { millisecondsInHour as hourMs } from "date-fns/constants";
 import { afterEach, expect, test } from "vitest";
 import { page } from "vitest/browser";
 import { clearDesks, demoDesk, deskNow, showAt, type Desk } from "../../../../tests/demoDesk.tsx";
 import { readSettings } from "../../../storage/settings.ts";
 import { TimelinePage } from "./TimelinePage.tsx";
-
-const hourMs = 3_600_000;
 
 afterEach(clearDesks);
 

@@ -1,3 +1,5 @@
+import { millisecondsInHour as hourMs } from "date-fns/constants";
+
 /** Where a moment lies across a strip, CSS px. */
 export type Scale = {
   readonly from: number;
@@ -6,8 +8,8 @@ export type Scale = {
   readonly x: (at: number) => number;
 };
 
-export const aheadMs = 48 * 3_600_000;
-const behindMs = 3_600_000;
+export const aheadMs = 48 * hourMs;
+const behindMs = hourMs;
 
 /** From an hour ago to two days ahead. */
 export const timelineSpan = (now: number) => ({ from: now - behindMs, to: now + aheadMs });

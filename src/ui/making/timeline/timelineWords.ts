@@ -1,5 +1,8 @@
+import { millisecondsInDay as dayMs, millisecondsInMinute as minuteMs } from "date-fns/constants";
+import { isSameDay } from "date-fns/isSameDay";
 import type { AirAhead, DampSpell } from "../../../logbook/air/airAhead.ts";
 import type { DipProposal, Span } from "../../../logbook/piece/dipProposal.ts";
+import { dateFormat } from "../../base/format/formatters.ts";
 import { stuccoWords } from "../../base/format/coatWords.ts";
 import { coverWhen } from "../../base/format/coverWords.ts";
 import { reviewWhen } from "../../base/format/fireWords.ts";
@@ -19,10 +22,10 @@ export function rowWords({ standing, wants }: TimelineRow, locale: string): stri
 
 /** "18:40" today, "Thu 08:30" within a week, else with its date: a row has no room for more. */
 export function shortTime(at: number, now: number, locale: string): string {
-  if (sameDay(at, now)) return clockTime(at, locale);
-  const isNear = Math.abs(at - now) < 6 * 86_400_000;
+  if (isSameDay(at, now)) return clockTime(at, locale);
+  const isNear = Math.abs(at - now) < 6 * dayMs;
   const day: Intl.DateTimeFormatOptions = isNear ? { weekday: "short" } : { day: "numeric", month: "short" };
-  return `${new Intl.DateTimeFormat(locale, day).format(at)} ${clockTime(at, locale)}`;
+  return `${dateFormat(locale, day).format(at)} ${clockTime(at, locale)}`;
 }
 
 /** "22:00 to tomorrow 09:00: damp, up to 89%; too damp 00:00 to 07:00: nothing comes to ready then". */
@@ -40,7 +43,7 @@ export function dampWords({ from, to, mostRh, tooDamp }: DampNight, now: number,
 
 function spellWords({ from, to }: Span, now: number, locale: string): string {
   const begin = from <= now ? "now" : soonTime(from, now, locale);
-  const end = sameDay(Math.max(from, now), to) ? clockTime(to, locale) : soonTime(to, now, locale);
+  const end = isSameDay(Math.max(from, now), to) ? clockTime(to, locale) : soonTime(to, now, locale);
   return `${begin} to ${end}`;
 }
 
@@ -72,8 +75,6 @@ export function basisOfAir({ basis, lastReadAt }: AirAhead, now: number, format:
     : `${read}; from then on taken to stay so`;
 }
 
-const sameDay = (a: number, b: number): boolean => new Date(a).toDateString() === new Date(b).toDateString();
-
 const counts = [
   "no",
   "one",
@@ -100,9 +101,9 @@ export function visitWords(visit: DipProposal["visits"][number], now: number, fo
 
 /** "now", "at 18:10", "tomorrow at 08:00". */
 function visitTime(at: number, now: number, { locale }: Format): string {
-  if (at - now < 5 * 60_000) return "now";
+  if (at - now < 5 * minuteMs) return "now";
   const clock = clockTime(at, locale);
-  if (sameDay(at, now)) return `at ${clock}`;
+  if (isSameDay(at, now)) return `at ${clock}`;
   const day = dayTime(at, now, locale);
   return `${day.slice(0, day.length - clock.length).trim()} at ${clock}`;
 }

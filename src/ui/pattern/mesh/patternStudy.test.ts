@@ -1,7 +1,6 @@
 import { expect, test } from "vitest";
 import fc from "fast-check";
 import { findTips } from "../../../geometry/findTips.ts";
-import { trappedVolume } from "../../../geometry/trappedVolume.ts";
 import { towers } from "../../../../tests/meshes/testShapes.ts";
 import { meshFindings } from "./meshFindings.ts";
 import { heldOf, marksKey, upResultsOf } from "./patternResults.ts";
@@ -20,6 +19,7 @@ import {
 import type { Mark } from "./mark.ts";
 import { readStudy } from "./readStudy.ts";
 import { block, studyOfMesh } from "../../../../tests/meshes/testStudy.ts";
+import { trappedVolume } from "../../../../tests/meshes/atOnce.ts";
 
 const study = studyOfMesh(block(40, 20, 10));
 const vent: Mark = { id: "v", kind: "vent", point: [1, 2, 5], normal: null, diameterMm: 4 };

@@ -1,8 +1,8 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { barSums, type GatingBar } from "../../../geometry/gatingBars.ts";
-import { measureMesh } from "../../../geometry/measureMesh.ts";
 import { barShape } from "./barShape.ts";
+import { measureMesh } from "../../../../tests/meshes/atOnce.ts";
 
 const ends = { freeFrom: true, freeTo: true };
 const bar = (over: Partial<GatingBar>): GatingBar => ({

@@ -1,8 +1,8 @@
 import { describe, expect, test } from "vitest";
-import { fillFromGate } from "../../../geometry/fillFromGate.ts";
 import { weir } from "../../../../tests/meshes/testShapes.ts";
 import { fillTimeline, moments } from "./fillTimeline.ts";
 import { fillVolume, halfOf } from "./fillVolume.ts";
+import { fillFromGate } from "../../../../tests/meshes/atOnce.ts";
 
 const fill = fillFromGate({ mesh: weir, up: [0, 0, 1], gate: [5, 5, 1], vents: [[65, 5, 80]], cells: 80 });
 const told = fillTimeline(fill);

@@ -1,3 +1,4 @@
+import { millisecondsInDay as dayMs } from "date-fns/constants";
 import { useLiveQuery } from "dexie-react-hooks";
 import { useEffect, useState } from "react";
 import { writeNote } from "../../../device/outsideNote.ts";
@@ -9,7 +10,6 @@ import { useNow } from "../../base/state/useNow.ts";
 
 /** Waits until the taps have come to rest, so that counting never stands in a hand's way. */
 const restMs = 3000;
-const dayMs = 86_400_000;
 
 /**
  * Keeps the note outside the store up with the log, and asks the browser to keep the log once there is a day of it;

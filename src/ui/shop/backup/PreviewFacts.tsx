@@ -1,6 +1,7 @@
 import type { BackupPreview } from "../../../storage/backup/previewBackup.ts";
 import { useShop } from "../../base/state/shop.tsx";
 import { useFormat } from "../../base/state/useFormat.ts";
+import { numberFormat } from "../../base/format/formatters.ts";
 import { dayTime } from "../../base/format/time.ts";
 import sheet from "../../base/styles/sheet.module.css";
 import { entriesWords, photosWords, unreadableWords } from "./backupWords.ts";
@@ -17,10 +18,11 @@ export function PreviewFacts({ preview }: { readonly preview: BackupPreview }) {
       <ul className={`${sheet["stack1"]} ${sheet["list"]}`} aria-label="In this backup">
         {head.madeAt !== null && <li>Made {dayTime(head.madeAt, clock(), locale)}</li>}
         <li>
-          {entriesWords(entries.fresh, locale)} new, {entries.already.toLocaleString(locale)} here already
+          {entriesWords(entries.fresh, locale)} new, {numberFormat(locale).format(entries.already)} here
+          already
         </li>
         <li>
-          {photosWords(photos.fresh, locale)} new, {photos.already.toLocaleString(locale)} here already
+          {photosWords(photos.fresh, locale)} new, {numberFormat(locale).format(photos.already)} here already
         </li>
         {entries.aside > 0 && (
           <li>
@@ -29,15 +31,15 @@ export function PreviewFacts({ preview }: { readonly preview: BackupPreview }) {
         )}
         {clashes > 0 && (
           <li>
-            {clashes.toLocaleString(locale)} differ from what is here under the same number. What is here
-            stays.
+            {numberFormat(locale).format(clashes)} differ from what is here under the same number. What is
+            here stays.
           </li>
         )}
         {!head.isWhole && <li>The end of the file is missing or damaged. The rest can be read.</li>}
       </ul>
       {unreadable.length > 0 && (
         <details>
-          <summary>Can't be read: {unreadable.length.toLocaleString(locale)}</summary>
+          <summary>Can't be read: {numberFormat(locale).format(unreadable.length)}</summary>
           <ul className={`${sheet["stack1"]} ${sheet["list"]}`}>
             {unreadable.map((line) => (
               <li key={line}>{line}</li>

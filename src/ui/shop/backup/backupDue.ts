@@ -1,6 +1,5 @@
+import { millisecondsInDay as dayMs } from "date-fns/constants";
 import type { Settings } from "../../../storage/settings.ts";
-
-const dayMs = 86_400_000;
 
 export type BackupDue = { readonly days: number | null; readonly entries: number };
 

@@ -1,4 +1,5 @@
 import type { Moment } from "../../../logbook/log/command.ts";
+import { dateFormat } from "../../base/format/formatters.ts";
 
 /**
  * "dipbook-2026-03-12-1840-a1b2.zip", in the zone of the shop, so that files sort by when they were made; the letters
@@ -6,7 +7,7 @@ import type { Moment } from "../../../logbook/log/command.ts";
  */
 export function backupName({ now, zone, device }: Pick<Moment, "now" | "zone" | "device">): string {
   // Swedish writes dates as ISO 8601 does.
-  const local = new Intl.DateTimeFormat("sv-SE", {
+  const local = dateFormat("sv-SE", {
     dateStyle: "short",
     timeStyle: "short",
     timeZone: zone,

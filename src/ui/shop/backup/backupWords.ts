@@ -1,9 +1,10 @@
 import type { NotABackup, Unreadable } from "../../../storage/backup/items.ts";
 import type { BackupPreview, BadLine } from "../../../storage/backup/previewBackup.ts";
 import { faultWords } from "../../base/format/faultWords.ts";
+import { numberFormat } from "../../base/format/formatters.ts";
 
 export const countWords = (count: number, one: string, many: string, locale: string): string =>
-  `${count.toLocaleString(locale)} ${count === 1 ? one : many}`;
+  `${numberFormat(locale).format(count)} ${count === 1 ? one : many}`;
 
 export const entriesWords = (count: number, locale: string): string =>
   countWords(count, "entry", "entries", locale);
@@ -44,7 +45,7 @@ export function unreadableWords({ entries, photos, kept }: BackupPreview, locale
   const more = all.length - mostListed;
   return [
     ...all.slice(0, mostListed),
-    ...(more > 0 ? [`And ${more.toLocaleString(locale)} more.`] : []),
+    ...(more > 0 ? [`And ${numberFormat(locale).format(more)} more.`] : []),
     ...(kept.bad > 0 ? ["Some settings, half-written forms or 3D files can't be read."] : []),
   ];
 }

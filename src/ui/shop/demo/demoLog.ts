@@ -1,11 +1,16 @@
+import { TZDate } from "@date-fns/tz";
+import { millisecondsInHour as hourMs } from "date-fns/constants";
 import { v7 } from "uuid";
 import { decide } from "../../../logbook/log/decide.ts";
 import type { Command } from "../../../logbook/log/command.ts";
-import type { Entry, EntryBodies, EntryType, StreamKind } from "../../../logbook/entries/entry.ts";
-import { streamOf } from "../../../logbook/entries/entry.ts";
+import {
+  type Entry,
+  type EntryBodies,
+  type EntryType,
+  type StreamKind,
+  streamOf,
+} from "../../../logbook/entries/entry.ts";
 import { untilOf } from "../../../logbook/entries/packed.ts";
-
-const hourMs = 3_600_000;
 
 /** Writes an invented log through the same door as a real one; hours count back from now. */
 export type DemoLog = {
@@ -52,14 +57,8 @@ export function startDemoLog(now: number, zone: string): DemoLog {
 }
 
 function hourIn(zone: string, at: number): number {
-  const clock = new Intl.DateTimeFormat("en-GB", {
-    hour: "2-digit",
-    minute: "2-digit",
-    hourCycle: "h23",
-    timeZone: zone,
-  });
-  const [hour = 0, minute = 0] = clock.format(at).split(":").map(Number);
-  return hour + minute / 60;
+  const clock = new TZDate(at, zone);
+  return clock.getHours() + clock.getMinutes() / 60;
 }
 
 /** The same each time for the same moment, so that loading twice is loading once. */

@@ -1,3 +1,4 @@
+import { millisecondsInMinute as minuteMs } from "date-fns/constants";
 import { stepsOf } from "../../../logbook/pour/pourSteps.ts";
 import { startingTold } from "../../../logbook/pour/pourTold.ts";
 import { demoAlloyId, demoFurnaceId } from "./demoIds.ts";
@@ -98,7 +99,7 @@ function planned(demo: DemoLog, kilnMin: number): void {
   });
   const pourInH = dayH - hourOfDay(0) + pourHour;
   log("pour", "demo-pour", "pour-planned", 1.5, {
-    pourAt: now + Math.round(pourInH * 60) * 60_000,
+    pourAt: now + Math.round(pourInH * 60) * minuteMs,
     pieceIds: ["demo-dancer"],
     runId: demoPreheatId,
     meltId: plannedMeltId,

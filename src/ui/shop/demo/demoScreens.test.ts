@@ -1,3 +1,4 @@
+import { millisecondsInDay as dayMs } from "date-fns/constants";
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { entriesOf, idsOf, surroundingsOf } from "../../../../tests/readDemo.ts";
@@ -5,7 +6,6 @@ import { airAhead } from "../../../logbook/air/airAhead.ts";
 import { standingOf } from "../../../logbook/piece/buildStanding.ts";
 import { bucketStandingOf } from "../../../logbook/bucket/bucketStanding.ts";
 import { pairsOf } from "../../../logbook/drying/dryingPairs.ts";
-import { learnFrom } from "../../../logbook/drying/learnedDrying.ts";
 import { foldPiece } from "../../../logbook/log/fold.ts";
 import { foldMelt } from "../../../logbook/pour/foldMelt.ts";
 import { foldPour } from "../../../logbook/pour/foldPour.ts";
@@ -18,8 +18,8 @@ import { shellCost } from "../../../logbook/piece/pieceCost.ts";
 import { demoBackupId, demoFurnaceId, demoPrimeId, demoRoomId, demoShedId } from "./demoIds.ts";
 import { demoEntries } from "./demoShop.ts";
 import { wantsLook } from "../../making/dip/bucketLook.ts";
+import { learnFrom } from "../../../../tests/logs/learnFrom.ts";
 
-const dayMs = 86_400_000;
 const now = Date.parse("2026-03-04T14:02:00Z");
 const entries = demoEntries(now, "UTC");
 const surroundings = surroundingsOf(entries);

@@ -10,7 +10,6 @@ import { keepWords, noAnswerHelps } from "../../base/format/keepWords.ts";
 import { dayTime } from "../../base/format/time.ts";
 import sheet from "../../base/styles/sheet.module.css";
 
-
 export function KeepCard() {
   const format = useFormat();
   const { clock } = useShop();

@@ -10,7 +10,14 @@ import { Refused } from "../../base/forms/Refused.tsx";
 import { useEntryForm } from "../../base/forms/useEntryForm.ts";
 import { Button } from "../../base/parts/Button.tsx";
 import { Card } from "../../base/parts/Card.tsx";
-import { coatRows, draftOfMinimums, finalRows, type MinimumsDraft, minimumsBody, minimumsFields } from "./minimums.ts";
+import {
+  coatRows,
+  draftOfMinimums,
+  finalRows,
+  type MinimumsDraft,
+  minimumsBody,
+  minimumsFields,
+} from "./minimums.ts";
 import { NumberOf } from "../../base/forms/BoundFields.tsx";
 
 /** The shop's minimum hours, between coats and before fire. */

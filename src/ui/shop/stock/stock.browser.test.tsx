@@ -1,3 +1,4 @@
+import { millisecondsInDay as dayMs } from "date-fns/constants";
 import { afterEach, describe, expect, test } from "vitest";
 import { page } from "vitest/browser";
 import { clearDesks, demoDesk, deskNow, showAt, type Desk } from "../../../../tests/demoDesk.tsx";
@@ -9,8 +10,6 @@ afterEach(clearDesks);
 
 const tap = (name: string | RegExp) => page.getByRole("button", { name }).click({ delay: 60 });
 const stock = { route: "/shop/stock", screen: StockPage };
-
-const dayMs = 86_400_000;
 
 /** A zircon flour, and a bucket of it that was mixed twenty days ago. */
 async function withFlour(extra: Partial<EntryBodies["material-set"]> = {}): Promise<Desk> {

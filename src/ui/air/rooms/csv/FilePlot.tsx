@@ -1,4 +1,6 @@
+import { dateFormat } from "../../../base/format/formatters.ts";
 import { useMemo } from "react";
+import { millisecondsInMinute as minuteMs } from "date-fns/constants";
 import type { PackedAir } from "../../../../workers/airCsv/packAir.ts";
 import { useFormat } from "../../../base/state/useFormat.ts";
 import { PlotFigure } from "../../../base/charts/Plot.tsx";
@@ -18,7 +20,7 @@ export function FilePlot({ air }: { readonly air: PackedAir }) {
     [air, places],
   );
   const from = (air.atS[0] ?? 0) * 1000;
-  const to = Math.max(from + 60_000, (air.atS.at(-1) ?? 0) * 1000);
+  const to = Math.max(from + minuteMs, (air.atS.at(-1) ?? 0) * 1000);
   const temps = series.temp.flatMap((point) => (point === null ? [] : [point.value]));
   const strips = [
     {
@@ -35,7 +37,7 @@ export function FilePlot({ air }: { readonly air: PackedAir }) {
       lines: [{ key: "rh", look: "ink" as const, points: series.rh }],
     },
   ];
-  const day = new Intl.DateTimeFormat(format.locale, { dateStyle: "medium" });
+  const day = dateFormat(format.locale, { dateStyle: "medium" });
   const range = (quantity: "temp" | "percent", { low, high }: { low: number; high: number }): string =>
     `${format.show(quantity, low)} to ${format.show(quantity, high)}`;
   return (

@@ -7,6 +7,7 @@ import styles from "./csv.module.css";
 import type { ChangePlan } from "./changePlan.ts";
 import { orders } from "./planChoices.ts";
 import type { Guessed } from "./useAirFile.ts";
+import { dateFormat } from "../../../base/format/formatters.ts";
 
 /** The same line read both ways: only the person knows which it is. */
 export function OpenDateCard(props: {
@@ -20,9 +21,7 @@ export function OpenDateCard(props: {
   if (time?.kind !== "text") return null;
   const zone = /^[+-]/.test(time.zone) ? undefined : time.zone;
   const write = (atS: number): string =>
-    new Intl.DateTimeFormat(locale, { dateStyle: "long", timeStyle: "short", timeZone: zone }).format(
-      atS * 1000,
-    );
+    dateFormat(locale, { dateStyle: "long", timeStyle: "short", timeZone: zone }).format(atS * 1000);
   return (
     <Card title={`Which day is “${openDate.text}”?`} tone="watch">
       <p>No line of this file tells day and month apart. Nothing is read until you say.</p>

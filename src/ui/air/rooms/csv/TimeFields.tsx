@@ -4,6 +4,7 @@ import { SelectField } from "../../../base/forms/SelectField.tsx";
 import styles from "./csv.module.css";
 import type { ChangePlan } from "./changePlan.ts";
 import { orders, timeKindOf, timeKinds, withTimeColumn, withTimeKind, zoneOptions } from "./planChoices.ts";
+import { deviceZone } from "../../../base/format/formatters.ts";
 
 type Option = { readonly value: string; readonly label: string };
 
@@ -20,7 +21,7 @@ export function TimeFields({
   readonly change: ChangePlan;
 }) {
   const { time } = plan;
-  const own = new Intl.DateTimeFormat().resolvedOptions().timeZone;
+  const own = deviceZone();
   const chosenZone = time?.kind === "text" ? time.zone : own;
   const zones = useMemo(() => zoneOptions(own, chosenZone), [own, chosenZone]);
   const kindField = (

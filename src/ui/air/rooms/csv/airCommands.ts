@@ -1,10 +1,9 @@
+import { secondsInDay as dayS } from "date-fns/constants";
 import type { LogCommand } from "../../../../logbook/log/command.ts";
 import { streamOf } from "../../../../logbook/entries/entry.ts";
 import { ranges } from "../../../../logbook/entries/ranges.ts";
 import type { AirClass } from "../../../../trade/airClasses.ts";
 import type { PackedAir } from "../../../../workers/airCsv/packAir.ts";
-
-const dayS = 86_400;
 
 /**
  * Readings of a file as lines of the log, at most one UTC day each, without those whose second is in `stored`.

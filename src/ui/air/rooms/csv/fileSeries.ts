@@ -1,3 +1,5 @@
+import { addDays } from "date-fns/addDays";
+import { startOfDay } from "date-fns/startOfDay";
 import type { PackedAir } from "../../../../workers/airCsv/packAir.ts";
 import type { PlotPoint } from "../../../base/charts/plotFrame.ts";
 
@@ -52,11 +54,7 @@ export function fileDays({ atS, airC, rh }: PackedAir): readonly FileDay[] {
     const temp = airC[i] ?? 0;
     const share = rh[i] ?? 0;
     const open = second * 1000 < until ? days.pop() : undefined;
-    if (open === undefined) {
-      const next = new Date(second * 1000);
-      next.setHours(24, 0, 0, 0);
-      until = next.getTime();
-    }
+    if (open === undefined) until = addDays(startOfDay(second * 1000), 1).getTime();
     const wider = (range: { low: number; high: number } | undefined, value: number) => ({
       low: Math.min(range?.low ?? value, value),
       high: Math.max(range?.high ?? value, value),

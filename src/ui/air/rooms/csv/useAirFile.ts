@@ -10,6 +10,7 @@ import type { AirCsvProgress, AirCsvResult } from "../../../../workers/airCsv/re
 import { makeAirCsvClient } from "../../../../workers/airCsvClient.ts";
 import { useShop } from "../../../base/state/shop.tsx";
 import type { NotDone } from "./importWords.ts";
+import { deviceZone } from "../../../base/format/formatters.ts";
 
 export type Guessed = Extract<AirCsvGuess, { ok: true }>;
 
@@ -98,8 +99,7 @@ export function useAirFile(roomId: string) {
 
   const choose = async (file: File, delimiter?: Delimiter): Promise<void> => {
     const { isCurrent, signal } = newJob();
-    const { timeZone } = new Intl.DateTimeFormat().resolvedOptions();
-    const guess = await client.guess(file, { zone: timeZone, delimiter, signal });
+    const guess = await client.guess(file, { zone: deviceZone(), delimiter, signal });
     if (!isCurrent()) return;
     setRefused(guess.ok ? null : guess.why);
     setRows([]);

@@ -1,3 +1,4 @@
+import { millisecondsInDay as dayMs, millisecondsInHour as hourMs } from "date-fns/constants";
 import { ChevronLeft, ChevronRight } from "lucide-react";
 import { useMemo, useState } from "react";
 import { useParams, useSearch } from "wouter";
@@ -16,7 +17,7 @@ import { LinkButton } from "../../../base/parts/LinkButton.tsx";
 import { localText, readLocalText } from "../../../base/parts/localTime.ts";
 import { NoRoom } from "../NoRoom.tsx";
 import { DayChart } from "./DayChart.tsx";
-import { dayMs, dayOf, hourMs, midnight, spellsOver, toPhysics } from "./dayAir.ts";
+import { dayOf, midnight, spellsOver, toPhysics } from "./dayAir.ts";
 import { DayTable } from "./DayTable.tsx";
 import { dampWords, dayWords, errorWords, spellWords } from "./dayWords.ts";
 import { MadeHow } from "./MadeHow.tsx";

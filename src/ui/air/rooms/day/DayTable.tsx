@@ -1,13 +1,13 @@
+import { weekdayText } from "../../../base/format/formatters.ts";
+import { millisecondsInHour as hourMs } from "date-fns/constants";
 import { useFormat } from "../../../base/state/useFormat.ts";
 import { PlotTable } from "../../../base/charts/PlotTable.tsx";
 import { clockTime } from "../../../base/format/time.ts";
-import type { Day } from "./dayAir.ts";
-import { hourMs, pointAt } from "./dayAir.ts";
+import { type Day, pointAt } from "./dayAir.ts";
 
 /** The chart's figures hour by hour; made when it is opened. */
 export function DayTable({ day }: { readonly day: Day }) {
   const format = useFormat();
-  const weekday = new Intl.DateTimeFormat(format.locale, { weekday: "short" });
   const hours = Array.from(
     { length: Math.floor((day.to - day.from) / hourMs) + 1 },
     (_, hour) => day.from + hour * hourMs,
@@ -19,7 +19,7 @@ export function DayTable({ day }: { readonly day: Day }) {
       rows={() =>
         hours.map((at) => {
           const found = pointAt(day, at);
-          const when = `${weekday.format(at)} ${clockTime(at, format.locale)}${found?.isForetold === true ? " (foretold)" : ""}`;
+          const when = `${weekdayText(at, format.locale)} ${clockTime(at, format.locale)}${found?.isForetold === true ? " (foretold)" : ""}`;
           if (found === null) return { key: `${at}`, cells: [when, "not read"] };
           const { tempC, rh, dewC, deficitGM3 } = found.point;
           return {

@@ -1,3 +1,4 @@
+import { millisecondsInDay as dayMs } from "date-fns/constants";
 import { afterEach, beforeEach, expect, test } from "vitest";
 import { page, userEvent } from "vitest/browser";
 import { clearDesks, demoDesk, deskNow, showAt } from "../../../../../tests/demoDesk.tsx";
@@ -10,7 +11,6 @@ beforeEach(() => {
 });
 afterEach(clearDesks);
 
-const dayMs = 86_400_000;
 const path = "/rooms/first/day";
 const screen = { route: "/rooms/:id/day", screen: DayPage };
 const midnight = Date.UTC(2026, 2, 4);

@@ -1,7 +1,8 @@
+import { millisecondsInDay as dayMs, millisecondsInHour as hourMs } from "date-fns/constants";
 import { describe, expect, test } from "vitest";
 import { forecastError } from "../../../../physics/drying/forecastError.ts";
 import { makeFormat } from "../../../base/format/units.ts";
-import { dayMs, dayOf, hourMs, midnight, pointAt, spellsOver } from "./dayAir.ts";
+import { dayOf, midnight, pointAt, spellsOver } from "./dayAir.ts";
 import { dayWords, errorWords, spellWords } from "./dayWords.ts";
 
 const metric = makeFormat("metric", "en-GB");

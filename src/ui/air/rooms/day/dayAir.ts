@@ -1,3 +1,6 @@
+import { addDays } from "date-fns/addDays";
+import { millisecondsInDay as dayMs, millisecondsInHour as hourMs } from "date-fns/constants";
+import { startOfDay } from "date-fns/startOfDay";
 import { rhOverIce } from "../../../../physics/air/air.ts";
 import type { AirPoint, DayView } from "../../../../physics/drying/dayView.ts";
 import { airPoint, dayView, forecastPoints } from "../../../../physics/drying/dayView.ts";
@@ -6,8 +9,6 @@ import type { AirReading as PhysicsReading } from "../../../../physics/drying/re
 import type { AirReading } from "../../../../logbook/piece/piece.ts";
 import { airClasses } from "../../../../trade/airClasses.ts";
 
-export const hourMs = 3_600_000;
-export const dayMs = 24 * hourMs;
 const stepS = 600;
 /** Past this age of the last reading, ms, nothing is foretold. Judgement. */
 const tooOldMs = dayMs;
@@ -21,12 +22,7 @@ export const toPhysics = ({ at, airC, rh, air }: AirReading): PhysicsReading => 
 });
 
 /** Midnight of the device's own clock before this moment, epoch ms, and the ones about it. */
-export function midnight(at: number, daysOn = 0): number {
-  const day = new Date(at);
-  day.setHours(0, 0, 0, 0);
-  day.setDate(day.getDate() + daysOn);
-  return day.getTime();
-}
+export const midnight = (at: number, daysOn = 0): number => addDays(startOfDay(at), daysOn).getTime();
 
 export type Foretold = {
   /** Hour by hour from now; led by the last reading where that is not two hours old. */

@@ -1,6 +1,6 @@
-import { radiationWM2K4, zeroCK } from "./heatSolver.ts";
-import { requirePositive, requireWithin } from "../stats/range.ts";
-import { risingRoot } from "../stats/root.ts";
+import { radiationWM2K4, zeroCK } from "../../src/physics/heat/heatSolver.ts";
+import { requirePositive, requireWithin } from "../../src/physics/stats/range.ts";
+import { risingRoot } from "../../src/physics/stats/root.ts";
 
 /** √(k·ρ·c), W·√s/(m²·K): how strongly a body holds its temperature against what touches it. */
 export function effusivity({
