@@ -6,6 +6,7 @@ import { coatAdvice, placesOfPiece } from "./coatAdvice.ts";
 import { pairsOf } from "./dryingPairs.ts";
 import { makeMemo } from "../log/memo.ts";
 import type { EntryBodies } from "../entries/entry.ts";
+import { foldPiece } from "../log/fold.ts";
 import type { Standing } from "../piece/standing.ts";
 import { stamped } from "../../../tests/logs/testStamps.ts";
 import { monday, steadyAir, testLog, testShop, type TestLog } from "../../../tests/logs/testLog.ts";
@@ -173,4 +174,19 @@ test("a coat weighed every ten minutes teaches when it stood still, as one weigh
   expect(pair?.method).toBe("weighing");
   expect((pair?.dryAtS ?? NaN) / 3600).toBeGreaterThan(1);
   expect((pair?.wetAtS ?? NaN) / 3600).toBeGreaterThan(1);
+});
+
+test("a piece said to weigh nothing is one not weighed: its coats are worked out as if the line were not there", () => {
+  const log = testLog();
+  log.tell("piece-weighed", { massG: 1180 }, at(0));
+  log.coat(at(0), { step: null });
+  const outerBy = (massG: number) => {
+    const entries = log
+      .entries()
+      .map((entry) => (entry.type === "piece-weighed" ? { ...entry, body: { massG } } : entry));
+    const piece = foldPiece("heron", entries);
+    return piece && standingOf(piece, shop, at(1)).outer;
+  };
+  expect(outerBy(1180)?.toTell).toMatchObject({ missing: null });
+  expect(outerBy(0)?.toTell).toEqual({ missing: "area" });
 });
