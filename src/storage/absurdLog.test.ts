@@ -21,13 +21,13 @@ import { peakAndHold, readSegments, runStanding } from "../logbook/fire/runStand
 import { stockView } from "../logbook/shop/stockView.ts";
 import { findingsFor, reviewFindingsFor } from "../rules/all.ts";
 import { bodySchemas } from "../logbook/entries/allBodies.ts";
-import { dipProposal } from "../logbook/piece/dipProposal.ts";
+import { dipProposal } from "../logbook/dip/dipProposal.ts";
 import type { Bucket } from "../logbook/piece/piece.ts";
 import type { Standing } from "../logbook/piece/standing.ts";
 import { dueTimes } from "../ui/base/alarm/dueTimes.ts";
 import { runDues } from "../ui/fire/run/runDues.ts";
 import { bucketSpans } from "../ui/making/timeline/bucketSpans.ts";
-import { dipWishes } from "../ui/making/timeline/dipWishes.ts";
+import { dipWishes } from "../logbook/dip/dipWishes.ts";
 import { roomLanes } from "../ui/making/timeline/timelineRows.ts";
 import { timelineSpan } from "../ui/making/timeline/timelineScale.ts";
 import { startingSettings } from "./settings.ts";

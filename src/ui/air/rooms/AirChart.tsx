@@ -9,7 +9,7 @@ import { plotFrame } from "../../base/charts/plotFrame.ts";
 import { clockTicks } from "../../base/charts/timeTicks.ts";
 import { useWidth } from "../../base/charts/useWidth.ts";
 import { dayTime } from "../../base/format/time.ts";
-import { chartHours, fromStart, niceRange, recentReadings } from "./airSeries.ts";
+import { chartHours, fromStart, niceRange, recentReadings } from "../../../logbook/air/airSeries.ts";
 
 /** A sensor's readings lie too close for a dot each. */
 const mostDots = 60;

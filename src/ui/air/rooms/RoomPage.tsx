@@ -11,7 +11,7 @@ import { Card } from "../../base/parts/Card.tsx";
 import { LinkButton } from "../../base/parts/LinkButton.tsx";
 import { Page } from "../../base/parts/Page.tsx";
 import { AirChart } from "./AirChart.tsx";
-import { chartHours } from "./airSeries.ts";
+import { chartHours } from "../../../logbook/air/airSeries.ts";
 import { readingWords, thirstWords } from "./airWords.ts";
 import { NoRoom } from "./NoRoom.tsx";
 import { ReadingForm } from "./ReadingForm.tsx";

@@ -3,7 +3,7 @@ import fc from "fast-check";
 import { expect, test } from "vitest";
 import type { AirReading } from "../../../logbook/piece/piece.ts";
 import { makeFormat } from "../../base/format/units.ts";
-import { fromStart, niceRange, recentReadings } from "./airSeries.ts";
+import { fromStart, niceRange, recentReadings } from "../../../logbook/air/airSeries.ts";
 import { airClassOptions, readingWords, thirstWords } from "./airWords.ts";
 import { prefill, readingOf, tempStepC } from "./prefill.ts";
 

@@ -1,5 +1,5 @@
 import type { FieldErrors, NumberFacts } from "./formFields.ts";
-import type { Limits } from "./limits.ts";
+import type { Limits } from "../../../logbook/casting/limits.ts";
 
 /** What a part of a form is bound to: the draft, its setter, and what is known of its fields. */
 export type Bound<D extends object, N extends string = never> = {

@@ -1,7 +1,7 @@
 import { useRef, useState } from "react";
 import { useDraft } from "../state/live.ts";
 import type { LogResult } from "../state/shop.tsx";
-import type { Limits } from "./limits.ts";
+import type { Limits } from "../../../logbook/casting/limits.ts";
 import type { FieldErrors } from "./formFields.ts";
 
 export type Form<D extends object> = {

@@ -20,7 +20,7 @@ import { BucketForm } from "./BucketForm.tsx";
 import { aimLines, lastMeasured, lifeLines } from "./bucketWords.ts";
 import { HealthCard } from "./HealthCard.tsx";
 import { Lines } from "./Lines.tsx";
-import { newBucketId } from "./newBucket.ts";
+import { newBucketId } from "../../../logbook/bucket/newBucket.ts";
 import { useBucketStanding } from "../useBucketStanding.ts";
 import sheet from "../../base/styles/sheet.module.css";
 import css from "./BucketsPage.module.css";

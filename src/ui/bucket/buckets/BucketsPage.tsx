@@ -16,7 +16,7 @@ import { LinkButton } from "../../base/parts/LinkButton.tsx";
 import { Page } from "../../base/parts/Page.tsx";
 import { lastMeasured } from "./bucketWords.ts";
 import { bucketUses } from "./bucketForm.ts";
-import { newBucketId } from "./newBucket.ts";
+import { newBucketId } from "../../../logbook/bucket/newBucket.ts";
 import sheet from "../../base/styles/sheet.module.css";
 import css from "./BucketsPage.module.css";
 

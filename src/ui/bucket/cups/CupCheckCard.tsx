@@ -7,7 +7,7 @@ import { SelectField } from "../../base/forms/SelectField.tsx";
 import { Card } from "../../base/parts/Card.tsx";
 import { LevelMark } from "../../base/parts/LevelMark.tsx";
 import { NumberField } from "../../base/forms/NumberField.tsx";
-import { cupCheck, type CupCheck } from "./cupCheck.ts";
+import { cupCheck, type CupCheck } from "../../../logbook/bucket/cupCheck.ts";
 import sheet from "../../base/styles/sheet.module.css";
 
 const levels = { agrees: "clear", apart: "note", suspect: "watch" } as const;

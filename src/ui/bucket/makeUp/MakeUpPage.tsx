@@ -15,7 +15,7 @@ import { AskedCard } from "./AskedCard.tsx";
 import { FirstMixCard } from "./FirstMixCard.tsx";
 import { LossCard } from "./LossCard.tsx";
 import { LostCard } from "./LostCard.tsx";
-import { askedMakings, makingsOf, nothingIn } from "./makeUpSums.ts";
+import { askedMakings, makingsOf, nothingIn } from "../../../logbook/bucket/makeUpSums.ts";
 import type { PutInDraft } from "./putIn.ts";
 import { PutInScreen } from "./PutInScreen.tsx";
 import { RestoreCard } from "./RestoreCard.tsx";

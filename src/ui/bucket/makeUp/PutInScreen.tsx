@@ -12,7 +12,7 @@ import { withoutEmpty } from "../../base/forms/formFields.ts";
 import type { Form } from "../../base/forms/useForm.ts";
 import { AmountScreen } from "./AmountScreen.tsx";
 import { DustNote } from "./DustNote.tsx";
-import { foretold, massOf } from "./makeUpSums.ts";
+import { foretold, massOf } from "../../../logbook/bucket/makeUpSums.ts";
 import { amountAsked, amountText, amountsOf, whyOf, type AmountKey, type PutInDraft } from "./putIn.ts";
 import css from "./makeUp.module.css";
 

@@ -8,7 +8,7 @@ import { Button } from "../../base/parts/Button.tsx";
 import { Card } from "../../base/parts/Card.tsx";
 import { NumberField } from "../../base/forms/NumberField.tsx";
 import { DustNote } from "./DustNote.tsx";
-import { byComposition, holdOf, massOf } from "./makeUpSums.ts";
+import { byComposition, holdOf, massOf } from "../../../logbook/bucket/makeUpSums.ts";
 import { holdWords, overWateredWords } from "./makeUpWords.ts";
 import sheet from "../../base/styles/sheet.module.css";
 import css from "./makeUp.module.css";

@@ -3,7 +3,7 @@ import { useFormat } from "../../base/state/useFormat.ts";
 import { Reckoned } from "../../base/parts/Reckoned.tsx";
 import { Card } from "../../base/parts/Card.tsx";
 import { holdWords, refusedWords } from "./makeUpWords.ts";
-import { byComposition, holdOf, waterByDensity } from "./makeUpSums.ts";
+import { byComposition, holdOf, waterByDensity } from "../../../logbook/bucket/makeUpSums.ts";
 import sheet from "../../base/styles/sheet.module.css";
 import css from "./makeUp.module.css";
 

@@ -1,7 +1,7 @@
 import type { Restoring } from "../../../physics/slurry/bucketMix.ts";
 import type { Correction, FirstMix } from "../../../physics/slurry/slurry.ts";
 import type { Format } from "../../base/format/units.ts";
-import type { Hold } from "./makeUpSums.ts";
+import type { Hold } from "../../../logbook/bucket/makeUpSums.ts";
 
 /** Said beside a sum that is not to be acted on. */
 export const holdWords: Readonly<Record<Hold, string>> = {

@@ -1,12 +1,12 @@
 import { Trash2 } from "lucide-react";
+import sheet from "../../base/styles/sheet.module.css";
+import css from "./metal.module.css";
 import type { Element } from "../../../physics/metal/scrap.ts";
 import { SelectField } from "../../base/forms/SelectField.tsx";
 import { Button } from "../../base/parts/Button.tsx";
 import { NumberField } from "../../base/forms/NumberField.tsx";
-import { symbolOf } from "./elementWords.ts";
-import { elementChoices, type AssayLine, type ItemDraft } from "./meltDraft.ts";
-import sheet from "../../base/styles/sheet.module.css";
-import css from "./metal.module.css";
+import { symbolOf } from "../../../trade/elementSymbols.ts";
+import { elementChoices, type AssayLine, type ItemDraft } from "../../../logbook/casting/meltDraft.ts";
 
 /** What a sheet or an assay says of an item, element by element; what is left is its base metal. */
 export function AssayFields({

@@ -5,14 +5,14 @@ import css from "./metal.module.css";
 import type { LinkRole } from "../../../physics/metal/feedChain.ts";
 import type { PatternMeasured } from "../../../logbook/entries/pieceBodies.ts";
 import { Button } from "../../base/parts/Button.tsx";
-import { solidOf } from "./chainSum.ts";
+import { solidOf } from "../../../logbook/casting/chainSum.ts";
 import {
   emptyLink,
   linkLimits,
   type GatingDraft,
   type LinkDraft,
   type LinkShape,
-} from "../../pattern/mesh/gatingDraft.ts";
+} from "../../../logbook/casting/gatingDraft.ts";
 import type { SumForm } from "../../base/forms/bound.ts";
 import { NumberOf, SelectOf, TextOf } from "../../base/forms/BoundFields.tsx";
 

@@ -1,9 +1,9 @@
 import { useFormat } from "../../base/state/useFormat.ts";
 import { Card } from "../../base/parts/Card.tsx";
 import type { SumForm } from "../../base/forms/bound.ts";
-import type { FillTime } from "./fillTimes.ts";
-import { type GatingDraft } from "../../pattern/mesh/gatingDraft.ts";
-import type { GatingSum } from "./gatingSum.ts";
+import type { FillTime } from "../../../logbook/casting/fillTimes.ts";
+import { type GatingDraft } from "../../../logbook/casting/gatingDraft.ts";
+import type { GatingSum } from "../../../logbook/casting/gatingSum.ts";
 import { shortSpan } from "./heatWords.ts";
 import { Reckoned, Rows, type Given } from "../../base/parts/Reckoned.tsx";
 import { NumberOf } from "../../base/forms/BoundFields.tsx";

@@ -1,4 +1,4 @@
-import type { GatingDraft } from "../../pattern/mesh/gatingDraft.ts";
+import type { GatingDraft } from "../../../logbook/casting/gatingDraft.ts";
 import plot from "../../base/charts/plot.module.css";
 import css from "./metal.module.css";
 

@@ -5,8 +5,8 @@ import { useFleeting } from "../../base/state/fleeting.ts";
 import { useShop } from "../../base/state/shop.tsx";
 import { useFormat } from "../../base/state/useFormat.ts";
 import { Button } from "../../base/parts/Button.tsx";
-import type { GatingDraft } from "../../pattern/mesh/gatingDraft.ts";
-import { wallHeadMm } from "./gatingSum.ts";
+import type { GatingDraft } from "../../../logbook/casting/gatingDraft.ts";
+import { wallHeadMm } from "../../../logbook/casting/gatingSum.ts";
 import sheet from "../../base/styles/sheet.module.css";
 
 /** The head that presses on the wall, into the plan, where the shell is judged by it. */

@@ -3,7 +3,7 @@ import type { Alloy } from "../../../trade/metals/alloy.ts";
 import { usualKnockoutMin } from "../../../trade/knockoutTime.ts";
 import { useFormat } from "../../base/state/useFormat.ts";
 import { Card } from "../../base/parts/Card.tsx";
-import type { ChainSum } from "./chainSum.ts";
+import type { ChainSum } from "../../../logbook/casting/chainSum.ts";
 import { shortSpan } from "./heatWords.ts";
 import sheet from "../../base/styles/sheet.module.css";
 import css from "./metal.module.css";

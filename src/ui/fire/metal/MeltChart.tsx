@@ -10,7 +10,7 @@ import { useWidth } from "../../base/charts/useWidth.ts";
 import { timeTicks } from "../../base/charts/timeTicks.ts";
 import { useFormat } from "../../base/state/useFormat.ts";
 import { clockTime } from "../../base/format/time.ts";
-import { meltCourse, metalAfter, type CoursePoint } from "./meltCourse.ts";
+import { meltCourse, metalAfter, type CoursePoint } from "../../../logbook/casting/meltCourse.ts";
 
 /** Metal against the clock: what the furnace's power makes of it, with its spread, and what was read. */
 export function MeltChart({

@@ -5,7 +5,7 @@ import type { RackItem } from "../../base/state/live.ts";
 import { useFormat } from "../../base/state/useFormat.ts";
 import { Card } from "../../base/parts/Card.tsx";
 import type { SumForm } from "../../base/forms/bound.ts";
-import type { MeltDraft } from "./meltDraft.ts";
+import type { MeltDraft } from "../../../logbook/casting/meltDraft.ts";
 import { Reckoned, Rows } from "../../base/parts/Reckoned.tsx";
 import type { WantedCharge } from "./wantedCharge.ts";
 import sheet from "../../base/styles/sheet.module.css";

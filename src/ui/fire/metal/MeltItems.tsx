@@ -17,7 +17,7 @@ import {
   type ItemDraft,
   type ItemKind,
   type MeltDraft,
-} from "./meltDraft.ts";
+} from "../../../logbook/casting/meltDraft.ts";
 import sheet from "../../base/styles/sheet.module.css";
 import { NumberOf, PickOf, SelectOf, TextOf } from "../../base/forms/BoundFields.tsx";
 import css from "./metal.module.css";

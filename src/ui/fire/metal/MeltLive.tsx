@@ -11,7 +11,7 @@ import { Button } from "../../base/parts/Button.tsx";
 import { Card } from "../../base/parts/Card.tsx";
 import { Stepper } from "../../base/parts/Stepper.tsx";
 import { MeltChart } from "./MeltChart.tsx";
-import { meltExpected, metalAfter, type MeltExpected } from "./meltCourse.ts";
+import { meltExpected, metalAfter, type MeltExpected } from "../../../logbook/casting/meltCourse.ts";
 import sheet from "../../base/styles/sheet.module.css";
 import css from "./metal.module.css";
 

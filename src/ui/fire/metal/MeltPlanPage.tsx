@@ -20,12 +20,18 @@ import { Card } from "../../base/parts/Card.tsx";
 import { Page } from "../../base/parts/Page.tsx";
 import { Refused } from "../../base/forms/Refused.tsx";
 import { FumeLimits } from "./FumeLimits.tsx";
-import { kept } from "../../base/forms/limits.ts";
-import { mayHoldBeryllium, meltLimits, newMelt, weighedIn, type MeltDraft } from "./meltDraft.ts";
+import { kept } from "../../../logbook/casting/limits.ts";
+import {
+  mayHoldBeryllium,
+  meltLimits,
+  newMelt,
+  weighedIn,
+  type MeltDraft,
+} from "../../../logbook/casting/meltDraft.ts";
 import { MeltFor } from "./MeltFor.tsx";
 import { MeltHeatCard } from "./MeltHeatCard.tsx";
 import { MeltItems } from "./MeltItems.tsx";
-import { mixSum } from "./meltSum.ts";
+import { mixSum } from "../../../logbook/casting/meltSum.ts";
 import { MixVerdict } from "./MixVerdict.tsx";
 import { wantedCharge } from "./wantedCharge.ts";
 import sheet from "../../base/styles/sheet.module.css";

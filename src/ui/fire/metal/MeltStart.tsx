@@ -12,7 +12,7 @@ import { Card } from "../../base/parts/Card.tsx";
 import { Choice } from "../../base/forms/Choice.tsx";
 import { NumberField } from "../../base/forms/NumberField.tsx";
 import { WhenField } from "../../base/forms/WhenField.tsx";
-import { heatSum } from "./heatSum.ts";
+import { heatSum } from "../../../logbook/casting/heatSum.ts";
 import { powerBasis, rangeMinutes } from "./heatWords.ts";
 import sheet from "../../base/styles/sheet.module.css";
 import css from "./metal.module.css";

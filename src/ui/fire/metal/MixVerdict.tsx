@@ -1,3 +1,5 @@
+import sheet from "../../base/styles/sheet.module.css";
+import css from "./metal.module.css";
 import type { ChargeJudged, Verdict } from "../../../physics/metal/chargeVerdict.ts";
 import type { Alloy } from "../../../trade/metals/alloy.ts";
 import { compositionOf } from "../../../trade/metals/contents.ts";
@@ -6,13 +8,12 @@ import type { Format } from "../../base/format/units.ts";
 import { Button } from "../../base/parts/Button.tsx";
 import { Card } from "../../base/parts/Card.tsx";
 import type { SumForm } from "../../base/forms/bound.ts";
-import { limitName, limitWords, symbolOf } from "./elementWords.ts";
-import { newItem, type MeltDraft } from "./meltDraft.ts";
-import type { Fix, MixSum } from "./meltSum.ts";
+import { limitName, limitWords } from "./elementWords.ts";
+import { symbolOf } from "../../../trade/elementSymbols.ts";
+import { newItem, type MeltDraft } from "../../../logbook/casting/meltDraft.ts";
+import type { Fix, MixSum } from "../../../logbook/casting/meltSum.ts";
 import { Reckoned } from "../../base/parts/Reckoned.tsx";
 import { VerdictMark } from "./VerdictMark.tsx";
-import sheet from "../../base/styles/sheet.module.css";
-import css from "./metal.module.css";
 
 const verdictSays: Readonly<Record<Verdict, string>> = {
   pass: "All that can be in it lies inside the limits.",

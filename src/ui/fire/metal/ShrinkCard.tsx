@@ -11,7 +11,7 @@ import { Button } from "../../base/parts/Button.tsx";
 import { Card } from "../../base/parts/Card.tsx";
 import { Ago } from "../../base/parts/Ago.tsx";
 import { Reckoned } from "../../base/parts/Reckoned.tsx";
-import { ownShrink } from "./ownShrink.ts";
+import { ownShrink } from "../../../logbook/casting/ownShrink.ts";
 import { NumberOf, PickOf } from "../../base/forms/BoundFields.tsx";
 import css from "./metal.module.css";
 

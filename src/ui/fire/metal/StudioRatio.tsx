@@ -4,8 +4,8 @@ import type { PatternMaterial } from "../../../trade/patternMaterials.ts";
 import { studioWaxRatio } from "../../../trade/volumeRoutes.ts";
 import { useFormat } from "../../base/state/useFormat.ts";
 import { Card } from "../../base/parts/Card.tsx";
-import { kept } from "../../base/forms/limits.ts";
-import { massLimits, type MassDraft } from "./massDraft.ts";
+import { kept } from "../../../logbook/casting/limits.ts";
+import { massLimits, type MassDraft } from "../../../logbook/casting/massDraft.ts";
 import sheet from "../../base/styles/sheet.module.css";
 
 /** The ratio of this pattern to this metal, and for wax the round ten of the studios beside it. */

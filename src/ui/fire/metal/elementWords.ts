@@ -1,10 +1,6 @@
+import { symbolOf } from "../../../trade/elementSymbols.ts";
 import type { CompositionLimit } from "../../../physics/metal/chargeVerdict.ts";
-import type { Element } from "../../../physics/metal/scrap.ts";
 import type { Format } from "../../base/format/units.ts";
-
-/** As chemists write it; what has no name of its own is said so. */
-export const symbolOf = (element: Element): string =>
-  element === "other" ? "all others" : element.charAt(0).toUpperCase() + element.slice(1);
 
 /** "Si", "Cu + Ni", "Cu and all that is named". */
 export const limitName = ({ of }: CompositionLimit): string =>

@@ -3,11 +3,16 @@ import { describe, expect, test } from "vitest";
 import { ranges } from "../../../logbook/entries/ranges.ts";
 import { alloys } from "../../../trade/metals/alloys.ts";
 import type { Alloy } from "../../../trade/metals/alloy.ts";
-import { chainSum } from "./chainSum.ts";
-import { fillTimes } from "./fillTimes.ts";
-import { emptyLink, gatingDraftOf, gatingLimits, type GatingDraft } from "../../pattern/mesh/gatingDraft.ts";
-import { heatSum } from "./heatSum.ts";
-import { metalHot, runSum } from "./runSum.ts";
+import { chainSum } from "../../../logbook/casting/chainSum.ts";
+import { fillTimes } from "../../../logbook/casting/fillTimes.ts";
+import {
+  emptyLink,
+  gatingDraftOf,
+  gatingLimits,
+  type GatingDraft,
+} from "../../../logbook/casting/gatingDraft.ts";
+import { heatSum } from "../../../logbook/casting/heatSum.ts";
+import { metalHot, runSum } from "../../../logbook/casting/runSum.ts";
 
 const start = gatingDraftOf({ metalKg: 4, headM: 0.2, mesh: null, shellMm: 8 });
 const links = [

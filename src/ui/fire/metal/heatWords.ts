@@ -1,6 +1,6 @@
 import type { PowerKnown } from "../../../logbook/fire/furnaceMemory.ts";
 import type { Format } from "../../base/format/units.ts";
-import type { MeltTimes } from "./heatSum.ts";
+import type { MeltTimes } from "../../../logbook/casting/heatSum.ts";
 
 /** "45 to 80 min", never finer than two figures: such times are no better known. */
 export function rangeMinutes({ lowS, likelyS, highS }: MeltTimes): string {

@@ -7,7 +7,7 @@ import type { ShopDoor } from "../../base/state/shop.tsx";
 import { KilnsPage } from "../furnaces/KilnsPage.tsx";
 import { PlanPage } from "../../making/start/PlanPage.tsx";
 import { putPattern } from "../../../storage/patterns.ts";
-import { startingTree } from "../../pattern/mesh/gatingTree.ts";
+import { startingTree } from "../../../logbook/casting/gatingTree.ts";
 import { upResultsOf } from "../../pattern/mesh/patternResults.ts";
 import { withMark, withResults } from "../../pattern/mesh/patternStudy.ts";
 import { block, studyOfMesh } from "../../../../tests/meshes/testStudy.ts";

@@ -6,7 +6,7 @@ import { metalOf } from "../../../logbook/piece/pieceMetal.ts";
 import type { Alloy } from "../../../trade/metals/alloy.ts";
 import { marginOf } from "../../../trade/volumeRoutes.ts";
 import type { RackItem } from "../../base/state/live.ts";
-import type { MeltDraft } from "./meltDraft.ts";
+import type { MeltDraft } from "../../../logbook/casting/meltDraft.ts";
 
 export type WantedCharge = {
   readonly parts: ChargeParts;

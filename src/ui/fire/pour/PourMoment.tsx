@@ -8,7 +8,7 @@ import { ago, clockTime, dayTime, duration, soonTime } from "../../base/format/t
 import type { GoStanding } from "../../../rules/pourGo.ts";
 import { Button } from "../../base/parts/Button.tsx";
 import { GoLine } from "./GoLine.tsx";
-import { correctedPlan } from "./correctedPlan.ts";
+import { correctedPlan } from "../../../logbook/pour/correctedPlan.ts";
 import { clashWords, holdWords, lateWords } from "./pourStepWords.ts";
 import sheet from "../../base/styles/sheet.module.css";
 import styles from "./pour.module.css";

@@ -12,7 +12,7 @@ import { ago, clockTime, duration } from "../../base/format/time.ts";
 import { BigKey } from "../../base/glove/BigKey.tsx";
 import { Button } from "../../base/parts/Button.tsx";
 import { LinkButton } from "../../base/parts/LinkButton.tsx";
-import { correctedPlan } from "./correctedPlan.ts";
+import { correctedPlan } from "../../../logbook/pour/correctedPlan.ts";
 import type { PourParts } from "./pourParts.ts";
 import { SkipStepper } from "./SkipStepper.tsx";
 import { stepWords, trackNames } from "./pourStepWords.ts";

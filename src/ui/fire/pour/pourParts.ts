@@ -19,7 +19,7 @@ import { meltEnergyJ, meltTimeS } from "../../../physics/metal/melt.ts";
 import type { Contents } from "../../../physics/metal/scrap.ts";
 import type { RackItem } from "../../base/state/live.ts";
 import type { Weights } from "../../base/cautions/liftWords.ts";
-import { meltExpected } from "../metal/meltCourse.ts";
+import { meltExpected } from "../../../logbook/casting/meltCourse.ts";
 
 /** All that a pour rests on beside its own log. */
 export type PourParts = PourSupply & {

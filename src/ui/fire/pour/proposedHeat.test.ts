@@ -9,7 +9,7 @@ import type { Standing } from "../../../logbook/piece/standing.ts";
 import { pouredColdShell } from "../../../rules/pouredColdShell.ts";
 import { alloys } from "../../../trade/metals/alloys.ts";
 import type { RackItem } from "../../base/state/live.ts";
-import { startingPreheatC } from "../run/planDraft.ts";
+import { startingPreheatC } from "../../../logbook/fire/planDraft.ts";
 import { newPour, pourDay } from "./pourDraft.ts";
 import { pourParts } from "./pourParts.ts";
 

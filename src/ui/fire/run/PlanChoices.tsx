@@ -16,8 +16,8 @@ import { LevelMark } from "../../base/parts/LevelMark.tsx";
 import { LinkButton } from "../../base/parts/LinkButton.tsx";
 import { NumberField } from "../../base/forms/NumberField.tsx";
 import { paths } from "../../base/state/paths.ts";
-import type { PlanDraft } from "./planDraft.ts";
-import { notListed } from "./planDraft.ts";
+import type { PlanDraft } from "../../../logbook/fire/planDraft.ts";
+import { notListed } from "../../../logbook/fire/planDraft.ts";
 import sheet from "../../base/styles/sheet.module.css";
 import styles from "./run.module.css";
 

@@ -12,7 +12,7 @@ import { Choice } from "../../base/forms/Choice.tsx";
 import { NumberField } from "../../base/forms/NumberField.tsx";
 import type { Bound } from "../../base/forms/bound.ts";
 import { sourceWords } from "./factWords.ts";
-import type { PlanDraft, Told } from "./planDraft.ts";
+import type { PlanDraft, Told } from "../../../logbook/fire/planDraft.ts";
 import sheet from "../../base/styles/sheet.module.css";
 import { NumberOf } from "../../base/forms/BoundFields.tsx";
 import styles from "./run.module.css";

@@ -15,7 +15,7 @@ import { FindingBlock } from "./FindingBlock.tsx";
 import { PlanAir } from "./PlanAir.tsx";
 import { RunCautions } from "./RunCautions.tsx";
 import { PlanSteps } from "./PlanSteps.tsx";
-import type { PlanDraft } from "./planDraft.ts";
+import type { PlanDraft } from "../../../logbook/fire/planDraft.ts";
 import { ScheduleChart } from "./ScheduleChart.tsx";
 import { noteText, scheduleFindingText } from "./scheduleWords.ts";
 import styles from "./run.module.css";

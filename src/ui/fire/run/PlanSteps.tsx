@@ -7,7 +7,7 @@ import { SelectField } from "../../base/forms/SelectField.tsx";
 import { Button } from "../../base/parts/Button.tsx";
 import { instructionWords } from "./instructionWords.ts";
 import { scheduleFindingText } from "./scheduleWords.ts";
-import { changedAt, insertedAfter, movedBy, without } from "./segmentEdits.ts";
+import { changedAt, insertedAfter, movedBy, without } from "../../../logbook/fire/segmentEdits.ts";
 import { SegmentEditor, SegmentRow } from "./SegmentRow.tsx";
 import sheet from "../../base/styles/sheet.module.css";
 import styles from "./run.module.css";

@@ -15,8 +15,14 @@ import { gapWords } from "./gapWords.ts";
 import { PlanChoices, PlanKiln } from "./PlanChoices.tsx";
 import { PlanFacts } from "./PlanFacts.tsx";
 import { PlanResult } from "./PlanResult.tsx";
-import type { PlanDraft } from "./planDraft.ts";
-import { askedOf, chosenKiln, startingDraft, startingPreheatC, wayOf } from "./planDraft.ts";
+import type { PlanDraft } from "../../../logbook/fire/planDraft.ts";
+import {
+  askedOf,
+  chosenKiln,
+  startingDraft,
+  startingPreheatC,
+  wayOf,
+} from "../../../logbook/fire/planDraft.ts";
 import { refusalText } from "./scheduleWords.ts";
 import sheet from "../../base/styles/sheet.module.css";
 import styles from "./run.module.css";

@@ -4,7 +4,7 @@ import { useFigures, useRack } from "../../base/state/live.ts";
 import { paths } from "../../base/state/paths.ts";
 import { Page } from "../../base/parts/Page.tsx";
 import { RunPlan } from "./RunPlan.tsx";
-import type { PlanDraft } from "./planDraft.ts";
+import type { PlanDraft } from "../../../logbook/fire/planDraft.ts";
 
 /** A run is planned: what for, what goes in, and the curve made for it. */
 export function RunPlanPage() {

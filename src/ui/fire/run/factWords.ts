@@ -2,7 +2,7 @@ import type { FactsTogether, FireFacts } from "../../../logbook/fire/fireFacts.t
 import { patternMaterials } from "../../../trade/patternMaterials.ts";
 import { firingPractice } from "../../../physics/heat/firingLimits.ts";
 import type { Format } from "../../base/format/units.ts";
-import type { Told } from "./planDraft.ts";
+import type { Told } from "../../../logbook/fire/planDraft.ts";
 
 type Sources = Readonly<
   Record<"material" | "patternKg" | "wallMm" | "shellKg" | "damp" | "firedBefore" | "seenAbove1100", string>

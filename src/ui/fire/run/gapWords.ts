@@ -1,4 +1,4 @@
-import type { Asked } from "./planDraft.ts";
+import type { Asked } from "../../../logbook/fire/planDraft.ts";
 
 type PlanGap = Extract<Asked, { ok: false }>["gaps"][number];
 

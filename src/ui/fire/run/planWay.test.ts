@@ -4,7 +4,7 @@ import { firingForOf } from "../../../logbook/fire/runBasis.ts";
 import { planFiring } from "../../../physics/heat/firingSchedule.ts";
 import { makeFormat } from "../../base/format/units.ts";
 import { instructionWords } from "./instructionWords.ts";
-import { askedOf, startingDraft, type PlanDraft } from "./planDraft.ts";
+import { askedOf, startingDraft, type PlanDraft } from "../../../logbook/fire/planDraft.ts";
 import { noteText, scheduleFindingText } from "./scheduleWords.ts";
 
 const hook: FireFacts = {

@@ -4,7 +4,7 @@ import { paths } from "../../base/state/paths.ts";
 import type { RackItem } from "../../base/state/live.ts";
 import { BigKey } from "../../base/glove/BigKey.tsx";
 import { BucketScreen } from "../../base/glove/BucketScreen.tsx";
-import { type DipPlan, kindsOf, wantedDips } from "./dipPlan.ts";
+import { type DipPlan, kindsOf, wantedDips } from "../../../logbook/dip/dipPlan.ts";
 import { kindTitle, planTitle, wantedWords } from "./dipWords.ts";
 import { pagesOf } from "../../base/glove/pages.ts";
 import { LookLine } from "./LookLine.tsx";

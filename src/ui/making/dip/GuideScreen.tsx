@@ -6,7 +6,7 @@ import { withoutEmpty } from "../../base/forms/formFields.ts";
 import { BigKey } from "../../base/glove/BigKey.tsx";
 import { BucketScreen } from "../../base/glove/BucketScreen.tsx";
 import type { DipTile } from "./dipTile.ts";
-import type { GuideStep } from "./guide.ts";
+import type { GuideStep } from "../../../logbook/dip/guide.ts";
 import { holdTicks, stepWords } from "./guideWords.ts";
 import sheet from "../../base/styles/sheet.module.css";
 import styles from "./TimerScreen.module.css";

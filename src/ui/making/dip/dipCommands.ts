@@ -1,7 +1,7 @@
 import type { Command } from "../../../logbook/log/command.ts";
 import { streamOf } from "../../../logbook/entries/entry.ts";
 import type { CrackKind } from "../../../logbook/entries/pieceBodies.ts";
-import type { DipSession } from "./dipSession.ts";
+import type { DipSession } from "../../../logbook/dip/dipSession.ts";
 import type { DipTile } from "./dipTile.ts";
 
 /** The tap on a tile: this coat, on this piece, in this visit. */

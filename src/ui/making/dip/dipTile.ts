@@ -5,7 +5,7 @@ import { coverHold } from "../../../rules/coverHold.ts";
 import type { Finding } from "../../../rules/finding.ts";
 import type { CoatKind } from "../../../trade/coats.ts";
 import { startingRecipeOf } from "../../../trade/startingRecipes.ts";
-import { coatGiven, type DipSession } from "./dipSession.ts";
+import { coatGiven, type DipSession } from "../../../logbook/dip/dipSession.ts";
 
 /** What one tile at the bucket has to say and would log. */
 export type DipTile = {

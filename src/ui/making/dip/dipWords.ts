@@ -5,7 +5,7 @@ import { kindWords, stuccoWords } from "../../base/format/coatWords.ts";
 import { dryBy, minimumName } from "../../base/format/coverWords.ts";
 import { noReadyWords } from "../../base/format/readyWords.ts";
 import { atTime, soonTime } from "../../base/format/time.ts";
-import type { DipPlan, WantedDip } from "./dipPlan.ts";
+import type { DipPlan, WantedDip } from "../../../logbook/dip/dipPlan.ts";
 import type { DipTile } from "./dipTile.ts";
 
 /** How the tile marks the last coat: a shape and a word each, never a colour alone. */

@@ -1,6 +1,6 @@
 import type { HoldPoint } from "../../../logbook/entries/pieceBodies.ts";
 import type { CoatKind } from "../../../trade/coats.ts";
-import type { GuideStep } from "./guide.ts";
+import type { GuideStep } from "../../../logbook/dip/guide.ts";
 
 /** What a step is called, and how it is done. Common practice, no source. */
 export function stepWords(

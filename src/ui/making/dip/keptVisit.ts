@@ -2,7 +2,7 @@ import { useCallback, useEffect, useState } from "react";
 import { z } from "zod";
 import { dropDraft, readDraft, writeDraft } from "../../../storage/drafts.ts";
 import { useShop } from "../../base/state/shop.tsx";
-import type { DipSession } from "./dipSession.ts";
+import type { DipSession } from "../../../logbook/dip/dipSession.ts";
 
 /** The last thing done, for the undo bar; `backTo` is the time to go back to when a time was changed. */
 export type LastAct = {

@@ -3,8 +3,8 @@ import { takenBy } from "../../../logbook/bucket/dippedOut.ts";
 import type { Bucket, Shop } from "../../../logbook/piece/piece.ts";
 import { useShop } from "../../base/state/shop.tsx";
 import { useNow } from "../../base/state/useNow.ts";
-import type { DipSession } from "./dipSession.ts";
-import { readAgain, type ReadAgain } from "./readAgain.ts";
+import type { DipSession } from "../../../logbook/dip/dipSession.ts";
+import { readAgain, type ReadAgain } from "../../../logbook/dip/readAgain.ts";
 import type { DipVisit } from "./useDipVisit.ts";
 
 const noGains: ReadonlyMap<string, never> = new Map<string, never>();

@@ -4,7 +4,7 @@ import { dayOne, givenCoated, givenPiece } from "../../../../tests/givenPiece.ts
 import { fireFacts } from "../../../logbook/fire/fireFacts.ts";
 import type { Standing } from "../../../logbook/piece/standing.ts";
 import { findingsFor, reviewFindingsFor, reviewVerdict } from "../../../rules/all.ts";
-import { dipWishes } from "../timeline/dipWishes.ts";
+import { dipWishes } from "../../../logbook/dip/dipWishes.ts";
 import { tileOf } from "../dip/dipTile.ts";
 import { lastState } from "../dip/dipWords.ts";
 import { dueTimes } from "../../base/alarm/dueTimes.ts";

@@ -4,7 +4,7 @@ import { useFormat } from "../../base/state/useFormat.ts";
 import { Button } from "../../base/parts/Button.tsx";
 import { PickField } from "../../base/forms/PickField.tsx";
 import { NumberField } from "../../base/forms/NumberField.tsx";
-import { areaM2Of, type AreaBody, type Relief } from "./areaEstimate.ts";
+import { areaM2Of, type AreaBody, type Relief } from "../../../logbook/piece/areaEstimate.ts";
 import sheet from "../../base/styles/sheet.module.css";
 import css from "./AreaEstimator.module.css";
 

@@ -1,8 +1,8 @@
-import type { DipProposal } from "../../../logbook/piece/dipProposal.ts";
+import type { DipProposal } from "../../../logbook/dip/dipProposal.ts";
 import { useFormat } from "../../base/state/useFormat.ts";
 import { kindWords } from "../../base/format/coatWords.ts";
 import { Card } from "../../base/parts/Card.tsx";
-import type { DipWishes, WantedCoat } from "./dipWishes.ts";
+import type { DipWishes, WantedCoat } from "../../../logbook/dip/dipWishes.ts";
 import sheet from "../../base/styles/sheet.module.css";
 import css from "./Proposal.module.css";
 import { stuccosWords, visitWords } from "./timelineWords.ts";

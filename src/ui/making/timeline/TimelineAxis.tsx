@@ -1,4 +1,4 @@
-import type { Span } from "../../../logbook/piece/dipProposal.ts";
+import type { Span } from "../../../logbook/dip/dipProposal.ts";
 import { useFormat } from "../../base/state/useFormat.ts";
 import { clockTicks } from "../../base/charts/timeTicks.ts";
 import plot from "../../base/charts/plot.module.css";

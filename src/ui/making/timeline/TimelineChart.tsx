@@ -1,5 +1,5 @@
 import { Link } from "wouter";
-import type { Span } from "../../../logbook/piece/dipProposal.ts";
+import type { Span } from "../../../logbook/dip/dipProposal.ts";
 import { paths } from "../../base/state/paths.ts";
 import { useFormat } from "../../base/state/useFormat.ts";
 import { useWidth } from "../../base/charts/useWidth.ts";

@@ -1,6 +1,6 @@
 import { useMemo } from "react";
 import { Link } from "wouter";
-import { dipProposal } from "../../../logbook/piece/dipProposal.ts";
+import { dipProposal } from "../../../logbook/dip/dipProposal.ts";
 import { useBuckets, useRack, useSettings, type RackItem } from "../../base/state/live.ts";
 import { paths } from "../../base/state/paths.ts";
 import { useFormat } from "../../base/state/useFormat.ts";
@@ -11,7 +11,7 @@ import { Page } from "../../base/parts/Page.tsx";
 import type { Bucket } from "../../../logbook/piece/piece.ts";
 import { BucketHoursFields } from "../../shop/settings/BucketHoursFields.tsx";
 import { bucketSpans } from "./bucketSpans.ts";
-import { dipWishes } from "./dipWishes.ts";
+import { dipWishes } from "../../../logbook/dip/dipWishes.ts";
 import { ProposalCard } from "./ProposalCard.tsx";
 import { TimelineChart } from "./TimelineChart.tsx";
 import { TimelineKey } from "./TimelineKey.tsx";

@@ -1,5 +1,5 @@
 import type { DampSpell } from "../../../logbook/air/airAhead.ts";
-import type { Span } from "../../../logbook/piece/dipProposal.ts";
+import type { Span } from "../../../logbook/dip/dipProposal.ts";
 import plot from "../../base/charts/plot.module.css";
 import css from "./Timeline.module.css";
 import type { TimelineRow } from "./timelineRows.ts";

@@ -1,7 +1,7 @@
 import { addDays } from "date-fns/addDays";
 import { startOfDay } from "date-fns/startOfDay";
 import { subDays } from "date-fns/subDays";
-import type { Span } from "../../../logbook/piece/dipProposal.ts";
+import type { Span } from "../../../logbook/dip/dipProposal.ts";
 import type { Settings } from "../../../storage/settings.ts";
 
 export type BucketHours = Settings["bucketHours"];

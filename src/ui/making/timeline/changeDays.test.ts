@@ -1,5 +1,5 @@
 import { afterEach, describe, expect, test } from "vitest";
-import { midnight } from "../../air/rooms/day/dayAir.ts";
+import { midnight } from "../../../logbook/air/dayAir.ts";
 import { fileDays } from "../../air/rooms/csv/fileSeries.ts";
 import { plotTicks } from "../../air/rooms/plotTicks.ts";
 import { timeTicks } from "../../base/charts/timeTicks.ts";

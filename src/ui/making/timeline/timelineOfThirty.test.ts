@@ -1,11 +1,11 @@
 import { millisecondsInHour as hourMs } from "date-fns/constants";
 import { expect, test } from "vitest";
 import { standingOf } from "../../../logbook/piece/buildStanding.ts";
-import { dipProposal } from "../../../logbook/piece/dipProposal.ts";
+import { dipProposal } from "../../../logbook/dip/dipProposal.ts";
 import type { AirReading } from "../../../logbook/piece/piece.ts";
 import { monday, testLog, testShop } from "../../../../tests/logs/testLog.ts";
 import { bucketSpans } from "./bucketSpans.ts";
-import { dipWishes } from "./dipWishes.ts";
+import { dipWishes } from "../../../logbook/dip/dipWishes.ts";
 import { roomLanes } from "./timelineRows.ts";
 import { timelineSpan } from "./timelineScale.ts";
 

@@ -1,7 +1,7 @@
 import { millisecondsInDay as dayMs, millisecondsInMinute as minuteMs } from "date-fns/constants";
 import { isSameDay } from "date-fns/isSameDay";
 import type { AirAhead, DampSpell } from "../../../logbook/air/airAhead.ts";
-import type { DipProposal, Span } from "../../../logbook/piece/dipProposal.ts";
+import type { DipProposal, Span } from "../../../logbook/dip/dipProposal.ts";
 import { dateFormat } from "../../base/format/formatters.ts";
 import { stuccoWords } from "../../base/format/coatWords.ts";
 import { coverWhen } from "../../base/format/coverWords.ts";
@@ -9,7 +9,7 @@ import { reviewWhen } from "../../base/format/fireWords.ts";
 import { clockTime, dayTime, soonTime } from "../../base/format/time.ts";
 import type { Format } from "../../base/format/units.ts";
 import type { BucketHours } from "./bucketSpans.ts";
-import type { WantedCoat } from "./dipWishes.ts";
+import type { WantedCoat } from "../../../logbook/dip/dipWishes.ts";
 import type { TimelineRow } from "./timelineRows.ts";
 
 /** Where a piece stands on the timeline, short enough for its row. */

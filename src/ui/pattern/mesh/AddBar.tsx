@@ -7,7 +7,7 @@ import { Button } from "../../base/parts/Button.tsx";
 import { Card } from "../../base/parts/Card.tsx";
 import { SelectField } from "../../base/forms/SelectField.tsx";
 import { barNames } from "./barNames.ts";
-import { newBar, startingMm, type HangsAt } from "./gatingTree.ts";
+import { newBar, startingMm, type HangsAt } from "../../../logbook/casting/gatingTree.ts";
 import sheet from "../../base/styles/sheet.module.css";
 import css from "./scene.module.css";
 import type { SceneDesk } from "./useSceneDesk.ts";

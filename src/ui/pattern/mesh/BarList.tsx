@@ -3,7 +3,7 @@ import { useFormat } from "../../base/state/useFormat.ts";
 import { Button } from "../../base/parts/Button.tsx";
 import { NumberField } from "../../base/forms/NumberField.tsx";
 import { barNames } from "./barNames.ts";
-import { diameterOf, lengthOf, withLength } from "./gatingTree.ts";
+import { diameterOf, lengthOf, withLength } from "../../../logbook/casting/gatingTree.ts";
 import sheet from "../../base/styles/sheet.module.css";
 import css from "./scene.module.css";
 import type { SceneDesk } from "./useSceneDesk.ts";

@@ -2,7 +2,7 @@ import { drainPath } from "../../../geometry/drainPath.ts";
 import { length, minus, negated } from "../../../geometry/vector.ts";
 import { useFormat } from "../../base/state/useFormat.ts";
 import { Card } from "../../base/parts/Card.tsx";
-import { touchMm } from "./gatingTree.ts";
+import { touchMm } from "../../../logbook/casting/gatingTree.ts";
 import type { SceneDesk } from "./useSceneDesk.ts";
 
 /** Turned cup down for the burnout: how each opening's plastic gets out through the bars. */

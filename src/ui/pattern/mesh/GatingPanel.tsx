@@ -10,7 +10,7 @@ import { Card } from "../../base/parts/Card.tsx";
 import { AddBar } from "./AddBar.tsx";
 import { BarList } from "./BarList.tsx";
 import { DrainWays } from "./DrainWays.tsx";
-import { startingTree, touchMm } from "./gatingTree.ts";
+import { startingTree, touchMm } from "../../../logbook/casting/gatingTree.ts";
 import { sizeOf } from "./patternSize.ts";
 import sheet from "../../base/styles/sheet.module.css";
 import css from "./scene.module.css";

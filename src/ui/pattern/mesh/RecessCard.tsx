@@ -3,7 +3,7 @@ import { useFormat } from "../../base/state/useFormat.ts";
 import { Card } from "../../base/parts/Card.tsx";
 import sheet from "../../base/styles/sheet.module.css";
 import css from "./pattern.module.css";
-import { pocketClass, pocketClasses } from "./pocketClass.ts";
+import { pocketClass, pocketClasses } from "../../../logbook/casting/pocketClass.ts";
 import type { PatternDoor } from "./usePatternDoor.ts";
 
 const shown = 8;

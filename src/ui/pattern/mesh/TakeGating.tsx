@@ -3,7 +3,7 @@ import { usePattern } from "../../base/state/live.ts";
 import { paths } from "../../base/state/paths.ts";
 import { useFormat } from "../../base/state/useFormat.ts";
 import type { SumForm } from "../../base/forms/bound.ts";
-import type { GatingDraft } from "./gatingDraft.ts";
+import type { GatingDraft } from "../../../logbook/casting/gatingDraft.ts";
 import { Button } from "../../base/parts/Button.tsx";
 import { Card } from "../../base/parts/Card.tsx";
 import { chainOfStudy, type GatingHandover } from "./chainOfStudy.ts";

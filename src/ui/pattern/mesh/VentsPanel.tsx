@@ -5,7 +5,7 @@ import { Choice } from "../../base/forms/Choice.tsx";
 import { HeldAnswer } from "./HeldAnswer.tsx";
 import { MarkList } from "./MarkList.tsx";
 import { markDiameterMm, withMark } from "./patternStudy.ts";
-import type { MarkKind } from "./mark.ts";
+import type { MarkKind } from "../../../logbook/casting/mark.ts";
 import type { NamedSpot } from "./scenePlaces.ts";
 import sheet from "../../base/styles/sheet.module.css";
 import css from "./scene.module.css";

@@ -1,13 +1,13 @@
 import { expect, test } from "vitest";
 import { alloyOf } from "../../../trade/metals/alloys.ts";
-import { chainSum } from "../../fire/metal/chainSum.ts";
-import { gatingDraftOf } from "./gatingDraft.ts";
+import { chainSum } from "../../../logbook/casting/chainSum.ts";
+import { gatingDraftOf } from "../../../logbook/casting/gatingDraft.ts";
 import { chainOfStudy } from "./chainOfStudy.ts";
 import { feedsKey } from "./feeds.ts";
-import { startingTree } from "./gatingTree.ts";
+import { startingTree } from "../../../logbook/casting/gatingTree.ts";
 import { upResultsOf } from "./patternResults.ts";
 import { withMark, withResults, type PatternStudy } from "./patternStudy.ts";
-import type { Mark } from "./mark.ts";
+import type { Mark } from "../../../logbook/casting/mark.ts";
 import { block, studyOfMesh } from "../../../../tests/meshes/testStudy.ts";
 
 const bare = studyOfMesh(block(40, 40, 60));

@@ -2,10 +2,10 @@ import { barSums, toAxis, type GatingBar } from "../../../geometry/gatingBars.ts
 import type { HotPlace } from "../../../geometry/hotSpots.ts";
 import { dot, length, minus, type Vec3 } from "../../../geometry/vector.ts";
 import type { LinkRole } from "../../../physics/metal/feedChain.ts";
-import { emptyLink, type GatingDraft, type LinkDraft } from "./gatingDraft.ts";
+import { emptyLink, type GatingDraft, type LinkDraft } from "../../../logbook/casting/gatingDraft.ts";
 import { barNames } from "./barNames.ts";
 import { feedsKey } from "./feeds.ts";
-import { touchMm } from "./gatingTree.ts";
+import { touchMm } from "../../../logbook/casting/gatingTree.ts";
 import { mmPerUnitOf, resultsFor, type PatternStudy } from "./patternStudy.ts";
 import { sizeOf } from "./patternSize.ts";
 

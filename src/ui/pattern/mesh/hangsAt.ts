@@ -1,5 +1,5 @@
 import { minus, times, dot, length } from "../../../geometry/vector.ts";
-import type { HangsAt } from "./gatingTree.ts";
+import type { HangsAt } from "../../../logbook/casting/gatingTree.ts";
 import type { UpResults } from "./patternResults.ts";
 import type { SceneDesk } from "./useSceneDesk.ts";
 

@@ -6,7 +6,7 @@ import type { Trapped } from "../../../geometry/trappedVolume.ts";
 import type { Vec3 } from "../../../geometry/vector.ts";
 import type { WallThickness } from "../../../geometry/wallThickness.ts";
 import type { PatternAnswers } from "../../../workers/patternMessages.ts";
-import type { Mark } from "./mark.ts";
+import type { Mark } from "../../../logbook/casting/mark.ts";
 
 /** What does not hang on how the piece hangs; mesh mm. Each part is null until it is found. */
 export type Shape = {

@@ -16,7 +16,7 @@ import {
   withoutMark,
   withResults,
 } from "./patternStudy.ts";
-import type { Mark } from "./mark.ts";
+import type { Mark } from "../../../logbook/casting/mark.ts";
 import { readStudy } from "./readStudy.ts";
 import { block, studyOfMesh } from "../../../../tests/meshes/testStudy.ts";
 import { trappedVolume } from "../../../../tests/meshes/atOnce.ts";

@@ -8,7 +8,7 @@ import type { Vec3 } from "../../../geometry/vector.ts";
 import { patternScale } from "../../../physics/metal/shrinkScale.ts";
 import type { PatternMaterial } from "../../../trade/patternMaterials.ts";
 import type { OpenedPattern } from "../../../workers/pattern/openedPattern.ts";
-import type { Mark, MarkKind } from "./mark.ts";
+import type { Mark, MarkKind } from "../../../logbook/casting/mark.ts";
 import { noResults, type Shape, type UpResults } from "./patternResults.ts";
 
 /**

@@ -7,7 +7,7 @@ import { capsOf } from "../../../workers/patternCaps.ts";
 import { upResultsOf } from "./patternResults.ts";
 import { withResults } from "./patternStudy.ts";
 import { measuredOf, planOfStudy } from "./planOfStudy.ts";
-import { pocketClass, pocketClasses } from "./pocketClass.ts";
+import { pocketClass, pocketClasses } from "../../../logbook/casting/pocketClass.ts";
 import { isServed } from "./spotServed.ts";
 import { spotWords } from "./spotWords.ts";
 import { block, studyOfMesh } from "../../../../tests/meshes/testStudy.ts";

@@ -1,6 +1,6 @@
 import type { PatternMeasured, PiecePlan } from "../../../logbook/entries/pieceBodies.ts";
 import { ranges, within } from "../../../logbook/entries/ranges.ts";
-import { pocketClasses } from "./pocketClass.ts";
+import { pocketClasses } from "../../../logbook/casting/pocketClass.ts";
 import { mmPerUnitOf, pointsOf, resultsFor, type PatternStudy } from "./patternStudy.ts";
 import { sizeOf } from "./patternSize.ts";
 import type { WallNeed } from "./wallNeeds.ts";

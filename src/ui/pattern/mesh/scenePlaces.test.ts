@@ -3,7 +3,7 @@ import { findTips } from "../../../geometry/findTips.ts";
 import { towers } from "../../../../tests/meshes/testShapes.ts";
 import type { Vec3 } from "../../../geometry/vector.ts";
 import { upResultsOf } from "./patternResults.ts";
-import type { Mark, MarkKind } from "./mark.ts";
+import type { Mark, MarkKind } from "../../../logbook/casting/mark.ts";
 import { namedMarks, namedSpots, placesOf, snapped } from "./scenePlaces.ts";
 
 const up: Vec3 = [0, 0, 1];

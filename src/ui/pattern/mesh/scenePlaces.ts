@@ -2,7 +2,7 @@ import { dot, length, minus, squareTo, type Vec3 } from "../../../geometry/vecto
 import type { Place } from "../scene/sceneView.ts";
 import type { Spot, UpResults } from "./patternResults.ts";
 import type { PatternStudy } from "./patternStudy.ts";
-import type { Mark, MarkKind } from "./mark.ts";
+import type { Mark, MarkKind } from "../../../logbook/casting/mark.ts";
 import { isServed } from "./spotServed.ts";
 import { tipLimits } from "./patternStudy.ts";
 

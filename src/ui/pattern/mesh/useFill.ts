@@ -5,7 +5,7 @@ import { fillVolume } from "../scene/fillVolume.ts";
 import type { FillLook } from "../scene/sceneView.ts";
 import { deviceCaps } from "./deviceCaps.ts";
 import { pointsOf } from "./patternStudy.ts";
-import type { Mark } from "./mark.ts";
+import type { Mark } from "../../../logbook/casting/mark.ts";
 import type { SceneDesk } from "./useSceneDesk.ts";
 
 export type FillState = {

@@ -14,7 +14,7 @@ import {
   withMark,
   type PatternStudy,
 } from "./patternStudy.ts";
-import type { Mark, MarkKind } from "./mark.ts";
+import type { Mark, MarkKind } from "../../../logbook/casting/mark.ts";
 import { namedMarks, namedSpots, snapped, type NamedMark } from "./scenePlaces.ts";
 import type { PatternDoor } from "./usePatternDoor.ts";
 import { useUndo } from "./useUndo.ts";

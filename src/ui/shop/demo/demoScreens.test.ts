@@ -17,7 +17,7 @@ import { runStanding } from "../../../logbook/fire/runStanding.ts";
 import { shellCost } from "../../../logbook/piece/pieceCost.ts";
 import { demoBackupId, demoFurnaceId, demoPrimeId, demoRoomId, demoShedId } from "./demoIds.ts";
 import { demoEntries } from "./demoShop.ts";
-import { wantsLook } from "../../making/dip/bucketLook.ts";
+import { wantsLook } from "../../../logbook/bucket/bucketLook.ts";
 import { learnFrom } from "../../../../tests/logs/learnFrom.ts";
 
 const now = Date.parse("2026-03-04T14:02:00Z");

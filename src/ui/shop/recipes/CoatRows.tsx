@@ -8,7 +8,7 @@ import type { FieldErrors } from "../../base/forms/formFields.ts";
 import { Button } from "../../base/parts/Button.tsx";
 import { coatKinds } from "../../base/format/coatKinds.ts";
 import { coatAdded, coatFields, coatMoved, coatRemoved, type CoatDraft } from "./recipeForm.ts";
-import { coatMm } from "./recipeWall.ts";
+import { coatMm } from "../../../logbook/piece/recipeWall.ts";
 import sheet from "../../base/styles/sheet.module.css";
 import { NumberOf, SelectOf } from "../../base/forms/BoundFields.tsx";
 import css from "./CoatRows.module.css";

@@ -14,7 +14,7 @@ import { Card } from "../../base/parts/Card.tsx";
 import { Page } from "../../base/parts/Page.tsx";
 import { CoatRows } from "./CoatRows.tsx";
 import { blankRecipe, draftOfRecipe, freeName, recipeFields } from "./recipeForm.ts";
-import { wallOf } from "./recipeWall.ts";
+import { wallOf } from "../../../logbook/piece/recipeWall.ts";
 import { NumberOf, TextOf } from "../../base/forms/BoundFields.tsx";
 import css from "./RecipeForm.module.css";
 

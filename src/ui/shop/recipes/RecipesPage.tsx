@@ -7,7 +7,7 @@ import { Button } from "../../base/parts/Button.tsx";
 import { Card } from "../../base/parts/Card.tsx";
 import { Page } from "../../base/parts/Page.tsx";
 import { newRecipeId } from "./newRecipe.ts";
-import { wallOf } from "./recipeWall.ts";
+import { wallOf } from "../../../logbook/piece/recipeWall.ts";
 import css from "./RecipesPage.module.css";
 
 export function RecipesPage() {

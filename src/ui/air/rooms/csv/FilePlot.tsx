@@ -6,7 +6,7 @@ import { useFormat } from "../../../base/state/useFormat.ts";
 import { PlotFigure } from "../../../base/charts/Plot.tsx";
 import { PlotTable } from "../../../base/charts/PlotTable.tsx";
 import { useWidth } from "../../../base/charts/useWidth.ts";
-import { niceRange } from "../airSeries.ts";
+import { niceRange } from "../../../../logbook/air/airSeries.ts";
 import { Strip } from "../Strip.tsx";
 import { fileDays, thinned } from "./fileSeries.ts";
 

@@ -17,7 +17,7 @@ import { LinkButton } from "../../../base/parts/LinkButton.tsx";
 import { localText, readLocalText } from "../../../base/parts/localTime.ts";
 import { NoRoom } from "../NoRoom.tsx";
 import { DayChart } from "./DayChart.tsx";
-import { dayOf, midnight, spellsOver, toPhysics } from "./dayAir.ts";
+import { dayOf, midnight, spellsOver, toPhysics } from "../../../../logbook/air/dayAir.ts";
 import { DayTable } from "./DayTable.tsx";
 import { dampWords, dayWords, errorWords, spellWords } from "./dayWords.ts";
 import { MadeHow } from "./MadeHow.tsx";

@@ -3,7 +3,7 @@ import { millisecondsInHour as hourMs } from "date-fns/constants";
 import { useFormat } from "../../../base/state/useFormat.ts";
 import { PlotTable } from "../../../base/charts/PlotTable.tsx";
 import { clockTime } from "../../../base/format/time.ts";
-import { type Day, pointAt } from "./dayAir.ts";
+import { type Day, pointAt } from "../../../../logbook/air/dayAir.ts";
 
 /** The chart's figures hour by hour; made when it is opened. */
 export function DayTable({ day }: { readonly day: Day }) {

@@ -3,7 +3,7 @@ import type { ForecastError } from "../../../../physics/drying/forecastError.ts"
 import { practice } from "../../../../trade/practice.ts";
 import { clockTime } from "../../../base/format/time.ts";
 import type { Format, Quantity } from "../../../base/format/units.ts";
-import type { Foretold, Spell } from "./dayAir.ts";
+import type { Foretold, Spell } from "../../../../logbook/air/dayAir.ts";
 
 /** "12.4 °C, 81%, dew point 9.2 °C, takes up 2.1 g/m³": one moment of air. */
 export function pointWords({ tempC, rh, dewC, deficitGM3 }: AirPoint, format: Format): string {

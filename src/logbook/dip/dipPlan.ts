@@ -1,0 +1,67 @@
+import type { Bucket } from "../piece/piece.ts";
+import type { Standing } from "../piece/standing.ts";
+import type { CoatKind } from "../../trade/coats.ts";
+
+/** What one visit to a bucket gives: chosen once, then only pieces are tapped. */
+export type DipPlan = { readonly bucketId: string; readonly kind: CoatKind };
+
+/** A dip the rack asks for, with how many pieces it would serve now and how many are still drying. */
+export type WantedDip = DipPlan & { readonly ready: number; readonly drying: number };
+
+/** Which buckets serve a kind of coat, the best fit first. Common practice, no source. */
+const servedBy: Record<CoatKind, readonly Bucket["use"][]> = {
+  prime: ["prime", "single"],
+  intermediate: ["backup", "single", "prime"],
+  backup: ["backup", "single"],
+  seal: ["seal", "backup", "single", "prime"],
+};
+
+const kinds: readonly CoatKind[] = ["prime", "intermediate", "backup", "seal"];
+
+/** The kinds of coat a bucket can give, in the order they go on. */
+export function kindsOf(bucket: Pick<Bucket, "use">): readonly CoatKind[] {
+  return kinds.filter((kind) => servedBy[kind].includes(bucket.use));
+}
+
+/** The bucket to reach for: the one used last if it serves the kind, else the best fit; null when none does. */
+export function bucketFor(
+  kind: CoatKind,
+  buckets: readonly Bucket[],
+  lastUsedId: string | null,
+): Bucket | null {
+  const open = buckets.filter((bucket) => !bucket.retired);
+  const last = open.find((bucket) => bucket.id === lastUsedId && servedBy[kind].includes(bucket.use));
+  if (last !== undefined) return last;
+  for (const use of servedBy[kind]) {
+    const fit = open.find((bucket) => bucket.use === use);
+    if (fit !== undefined) return fit;
+  }
+  return null;
+}
+
+/** True where a dip may give a coat: in work and being coated, or reviewed with a coat of the recipe still open. */
+export function canTakeCoat({ piece, next }: Pick<Standing, "piece" | "next">): boolean {
+  return !piece.archived && (piece.phase === "coating" || (piece.phase === "reviewed" && next !== null));
+}
+
+/** True once the last coat is dry, or may be checked. */
+export function mayGoOn({ cover }: Pick<Standing, "cover">): boolean {
+  return cover === null || cover.state === "dry" || cover.state === "check";
+}
+
+/** What the next coats on the rack want, the dip that serves most pieces now first. */
+export function wantedDips(
+  standings: readonly Standing[],
+  buckets: readonly Bucket[],
+  lastUsedId: string | null,
+): readonly WantedDip[] {
+  return kinds
+    .flatMap((kind) => {
+      const asking = standings.filter((it) => canTakeCoat(it) && it.next?.kind === kind);
+      const bucket = bucketFor(kind, buckets, lastUsedId);
+      if (asking.length === 0 || bucket === null) return [];
+      const ready = asking.filter(mayGoOn).length;
+      return [{ bucketId: bucket.id, kind, ready, drying: asking.length - ready }];
+    })
+    .sort((a, b) => b.ready - a.ready || b.drying - a.drying);
+}

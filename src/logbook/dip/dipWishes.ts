@@ -1,0 +1,58 @@
+import { millisecondsInHour as hourMs } from "date-fns/constants";
+import type { DipWish } from "./dipProposal.ts";
+import type { Bucket } from "../piece/piece.ts";
+import type { Standing } from "../piece/standing.ts";
+import { wettedAt } from "../drying/dryMinimum.ts";
+import type { CoatKind } from "../../trade/coats.ts";
+import { practice } from "../../trade/practice.ts";
+import { bucketFor, canTakeCoat } from "./dipPlan.ts";
+
+const kinds: readonly CoatKind[] = ["prime", "intermediate", "backup", "seal"];
+const bareMs = practice.primeBareH.value * hourMs;
+
+/** A piece as the proposal asks for it, and what goes on it next. */
+export type WantedCoat = { readonly wish: DipWish; readonly standing: Standing; readonly kind: CoatKind };
+
+export type DipWishes = {
+  readonly wanted: readonly WantedCoat[];
+  /** In coating, but what comes next nobody said. */
+  readonly withoutRecipe: readonly Standing[];
+};
+
+/** What the pieces on the rack want of the buckets next. Those to be mended, or with all coats on, want none. */
+export function dipWishes(
+  standings: readonly Standing[],
+  buckets: readonly Bucket[],
+  now: number,
+): DipWishes {
+  const able = standings.filter((one) => canTakeCoat(one) && one.action.kind === "dip");
+  const wanted = able.flatMap((standing): readonly WantedCoat[] => {
+    const kind = standing.next?.kind;
+    return kind === undefined ? [] : [{ wish: wishOf(standing, kind, { buckets, now }), standing, kind }];
+  });
+  return {
+    // In the order they go on, prime first.
+    wanted: wanted.toSorted((a, b) => kinds.indexOf(a.kind) - kinds.indexOf(b.kind)),
+    withoutRecipe: able.filter(({ next }) => next === null),
+  };
+}
+
+function wishOf(
+  { piece, outer, cover }: Standing,
+  kind: CoatKind,
+  { buckets, now }: { readonly buckets: readonly Bucket[]; readonly now: number },
+): DipWish {
+  const bucket = bucketFor(kind, buckets, null);
+  const isReady = cover === null || cover.state === "dry";
+  const { likely, late } = isReady
+    ? { likely: now, late: now }
+    : { likely: cover.checkAt, late: cover.dryAt };
+  const isPrime = outer !== null && outer.coat.kind === "prime" && !outer.coat.afterBurnout;
+  return {
+    id: piece.id,
+    group: `${kind} ${bucket?.id ?? ""}`,
+    likely,
+    late,
+    coverBy: isPrime ? wettedAt(outer.coat) + bareMs : null,
+  };
+}
