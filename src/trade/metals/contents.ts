@@ -1,4 +1,4 @@
-import { elements, type Contents, type Element } from "../../physics/metal/scrap.ts";
+import { type Contents, type Element } from "../../physics/metal/scrap.ts";
 import type { Alloy } from "./alloy.ts";
 import { alloyOf } from "./alloys.ts";
 
@@ -30,12 +30,6 @@ export function contentsOf(alloyId: string): Contents | null {
     if (of.length > 3) contents.other = { low: 0, high: 1 - (min ?? 1) };
   }
   return contents;
-}
-
-/** Elements an alloy has a limit for: what an assay has to name. */
-export function namedElements(alloyId: string): readonly Element[] {
-  const limits = compositionOf(alloyId)?.limits ?? [];
-  return elements.filter((element) => limits.some(({ of }) => of.includes(element)));
 }
 
 /** What a metal of the table may hold, whether its limits are printed or not; null where it isn't in the table. */
