@@ -8,7 +8,9 @@ import { learningStamp } from "../../../logbook/drying/dryingMemory.ts";
 import { type Entry, shopStream } from "../../../logbook/entries/entry.ts";
 import { demoEntries } from "../../shop/demo/demoShop.ts";
 import { projectionOf } from "../../../storage/projection.ts";
-import { freshMs, rackItems } from "./rackItems.ts";
+import { freshMs, workOutRack } from "./rackItems.ts";
+
+const rackItems = (...from: Parameters<typeof workOutRack>) => workOutRack(...from).items;
 
 const now = Date.parse("2026-03-04T14:02:00Z");
 const recipes = new Map(

@@ -56,10 +56,6 @@ export function workOutRack(memo: Memo, rack: RackData, now: number): WholeRack 
   };
 }
 
-/** The same without those that can't be worked out. */
-export const rackItems = (...from: Parameters<typeof workOutRack>): readonly RackItem[] =>
-  workOutRack(...from).items;
-
 /** Worked out anew only where its log, its surroundings or the time have moved on. */
 function itemOf(
   piece: Piece,
