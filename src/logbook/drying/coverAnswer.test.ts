@@ -7,8 +7,7 @@ import type { AirReading, Bucket, Recipe } from "../piece/piece.ts";
 import type { PiecePlan } from "../entries/pieceBodies.ts";
 import type { CoverAnswer, Standing } from "../piece/standing.ts";
 import type { Surroundings } from "../piece/surroundings.ts";
-import type { TestLog } from "../../../tests/logs/testLog.ts";
-import { monday, steadyAir, testLog, testShop } from "../../../tests/logs/testLog.ts";
+import { monday, steadyAir, testLog, testShop, type TestLog } from "../../../tests/logs/testLog.ts";
 
 const at = (hours: number): number => monday + hours * hourMs;
 const minute = 1 / 60;
