@@ -66,7 +66,10 @@ function KeepAnswer() {
     <Card title="The browser was asked to keep this log" tone={state === "kept" ? "clear" : "watch"}>
       <p>{keepWords(state, isSecureContext)}</p>
       {state === "may-be-cleared" && <p>{noAnswerHelps}</p>}
-      <Button onPress={() => change({ keepAnswerSeenAt: clock() })}>Understood</Button>
+      {/* A clock that was set back since must not bring it up for ever. */}
+      <Button onPress={() => change({ keepAnswerSeenAt: Math.max(clock(), askedToKeepAt) })}>
+        Understood
+      </Button>
     </Card>
   );
 }
