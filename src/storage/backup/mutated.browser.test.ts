@@ -3,7 +3,7 @@ import { backupOf } from "../../../tests/fixtures/backups.ts";
 import { freshShop, removeShops } from "../../../tests/fixtures/freshShop.ts";
 import { dayOne, hour } from "../../../tests/fixtures/logLines.ts";
 import { bytesOf, shopOf } from "../../../tests/fixtures/notedShop.ts";
-import type { ShopDb } from "../shopDb.ts";
+import type { ShopDb } from "../rows.ts";
 import { judgeRow } from "./judgeRow.ts";
 import { openBackup } from "./openBackup.ts";
 import { restoreBackup } from "./restoreBackup.ts";
