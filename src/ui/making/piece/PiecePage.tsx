@@ -8,7 +8,6 @@ import { Empty } from "../../base/parts/Empty.tsx";
 import { LinkButton } from "../../base/parts/LinkButton.tsx";
 import { Page } from "../../base/parts/Page.tsx";
 import { KnockoutWaits } from "../../fire/pour/KnockoutWaits.tsx";
-import { UnreadNote } from "../../shop/settings/UnreadNote.tsx";
 import { DryingCard } from "./DryingCard.tsx";
 import { FindingList } from "./FindingList.tsx";
 import { LogGrid } from "./LogGrid.tsx";
@@ -19,6 +18,7 @@ import { PieceGuard } from "./PieceGuard.tsx";
 import { PiecePhotos } from "./PiecePhotos.tsx";
 import { PutAway } from "./PutAway.tsx";
 import { Timeline } from "../../base/history/Timeline.tsx";
+import { UnreadNote } from "./UnreadNote.tsx";
 import { WallVerdict } from "./WallVerdict.tsx";
 
 export function PiecePage() {
