@@ -18,7 +18,7 @@ export type WeightChain = {
 };
 
 /** As far as the sums of weighing go, g. */
-const weighed = { low: ranges.massG.low, high: 1e6 };
+export const weighed = { low: ranges.massG.low, high: 1e6 };
 const watered = { low: 0.01, high: 1e5 };
 
 export const isWeight = (seen: DrynessSeen): seen is Weight =>
@@ -30,7 +30,7 @@ export function chainOf(seen: readonly DrynessSeen[], weights: CoatWeights, unti
   const drained = all.findLast(({ moment }) => moment === "drained") ?? null;
   const told = all.findLast(({ moment }) => moment === "stuccoed") ?? null;
   const stuccoed = weights.hasStucco ? told : (told ?? drained);
-  const dryG = within(weighed, weights.dryG) ? weights.dryG : null;
+  const { dryG } = weights;
   const three =
     dryG !== null && drained !== null && stuccoed !== null
       ? { dryG, drainedG: drained.massG, stuccoedG: stuccoed.massG }

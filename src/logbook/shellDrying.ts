@@ -5,6 +5,7 @@ import { dryCoat } from "./coatDrying.ts";
 import { dryCoatFrom } from "./coatMemory.ts";
 import { coatMm, coatWaterKgM2 } from "./coatMm.ts";
 import type { CoatWeights } from "./coatSpan.ts";
+import { weighed } from "./coatWeights.ts";
 import { coatFactor } from "./dryingFactor.ts";
 import type { DryingMemory } from "./dryingMemory.ts";
 import type { Stay } from "./hanging.ts";
@@ -201,8 +202,9 @@ function weightsOf(
   const { areaM2 } = piece.plan;
   // Prewetting is in the mass but not in the slurry, and a damp piece is no dry mass to start from.
   const isDry = !coat.prewet && leftKgM2 <= dryBeneathShare * newKgM2;
+  const dryG = isDry ? dryMassG(piece, coat, { index, beneath }) : null;
   return {
-    dryG: isDry ? dryMassG(piece, coat, { index, beneath }) : null,
+    dryG: within(weighed, dryG) ? dryG : null,
     waterFraction:
       bucketFraction(surroundings.buckets.get(coat.bucketId ?? ""), coat.dippedAt) ??
       startingFraction(coat.kind, primeNumber),

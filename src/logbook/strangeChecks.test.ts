@@ -5,6 +5,7 @@ import { coatAdvice, placesOfPiece } from "./coatAdvice.ts";
 import { pairsOf } from "./dryingPairs.ts";
 import { makeDryingMemory } from "./dryingMemory.ts";
 import type { EntryBodies } from "./entry.ts";
+import { foldPiece } from "./fold.ts";
 import type { Standing } from "./standing.ts";
 import { hourMs, monday, steadyAir, testLog, testShop, type TestLog } from "./testLog.ts";
 
@@ -171,4 +172,19 @@ test("a coat weighed every ten minutes teaches when it stood still, as one weigh
   expect(pair?.method).toBe("weighing");
   expect((pair?.dryAtS ?? NaN) / 3600).toBeGreaterThan(1);
   expect((pair?.wetAtS ?? NaN) / 3600).toBeGreaterThan(1);
+});
+
+test("a piece said to weigh nothing is one not weighed: its coats are worked out as if the line were not there", () => {
+  const log = testLog();
+  log.tell("piece-weighed", { massG: 1180 }, at(0));
+  log.coat(at(0), { step: null });
+  const outerBy = (massG: number) => {
+    const entries = log
+      .entries()
+      .map((entry) => (entry.type === "piece-weighed" ? { ...entry, body: { massG } } : entry));
+    const piece = foldPiece("heron", entries);
+    return piece && standingOf(piece, shop, at(1)).outer;
+  };
+  expect(outerBy(1180)?.toTell).toMatchObject({ missing: null });
+  expect(outerBy(0)?.toTell).toEqual({ missing: "area" });
 });
