@@ -257,6 +257,12 @@ describe("how far thin metal runs", () => {
     expect(hot).toMatchObject({ verdict: "runs", steps: [{ do: "cool-shell", toC: 804 }] });
   });
 
+  test("for a metal that melts above it, no shell heat above 2000 °C is asked for", () => {
+    const run = { ...bronze, liquidusC: 2200, shellC: 1500, wallMm: 0.5 };
+    const asked = { run, neededMm: 15_000, speedMS: 0.5, solidusC: 2150, preheat: null };
+    expect(misrunAdvice(asked).steps).toMatchObject([{ do: "add-gate-or-thicken" }]);
+  });
+
   test("a shell outside of what is usual for its wall is told so", () => {
     const asked = { run: bronze, neededMm: 100, speedMS: 0.5, solidusC: 854 };
     expect(misrunAdvice({ ...asked, preheat: { lowC: 650, highC: 850 } }).steps).toEqual([

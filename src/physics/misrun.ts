@@ -30,6 +30,8 @@ export type MisrunAdvice = {
 };
 
 const solidusGapK = 50;
+/** As hot as a shell may be for the sums of a stream. */
+const mostShellC = 2000;
 
 /**
  * Will the thinnest section run full, and what to change. "runs": half the reckoned length is enough; "may-stop":
@@ -41,10 +43,10 @@ export function misrunAdvice(asked: MisrunAsked): MisrunAdvice {
   requirePositive("speedMS", speedMS, { high: 20, unit: "m/s" });
   requireWithin("solidusC", solidusC, { low: 30, high: run.liquidusC, unit: "°C (not above the liquidus)" });
   if (preheat !== null) {
-    requireWithin("preheat's lowC", preheat.lowC, { low: -50, high: 2000, unit: "°C" });
-    requireWithin("preheat's highC", preheat.highC, { low: preheat.lowC, high: 2000, unit: "°C" });
+    requireWithin("preheat's lowC", preheat.lowC, { low: -50, high: mostShellC, unit: "°C" });
+    requireWithin("preheat's highC", preheat.highC, { low: preheat.lowC, high: mostShellC, unit: "°C" });
   }
-  const topC = solidusC - solidusGapK;
+  const topC = Math.min(solidusC - solidusGapK, mostShellC);
   const planAt = (shellC: number): number => planMm({ ...run, shellC }, speedMS);
   const plan = planAt(run.shellC);
   const steps: MisrunStep[] = [];
