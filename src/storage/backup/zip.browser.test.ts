@@ -1,6 +1,7 @@
 import { afterEach, describe, expect, test } from "vitest";
 import { backupOf, bringIn, look } from "../../../tests/fixtures/backups.ts";
 import { freshShop, removeShops } from "../../../tests/fixtures/freshShop.ts";
+import { bytesOf, jpeg, notes, shopOf } from "../../../tests/fixtures/notedShop.ts";
 import { dayOne, hour, line } from "../../../tests/fixtures/logLines.ts";
 import { writeDraft, readDraft } from "../drafts.ts";
 import { putPhoto } from "../photos.ts";
@@ -8,34 +9,18 @@ import { changeSettings, readSettings } from "../settings.ts";
 import type { ShopDb } from "../shopDb.ts";
 import { sealLine, unsealLine } from "./format.ts";
 import { sweepUnfinished } from "./journal.ts";
-import { judgeRow } from "./judgeRow.ts";
-import { openBackup } from "./openBackup.ts";
 import { isSound } from "./previewBackup.ts";
 import { restoreBackup } from "./restoreBackup.ts";
 
 afterEach(removeShops);
 
 const now = dayOne + 100 * hour;
-const notes = (count: number) =>
-  Array.from({ length: count }, (_, i) =>
-    line("piece/p", "note-written", { text: `note ${i}, Ø 3 mm` }, { id: `n${i}`, at: dayOne + i * hour }),
-  );
-const jpeg = (byte: number, size = 3000): Blob =>
-  new Blob([new Uint8Array(size).fill(byte)], { type: "image/jpeg" });
-
-async function shopOf(count: number, photos: readonly string[] = []): Promise<ShopDb> {
-  const { db } = freshShop();
-  await db.entries.bulkAdd(notes(count));
-  for (const [i, id] of photos.entries()) await putPhoto(db, jpeg(i + 1), id);
-  return db;
-}
 const state = async (db: ShopDb) => ({
   entries: await db.entries.toArray(),
   rows: await db.projections.toArray(),
   photos: await db.photos.toCollection().primaryKeys(),
   left: [await db.staged.count(), await db.journal.count()],
 });
-const bytesOf = async (blob: Blob) => new Uint8Array(await blob.arrayBuffer());
 
 test("a line with any letter changed is told from a sound one", () => {
   const sealed = sealLine({ id: "a", massG: 1250 });
@@ -136,85 +121,6 @@ describe("a damaged backup gives what can be read", () => {
     expect(isSound(preview)).toBe(false);
   });
 });
-
-/** The same numbers every time: a small generator of 32-bit numbers (mulberry32, public domain). */
-function numbers(seed: number): () => number {
-  let state32 = seed;
-  return () => {
-    state32 = (state32 + 0x6d2b79f5) | 0;
-    let t = Math.imul(state32 ^ (state32 >>> 15), 1 | state32);
-    t = (t + Math.imul(t ^ (t >>> 7), 61 | t)) ^ t;
-    return ((t ^ (t >>> 14)) >>> 0) / 4294967296;
-  };
-}
-
-/**
- * The suite's number, each of them restored. By hand far more go through the reading alone, from which every line and
- * picture of a restore comes, and each hundredth is restored:
- * `VITE_DIPBOOK_MUTATIONS=100000 npx vitest run --project browser src/storage/backup/zip.browser.test.ts -t mutated`.
- */
-const mutations = Number(import.meta.env["VITE_DIPBOOK_MUTATIONS"] ?? 500);
-const seed = Number(import.meta.env["VITE_DIPBOOK_SEED"] ?? 7);
-const restoreEach = mutations > 500 ? 100 : 1;
-
-type CameIn = {
-  readonly rows: readonly { readonly id: string }[];
-  readonly photos: readonly { readonly id: string; readonly blob: Blob }[];
-};
-
-async function restoredOf(file: Blob, db: ShopDb): Promise<CameIn> {
-  const restored = await restoreBackup(db, file, { settings: true });
-  const found = { rows: await db.entries.toArray(), photos: await db.photos.toArray() };
-  if (!restored.ok) expect(found).toEqual({ rows: [], photos: [] });
-  for (const table of db.tables) await table.clear();
-  return found;
-}
-
-async function readOf(file: Blob): Promise<CameIn> {
-  const opened = await openBackup(file);
-  const rows: { readonly id: string }[] = [];
-  const photos: { readonly id: string; readonly blob: Blob }[] = [];
-  if ("code" in opened) return { rows, photos };
-  for await (const item of opened.items({}))
-    if (item.kind === "photo") photos.push(item);
-    else if (item.kind === "line") {
-      const judged = judgeRow(item.row, item.mayBeAside);
-      if (judged.kind !== "bad") rows.push(judged.row);
-    }
-  return { rows, photos };
-}
-
-test(
-  "of 500 mutated backups none brings in an altered line or picture, and none stops the program",
-  async () => {
-    const db = await shopOf(12, ["a", "b"]);
-    const good = new Map((await db.entries.toArray()).map((row) => [row.id, JSON.stringify(row)]));
-    const bytes = await bytesOf(await backupOf(db, { now }));
-    const next = numbers(seed);
-    const { db: other } = freshShop();
-    await other.open();
-    for (let i = 0; i < mutations; i += 1) {
-      const spoilt = bytes.slice();
-      for (let hits = 1 + Math.floor(next() * 4); hits > 0; hits -= 1)
-        spoilt[Math.floor(next() * spoilt.length)] = Math.floor(next() * 256);
-      const file = new Blob([
-        spoilt.slice(0, next() < 0.2 ? Math.floor(next() * spoilt.length) : spoilt.length),
-      ]);
-      const { rows, photos } = i % restoreEach === 0 ? await restoredOf(file, other) : await readOf(file);
-      for (const row of rows) expect(good.get(row.id), `mutation ${i}`).toBe(JSON.stringify(row));
-      for (const { id, blob } of photos) {
-        const got = await bytesOf(blob);
-        const is = [id, blob.type, got.length];
-        expect(is, `mutation ${i}`).toEqual([id === "a" ? "a" : "b", "image/jpeg", 3000]);
-        expect(
-          got.every((byte) => byte === (id === "a" ? 1 : 2)),
-          `mutation ${i}`,
-        ).toBe(true);
-      }
-    }
-  },
-  240_000 * Math.max(1, mutations / 5000),
-);
 
 describe("a photo of the same id with other bytes never takes the place of what is here", () => {
   const first = { id: "x", byte: 1 };
