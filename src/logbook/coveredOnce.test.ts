@@ -1,16 +1,9 @@
 import { expect, test } from "vitest";
 import { standingOf } from "./buildStanding.ts";
-import type { AirReading } from "./piece.ts";
-import { hourMs, monday, testLog, testShop } from "./testLog.ts";
+import { hourMs, monday, steadyAir, testLog, testShop } from "./testLog.ts";
 
-/** A room of fifty readings that go with the day. */
-const readings: readonly AirReading[] = Array.from({ length: 50 }, (_, i) => ({
-  id: `r${i}`,
-  at: monday + i * 3 * hourMs,
-  airC: 19 + 5 * Math.sin(i / 1.3),
-  rh: 0.55 - 0.15 * Math.sin(i / 1.3),
-  air: "draught",
-}));
+const readings = steadyAir({ from: monday, hours: 150, everyH: 3 });
+
 function nineCoats() {
   const log = testLog({ recipeId: "start-general", alloyId: "c87300", headM: 0.3, geometry: "open" });
   for (let i = 0; i < 9; i++) log.coat(monday + (i * 14 + 1) * hourMs);

@@ -82,7 +82,8 @@ export type OnePiece = {
   /** The whole log of the piece in order, struck entries and strikes too. */
   readonly entries: readonly Entry[];
   /** What its sums were worked out from, for a screen that works out more. */
-  readonly around: Surroundings; /** What of it can't be read. */
+  readonly around: Surroundings;
+  /** What of it can't be read. */
   readonly unread: Unread;
 };
 type Unread = { readonly setAside: readonly SetAside[]; readonly isSummaryRotten: boolean };

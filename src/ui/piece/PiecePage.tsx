@@ -7,7 +7,6 @@ import { Card } from "../parts/Card.tsx";
 import { Empty } from "../parts/Empty.tsx";
 import { LinkButton } from "../parts/LinkButton.tsx";
 import { Page } from "../parts/Page.tsx";
-import { UnreadNote } from "../parts/UnreadNote.tsx";
 import { KnockoutWaits } from "../pour/KnockoutWaits.tsx";
 import { DryingCard } from "./DryingCard.tsx";
 import { FindingList } from "./FindingList.tsx";
@@ -19,6 +18,7 @@ import { PiecePhotos } from "./PiecePhotos.tsx";
 import { PutAway } from "./PutAway.tsx";
 import { Timeline } from "./Timeline.tsx";
 import { WallVerdict } from "./WallVerdict.tsx";
+import { UnreadNote } from "./UnreadNote.tsx";
 
 export function PiecePage() {
   const { id } = useParams<{ id: string }>();

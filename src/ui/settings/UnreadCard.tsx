@@ -1,15 +1,12 @@
 import { useEffect, useState } from "react";
 import { Link } from "wouter";
 import { parseStream } from "../../logbook/entryKinds.ts";
-import { readUnread, type Unread, type UnreadLine } from "../../storage/unread.ts";
+import { readUnread, type Unread } from "../../storage/unread.ts";
 import { useArchive, useRack } from "../app/live.ts";
 import { paths } from "../app/paths.ts";
 import { useShop } from "../app/shop.tsx";
-import { faultWords } from "../format/faultWords.ts";
+import { mostUnreadNamed, unreadLineWords } from "../format/faultWords.ts";
 import { Card } from "../parts/Card.tsx";
-
-/** As many are named; the rest is counted. */
-const mostNamed = 20;
 
 /** Every row of the store that can't be read, with the piece it belongs to; nothing where all can. */
 export function UnreadCard() {
@@ -43,16 +40,16 @@ function UnreadList({ unread: { lines, summaries } }: { readonly unread: Unread 
   return (
     <Card title="Rows that can't be read" tone="watch">
       <ul aria-label="Rows that can't be read">
-        {lines.slice(0, mostNamed).map((line) => (
+        {lines.slice(0, mostUnreadNamed).map((line) => (
           <li key={line.id}>
-            {place(line.stream)}: {lineWords(line)}
+            {place(line.stream)}: {unreadLineWords(line.fault)}.
           </li>
         ))}
-        {summaries.slice(0, mostNamed).map((stream) => (
+        {summaries.slice(0, mostUnreadNamed).map((stream) => (
           <li key={stream}>{place(stream)}: its summary. Make the summaries again, below.</li>
         ))}
       </ul>
-      {lines.length > mostNamed && <p>And {lines.length - mostNamed} lines more.</p>}
+      {lines.length > mostUnreadNamed && <p>And {lines.length - mostUnreadNamed} lines more.</p>}
       {lines.length > 0 && (
         <p>
           No sum takes these lines. They stay as they are, and go into each backup as far as the browser can
@@ -62,10 +59,3 @@ function UnreadList({ unread: { lines, summaries } }: { readonly unread: Unread 
     </Card>
   );
 }
-
-const lineWords = ({ fault }: UnreadLine): string =>
-  fault === null
-    ? "a line the browser can't give out."
-    : fault.code === "newer-version"
-      ? "a line of a newer Dipbook."
-      : `a line, ${faultWords(fault)}.`;

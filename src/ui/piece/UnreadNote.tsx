@@ -1,7 +1,8 @@
 import type { SetAside } from "../../storage/streams.ts";
-import { faultWords } from "../format/faultWords.ts";
+import { sentence } from "../finalDry/finalDryWords.ts";
+import { mostUnreadNamed, unreadLineWords } from "../format/faultWords.ts";
 import { RemakeKey } from "../settings/RemakeKey.tsx";
-import { Card } from "./Card.tsx";
+import { Card } from "../parts/Card.tsx";
 
 /** What of this piece's log and summary can't be read; nothing where all can. */
 export function UnreadNote({
@@ -17,14 +18,11 @@ export function UnreadNote({
       {setAside.length > 0 && (
         <>
           <ul aria-label="Lines that can't be read">
-            {setAside.map(({ id, fault }) => (
-              <li key={id}>
-                {fault.code === "newer-version"
-                  ? "A line of a newer Dipbook."
-                  : `A line: ${faultWords(fault)}.`}
-              </li>
+            {setAside.slice(0, mostUnreadNamed).map(({ id, fault }) => (
+              <li key={id}>{sentence(unreadLineWords(fault))}.</li>
             ))}
           </ul>
+          {setAside.length > mostUnreadNamed && <p>And {setAside.length - mostUnreadNamed} lines more.</p>}
           <p>No sum takes them. They stay in the log as they are, and go into each backup.</p>
         </>
       )}
