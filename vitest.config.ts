@@ -11,6 +11,7 @@ export default defineConfig({
         extends: true,
         test: {
           name: "core",
+          setupFiles: ["tests/propertySeed.ts"],
           // Ends only what is stuck: no machine is too slow for a test.
           testTimeout: 60_000,
           hookTimeout: 120_000,
@@ -47,6 +48,7 @@ export default defineConfig({
         },
         test: {
           name: "browser",
+          setupFiles: ["tests/propertySeed.ts"],
           testTimeout: 90_000,
           hookTimeout: 90_000,
           expect: { poll: { timeout: 20_000 } },
