@@ -109,7 +109,7 @@ async function loadDemo(page: Page): Promise<readonly string[]> {
   const maker = makerAt(page, handsOn(page));
   await maker.tap(maker.key("Load the demo shop"));
   const links = page.getByRole("list", { name: "Pieces in work" }).getByRole("link");
-  await expect(links.first()).toBeVisible({ timeout: 15_000 });
+  await expect(links.first()).toBeVisible({ timeout: 30_000 });
   const hrefs = await links.evaluateAll((all) => all.map((link) => link.getAttribute("href") ?? ""));
   return [...new Set(hrefs.filter((href) => /^\/piece\/[^/]+$/.test(href)))];
 }

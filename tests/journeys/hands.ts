@@ -18,7 +18,7 @@ export function handsOn(page: Page): Hands {
   return {
     taps: () => count,
     tap: async (target) => {
-      await target.click({ trial: true, timeout: 8_000 });
+      await target.click({ trial: true, timeout: 30_000 });
       const box = await target.boundingBox();
       if (box === null) throw new Error(`${target.toString()} has no place on the screen to be touched at`);
       const point = { x: box.x + box.width / 2, y: box.y + box.height / 2 };

@@ -71,7 +71,7 @@ test("a crack in a kiln run sends the piece back to its coats with all that is i
     await expect(atKiln).toContainText("Next");
     await maker.waitHours(1);
     await tap(key(/^Log \d+\s°C$/));
-    await expect(page.getByText(/^Kiln read: /)).toBeVisible();
+    await expect(page.getByRole("main").getByText(/^Kiln read: /)).toBeVisible();
     await expect(atKiln).toContainText("On the plan.");
     expect(await linesOf(page, "run-step-done")).toHaveLength(3);
   });

@@ -46,7 +46,7 @@ async function connect(portFile: string): Promise<Browser> {
   for (let tries = 0; tries < 150; tries += 1) {
     const port = (await readFile(portFile, "utf8").catch(() => "")).split("\n")[0];
     if (port !== undefined && port !== "")
-      return chromium.connectOverCDP(`http://127.0.0.1:${port}`, { timeout: 20_000 });
+      return chromium.connectOverCDP(`http://127.0.0.1:${port}`, { timeout: 60_000 });
     await new Promise((done) => setTimeout(done, 100));
   }
   throw new Error(`no browser wrote ${portFile} within 15 s`);

@@ -77,7 +77,7 @@ test("a new version waits while a form is half filled, and the draft is there af
   expect(await runs(page)).toBe("first");
 
   await maker.tap(maker.key("Use it now"));
-  await expect(async () => expect(await runs(page)).toBe("newer")).toPass({ timeout: 15_000 });
+  await expect(async () => expect(await runs(page)).toBe("newer")).toPass({ timeout: 30_000 });
   await expect(page.getByLabel("Note")).toHaveValue("vent by the left ear is thin, look again");
   await maker.logIt();
   await expect(maker.logLines().first()).toContainText("vent by the left ear is thin, look again");
@@ -104,13 +104,13 @@ test("a version let in at one tab leaves the half-filled form of another alone",
   await askForUpdate(other);
   await expect(waiting(other)).toBeVisible();
   await other.getByRole("button", { name: "Use it now" }).click({ delay: 60 });
-  await expect(async () => expect(await runs(other)).toBe("newer")).toPass({ timeout: 15_000 });
+  await expect(async () => expect(await runs(other)).toBe("newer")).toPass({ timeout: 30_000 });
   await page.waitForTimeout(1_000);
   expect(await isUntouched(page)).toBe(true);
   await expect(page.getByLabel("Name")).toHaveValue("Small tor");
   await expect(waiting(page)).toBeVisible();
 
   await maker.tap(maker.key("Use it now"));
-  await expect(async () => expect(await runs(page)).toBe("newer")).toPass({ timeout: 15_000 });
+  await expect(async () => expect(await runs(page)).toBe("newer")).toPass({ timeout: 30_000 });
   await expect(page.getByLabel("Name")).toHaveValue("Small tor");
 });
