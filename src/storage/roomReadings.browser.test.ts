@@ -156,10 +156,20 @@ describe("many blocks at once", () => {
     expect(await runCommands(db, [], late)).toEqual({ ok: true, entries: [] });
   });
 
-  test("of different rooms are a slip of the program", async () => {
+  test("of different rooms go in together or not at all", async () => {
     const { db } = freshShop();
-    await expect(
-      runCommands(db, [...days(1), { ...logged(24, 2), stream: "room/attic" }], late),
-    ).rejects.toThrow(RangeError);
+    const attic = { do: "log", stream: "room/attic" } as const;
+    await runCommand(db, { ...attic, type: "room-set", body: { name: "Attic" }, at: at(-1) }, late);
+    const up = (first: number): Command => ({
+      ...attic,
+      type: "air-logged",
+      body: block(first, 2),
+      at: at(first),
+    });
+    expect(await runCommands(db, [...days(1), up(24)], late)).toMatchObject({ ok: true });
+    expect(await db.entries.count()).toBe(3);
+    const wrong: Command = { ...attic, type: "air-logged", body: { ...block(0, 1), rh: [55] }, at: at(30) };
+    expect(await runCommands(db, [...days(2).slice(1), wrong], late)).toMatchObject({ ok: false });
+    expect(await db.entries.count()).toBe(3);
   });
 });

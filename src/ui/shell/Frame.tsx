@@ -24,7 +24,7 @@ export function Frame({ children }: { readonly children: ReactNode }) {
   const isIn = (path: string): boolean => location === path || location.startsWith(`${path}/`);
   return (
     <div className={styles["frame"]} data-bare={bare || undefined}>
-      <main className={styles["main"]}>{children}</main>
+      <main>{children}</main>
       <nav className={styles["nav"]} aria-label="Main">
         {places.map(({ path, name, Icon, holds }) => {
           const here = path === "/" ? location === "/" || holds.some(isIn) : [path, ...holds].some(isIn);

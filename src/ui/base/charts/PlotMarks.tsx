@@ -14,9 +14,8 @@ export function PlotLine(props: {
   const { frame, points, look, broken } = props;
   const path = linePath(points, frame);
   if (path === "") return null;
-  return (
-    <path className={`${css["line"]} ${css[look]} ${broken === undefined ? "" : css[broken]}`} d={path} />
-  );
+  const strokes = ["line", look, broken].filter((one) => one !== undefined).map((one) => css[one]);
+  return <path className={strokes.join(" ")} d={path} />;
 }
 
 /** Between low and high along the bottom. */

@@ -13,7 +13,7 @@ import { rebuildProjections } from "../../../storage/rebuild.ts";
 import { runCommand } from "../../../storage/run.ts";
 import type { ShopDb } from "../../../storage/rows.ts";
 import { demoEntries } from "../../shop/demo/demoShop.ts";
-import { rackItems } from "./rackItems.ts";
+import { workOutRack } from "./rackItems.ts";
 
 afterEach(removeShops);
 
@@ -41,10 +41,10 @@ async function shop(): Promise<ShopDb> {
   return db;
 }
 
-const memoised = async (db: ShopDb) => rackItems(memoOf(db), await readRack(db, now), now);
+const memoised = async (db: ShopDb) => workOutRack(memoOf(db), await readRack(db, now), now).items;
 async function fromNothing(db: ShopDb) {
   const { stamps: _, ...unstamped } = await readRack(db, now);
-  return rackItems(makeMemo(), unstamped, now);
+  return workOutRack(makeMemo(), unstamped, now).items;
 }
 
 /** Figures may differ in their last digits, where a sum went on from the middle; times by a millisecond. */

@@ -9,7 +9,7 @@ import { MeltEndForm } from "../metal/MeltEndForm.tsx";
 import { Card } from "../../base/parts/Card.tsx";
 import { LinkButton } from "../../base/parts/LinkButton.tsx";
 import { FullMass } from "./FullMass.tsx";
-import type { KnockoutTimes } from "./knockoutTimes.ts";
+import type { KnockoutTimes } from "../../../logbook/pour/knockoutTimes.ts";
 import { frozenWords, outSource } from "./knockoutWords.ts";
 import { pourContents, pourWeights, type PourParts } from "./pourParts.ts";
 import sheet from "../../base/styles/sheet.module.css";

@@ -1,3 +1,5 @@
+import { useShop } from "../../base/state/shop.tsx";
+import { memoOf } from "../../../storage/memoOf.ts";
 import { Link } from "wouter";
 import { alloyContents, meltContents, meltOfPiece } from "../../../logbook/pour/meltContents.ts";
 import { useFigures, useMelts, usePours, type RackItem } from "../../base/state/live.ts";
@@ -22,13 +24,14 @@ export function KnockoutWaits({
   /** On the piece's own page its name need not be said again. */
   readonly isOwn?: boolean | undefined;
 }) {
+  const { db } = useShop();
   const format = useFormat();
   const now = useNow(15_000);
   const pours = usePours();
   const melts = useMelts();
   const shop = useFigures();
   if (pours === undefined || melts === undefined || shop === undefined) return null;
-  const dues = knockoutDues(items, { pours, melts, shop });
+  const dues = knockoutDues(items, { pours, melts, shop, memo: memoOf(db) });
   if (dues.length === 0) return null;
   const contentsOf = ({ id, plan }: RackItem["standing"]["piece"]) => {
     const melt = meltOfPiece(melts, id);

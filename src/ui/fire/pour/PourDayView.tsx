@@ -29,6 +29,7 @@ import { PourAct } from "./PourAct.tsx";
 import { PourMoment } from "./PourMoment.tsx";
 import { TrackCards } from "./TrackCards.tsx";
 import { TracksChart } from "./TracksChart.tsx";
+import { memoOf } from "../../../storage/memoOf.ts";
 import { coursesOf, isPouring, pourDay } from "./pourDay.ts";
 import { pourContents, pourWeights, type PourParts } from "./pourParts.ts";
 
@@ -46,12 +47,12 @@ export function PourDayView({
   readonly parts: PourParts;
   readonly go: GoStanding;
 }) {
-  const { clock } = useShop();
+  const { clock, db } = useShop();
   const format = useFormat();
   const isOpen = pour.ended === null;
   const tick = useNow(isPouring(coursesOf(pour, parts)) ? 1_000 : 10_000);
   const now = Math.max(tick, clock());
-  const day = pourDay(pour, parts, now);
+  const day = pourDay(pour, parts, { now, memo: memoOf(db) });
   const { told, place, courses, turn, hasBegun, knockouts, dues } = day;
   const { plan, sensed: heard } = day.standing;
   const awake = useAwake(isOpen);

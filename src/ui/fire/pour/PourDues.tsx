@@ -1,4 +1,5 @@
 import { useMemo } from "react";
+import { memoOf } from "../../../storage/memoOf.ts";
 import { newsMs } from "../../../device/dueAlarm.ts";
 import type { Pour } from "../../../logbook/fire/fireStates.ts";
 import { useAlarmSource } from "../../base/alarm/alarmSources.ts";
@@ -22,18 +23,18 @@ export function PourDues() {
 }
 
 function OnePour({ pour }: { readonly pour: Pour }): null {
-  const { clock } = useShop();
+  const { clock, db } = useShop();
   const now = Math.max(useNow(lookEveryMs), clock());
   const parts = usePourParts(pour);
   const source = useMemo(
     (): AlarmSource | undefined =>
       parts && {
         key: `pour/${pour.id}`,
-        dues: pourDay(pour, parts, now).dues,
+        dues: pourDay(pour, parts, { now, memo: memoOf(db) }).dues,
         since: now - newsMs,
         missed: "rung",
       },
-    [pour, parts, now],
+    [pour, parts, now, db],
   );
   useAlarmSource(source);
   return null;

@@ -1,16 +1,22 @@
 import { millisecondsInMinute as minuteMs } from "date-fns/constants";
 import type { Melt, Pour } from "../../../logbook/fire/fireStates.ts";
 import type { Shop } from "../../../logbook/piece/piece.ts";
+import type { Memo } from "../../../logbook/log/memo.ts";
 import { shellCourse } from "../../../logbook/pour/pourCourse.ts";
 import { readTold } from "../../../logbook/pour/pourTold.ts";
 import { usualKnockoutMin } from "../../../trade/knockoutTime.ts";
 import type { RackItem } from "../../base/state/live.ts";
-import { knockoutOf, type KnockoutTimes } from "./knockoutTimes.ts";
+import { knockoutOf, type KnockoutTimes } from "../../../logbook/pour/knockoutTimes.ts";
 import { bedOf, pourParts } from "./pourParts.ts";
 
 export type KnockoutDue = KnockoutTimes & { readonly name: string };
 
-type From = { readonly pours: readonly Pour[]; readonly melts: readonly Melt[]; readonly shop: Shop };
+type From = {
+  readonly pours: readonly Pour[];
+  readonly melts: readonly Melt[];
+  readonly shop: Shop;
+  readonly memo: Memo;
+};
 
 /** Full shells that are not broken out, and when they may be, earliest first. */
 export function knockoutDues(items: readonly RackItem[], from: From): readonly KnockoutDue[] {
@@ -36,7 +42,7 @@ const usual = (pieceId: string, fullAt: number): KnockoutTimes => ({
   from: "usual",
 });
 
-function timesOf(item: RackItem, pour: Pour, { melts, shop }: From): KnockoutTimes | null {
+function timesOf(item: RackItem, pour: Pour, { melts, shop, memo }: From): KnockoutTimes | null {
   const { piece } = item.standing;
   const told = readTold(pour.plan);
   const thinnestMm = [told.thinnestMm[pour.pieceIds.indexOf(piece.id)] ?? null];
@@ -48,11 +54,14 @@ function timesOf(item: RackItem, pour: Pour, { melts, shop }: From): KnockoutTim
     shop,
     told: { metalKg: told.metalKg, thinnestMm },
   });
-  return knockoutOf({
-    course: shellCourse(piece, pour.id),
-    shell: parts.shells[0],
-    parts,
-    plan: pour.plan,
-    place: bedOf(parts, { bed: pour.plan.bed, sandC: pour.plan.sandC, family: told.family }),
-  });
+  return knockoutOf(
+    {
+      course: shellCourse(piece, pour.id),
+      shell: parts.shells[0],
+      parts,
+      plan: pour.plan,
+      place: bedOf(parts, { bed: pour.plan.bed, sandC: pour.plan.sandC, family: told.family }),
+    },
+    memo,
+  );
 }

@@ -1,6 +1,6 @@
 import { usualKnockoutMin } from "../../../trade/knockoutTime.ts";
 import { clockTime } from "../../base/format/time.ts";
-import type { KnockoutTimes } from "./knockoutTimes.ts";
+import type { KnockoutTimes } from "../../../logbook/pour/knockoutTimes.ts";
 
 /** When a full shell is frozen through, as far as that is known. */
 export function frozenWords({ frozenAt, from }: KnockoutTimes, now: number, locale: string): string {

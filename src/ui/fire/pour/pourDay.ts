@@ -1,10 +1,11 @@
 import type { Pour } from "../../../logbook/fire/fireStates.ts";
+import type { Memo } from "../../../logbook/log/memo.ts";
 import type { ShellBed } from "../../../logbook/fire/shellOut.ts";
 import { shellCourse, turnOf, type ShellCourse } from "../../../logbook/pour/pourCourse.ts";
 import { pourStanding, sensedRun, type PourStanding } from "../../../logbook/pour/pourStanding.ts";
 import { readTold } from "../../../logbook/pour/pourTold.ts";
 import type { RingDue } from "../../base/alarm/ringDue.ts";
-import { knockoutOf, type KnockoutTimes } from "./knockoutTimes.ts";
+import { knockoutOf, type KnockoutTimes } from "../../../logbook/pour/knockoutTimes.ts";
 import { pourDues } from "./pourDues.ts";
 import { bedOf, sensedMelt, type PourParts } from "./pourParts.ts";
 
@@ -30,7 +31,11 @@ export const isPouring = (courses: readonly ShellCourse[]): boolean =>
   courses.some(({ stage }) => stage === "out" || stage === "pouring");
 
 /** The pour at `now`, epoch ms. */
-export function pourDay(pour: Pour, parts: PourParts, now: number): PourDay {
+export function pourDay(
+  pour: Pour,
+  parts: PourParts,
+  { now, memo }: { readonly now: number; readonly memo: Memo },
+): PourDay {
   const courses = coursesOf(pour, parts);
   const hasBegun = courses.some(({ stage }) => stage !== "waiting");
   const told = readTold(pour.plan);
@@ -42,7 +47,7 @@ export function pourDay(pour: Pour, parts: PourParts, now: number): PourDay {
   );
   const standing = pourStanding(pour, { now: plannedNow, people: told.people, sensed });
   const knockouts = courses.map((course, i) =>
-    knockoutOf({ course, shell: parts.shells[i], parts, plan: pour.plan, place }),
+    knockoutOf({ course, shell: parts.shells[i], parts, plan: pour.plan, place }, memo),
   );
   const { plan } = standing;
   return {

@@ -2,7 +2,7 @@ import { expect, test } from "vitest";
 import type { PourPlan } from "../../../physics/metal/pourDay.ts";
 import type { Pour } from "../../../logbook/fire/fireStates.ts";
 import type { ShellCourse } from "../../../logbook/pour/pourCourse.ts";
-import type { KnockoutTimes } from "./knockoutTimes.ts";
+import type { KnockoutTimes } from "../../../logbook/pour/knockoutTimes.ts";
 import { pourDues } from "./pourDues.ts";
 
 const noon = Date.UTC(2026, 4, 9, 12);

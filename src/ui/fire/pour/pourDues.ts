@@ -3,7 +3,7 @@ import type { ShellCourse } from "../../../logbook/pour/pourCourse.ts";
 import type { PourPlan } from "../../../physics/metal/pourDay.ts";
 import type { RingDue } from "../../base/alarm/ringDue.ts";
 import { paths } from "../../base/state/paths.ts";
-import type { KnockoutTimes } from "./knockoutTimes.ts";
+import type { KnockoutTimes } from "../../../logbook/pour/knockoutTimes.ts";
 import { stepWords } from "./pourStepWords.ts";
 
 /** What rings on a pour day: steps to begin, metal to skim, the pour; then shells to break out. */

@@ -20,7 +20,7 @@ export function ScaleTake({
   const step = balanceWords(scaleStepG, format);
   const coarse = isTooCoarse(waterG);
   return (
-    <section className={`${sheet["stack2"]} ${styles["scale"]}`} aria-label="Bluetooth scale">
+    <section className={sheet["stack2"]} aria-label="Bluetooth scale">
       <SensorButton kind="scale" onValue={({ massG }) => onTake(massG)} />
       {canConnect && (
         <p className={coarse ? styles["coarse"] : sheet["soft"]}>

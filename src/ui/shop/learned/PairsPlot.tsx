@@ -68,7 +68,7 @@ export function PairsPlot(props: {
           const from = wetH === null ? bottom : y(wetH);
           const to = dryH === null ? top : y(dryH);
           return (
-            <g key={coatId} className={isOut ? styles["out"] : styles["pair"]}>
+            <g key={coatId} className={isOut ? styles["out"] : undefined}>
               <path
                 className={styles["bar"]}
                 strokeWidth={1.5 + 2.5 * weight}

@@ -1,0 +1,58 @@
+import { millisecondsInMinute as minuteMs } from "date-fns/constants";
+import { usualKnockoutMin } from "../../trade/knockoutTime.ts";
+import type { Pour } from "../fire/fireStates.ts";
+import { faceAt, shellCooling, type ShellBed } from "../fire/shellOut.ts";
+import { remembered, type Memo } from "../log/memo.ts";
+import type { ShellCourse } from "./pourCourse.ts";
+import { castingTimesOf, type PourShell } from "./pourShells.ts";
+import type { PourSupply } from "./pourSupply.ts";
+
+export type KnockoutTimes = {
+  readonly pieceId: string;
+  readonly fullAt: number;
+  readonly frozenAt: number | null;
+  /** Earliest to break it out. */
+  readonly outAt: number;
+  /** `at-least`: by the thinnest section alone, and not before what is usual. */
+  readonly from: "reckoned" | "at-least" | "usual";
+};
+
+type Asked = {
+  readonly course: ShellCourse;
+  readonly shell: PourShell | undefined;
+  readonly parts: Pick<PourSupply, "alloy" | "figures">;
+  readonly plan: Pick<Pour["plan"], "shellC" | "metalC">;
+  readonly place: ShellBed;
+};
+
+/** When a full shell is frozen and may be broken out, epoch ms; null until it is full. Kept: a screen asks each second. */
+export function knockoutOf({ course, shell, parts, plan, place }: Asked, memo: Memo): KnockoutTimes | null {
+  const { full, begun, out, pieceId } = course;
+  if (full === null) return null;
+  const { alloy, figures } = parts;
+  const metalC = full.metalC ?? begun?.metalC ?? plan.metalC;
+  const startC = out?.shellC ?? plan.shellC;
+  const grounds = [
+    ...[full.at, full.outOfKilnMin, full.shellC, metalC, startC, alloy, figures],
+    ...[shell?.wallMm, shell?.thinnestMm, shell?.modulusMm, shell?.modulusFrom, shell?.metalKg],
+    ...[place.bed, place.sandC, place.airC, place.family],
+  ];
+  return remembered({ memo, kind: "knockout", id: pieceId }, grounds, (): KnockoutTimes => {
+    const rows = shell === undefined ? [] : shellCooling({ ...place, wallMm: shell.wallMm, startC });
+    const faceC = faceAt(rows, full.outOfKilnMin ?? 0)?.likelyC ?? full.shellC ?? startC;
+    const times =
+      shell === undefined || alloy === null || figures === null
+        ? null
+        : castingTimesOf({ shell, alloy, figures, metalC, faceC, place });
+    const usualMs = usualKnockoutMin.value * minuteMs;
+    const reckonedMs = times?.knockoutS == null ? null : times.knockoutS * 1000;
+    const isLeast = shell?.modulusFrom === "thinnest";
+    return {
+      pieceId,
+      fullAt: full.at,
+      frozenAt: times?.solidusS == null ? null : full.at + times.solidusS * 1000,
+      outAt: full.at + (reckonedMs === null ? usualMs : isLeast ? Math.max(usualMs, reckonedMs) : reckonedMs),
+      from: reckonedMs === null ? "usual" : isLeast ? "at-least" : "reckoned",
+    };
+  });
+}
