@@ -159,7 +159,11 @@ describe("many blocks at once", () => {
   test("of different rooms go in together or not at all", async () => {
     const { db } = freshShop();
     const attic = { do: "log", stream: "room/attic" } as const;
-    await runCommand(db, { ...attic, type: "room-set", body: { name: "Attic" }, at: at(-1) }, late);
+    await runCommand(
+      db,
+      { ...attic, type: "room-set", body: { name: "Attic", altitudeM: 0 }, at: at(-1) },
+      late,
+    );
     const up = (first: number): Command => ({
       ...attic,
       type: "air-logged",
