@@ -5,7 +5,6 @@ import * as fluidity from "../../src/physics/metal/fluidity.ts";
 import * as freezing from "../../src/physics/metal/freezing.ts";
 import * as gating from "../../src/physics/metal/gating.ts";
 import * as misrun from "../../src/physics/metal/misrun.ts";
-import * as riserSanity from "../../src/physics/metal/riserSanity.ts";
 import * as wall from "../../src/physics/shell/wall.ts";
 import type { Rows } from "./numberRow.ts";
 import { row } from "./numberRow.ts";
@@ -22,9 +21,6 @@ const run = {
   mould,
 };
 const part = { kind: "flat", widthMm: 60, lengthMm: 120 } as const;
-const casting = { volumeMm3: 350_000, areaMm2: 60_000 };
-const riser = { volumeMm3: 150_000, areaMm2: 16_000 };
-const constants = { a: 0.1, b: 0.03, c: 1 };
 const solid = { kind: "bar", widthMm: 12, thicknessMm: 8, lengthMm: 60 } as const;
 
 export const gatingRows: Rows = {
@@ -112,12 +108,6 @@ export const gatingRows: Rows = {
     misrunAdvice: row(misrun.misrunAdvice, [
       { run, neededMm: 250, speedMS: 0.5, solidusC: 860, preheat: { lowC: 500, highC: 700 } },
     ]),
-  },
-  riserSanity: {
-    caineCheck: row(riserSanity.caineCheck, [{ casting, riser, constants }]),
-    caineDiameterMm: row(riserSanity.caineDiameterMm, [{ casting, constants }]),
-    shapeFactor: row(riserSanity.shapeFactor, [{ lengthMm: 200, widthMm: 100, thicknessMm: 20 }]),
-    steelRiserRatio: row(riserSanity.steelRiserRatio, [12]),
   },
   wall: {
     headPressurePa: row(wall.headPressurePa, [{ densityKgM3: 7600, headM: 0.3 }]),

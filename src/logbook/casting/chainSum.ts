@@ -75,9 +75,7 @@ export type RiserChecks = {
   readonly modulus: ModulusCheck;
   readonly volume: VolumeCheck | null;
   readonly castingVolumeMm3: number;
-  readonly castingAreaMm2: number;
   readonly riserVolumeMm3: number;
-  readonly riserAreaMm2: number;
 };
 
 /** The way of the feed metal, link by link, and the three checks of what feeds it; null while no link has its sizes. */
@@ -184,7 +182,6 @@ function checksOf({
   const cooled = castings.map(({ solid }) => coolingOf(solid));
   const whole = cooled.every(({ isEndless }) => !isEndless);
   const castingVolumeMm3 = cooled.reduce((sum, { volumeMm3 }) => sum + volumeMm3, 0);
-  const castingAreaMm2 = cooled.reduce((sum, { areaMm2 }) => sum + areaMm2, 0);
   const feeds = coolingOf(riser.solid);
   return {
     riser: riser.name,
@@ -202,8 +199,6 @@ function checksOf({
           })
         : null,
     castingVolumeMm3,
-    castingAreaMm2,
     riserVolumeMm3: feeds.volumeMm3,
-    riserAreaMm2: feeds.areaMm2,
   };
 }

@@ -2,7 +2,6 @@ import type { CompositionLimit } from "../../physics/metal/chargeVerdict.ts";
 import type { Contents } from "../../physics/metal/scrap.ts";
 import type { fillFactors } from "../gatingFigures.ts";
 import type { Published } from "../published.ts";
-import type { caineConstants } from "../riserFigures.ts";
 import type { PreheatMetal } from "../shellPreheat.ts";
 import type { LossRow } from "./losses.ts";
 import type { Stream } from "./streams.ts";
@@ -73,8 +72,6 @@ export type Alloy = MeltFigures & {
   readonly knockout: Published;
   /** The practice its shell is preheated by. */
   readonly preheat: PreheatMetal;
-  /** Its constants of Caine's curve. */
-  readonly caine: keyof typeof caineConstants;
   /** The fill factor its metal has of its own; null where none is published. */
   readonly fill: Extract<keyof typeof fillFactors, "brass" | "tin-bronze"> | null;
 };

@@ -27,18 +27,7 @@ test("no name leads to two rows", () => {
 });
 
 /** What stands in every row, with or without a figure. */
-const always = [
-  "id",
-  "name",
-  "family",
-  "stream",
-  "preheat",
-  "caine",
-  "loss",
-  "fill",
-  "composition",
-  "unprinted",
-];
+const always = ["id", "name", "family", "stream", "preheat", "loss", "fill", "composition", "unprinted"];
 const melting = "solidusC liquidusC pourLowC pourHighC heavyLowC heavyHighC latentJKg";
 const bulk = "liquidKgM3 solidKgM3 crucibleKgM3 conductivityWMK roomHeatJKgK solidHeatJKgK liquidHeatJKgK";
 const freezing = "shrinkLow shrinkHigh freezeLow freezeHigh behaviour knockout otherNames";

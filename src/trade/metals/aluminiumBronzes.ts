@@ -62,7 +62,6 @@ export const aluminiumBronzes: readonly Alloy[] = [
       note: "Thin shell work cools fast enough. Thick and buried only: cooled slowly through 565 °C it turns brittle, so once it is frozen two people lift it out of the sand in its shell and let it cool in air. C95500 doesn't turn brittle.",
     },
     preheat: "bronze",
-    caine: "aluminium-or-silicon-bronze",
     fill: null,
   },
   {
@@ -99,7 +98,6 @@ export const aluminiumBronzes: readonly Alloy[] = [
     stream: streams.filmedBronze,
     knockout: { value: 300, source: practice },
     preheat: "bronze",
-    caine: "aluminium-or-silicon-bronze",
     fill: null,
   },
 ];

@@ -68,7 +68,6 @@ export const aluminiums: readonly Alloy[] = [
     stream: streams.aluminium,
     knockout: { value: 150, source: `${practice}; 150–200 °C` },
     preheat: "aluminium",
-    caine: "aluminium",
     fill: null,
   },
   {
@@ -118,7 +117,6 @@ export const aluminiums: readonly Alloy[] = [
     stream: streams.aluminium,
     knockout: { value: 150, source: `${practice}; 150–200 °C` },
     preheat: "aluminium",
-    caine: "aluminium",
     fill: null,
   },
   {
@@ -168,7 +166,6 @@ export const aluminiums: readonly Alloy[] = [
     stream: streams.aluminium,
     knockout: { value: 150, source: `${practice}; 150–200 °C` },
     preheat: "aluminium",
-    caine: "aluminium",
     fill: null,
   },
   {
@@ -220,7 +217,6 @@ export const aluminiums: readonly Alloy[] = [
     stream: streams.aluminium,
     knockout: { value: 150, source: `${practice}; 150–200 °C` },
     preheat: "aluminium",
-    caine: "aluminium",
     fill: null,
   },
 ];

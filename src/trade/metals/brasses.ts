@@ -101,7 +101,6 @@ export const brasses: readonly Alloy[] = [
     stream: streams.bronze,
     knockout: { value: 300, source: practice, note: "Leaded: tears if it is pulled about while hot." },
     preheat: "brass",
-    caine: "brass",
     fill: "brass",
   },
   {
@@ -138,7 +137,6 @@ export const brasses: readonly Alloy[] = [
     stream: streams.bronze,
     knockout: { value: 300, source: practice, note: "Leaded: tears if it is pulled about while hot." },
     preheat: "brass",
-    caine: "brass",
     fill: "brass",
   },
   {
@@ -181,7 +179,6 @@ export const brasses: readonly Alloy[] = [
     stream: streams.filmedBronze,
     knockout: { value: 300, source: practice, note: "Tears if it is pulled about while hot." },
     preheat: "brass",
-    caine: "brass",
     fill: "brass",
   },
   {
@@ -228,7 +225,6 @@ export const brasses: readonly Alloy[] = [
     stream: streams.filmedBronze,
     knockout: { value: 300, source: practice, note: "Leaded: tears if it is pulled about while hot." },
     preheat: "brass",
-    caine: "brass",
     fill: "brass",
   },
 ];

@@ -81,7 +81,6 @@ export const highTinBronzes: readonly Alloy[] = [
     stream: streams.bronze,
     knockout: { value: 300, source: practice },
     preheat: "bronze",
-    caine: "brass",
     fill: "tin-bronze",
   },
   {
@@ -133,7 +132,6 @@ export const highTinBronzes: readonly Alloy[] = [
       note: "Brittle: it cracks if it is struck or cooled fast.",
     },
     preheat: "bronze",
-    caine: "brass",
     fill: "tin-bronze",
   },
 ];

@@ -53,7 +53,6 @@ export const otherMetals: readonly Alloy[] = [
     stream: streams.copper,
     knockout: { value: 300, source: practice },
     preheat: "bronze",
-    caine: "brass",
     fill: null,
   },
   {
@@ -90,7 +89,6 @@ export const otherMetals: readonly Alloy[] = [
     stream: streams.silver,
     knockout: { value: 300, source: practice },
     preheat: "silver",
-    caine: "brass",
     fill: null,
   },
   {
@@ -130,7 +128,6 @@ export const otherMetals: readonly Alloy[] = [
     stream: streams.tin,
     knockout: { value: 100, source: "judgement, no source" },
     preheat: "other",
-    caine: "brass",
     fill: null,
   },
   {
@@ -163,7 +160,6 @@ export const otherMetals: readonly Alloy[] = [
     stream: streams.tin,
     knockout: { value: 100, source: "judgement, no source" },
     preheat: "other",
-    caine: "brass",
     fill: null,
   },
   {
@@ -203,7 +199,6 @@ export const otherMetals: readonly Alloy[] = [
     stream: streams.iron,
     knockout: { value: 400, source: "judgement, no source", note: "Colder is safer: chilled iron cracks." },
     preheat: "other",
-    caine: "grey-iron",
     fill: null,
   },
 ];

@@ -63,7 +63,6 @@ export const siliconBronzes: readonly Alloy[] = [
     stream: streams.filmedBronze,
     knockout: { value: 300, source: practice },
     preheat: "bronze",
-    caine: "aluminium-or-silicon-bronze",
     fill: null,
   },
   {
@@ -105,7 +104,6 @@ export const siliconBronzes: readonly Alloy[] = [
     stream: streams.filmedBronze,
     knockout: { value: 300, source: practice },
     preheat: "brass",
-    caine: "aluminium-or-silicon-bronze",
     fill: "brass",
   },
   {
@@ -147,7 +145,6 @@ export const siliconBronzes: readonly Alloy[] = [
     stream: streams.filmedBronze,
     knockout: { value: 300, source: practice },
     preheat: "bronze",
-    caine: "aluminium-or-silicon-bronze",
     fill: null,
   },
 ];

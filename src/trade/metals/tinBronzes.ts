@@ -76,7 +76,6 @@ export const tinBronzes: readonly Alloy[] = [
     stream: streams.bronze,
     knockout: { value: 300, source: practice },
     preheat: "bronze",
-    caine: "brass",
     fill: "tin-bronze",
   },
   {
@@ -126,7 +125,6 @@ export const tinBronzes: readonly Alloy[] = [
     stream: streams.bronze,
     knockout: { value: 300, source: practice },
     preheat: "bronze",
-    caine: "brass",
     fill: "tin-bronze",
   },
   {
@@ -174,7 +172,6 @@ export const tinBronzes: readonly Alloy[] = [
     stream: streams.bronze,
     knockout: { value: 300, source: practice, note: "Leaded: tears if it is pulled about while hot." },
     preheat: "bronze",
-    caine: "brass",
     fill: "tin-bronze",
   },
 ];

@@ -86,14 +86,7 @@ export function FeedCard({
       )}
       <ChainEditor form={form} mesh={mesh} />
       {sum?.checks != null && (
-        <RiserChecksList
-          form={form}
-          checks={sum.checks}
-          isPathMet={sum.chain.isMet}
-          alloy={alloy}
-          figures={figures}
-          links={draft.links}
-        />
+        <RiserChecksList form={form} checks={sum.checks} isPathMet={sum.chain.isMet} figures={figures} />
       )}
       <Reckoned
         formula="M = volume ÷ cooling face; each M on the way to the cup at least 1.1 × the largest before it; freezing t = C·Mⁿ"
