@@ -101,7 +101,7 @@ const lightOnly = (): readonly Theme[] => [];
 
 async function visit(page: Page): Promise<void> {
   const site = await serveBuilt();
-  page.setDefaultTimeout(10_000);
+  page.setDefaultTimeout(60_000);
   await page.goto(site.url);
   await untilStored(page);
   await site.close();

@@ -17,7 +17,7 @@ export async function untilStored(page: Page): Promise<void> {
  */
 export async function visitOnceThenOffline(page: Page, at: string): Promise<void> {
   const site = await serveBuilt();
-  page.setDefaultTimeout(10_000);
+  page.setDefaultTimeout(60_000);
   await page.clock.install({ time: new Date(at) });
   await page.goto(site.url);
   await untilStored(page);

@@ -30,7 +30,7 @@ export async function startBrowser(profile: string): Promise<OwnBrowser> {
   const context = browser.contexts()[0] ?? (await browser.newContext());
   const page = context.pages()[0] ?? (await context.newPage());
   await page.setViewportSize({ width: 390, height: 844 });
-  page.setDefaultTimeout(10_000);
+  page.setDefaultTimeout(60_000);
   return {
     page,
     processId: own.id,

@@ -15,7 +15,7 @@ test.beforeEach(async ({ page }) => {
   folder = await mkdtemp(join(tmpdir(), "dipbook-update-"));
   await cp(builtFolder(), folder, { recursive: true });
   site = await serveBuilt(folder);
-  page.setDefaultTimeout(10_000);
+  page.setDefaultTimeout(60_000);
   await page.goto(site.url);
   await untilStored(page);
 });
