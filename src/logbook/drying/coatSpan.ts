@@ -33,6 +33,10 @@ export type CoatSpan = {
 };
 
 /** An observation that speaks of the water left, with what it said. */
-export type Heard = { readonly seen: DrynessSeen; readonly said: Said; readonly evidence: ShareEvidence };
+export type UsedObservation = {
+  readonly seen: DrynessSeen;
+  readonly said: Said;
+  readonly evidence: ShareEvidence;
+};
 /** One that says nothing, with the reason. */
-export type Unheard = { readonly seen: DrynessSeen; readonly why: Unsaid };
+export type UnusedObservation = { readonly seen: DrynessSeen; readonly why: Unsaid };

@@ -1,7 +1,7 @@
 import type { Makings } from "../../../logbook/entries/bucketBodies.ts";
 import type { EntryBodies } from "../../../logbook/entries/entry.ts";
 import type { EntryIn } from "../../../logbook/entries/entryKinds.ts";
-import { figure, retiredWords, told, type EntryText } from "./entryText.ts";
+import { figure, retiredWords, entryText, type EntryText } from "./entryText.ts";
 import type { Format } from "./units.ts";
 
 /** One line of a bucket's log in words. */
@@ -12,7 +12,7 @@ export function bucketEntryWords(entry: EntryIn<"bucket">, format: Format): Entr
     case "bucket-read":
       return bucketRead(entry.body, format);
     case "bucket-mixed":
-      return told(
+      return entryText(
         "New batch mixed",
         ...makingsWords(entry.body, format),
         figure("fills to", entry.body.litre, (litre) => format.show("litre", litre)),
@@ -21,14 +21,14 @@ export function bucketEntryWords(entry: EntryIn<"bucket">, format: Format): Entr
     case "bucket-topped":
       return bucketTopped(entry.body, format);
     case "bucket-lost":
-      return told(
+      return entryText(
         `${entry.body.how === "lost" ? "Lost" : "Thrown away"}: ${format.show("litre", entry.body.litre)}`,
         entry.body.note,
       );
     case "bucket-counted":
-      return told(`In the bucket: ${format.show("litre", entry.body.litre)}`, entry.body.note);
+      return entryText(`In the bucket: ${format.show("litre", entry.body.litre)}`, entry.body.note);
     case "bucket-passed":
-      return told(
+      return entryText(
         passWords[entry.body.verdict],
         entry.body.name === undefined ? null : `by ${entry.body.name}`,
         entry.body.reason,
@@ -56,7 +56,7 @@ function makingsWords({ flourKg, solKg, waterKg }: Makings, format: Format): rea
 
 function bucketTopped(body: EntryBodies["bucket-topped"], format: Format): EntryText {
   const { expected } = body;
-  return told(
+  return entryText(
     topWords[body.why],
     ...makingsWords(body, format),
     body.lid === undefined ? null : `lid ${body.lid} since the last top-up`,
@@ -72,7 +72,7 @@ function bucketSet(body: EntryBodies["bucket-set"], format: Format): EntryText {
     lowS !== undefined && highS !== undefined
       ? `kept between ${format.show("s", lowS)} and ${format.show("s", highS)}`
       : null;
-  return told(
+  return entryText(
     `Bucket: ${body.name}`,
     body.slurry,
     band ?? figure("cup at least", lowS, (s) => format.show("s", s)),
@@ -90,7 +90,7 @@ function bucketRead(body: EntryBodies["bucket-read"], format: Format): EntryText
   const grams = (value: number): string => format.show("g", value);
   const hours = (value: number): string => format.show("h", value);
   const { dipsS = [] } = body;
-  return told(
+  return entryText(
     body.asLeft === true ? "Bucket read after a correction" : "Bucket read",
     figure(body.cup ?? "cup", body.cupS, (s) => format.show("s", s)),
     dipsS.length > 1 ? `dips of ${dipsS.map((s) => format.number(s, 1)).join(", ")}` : null,

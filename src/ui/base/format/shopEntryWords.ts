@@ -1,6 +1,6 @@
 import type { EntryBodies } from "../../../logbook/entries/entry.ts";
 import type { EntryIn } from "../../../logbook/entries/entryKinds.ts";
-import { figure, retiredWords, told, type EntryText } from "./entryText.ts";
+import { figure, retiredWords, entryText, type EntryText } from "./entryText.ts";
 import { priceWords, powerWords } from "./moneyWords.ts";
 import type { Format } from "./units.ts";
 
@@ -8,13 +8,13 @@ import type { Format } from "./units.ts";
 export function roomAndRecipeWords(entry: EntryIn<"room"> | EntryIn<"recipe">, format: Format): EntryText {
   switch (entry.type) {
     case "room-set":
-      return told(
+      return entryText(
         `Room: ${entry.body.name}`,
         `altitude ${format.show("m", entry.body.altitudeM)}`,
         retiredWords(entry.body),
       );
     case "air-read":
-      return told(
+      return entryText(
         `Air read: ${format.show("temp", entry.body.airC)}, ${format.show("percent", entry.body.rh)} humidity`,
         figure("pressure", entry.body.pressurePa, (pa) => format.show("hPa", pa / 100)),
         entry.body.sensor,
@@ -25,7 +25,7 @@ export function roomAndRecipeWords(entry: EntryIn<"room"> | EntryIn<"recipe">, f
     case "recipe-set": {
       const { name, coats, note } = entry.body;
       const own = coats.filter(({ leastDryH }) => leastDryH !== undefined).length;
-      return told(
+      return entryText(
         `Recipe: ${name}`,
         `${coats.length} coats`,
         own === 0 ? null : `${own} with a minimum drying time`,
@@ -37,7 +37,7 @@ export function roomAndRecipeWords(entry: EntryIn<"room"> | EntryIn<"recipe">, f
 
 function airLogged({ source, afterS, airC, rh }: EntryBodies["air-logged"], format: Format): EntryText {
   const hours = (afterS.at(-1) ?? 0) / 3600;
-  return told(
+  return entryText(
     `Air logged: ${afterS.length === 1 ? "1 reading" : `${afterS.length} readings`}`,
     `from ${source}`,
     `over ${format.show("h", hours)}`,
@@ -52,14 +52,14 @@ export function shopEntryWords(entry: EntryIn<"shop">, format: Format): EntryTex
     case "shop-figures-set":
       return figuresSet(entry.body, format);
     case "drying-pair-judged":
-      return told(
+      return entryText(
         entry.body.leftOut ? "Drying time left out of the learning" : "Drying time taken in again",
         entry.body.reason,
       );
     case "cup-set":
-      return told(`Cup: ${entry.body.name}`, entry.body.cup, retiredWords(entry.body));
+      return entryText(`Cup: ${entry.body.name}`, entry.body.cup, retiredWords(entry.body));
     case "material-set":
-      return told(
+      return entryText(
         `Material: ${entry.body.name}`,
         priceWords(entry.body.pricePerKg, entry.body.currency, { each: "a kilogram", format }),
         figure("packs of", entry.body.packKg, (kg) => format.show("kg", kg)),
@@ -68,9 +68,12 @@ export function shopEntryWords(entry: EntryIn<"shop">, format: Format): EntryTex
         retiredWords(entry.body),
       );
     case "stock-moved":
-      return told(`${moveWords[entry.body.how]}: ${format.show("kg", entry.body.massKg)}`, entry.body.note);
+      return entryText(
+        `${moveWords[entry.body.how]}: ${format.show("kg", entry.body.massKg)}`,
+        entry.body.note,
+      );
     case "kiln-set":
-      return told(
+      return entryText(
         `Kiln: ${entry.body.name}`,
         entry.body.heat,
         powerWords(entry.body.powerKW, format),
@@ -81,7 +84,7 @@ export function shopEntryWords(entry: EntryIn<"shop">, format: Format): EntryTex
         retiredWords(entry.body),
       );
     case "furnace-set":
-      return told(
+      return entryText(
         `Furnace: ${entry.body.name}`,
         entry.body.heat.replace("-", " "),
         powerWords(entry.body.powerKW, format),
@@ -93,7 +96,7 @@ export function shopEntryWords(entry: EntryIn<"shop">, format: Format): EntryTex
     case "alloy-set":
       return alloySet(entry.body, format);
     case "shrink-measured":
-      return told(
+      return entryText(
         `Shrink measured: ${format.number(100 * (1 - entry.body.castingMm / entry.body.patternMm), 2)}%`,
         `${format.show("mm", entry.body.patternMm)} became ${format.show("mm", entry.body.castingMm)}`,
         entry.body.held === "free" ? "free to shrink" : "held by the shell",
@@ -120,7 +123,7 @@ function figuresSet(body: EntryBodies["shop-figures-set"], format: Format): Entr
   const minimum = (name: string, hours: number | null | undefined): string | null =>
     hours === null ? `${name}: starting value` : figure(name, hours, (h) => format.show("h", h));
   const perArea = (kg: number): string => `${format.number(kg, 2)} kg/m²`;
-  return told(
+  return entryText(
     "Own figures set",
     figure("drying factor", body.dryingFactor, (value) => format.number(value, 2)),
     figure("fired strength", body.morMPa, (value) => format.show("MPa", value)),
@@ -137,7 +140,7 @@ function figuresSet(body: EntryBodies["shop-figures-set"], format: Format): Entr
 function alloySet(body: EntryBodies["alloy-set"], format: Format): EntryText {
   const temp = (c: number): string => format.show("temp", c);
   const density = (kgM3: number): string => format.show("density", kgM3 / 1000);
-  return told(
+  return entryText(
     `Alloy: ${body.name}`,
     figure("density", body.densityKgM3, density),
     figure("density when liquid", body.liquidDensityKgM3, density),

@@ -11,7 +11,7 @@ import { holdTicks, stepWords } from "./guideWords.ts";
 import sheet from "../../base/styles/sheet.module.css";
 import styles from "./TimerScreen.module.css";
 import { type DipTimer, timerWords, type TimerKind, type TimerLengths } from "./useDipTimer.ts";
-import type { Told } from "../../base/glove/useSignals.ts";
+import type { SignalMessage } from "../../base/glove/useSignals.ts";
 
 const timed: Partial<Record<GuideStep["id"], TimerKind>> = { drain: "drain", wait: "stucco" };
 
@@ -21,7 +21,7 @@ export function GuideScreen(props: {
   readonly steps: readonly GuideStep[];
   readonly timer: DipTimer;
   readonly lengths: TimerLengths;
-  readonly told: Told | null;
+  readonly told: SignalMessage | null;
   readonly onCoat: () => Promise<boolean>;
   readonly onHold: (command: Command, says: string) => Promise<boolean>;
   readonly onBack: () => void;

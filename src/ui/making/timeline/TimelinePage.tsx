@@ -15,7 +15,7 @@ import { dipWishes } from "../../../logbook/dip/dipWishes.ts";
 import { ProposalCard } from "./ProposalCard.tsx";
 import { TimelineChart } from "./TimelineChart.tsx";
 import { TimelineKey } from "./TimelineKey.tsx";
-import { roomLanes } from "./timelineRows.ts";
+import { roomRows } from "./timelineRows.ts";
 import { timelineSpan } from "./timelineScale.ts";
 import { TimelineTable } from "./TimelineTable.tsx";
 import { hoursWords } from "./timelineWords.ts";
@@ -54,7 +54,7 @@ function Timeline({
         all.flatMap(({ pieces }) => pieces.map(({ id }) => [id, at] as const)),
       ),
     );
-    return { lanes: roomLanes(standings, span), hours, wishes, proposal, dips };
+    return { lanes: roomRows(standings, span), hours, wishes, proposal, dips };
   }, [rack, buckets, bucketHours, now]);
   const { lanes, hours, wishes, proposal, dips } = view;
   const drawn = lanes.reduce((sum, { rows }) => sum + rows.length, 0);

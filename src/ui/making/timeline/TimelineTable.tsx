@@ -1,11 +1,11 @@
 import { useFormat } from "../../base/state/useFormat.ts";
 import css from "./Timeline.module.css";
-import type { RoomLane } from "./timelineRows.ts";
+import type { RoomRow } from "./timelineRows.ts";
 import { rowWords, shortTime } from "./timelineWords.ts";
 
 /** The timeline's numbers. */
 export function TimelineTable(props: {
-  readonly lanes: readonly RoomLane[];
+  readonly lanes: readonly RoomRow[];
   readonly now: number;
   readonly dips: ReadonlyMap<string, number>;
 }) {

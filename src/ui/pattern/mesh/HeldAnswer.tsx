@@ -3,10 +3,10 @@ import type { Held } from "./patternResults.ts";
 import { tipLimits } from "./patternStudy.ts";
 import sheet from "../../base/styles/sheet.module.css";
 import css from "./scene.module.css";
-import type { SceneDesk } from "./useSceneDesk.ts";
+import type { SceneController } from "./useSceneController.ts";
 
 /** What air and plastic stay with the openings that stand now; greyed while a newer answer is on its way. */
-export function HeldAnswer({ desk: { results, isStale, study, door } }: { readonly desk: SceneDesk }) {
+export function HeldAnswer({ desk: { results, isStale, study, door } }: { readonly desk: SceneController }) {
   const held = results?.held ?? null;
   const has = (kind: string): boolean => study.marks.some((mark) => mark.kind === kind);
   return (
