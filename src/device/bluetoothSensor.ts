@@ -1,7 +1,7 @@
 import { millisecondsInMinute as minuteMs } from "date-fns/constants";
 import type { BluetoothApi, BluetoothDevice, DeviceWanted } from "./bluetoothApi.ts";
 import { browserBluetooth } from "./bluetoothApi.ts";
-import type { Frame, ThermometerFrame, WeightFrame } from "./bluetoothFrames.ts";
+import type { SensorFrame, ThermometerFrame, WeightFrame } from "./bluetoothFrames.ts";
 import {
   batteryShare,
   humidityShare,
@@ -164,7 +164,7 @@ function wantedValues(
 ): readonly Wanted[] {
   const of = <T>(
     [service, characteristic]: readonly [number, number],
-    read: (bytes: DataView) => Frame<T>,
+    read: (bytes: DataView) => SensorFrame<T>,
     tell: (value: T | null) => void,
     isNeeded = true,
   ): Wanted => ({

@@ -1,5 +1,5 @@
 import { millisecondsInDay as dayMs } from "date-fns/constants";
-import type { Coat as WetCoat } from "../../physics/drying/coat.ts";
+import type { WetLayer as WetCoat } from "../../physics/drying/coat.ts";
 import { readyWaterKgM2 } from "../../physics/drying/coat.ts";
 import type { CoatTrack } from "../../physics/drying/coatTrack.ts";
 import { dosesOf, startTrack, whyNotReady } from "../../physics/drying/coatTrack.ts";

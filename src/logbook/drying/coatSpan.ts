@@ -1,4 +1,4 @@
-import type { Coat as WetCoat } from "../../physics/drying/coat.ts";
+import type { WetLayer as WetCoat } from "../../physics/drying/coat.ts";
 import type { ShareEvidence } from "../../physics/evidence/shareEvidence.ts";
 import type { Said, Unsaid } from "./coatSaid.ts";
 import type { Stay } from "../air/hanging.ts";

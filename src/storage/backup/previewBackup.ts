@@ -1,5 +1,5 @@
 import { crc32 } from "../../geometry/read/crc32.ts";
-import type { Fault } from "../entrySchema.ts";
+import type { ParseFault } from "../entrySchema.ts";
 import type { ShopDb, StoredEntry } from "../rows.ts";
 import { withBytes } from "./lentBytes.ts";
 import type { BackupHead, NotABackup, OpenBackup, ReadWork, Unreadable } from "./items.ts";
@@ -7,8 +7,8 @@ import { canonical, judgeRow } from "./judgeRow.ts";
 import { openBackup } from "./openBackup.ts";
 import type { KeptTable } from "./writeBackup.ts";
 
-export type BadLine = { readonly place: number } & (
-  { readonly why: Unreadable; readonly fault: null } | { readonly why: "fault"; readonly fault: Fault }
+export type UnreadRow = { readonly place: number } & (
+  { readonly why: Unreadable; readonly fault: null } | { readonly why: "fault"; readonly fault: ParseFault }
 );
 
 /** What would come of a restore, found by reading the whole backup and changing nothing. */
@@ -22,7 +22,7 @@ export type BackupPreview = {
     readonly aside: number;
     /** Same id, other content: what is here stays. */
     readonly clashes: readonly string[];
-    readonly bad: readonly BadLine[];
+    readonly bad: readonly UnreadRow[];
   };
   readonly photos: {
     readonly found: number;
@@ -60,7 +60,14 @@ async function lookThrough(
   { head, items }: OpenBackup,
   work: ReadWork,
 ): Promise<BackupPreview> {
-  const entries = { found: 0, fresh: 0, already: 0, aside: 0, clashes: [] as string[], bad: [] as BadLine[] };
+  const entries = {
+    found: 0,
+    fresh: 0,
+    already: 0,
+    aside: 0,
+    clashes: [] as string[],
+    bad: [] as UnreadRow[],
+  };
   const photos = {
     found: 0,
     fresh: 0,

@@ -1,5 +1,5 @@
 import type { Alloy } from "./alloy.ts";
-import { limitsFrom, namedAtLeast, type Printed } from "./compositionRow.ts";
+import { limitsFrom, namedAtLeast, type PrintedLimits } from "./compositionRow.ts";
 import { losses } from "./losses.ts";
 import {
   aluminiumContracts,
@@ -19,8 +19,8 @@ import {
 } from "./sources.ts";
 import { streams } from "./streams.ts";
 
-const c95400: Printed = { cu: [83, null], fe: [3, 5], ni: 1.5, al: [10, 11.5], mn: 0.5 };
-const c95500: Printed = { cu: [78, null], fe: [3, 5], ni: [3, 5.5], al: [10, 11.5], mn: 3.5 };
+const c95400: PrintedLimits = { cu: [83, null], fe: [3, 5], ni: 1.5, al: [10, 11.5], mn: 0.5 };
+const c95500: PrintedLimits = { cu: [78, null], fe: [3, 5], ni: [3, 5.5], al: [10, 11.5], mn: 3.5 };
 
 /** Aluminium bronzes. Every figure names its source; those from memory say so. */
 export const aluminiumBronzes: readonly Alloy[] = [

@@ -1,5 +1,5 @@
 import type { Alloy } from "./alloy.ts";
-import { copperWithNickel, limitsFrom, namedAtLeast, poisons, type Printed } from "./compositionRow.ts";
+import { copperWithNickel, limitsFrom, namedAtLeast, poisons, type PrintedLimits } from "./compositionRow.ts";
 import { losses } from "./losses.ts";
 import {
   asm15,
@@ -20,7 +20,7 @@ import {
 } from "./sources.ts";
 import { streams } from "./streams.ts";
 
-const c83600: Printed = {
+const c83600: PrintedLimits = {
   sn: [4, 6],
   pb: [4, 6],
   zn: [4, 6],
@@ -31,7 +31,7 @@ const c83600: Printed = {
   s: 0.08,
   p: 0.05,
 };
-const c84400: Printed = {
+const c84400: PrintedLimits = {
   sn: [2.3, 3.5],
   pb: [6, 8],
   zn: [7, 10],
@@ -41,7 +41,7 @@ const c84400: Printed = {
   s: 0.08,
   p: 0.02,
 };
-const c86500: Printed = {
+const c86500: PrintedLimits = {
   cu: [55, 60],
   sn: 1,
   pb: 0.4,
@@ -51,7 +51,7 @@ const c86500: Printed = {
   al: [0.5, 1.5],
   mn: [0.1, 1.5],
 };
-const c99700: Printed = {
+const c99700: PrintedLimits = {
   cu: [54, null],
   sn: 1,
   pb: 2,

@@ -1,5 +1,5 @@
 import type { Alloy } from "./alloy.ts";
-import { copperWithNickel, limitsFrom, namedAtLeast, poisons, type Printed } from "./compositionRow.ts";
+import { copperWithNickel, limitsFrom, namedAtLeast, poisons, type PrintedLimits } from "./compositionRow.ts";
 import { losses } from "./losses.ts";
 import {
   asm2,
@@ -15,7 +15,7 @@ import {
 } from "./sources.ts";
 import { streams } from "./streams.ts";
 
-const c90700: Printed = {
+const c90700: PrintedLimits = {
   sn: [10, 12],
   pb: 0.5,
   zn: 0.5,
@@ -26,7 +26,7 @@ const c90700: Printed = {
   s: 0.05,
   p: 0.3,
 };
-const bell: Printed = {
+const bell: PrintedLimits = {
   sn: [20, 22],
   pb: 0.25,
   zn: 0.25,

@@ -1,5 +1,5 @@
 import type { Alloy } from "./alloy.ts";
-import { limitsFrom, namedAtLeast, type Printed } from "./compositionRow.ts";
+import { limitsFrom, namedAtLeast, type PrintedLimits } from "./compositionRow.ts";
 import { losses } from "./losses.ts";
 import {
   b584,
@@ -18,9 +18,9 @@ import {
 } from "./sources.ts";
 import { streams } from "./streams.ts";
 
-const c87300: Printed = { cu: [94, null], pb: 0.09, zn: 0.25, fe: 0.2, si: [3.5, 4.5], mn: [0.8, 1.5] };
-const c87500: Printed = { cu: [79, null], pb: 0.09, zn: [12, 16], al: 0.5, si: [3, 5] };
-const c87600: Printed = { cu: [88, null], pb: 0.09, zn: [4, 7], fe: 0.2, si: [3.5, 5.5], mn: 0.25 };
+const c87300: PrintedLimits = { cu: [94, null], pb: 0.09, zn: 0.25, fe: 0.2, si: [3.5, 4.5], mn: [0.8, 1.5] };
+const c87500: PrintedLimits = { cu: [79, null], pb: 0.09, zn: [12, 16], al: 0.5, si: [3, 5] };
+const c87600: PrintedLimits = { cu: [88, null], pb: 0.09, zn: [4, 7], fe: 0.2, si: [3.5, 5.5], mn: 0.25 };
 
 /** Bronzes and brass with silicon. Every figure names its source; those from memory say so. */
 export const siliconBronzes: readonly Alloy[] = [

@@ -1,5 +1,5 @@
 import type { Alloy } from "./alloy.ts";
-import { copperWithNickel, limitsFrom, namedAtLeast, poisons, type Printed } from "./compositionRow.ts";
+import { copperWithNickel, limitsFrom, namedAtLeast, poisons, type PrintedLimits } from "./compositionRow.ts";
 import { losses } from "./losses.ts";
 import {
   asm15,
@@ -16,7 +16,7 @@ import {
 } from "./sources.ts";
 import { streams } from "./streams.ts";
 
-const c90300: Printed = {
+const c90300: PrintedLimits = {
   sn: [7.5, 9],
   pb: 0.3,
   zn: [3, 5],
@@ -27,8 +27,8 @@ const c90300: Printed = {
   s: 0.05,
   p: 0.05,
 };
-const c90500: Printed = { sn: [9, 11], pb: 0.3, zn: [1, 3], fe: 0.2, ni: 1, ...poisons, sb: 0.2 };
-const c92200: Printed = {
+const c90500: PrintedLimits = { sn: [9, 11], pb: 0.3, zn: [1, 3], fe: 0.2, ni: 1, ...poisons, sb: 0.2 };
+const c92200: PrintedLimits = {
   sn: [5.5, 6.5],
   pb: [1, 2],
   zn: [3, 5],

@@ -1,5 +1,5 @@
 import { millisecondsInHour as hourMs } from "date-fns/constants";
-import type { Advice } from "../../../physics/drying/dryingAdvice.ts";
+import type { AdvisedChange } from "../../../physics/drying/dryingAdvice.ts";
 import type { CoatAdvice } from "../../../logbook/drying/coatAdvice.ts";
 import type { Piece } from "../../../logbook/piece/piece.ts";
 import { geometryClasses } from "../../../trade/geometryClasses.ts";
@@ -87,7 +87,11 @@ export function AdviceList({ said, piece }: { readonly said: Said; readonly piec
   );
 }
 
-function Line(props: { readonly one: Advice; readonly hoursNow: number | null; readonly longest: number }) {
+function Line(props: {
+  readonly one: AdvisedChange;
+  readonly hoursNow: number | null;
+  readonly longest: number;
+}) {
   const { one, hoursNow, longest } = props;
   const format = useFormat();
   const { remedy, hours, savedHours, cautions } = one;

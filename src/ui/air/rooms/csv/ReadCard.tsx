@@ -6,7 +6,7 @@ import { Card } from "../../../base/parts/Card.tsx";
 import { BadLines } from "./BadLines.tsx";
 import sheet from "../../../base/styles/sheet.module.css";
 import styles from "./csv.module.css";
-import type { Asked, FileResult } from "./readFile.ts";
+import type { FileQuestion, FileResult } from "./readFile.ts";
 import { BringIn } from "./BringIn.tsx";
 import { counted, gapWords, notGuessedWords } from "./importWords.ts";
 import type { AirFileState, ReadResult } from "./useAirFile.ts";
@@ -16,7 +16,7 @@ export function ReadCard(props: {
   readonly state: AirFileState;
   readonly onStop: () => void;
   readonly onAgain: () => void;
-  readonly onBringIn: (result: FileResult, asked: Asked) => Promise<void>;
+  readonly onBringIn: (result: FileResult, asked: FileQuestion) => Promise<void>;
 }) {
   const { state, onStop, onAgain, onBringIn } = props;
   const { read, plan, isOrderOpen } = state;
