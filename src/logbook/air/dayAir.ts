@@ -101,7 +101,7 @@ export function spellsOver(points: readonly (AirPoint | null)[], limitRh: number
 }
 
 /** The point nearest to a moment, of those read and foretold; null where none lies within a step or an hour. */
-export function pointAt(
+export function dayPointAt(
   day: Day,
   at: number,
 ): { readonly point: AirPoint; readonly isForetold: boolean } | null {

@@ -5,7 +5,7 @@ import { withBytes } from "./lentBytes.ts";
 import type { BackupHead, NotABackup, OpenBackup, ReadWork, Unreadable } from "./items.ts";
 import { canonical, judgeRow } from "./judgeRow.ts";
 import { openBackup } from "./openBackup.ts";
-import type { KeptTable } from "./writeBackup.ts";
+import type { CopiedTable } from "./writeBackup.ts";
 
 export type UnreadRow = { readonly place: number } & (
   { readonly why: Unreadable; readonly fault: null } | { readonly why: "fault"; readonly fault: ParseFault }
@@ -31,7 +31,7 @@ export type BackupPreview = {
     readonly clashes: readonly string[];
     readonly bad: readonly { readonly name: string; readonly why: Unreadable }[];
   };
-  readonly kept: Readonly<Record<KeptTable, number>> & { readonly bad: number };
+  readonly kept: Readonly<Record<CopiedTable, number>> & { readonly bad: number };
 };
 
 /** Whether the backup is just what it says it is: nothing lost, altered or missing. */

@@ -6,7 +6,7 @@ import { duration } from "../../base/format/time.ts";
 import type { Format } from "../../base/format/units.ts";
 
 /** "4 h 10 min": hours as the rest of the app tells them. */
-export const hoursWords = (hours: number): string =>
+export const wholeHoursWords = (hours: number): string =>
   hours < 1 / 60 ? "under a minute" : duration(hours * hourMs);
 
 /** What to do, a short command. */

@@ -1,6 +1,6 @@
 import type { EntryOf } from "../../../logbook/entries/entry.ts";
 import type { DewaxWay, ShellInside } from "../../../logbook/entries/shellFireBodies.ts";
-import { figure, entryText, type EntryText } from "./entryText.ts";
+import { figureDetail, entryText, type EntryText } from "./entryText.ts";
 import type { Format } from "./units.ts";
 
 export const dewaxWayWords: Readonly<Record<DewaxWay, string>> = {
@@ -25,7 +25,7 @@ export function dewaxEntryWords(
       return entryText(
         `Dewaxed: ${dewaxWayWords[way]}`,
         minutes === null ? null : format.show("min", minutes),
-        figure("wax weighed back", waxBackG, (g) => format.show("g", g)),
+        figureDetail("wax weighed back", waxBackG, (g) => format.show("g", g)),
         rinsed ? "rinsed" : null,
         note,
       );

@@ -1,6 +1,6 @@
 import type { EntryBodies } from "../../../logbook/entries/entry.ts";
 import { geometryClasses, type GeometryClass } from "../../../trade/geometryClasses.ts";
-import { figure, entryText, type EntryText } from "./entryText.ts";
+import { figureDetail, entryText, type EntryText } from "./entryText.ts";
 import { balanceWords } from "./saidWords.ts";
 import type { Format } from "./units.ts";
 
@@ -20,14 +20,14 @@ export function drynessWords(body: EntryBodies["dryness-seen"], format: Format):
       return entryText(
         `Surface measured: ${format.show("temp", body.surfaceC)}`,
         placeWords(body.place),
-        figure("a dry shell beside it", body.dryShellC, (c) => format.show("temp", c)),
+        figureDetail("a dry shell beside it", body.dryShellC, (c) => format.show("temp", c)),
       );
     case "resistance":
       return entryText(
         `Resistance measured: ${ohmWords(body.ohm, format)}`,
         placeWords(body.place),
         body.reference === true ? "just after it set, to compare with" : null,
-        figure("shell", body.shellC, (c) => format.show("temp", c)),
+        figureDetail("shell", body.shellC, (c) => format.show("temp", c)),
       );
     case "bag":
       return entryText(

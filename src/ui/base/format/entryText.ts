@@ -7,7 +7,7 @@ export const entryText = (title: string, ...details: readonly (string | null | u
 };
 
 /** "drying factor 1.2"; says so when it was cleared, and nothing when it was not spoken of. */
-export function figure(
+export function figureDetail(
   name: string,
   value: number | null | undefined,
   show: (value: number) => string,

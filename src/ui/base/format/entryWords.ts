@@ -4,7 +4,7 @@ import { coatWords } from "./coatWords.ts";
 import { dewaxEntryWords, insideWords } from "./dewaxWords.ts";
 import { drynessWords } from "./drynessWords.ts";
 import type { EntryNames } from "./entryNames.ts";
-import { figure, entryText, type EntryText } from "./entryText.ts";
+import { figureDetail, entryText, type EntryText } from "./entryText.ts";
 import { meltEntryWords, pourEntryWords, runEntryWords } from "./fireEntryWords.ts";
 import { planWords } from "./planWords.ts";
 import { roomAndRecipeWords, shopEntryWords } from "./shopEntryWords.ts";
@@ -80,18 +80,18 @@ export function entryWords(entry: Entry, names: EntryNames): EntryText {
     case "shell-preheated":
       return entryText(
         `Preheated to ${format.show("temp", entry.body.shellC)}`,
-        figure("held", entry.body.heldMin, (min) => format.show("min", min)),
+        figureDetail("held", entry.body.heldMin, (min) => format.show("min", min)),
         entry.body.note,
       );
     case "shell-out-of-kiln":
       return entryText(
         "Out of the kiln",
-        figure("shell", entry.body.shellC, (c) => format.show("temp", c)),
+        figureDetail("shell", entry.body.shellC, (c) => format.show("temp", c)),
       );
     case "pour-begun":
       return entryText(
         "Pour begun",
-        figure("metal", entry.body.metalC, (c) => format.show("temp", c)),
+        figureDetail("metal", entry.body.metalC, (c) => format.show("temp", c)),
       );
     case "metal-poured":
       return poured(entry.body, format);
@@ -178,9 +178,9 @@ const dampWords = (leftShare: number | null, format: Format): string =>
 function poured(body: EntryBodies["metal-poured"], format: Format): EntryText {
   return entryText(
     body.massKg === null ? "Metal poured" : `Metal poured: ${format.show("kg", body.massKg)}`,
-    figure("metal", body.metalC, (value) => format.show("temp", value)),
-    figure("shell", body.shellC, (value) => format.show("temp", value)),
-    figure("out of the kiln", body.outOfKilnMin, (value) => format.show("min", value)),
+    figureDetail("metal", body.metalC, (value) => format.show("temp", value)),
+    figureDetail("shell", body.shellC, (value) => format.show("temp", value)),
+    figureDetail("out of the kiln", body.outOfKilnMin, (value) => format.show("min", value)),
     body.note,
   );
 }
@@ -190,13 +190,13 @@ function patternMeasured(body: EntryBodies["pattern-measured"], format: Format):
   return entryText(
     `Pattern measured: ${body.fileName}`,
     body.watertight ? null : "the mesh is open",
-    figure("volume", litre, (known) => format.show("litre", known)),
+    figureDetail("volume", litre, (known) => format.show("litre", known)),
     `area ${format.show("m2", body.areaMm2 / 1e6)}`,
-    figure("head", body.headM, (m) => format.show("m", m)),
-    figure("thinnest", body.thinnestMm, (mm) => format.show("mm", mm)),
+    figureDetail("head", body.headM, (m) => format.show("m", m)),
+    figureDetail("thinnest", body.thinnestMm, (mm) => format.show("mm", mm)),
     counted(body.vents, "vent"),
     counted(body.drains, "drain"),
-    figure("air trapped", body.trappedMl, (ml) => format.show("litre", ml / 1000)),
+    figureDetail("air trapped", body.trappedMl, (ml) => format.show("litre", ml / 1000)),
   );
 }
 

@@ -1,6 +1,6 @@
 import type { EntryBodies } from "../../../logbook/entries/entry.ts";
 import type { EntryIn } from "../../../logbook/entries/entryKinds.ts";
-import { figure, entryText, type EntryText } from "./entryText.ts";
+import { figureDetail, entryText, type EntryText } from "./entryText.ts";
 import type { EntryNames } from "./entryNames.ts";
 import type { Format } from "./units.ts";
 
@@ -19,7 +19,7 @@ export function runEntryWords(entry: EntryIn<"run">, format: Format): EntryText 
     case "run-started":
       return entryText(
         "Run started",
-        figure("kiln", entry.body.kilnC, (c) => format.show("temp", c)),
+        figureDetail("kiln", entry.body.kilnC, (c) => format.show("temp", c)),
       );
     case "run-read":
       return entryText(`Kiln read: ${format.show("temp", entry.body.kilnC)}`);
@@ -63,7 +63,7 @@ export function meltEntryWords(
       return entryText(
         "Melt started",
         entry.body.hotFurnace ? "furnace still hot" : null,
-        figure("charge weighed", entry.body.weighedKg ?? null, (kg) => format.show("kg", kg)),
+        figureDetail("charge weighed", entry.body.weighedKg ?? null, (kg) => format.show("kg", kg)),
       );
     case "melt-read":
       return entryText(`Metal read: ${format.show("temp", entry.body.metalC)}`);
@@ -87,7 +87,7 @@ export function pourEntryWords(entry: EntryIn<"pour">, format: Format): EntryTex
         "Pour planned",
         counted(entry.body.pieceIds.length, "shell"),
         bedWords[entry.body.bed],
-        figure("sand", entry.body.sandC, (c) => format.show("temp", c)),
+        figureDetail("sand", entry.body.sandC, (c) => format.show("temp", c)),
         `shell ${format.show("temp", entry.body.shellC)}`,
         `metal ${format.show("temp", entry.body.metalC)}`,
         entry.body.note,
@@ -129,7 +129,7 @@ function spentWords(
   format: Format,
 ): readonly (string | null)[] {
   return [
-    figure("energy", energyKWh, (kWh) => `${format.number(kWh, 1)}\u00a0kWh`),
-    figure("fuel", fuelKg, (kg) => format.show("kg", kg)),
+    figureDetail("energy", energyKWh, (kWh) => `${format.number(kWh, 1)}\u00a0kWh`),
+    figureDetail("fuel", fuelKg, (kg) => format.show("kg", kg)),
   ];
 }

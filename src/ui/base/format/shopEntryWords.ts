@@ -1,6 +1,6 @@
 import type { EntryBodies } from "../../../logbook/entries/entry.ts";
 import type { EntryIn } from "../../../logbook/entries/entryKinds.ts";
-import { figure, retiredWords, entryText, type EntryText } from "./entryText.ts";
+import { figureDetail, retiredWords, entryText, type EntryText } from "./entryText.ts";
 import { priceWords, powerWords } from "./moneyWords.ts";
 import type { Format } from "./units.ts";
 
@@ -16,7 +16,7 @@ export function roomAndRecipeWords(entry: EntryIn<"room"> | EntryIn<"recipe">, f
     case "air-read":
       return entryText(
         `Air read: ${format.show("temp", entry.body.airC)}, ${format.show("percent", entry.body.rh)} humidity`,
-        figure("pressure", entry.body.pressurePa, (pa) => format.show("hPa", pa / 100)),
+        figureDetail("pressure", entry.body.pressurePa, (pa) => format.show("hPa", pa / 100)),
         entry.body.sensor,
         entry.body.note,
       );
@@ -62,9 +62,9 @@ export function shopEntryWords(entry: EntryIn<"shop">, format: Format): EntryTex
       return entryText(
         `Material: ${entry.body.name}`,
         priceWords(entry.body.pricePerKg, entry.body.currency, { each: "a kilogram", format }),
-        figure("packs of", entry.body.packKg, (kg) => format.show("kg", kg)),
-        figure("weeks to come", entry.body.weeksToCome, (weeks) => format.number(weeks, 1)),
-        figure("months it keeps", entry.body.keepsMonths, (months) => format.number(months, 0)),
+        figureDetail("packs of", entry.body.packKg, (kg) => format.show("kg", kg)),
+        figureDetail("weeks to come", entry.body.weeksToCome, (weeks) => format.number(weeks, 1)),
+        figureDetail("months it keeps", entry.body.keepsMonths, (months) => format.number(months, 0)),
         retiredWords(entry.body),
       );
     case "stock-moved":
@@ -79,7 +79,11 @@ export function shopEntryWords(entry: EntryIn<"shop">, format: Format): EntryTex
         powerWords(entry.body.powerKW, format),
         format.show("litre", entry.body.volumeL),
         `up to ${format.show("temp", entry.body.maxC)}`,
-        figure("climbs at most", entry.body.maxRampKPerH, (k) => `${format.show("tempDiff", k)} an hour`),
+        figureDetail(
+          "climbs at most",
+          entry.body.maxRampKPerH,
+          (k) => `${format.show("tempDiff", k)} an hour`,
+        ),
         priceWords(entry.body.pricePerKWh, entry.body.currency, { each: "a kWh", format }),
         retiredWords(entry.body),
       );
@@ -88,8 +92,8 @@ export function shopEntryWords(entry: EntryIn<"shop">, format: Format): EntryTex
         `Furnace: ${entry.body.name}`,
         entry.body.heat.replace("-", " "),
         powerWords(entry.body.powerKW, format),
-        figure("into the metal", entry.body.efficiency, (share) => format.show("percent", share)),
-        figure("crucible", entry.body.crucibleL, (litre) => format.show("litre", litre)),
+        figureDetail("into the metal", entry.body.efficiency, (share) => format.show("percent", share)),
+        figureDetail("crucible", entry.body.crucibleL, (litre) => format.show("litre", litre)),
         priceWords(entry.body.pricePerKWh, entry.body.currency, { each: "a kWh", format }),
         retiredWords(entry.body),
       );
@@ -119,14 +123,14 @@ function figuresSet(body: EntryBodies["shop-figures-set"], format: Format): Entr
     figures: EntryBodies["shop-figures-set"]["buildMm"] = {},
     show: (value: number) => string,
   ): readonly (string | null)[] =>
-    Object.entries(figures).map(([kind, value]) => figure(`${name} of a ${kind} coat`, value, show));
+    Object.entries(figures).map(([kind, value]) => figureDetail(`${name} of a ${kind} coat`, value, show));
   const minimum = (name: string, hours: number | null | undefined): string | null =>
-    hours === null ? `${name}: starting value` : figure(name, hours, (h) => format.show("h", h));
+    hours === null ? `${name}: starting value` : figureDetail(name, hours, (h) => format.show("h", h));
   const perArea = (kg: number): string => `${format.number(kg, 2)} kg/m²`;
   return entryText(
     "Own figures set",
-    figure("drying factor", body.dryingFactor, (value) => format.number(value, 2)),
-    figure("fired strength", body.morMPa, (value) => format.show("MPa", value)),
+    figureDetail("drying factor", body.dryingFactor, (value) => format.number(value, 2)),
+    figureDetail("fired strength", body.morMPa, (value) => format.show("MPa", value)),
     ...byKind("slurry", body.slurryKgM2, perArea),
     ...byKind("stucco", body.stuccoKgM2, perArea),
     ...byKind("build", body.buildMm, (mm) => format.show("mm", mm)),
@@ -142,16 +146,16 @@ function alloySet(body: EntryBodies["alloy-set"], format: Format): EntryText {
   const density = (kgM3: number): string => format.show("density", kgM3 / 1000);
   return entryText(
     `Alloy: ${body.name}`,
-    figure("density", body.densityKgM3, density),
-    figure("density when liquid", body.liquidDensityKgM3, density),
-    figure("solid below", body.solidusC, temp),
-    figure("liquid above", body.liquidusC, temp),
-    figure("poured from", body.pourLowC, temp),
-    figure("poured up to", body.pourHighC, temp),
-    figure("shrinks", body.shrink, (share) => `${format.number(100 * share, 2)}%`),
-    figure("latent heat", body.latentJKg, (j) => `${format.number(j / 1000, 0)} kJ/kg`),
-    figure("heat of the solid", body.solidJKgK, (j) => `${format.number(j, 0)} J/kg·K`),
-    figure("heat of the liquid", body.liquidJKgK, (j) => `${format.number(j, 0)} J/kg·K`),
+    figureDetail("density", body.densityKgM3, density),
+    figureDetail("density when liquid", body.liquidDensityKgM3, density),
+    figureDetail("solid below", body.solidusC, temp),
+    figureDetail("liquid above", body.liquidusC, temp),
+    figureDetail("poured from", body.pourLowC, temp),
+    figureDetail("poured up to", body.pourHighC, temp),
+    figureDetail("shrinks", body.shrink, (share) => `${format.number(100 * share, 2)}%`),
+    figureDetail("latent heat", body.latentJKg, (j) => `${format.number(j / 1000, 0)} kJ/kg`),
+    figureDetail("heat of the solid", body.solidJKgK, (j) => `${format.number(j, 0)} J/kg·K`),
+    figureDetail("heat of the liquid", body.liquidJKgK, (j) => `${format.number(j, 0)} J/kg·K`),
     body.note,
     retiredWords(body),
   );

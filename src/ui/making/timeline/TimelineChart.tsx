@@ -10,7 +10,7 @@ import { TimelineAxis } from "./TimelineAxis.tsx";
 import type { RoomRow, TimelineRow } from "./timelineRows.ts";
 import { timelineScale } from "./timelineScale.ts";
 import { TimelineStrip } from "./TimelineStrip.tsx";
-import { basisOfAir, dampNights, dampWords, rowWords } from "./timelineWords.ts";
+import { basisOfAir, dampNights, dampNightWords, rowWords } from "./timelineWords.ts";
 
 /** Two days of the rack, time from left to right, a row a piece, by room. */
 export function TimelineChart(props: {
@@ -79,7 +79,7 @@ function LaneHead({ lane: { roomId, room, air }, now }: { readonly lane: RoomRow
                     <rect className={css["damp"]} width="18" height="14" />
                     {night.tooDamp.length > 0 && <rect fill="url(#timeline-damp)" width="18" height="14" />}
                   </svg>
-                  <span>{dampWords(night, now, format)}</span>
+                  <span>{dampNightWords(night, now, format)}</span>
                 </li>
               ))}
             </ul>

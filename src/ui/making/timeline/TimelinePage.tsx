@@ -18,7 +18,7 @@ import { TimelineKey } from "./TimelineKey.tsx";
 import { roomRows } from "./timelineRows.ts";
 import { timelineSpan } from "./timelineScale.ts";
 import { TimelineTable } from "./TimelineTable.tsx";
-import { hoursWords } from "./timelineWords.ts";
+import { bucketHoursWords } from "./timelineWords.ts";
 
 /** The rack's next two days: when each piece comes ready, when the rooms are damp, and when to dip what. */
 export function TimelinePage() {
@@ -87,7 +87,7 @@ function Timeline({
         <summary>The same as a table</summary>
         <TimelineTable lanes={lanes} now={now} dips={dips} />
       </details>
-      <Card title={`At the bucket ${hoursWords(bucketHours, locale)}`}>
+      <Card title={`At the bucket ${bucketHoursWords(bucketHours, locale)}`}>
         <details>
           <summary>Change the hours</summary>
           <BucketHoursFields />

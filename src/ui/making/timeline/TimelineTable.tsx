@@ -1,7 +1,7 @@
 import { useFormat } from "../../base/state/useFormat.ts";
 import css from "./Timeline.module.css";
 import type { RoomRow } from "./timelineRows.ts";
-import { rowWords, shortTime } from "./timelineWords.ts";
+import { rowWords, clockOrDay } from "./timelineWords.ts";
 
 /** The timeline's numbers. */
 export function TimelineTable(props: {
@@ -11,7 +11,7 @@ export function TimelineTable(props: {
 }) {
   const { lanes, now, dips } = props;
   const { locale } = useFormat();
-  const say = (at: number | null): string => (at === null ? "–" : shortTime(at, now, locale));
+  const say = (at: number | null): string => (at === null ? "–" : clockOrDay(at, now, locale));
   return (
     <table className={css["table"]}>
       <thead>
