@@ -27,7 +27,7 @@ export type SensorValue =
   | ({ readonly kind: "thermometer" } & ThermometerFrame);
 
 /** "waiting": lost, and tried again in `retryMs`. "stopped" is the last one. */
-export type SensorState =
+export type LinkState =
   | { readonly is: "connecting" | "connected" | "stopped" }
   | { readonly is: "waiting"; readonly retryMs: number };
 
@@ -54,7 +54,7 @@ export type SensorResult =
 export type SensorOptions = {
   readonly kind: SensorKind;
   readonly onValue: (value: SensorValue) => void;
-  readonly onState?: ((state: SensorState) => void) | undefined;
+  readonly onState?: ((state: LinkState) => void) | undefined;
   /** Battery left, 0–1; never called where the sensor does not tell it. */
   readonly onBattery?: ((share: number) => void) | undefined;
   /** A frame that says nothing, with the reason. */

@@ -88,7 +88,7 @@ export function chosenKiln(
   return maxC >= 100 && maxC <= 1800 ? { listed: null, kiln: { powerKW, maxC, volumeL } } : null;
 }
 
-export type Asked =
+export type PlanQuestion =
   | { readonly ok: true; readonly basis: RunBasis; readonly together: FactsTogether }
   | { readonly ok: false; readonly gaps: readonly PlanGap[]; readonly together: FactsTogether | null };
 
@@ -100,7 +100,7 @@ export function askedOf(
     kiln,
     preheatC,
   }: { readonly facts: readonly FireFacts[]; readonly kiln: Kiln | null; readonly preheatC: number },
-): Asked {
+): PlanQuestion {
   const together = factsTogether(facts);
   const { told, purpose } = draft;
   const material = told.material ?? together?.material ?? null;

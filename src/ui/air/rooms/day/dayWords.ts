@@ -37,7 +37,7 @@ export function spellWords({ from, to, most }: Spell, format: Format): string {
   return `Damp: over ${limit} from ${clockTime(from, format.locale)} to ${clockTime(to, format.locale)}, at most ${format.show("percent", most)}.`;
 }
 
-export const dampAirWords = (format: Format): string =>
+export const dayLimitWords = (format: Format): string =>
   `Over ${format.show("percent", practice.rhFinalDry.value)} a last coat isn’t taken as dry right through; over ${format.show("percent", practice.rhNeverDry.value)} no coat gets dry.`;
 
 /** How the hours ahead were made, and how far that has been off. */
