@@ -1,4 +1,4 @@
-import type { Coat } from "../src/physics/drying/coat.ts";
+import type { WetLayer } from "../src/physics/drying/coat.ts";
 import { dosesOf, dryTrack, startTrack, whyNotReady } from "../src/physics/drying/coatTrack.ts";
 import { stepsInRow } from "../src/physics/drying/dryAlong.ts";
 import type { DryingInterval } from "../src/physics/drying/dryStep.ts";
@@ -12,7 +12,7 @@ export function dryThrough({
   intervals,
   resistanceFactor: factor = 1,
 }: {
-  readonly coat: Coat;
+  readonly coat: WetLayer;
   readonly filmWM2K: number;
   readonly pocketSM: number;
   readonly intervals: readonly DryingInterval[];

@@ -1,7 +1,7 @@
 import * as fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import truth from "../../tests/truth/bluetooth.json" with { type: "json" };
-import type { Frame } from "./bluetoothFrames.ts";
+import type { SensorFrame } from "./bluetoothFrames.ts";
 import {
   batteryShare,
   humidityShare,
@@ -17,7 +17,7 @@ const hex = (bytes: readonly number[]): string =>
 type Row = { readonly bytes: readonly number[]; readonly is?: unknown; readonly why?: string };
 
 /** A clock as text, so that the table can be read. */
-function shown(frame: Frame<unknown>): unknown {
+function shown(frame: SensorFrame<unknown>): unknown {
   if (!frame.ok || typeof frame.value !== "object" || frame.value === null) return frame;
   const { clockMs, ...rest } = frame.value as { clockMs: number | null };
   return {

@@ -4,7 +4,7 @@
  */
 
 /** What a frame says, or why it says nothing. "unknown": the sensor itself says that it does not know. */
-export type Frame<T> =
+export type SensorFrame<T> =
   | { readonly ok: true; readonly value: T }
   | { readonly ok: false; readonly why: "short" | "unknown" | "out-of-range" };
 
@@ -17,7 +17,7 @@ export type WeightFrame = {
 export type ThermometerFrame = { readonly tempC: number; readonly clockMs: number | null };
 
 /** Temperature 0x2A6E, °C: sint16 in 0.01 °C, 0x8000 "value is not known". Refuses under absolute zero. */
-export function temperatureC(bytes: DataView): Frame<number> {
+export function temperatureC(bytes: DataView): SensorFrame<number> {
   if (bytes.byteLength < 2) return short;
   const raw = bytes.getInt16(0, true);
   if (raw === -0x8000) return unknown;
@@ -25,7 +25,7 @@ export function temperatureC(bytes: DataView): Frame<number> {
 }
 
 /** Humidity 0x2A6F as a fraction 0–1: uint16 in 0.01 %, 0xFFFF "value is not known" (the latter from memory of it). */
-export function humidityShare(bytes: DataView): Frame<number> {
+export function humidityShare(bytes: DataView): SensorFrame<number> {
   if (bytes.byteLength < 2) return short;
   const raw = bytes.getUint16(0, true);
   if (raw === 0xffff) return unknown;
@@ -33,14 +33,14 @@ export function humidityShare(bytes: DataView): Frame<number> {
 }
 
 /** Pressure 0x2A6D, Pa: uint32 in 0.1 Pa. Refuses what no inhabited place has, 20–120 kPa. */
-export function pressurePa(bytes: DataView): Frame<number> {
+export function pressurePa(bytes: DataView): SensorFrame<number> {
   if (bytes.byteLength < 4) return short;
   const pascals = bytes.getUint32(0, true) / 10;
   return pascals < 20_000 || pascals > 120_000 ? outOfRange : told(pascals);
 }
 
 /** Battery Level 0x2A19 as a fraction 0–1: uint8 in percent. */
-export function batteryShare(bytes: DataView): Frame<number> {
+export function batteryShare(bytes: DataView): SensorFrame<number> {
   if (bytes.byteLength < 1) return short;
   const percent = bytes.getUint8(0);
   return percent > 100 ? outOfRange : told(percent / 100);
@@ -51,7 +51,7 @@ export function batteryShare(bytes: DataView): Frame<number> {
  * height (4) where their flags stand. 0xFFFF is "measurement unsuccessful" (from memory of the Weight Scale Service).
  * The unit is 5 g at best: enough for a large shell, too coarse for the water of one coat on a small one.
  */
-export function weight(bytes: DataView): Frame<WeightFrame> {
+export function weight(bytes: DataView): SensorFrame<WeightFrame> {
   if (bytes.byteLength < 3) return short;
   const flags = bytes.getUint8(0);
   const length = 3 + (flags & 2 ? 7 : 0) + (flags & 4 ? 1 : 0) + (flags & 8 ? 4 : 0);
@@ -69,7 +69,7 @@ const gramsInPound = 453.592_37;
  * Temperature Measurement 0x2A1C: flags, a 32-bit FLOAT of IEEE 11073-20601 in °C or °F, then a date (7) and a place
  * (1) where their flags stand.
  */
-export function thermometer(bytes: DataView): Frame<ThermometerFrame> {
+export function thermometer(bytes: DataView): SensorFrame<ThermometerFrame> {
   if (bytes.byteLength < 5) return short;
   const flags = bytes.getUint8(0);
   if (bytes.byteLength < 5 + (flags & 2 ? 7 : 0) + (flags & 4 ? 1 : 0)) return short;
@@ -85,7 +85,7 @@ export function thermometer(bytes: DataView): Frame<ThermometerFrame> {
  * 0 set aside: 0x7FFFFF not a number, 0x800000 not at this resolution, 0x800001 reserved, 0x7FFFFE and 0x800002
  * plus and minus infinity.
  */
-function medicalFloat(bytes: DataView, at: number): Frame<number> {
+function medicalFloat(bytes: DataView, at: number): SensorFrame<number> {
   const raw = bytes.getUint32(at, true);
   if (raw === 0x007fffff || raw === 0x00800000 || raw === 0x00800001) return unknown;
   if (raw === 0x007ffffe || raw === 0x00800002) return outOfRange;
@@ -115,7 +115,7 @@ function clockMs(bytes: DataView, at: number): number | null {
   return Date.UTC(year, month - 1, day, hour, minute, second);
 }
 
-const told = <T>(value: T): Frame<T> => ({ ok: true, value });
+const told = <T>(value: T): SensorFrame<T> => ({ ok: true, value });
 const short = { ok: false, why: "short" } as const;
 const unknown = { ok: false, why: "unknown" } as const;
 const outOfRange = { ok: false, why: "out-of-range" } as const;

@@ -1,7 +1,7 @@
 import { afterEach, beforeEach, describe, expect, test, vi } from "vitest";
 import type { StandInValue } from "../../tests/bluetoothStandIn.ts";
 import { bluetoothStandIn } from "../../tests/bluetoothStandIn.ts";
-import type { Sensor, SensorOptions, SensorState, SensorValue } from "./bluetoothSensor.ts";
+import type { Sensor, SensorOptions, LinkState, SensorValue } from "./bluetoothSensor.ts";
 import { openSensor, retryWaitMs } from "./bluetoothSensor.ts";
 
 beforeEach(() => vi.useFakeTimers());
@@ -18,7 +18,7 @@ const airService = {
 
 async function open(standIn: ReturnType<typeof bluetoothStandIn>, options: Partial<SensorOptions> = {}) {
   const values: SensorValue[] = [];
-  const states: SensorState[] = [];
+  const states: LinkState[] = [];
   const batteries: number[] = [];
   const faults: string[] = [];
   const result = await openSensor({

@@ -1,7 +1,7 @@
 import { millisecondsInMinute as minuteMs } from "date-fns/constants";
 import type { BluetoothApi, BluetoothDevice, DeviceWanted } from "./bluetoothApi.ts";
 import { browserBluetooth } from "./bluetoothApi.ts";
-import type { Frame, ThermometerFrame, WeightFrame } from "./bluetoothFrames.ts";
+import type { SensorFrame, ThermometerFrame, WeightFrame } from "./bluetoothFrames.ts";
 import {
   batteryShare,
   humidityShare,
@@ -27,7 +27,7 @@ export type SensorValue =
   | ({ readonly kind: "thermometer" } & ThermometerFrame);
 
 /** "waiting": lost, and tried again in `retryMs`. "stopped" is the last one. */
-export type SensorState =
+export type LinkState =
   | { readonly is: "connecting" | "connected" | "stopped" }
   | { readonly is: "waiting"; readonly retryMs: number };
 
@@ -54,7 +54,7 @@ export type SensorResult =
 export type SensorOptions = {
   readonly kind: SensorKind;
   readonly onValue: (value: SensorValue) => void;
-  readonly onState?: ((state: SensorState) => void) | undefined;
+  readonly onState?: ((state: LinkState) => void) | undefined;
   /** Battery left, 0–1; never called where the sensor does not tell it. */
   readonly onBattery?: ((share: number) => void) | undefined;
   /** A frame that says nothing, with the reason. */
@@ -164,7 +164,7 @@ function wantedValues(
 ): readonly Wanted[] {
   const of = <T>(
     [service, characteristic]: readonly [number, number],
-    read: (bytes: DataView) => Frame<T>,
+    read: (bytes: DataView) => SensorFrame<T>,
     tell: (value: T | null) => void,
     isNeeded = true,
   ): Wanted => ({

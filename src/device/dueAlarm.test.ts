@@ -1,13 +1,13 @@
 import * as fc from "fast-check";
 import { expect, test } from "vitest";
 import { lookAtDues, newsMs } from "./dueAlarm.ts";
-import type { Due, Seen } from "./dueAlarm.ts";
+import type { Due, LastLook } from "./dueAlarm.ts";
 
 const minute = 60_000;
 const hour = 60 * minute;
 const nowMs = Date.parse("2026-03-07T18:30:00Z");
 const heron = { id: "heron", dueMs: nowMs };
-const lookedAt = (atMs: number, waiting: readonly string[] = []): Seen => ({ atMs, waiting });
+const lookedAt = (atMs: number, waiting: readonly string[] = []): LastLook => ({ atMs, waiting });
 const ids = (dues: readonly Due[]): readonly string[] => dues.map(({ id }) => id);
 
 test("a coat that comes due while the screen is on rings, once", () => {
@@ -72,7 +72,7 @@ test("the next look is at the next due time, and never more than half a minute a
 });
 
 const step = (atMinute: number, id = "p-metal-melted") => ({ id, dueMs: nowMs + atMinute * minute });
-const lookAt = (atMinute: number, seen: Seen, ...dues: readonly Due[]) =>
+const lookAt = (atMinute: number, seen: LastLook, ...dues: readonly Due[]) =>
   lookAtDues({ dues, seen, nowMs: nowMs + atMinute * minute });
 
 test("a step rings once as its time comes, though its time then goes along with the clock", () => {

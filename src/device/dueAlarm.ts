@@ -1,7 +1,7 @@
 export type Due = { readonly id: string; readonly dueMs: number };
 
 /** What is remembered from one look to the next. `waiting` and `rung` may die with the page, `atMs` is stored. */
-export type Seen = {
+export type LastLook = {
   readonly atMs: number;
   readonly waiting: readonly string[];
   /** What has come and was not put off since: a time that goes along with the clock does not come twice. */
@@ -17,7 +17,7 @@ export type Look<T extends Due> = {
   readonly next: T | null;
   /** How long to wait for the next look, ms. */
   readonly lookAgainMs: number;
-  readonly seen: Seen;
+  readonly seen: LastLook;
 };
 
 /** Hidden pages get one timer a minute, so a due time may be found up to this late and still be news. */
@@ -43,7 +43,7 @@ export function lookAtDues<T extends Due>({
   nowMs,
 }: {
   readonly dues: readonly T[];
-  readonly seen: Seen;
+  readonly seen: LastLook;
   readonly nowMs: number;
 }): Look<T> {
   const ordered = [...dues].sort((a, b) => a.dueMs - b.dueMs || (a.id < b.id ? -1 : 1));

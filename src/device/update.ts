@@ -14,11 +14,11 @@ export type Updates = {
   /** Reload now, for a page that was held on the old version. */
   readonly reload: () => void;
   /** Ask the host for a newer version. Browsers do it on a visit; an app left open for days has to ask. */
-  readonly check: () => Promise<Checked>;
+  readonly check: () => Promise<UpdateState>;
 };
 
 /** "waiting": a newer version is stored and can be applied. "no-answer": the host could not be asked. */
-export type Checked = "waiting" | "none" | "no-answer";
+export type UpdateState = "waiting" | "none" | "no-answer";
 
 /**
  * Stores the app for offline use and tells of new versions.
@@ -69,7 +69,7 @@ export function watchUpdates({
   };
 }
 
-async function checkNow(container: ServiceWorkerContainer): Promise<Checked> {
+async function checkNow(container: ServiceWorkerContainer): Promise<UpdateState> {
   try {
     const registration = await container.getRegistration();
     if (registration === undefined) return "no-answer";

@@ -2,10 +2,10 @@ import type { Mesh } from "./mesh.ts";
 import { rootOf } from "./unionFind.ts";
 
 /** Parts of a welded mesh that touch nowhere: how many, and of which each triangle is. */
-export type Bodies = { readonly count: number; readonly ofTriangle: Uint32Array };
+export type MeshParts = { readonly count: number; readonly ofTriangle: Uint32Array };
 
 /** Joins vertices of a triangle (R. Tarjan, Efficiency of a good but not linear set union algorithm, 1975). */
-export function bodiesOf({ pos, idx }: Mesh): Bodies {
+export function bodiesOf({ pos, idx }: Mesh): MeshParts {
   const vertices = Math.floor(pos.length / 3);
   const parent = new Uint32Array(vertices);
   for (let v = 0; v < vertices; v++) parent[v] = v;

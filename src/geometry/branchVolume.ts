@@ -3,9 +3,9 @@ import type { Surface } from "./surface.ts";
 import type { Vec3 } from "./vector.ts";
 
 /** Marks which triangles and vertices a walk has seen, so that many walks share one array. */
-export type Seen = { readonly triangles: Uint32Array; readonly vertices: Uint32Array; turn: number };
+export type SeenMarks = { readonly triangles: Uint32Array; readonly vertices: Uint32Array; turn: number };
 
-export const unseen = (surface: Surface): Seen => ({
+export const unseen = (surface: Surface): SeenMarks => ({
   triangles: new Uint32Array(surface.idx.length / 3),
   vertices: new Uint32Array(surface.pos.length / 3),
   turn: 0,
@@ -30,7 +30,7 @@ export function branchVolume({
   up: Vec3;
   /** Heights this close to the saddle count as the saddle's. */
   blur: number;
-  seen: Seen;
+  seen: SeenMarks;
 }): number {
   const { idx, start, around } = surface;
   const turn = ++seen.turn;

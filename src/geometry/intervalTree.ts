@@ -14,7 +14,7 @@ export type Columns = {
 export type Outlet = { readonly node: number; readonly level: number };
 
 /** What stays above a level. Volume and mouth in columns: multiply by pitch². */
-export type Held = {
+export type HeldAbove = {
   readonly volume: number;
   /** Columns open at the level. */
   readonly mouth: number;
@@ -25,7 +25,7 @@ export type Held = {
   readonly vented: boolean;
 };
 
-type Part = Omit<Held, "vented"> & { readonly parts: readonly [Part, Part] | null };
+type Part = Omit<HeldAbove, "vented"> & { readonly parts: readonly [Part, Part] | null };
 
 /**
  * Join tree of columns, from the top down: an interval appears at its top, joins what it overlaps in the four
@@ -41,7 +41,7 @@ export function heldIn({
   columns: Columns;
   outlets: readonly Outlet[];
   blur: number;
-}): readonly Held[] {
+}): readonly HeldAbove[] {
   const { nu, nv, start, bottom, top } = columns;
   const n = top.length;
   const columnOf = columnsOf(columns);
@@ -60,7 +60,7 @@ export function heldIn({
   // Columns of one flat top differ by rounding; they hold nothing.
   const grain = blur / 250;
   const lastMeeting: (readonly [Part, Part] | undefined)[] = [];
-  const held: Held[] = [];
+  const held: HeldAbove[] = [];
 
   const partAt = (root: number, level: number): Part => ({
     volume: closed[root]! + sumTops[root]! - open[root]! * level,

@@ -28,7 +28,7 @@ import { dueTimes } from "../ui/base/alarm/dueTimes.ts";
 import { runDues } from "../ui/fire/run/runDues.ts";
 import { bucketSpans } from "../ui/making/timeline/bucketSpans.ts";
 import { dipWishes } from "../logbook/dip/dipWishes.ts";
-import { roomLanes } from "../ui/making/timeline/timelineRows.ts";
+import { roomRows } from "../ui/making/timeline/timelineRows.ts";
 import { timelineSpan } from "../ui/making/timeline/timelineScale.ts";
 import { startingSettings } from "./settings.ts";
 import log from "../../tests/fixtures/log-v2.json" with { type: "json" };
@@ -50,7 +50,7 @@ function askedOfTime(standings: readonly Standing[], buckets: readonly Bucket[])
   const wanted = wishes.wanted.map(({ wish }) => wish);
   return [
     dueTimes(standings),
-    roomLanes(standings, span),
+    roomRows(standings, span),
     wishes,
     dipProposal({ wishes: wanted, hours, now }),
   ];

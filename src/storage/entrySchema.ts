@@ -5,7 +5,7 @@ import { liftEntry, schemaVersion } from "../logbook/entries/lifts.ts";
 import { bodySchemas } from "../logbook/entries/allBodies.ts";
 
 /** Where an entry fails and what was expected there; `found` is short and never the whole value. */
-export type Fault = {
+export type ParseFault = {
   readonly code: "malformed" | "newer-version";
   /** Path of the field, such as `body.rh`; empty when the entry as a whole is wrong. */
   readonly field: string;
@@ -15,7 +15,7 @@ export type Fault = {
   readonly limits?: { readonly found: number; readonly low: number; readonly high: number } | undefined;
 };
 export type Parsed =
-  { readonly ok: true; readonly entry: Entry } | { readonly ok: false; readonly fault: Fault };
+  { readonly ok: true; readonly entry: Entry } | { readonly ok: false; readonly fault: ParseFault };
 
 const latestMs = Date.UTC(2200, 0, 1);
 const time = z.int().min(0).max(latestMs);
@@ -103,7 +103,7 @@ function issueFault(issues: readonly z.core.$ZodIssue[], value: unknown): Parsed
   });
 }
 
-const fault = (f: Omit<Fault, "code"> & { readonly code?: Fault["code"] }): Parsed => ({
+const fault = (f: Omit<ParseFault, "code"> & { readonly code?: ParseFault["code"] }): Parsed => ({
   ok: false,
   fault: { code: "malformed", ...f },
 });

@@ -9,7 +9,7 @@ import type { EntryBodies } from "../logbook/entries/entry.ts";
 import { backupOf, bringIn } from "../../tests/fixtures/backups.ts";
 import { readMelt, readMelts, readPour, readPours, readRun, readRuns } from "./fires.ts";
 import { getPattern, listPatterns, putPattern, removePattern } from "./patterns.ts";
-import { readBucket, readPiece, readShop } from "./reads.ts";
+import { readBucketState, readPiece, readShop } from "./reads.ts";
 import { rebuildProjections } from "./rebuild.ts";
 import { runCommand } from "./run.ts";
 import { openShopDb } from "./shopDb.ts";
@@ -81,7 +81,7 @@ describe("a log of the present version", () => {
     expect([shop.cups.length, shop.kilns.length, shop.stockMoves.length, shop.shrinks.length]).toEqual([
       1, 1, 1, 1,
     ]);
-    const bucket = (await readBucket(db, "first-prime"))?.bucket;
+    const bucket = (await readBucketState(db, "first-prime"))?.bucket;
     expect([bucket?.targets.lowS, bucket?.readings.length, bucket?.tops.length]).toEqual([26, 1, 1]);
     const piece = (await readPiece(db, run?.pieceIds[0] ?? "", dayOne))?.piece;
     expect([piece?.weighings.length, piece?.patterns.length, piece?.runIds.length]).toEqual([1, 1, 1]);
@@ -126,7 +126,7 @@ test("a store of the first version is opened with everything in it, and its rows
     { key: "own", value: { units: "us" } },
     { key: "piece-new", value: { name: "Crane" } },
   ]);
-  expect((await readBucket(db, "first-prime"))?.bucket.readings).toHaveLength(1);
+  expect((await readBucketState(db, "first-prime"))?.bucket.readings).toHaveLength(1);
   const row = await db.projections.get("bucket/first-prime");
   expect(row?.kind === "bucket" ? row.state.readings.map(({ cupS }) => cupS) : null).toEqual([22.5]);
   const kept = await db.projections.orderBy("stream").toArray();

@@ -127,7 +127,7 @@ const allBuckets = (states: readonly Bucket[]): readonly Bucket[] =>
   );
 
 /** A bucket with every line of its log. */
-export async function readBucket(
+export async function readBucketState(
   db: ShopDb,
   id: string,
 ): Promise<{ readonly bucket: Bucket; readonly entries: readonly Entry[] } | null> {

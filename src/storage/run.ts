@@ -5,7 +5,7 @@ import type { Entry } from "../logbook/entries/entry.ts";
 import type { Command, Moment, Refusal } from "../logbook/log/command.ts";
 import { decide, decideOn } from "../logbook/log/decide.ts";
 import { settledLog, withEntry, type SettledLog } from "../logbook/log/settledLog.ts";
-import { parseEntry, type Fault } from "./entrySchema.ts";
+import { parseEntry, type ParseFault } from "./entrySchema.ts";
 import { rowOf, withReading } from "./projection.ts";
 import { isOutOfSpace } from "./quota.ts";
 import type { ShopDb } from "./rows.ts";
@@ -148,7 +148,7 @@ function unreadable(entry: Entry): Refusal | null {
   return parsed.ok ? null : refusalFor(parsed.fault);
 }
 
-const refusalFor = ({ field, limits }: Fault): Refusal =>
+const refusalFor = ({ field, limits }: ParseFault): Refusal =>
   limits === undefined
     ? { code: "missing", field: field.replace(/^body\./, "") }
     : { code: "out-of-range", field: field.replace(/^body\./, ""), ...limits };

@@ -1,10 +1,10 @@
 import { Dexie } from "dexie";
 import { compareEntries, type Entry } from "../logbook/entries/entry.ts";
-import { parseEntry, type Fault } from "./entrySchema.ts";
+import { parseEntry, type ParseFault } from "./entrySchema.ts";
 import type { ShopDb, StoredEntry } from "./rows.ts";
 
 /** A stored row that could not be read: it stays in the store and in every export, and takes no part in a sum. */
-export type SetAside = { readonly id: string; readonly stream: string; readonly fault: Fault };
+export type SetAside = { readonly id: string; readonly stream: string; readonly fault: ParseFault };
 export type ReadEntries = { readonly entries: readonly Entry[]; readonly setAside: readonly SetAside[] };
 
 /** Stored rows as entries in the order of the log; what can't be read is set aside, never thrown and never dropped. */

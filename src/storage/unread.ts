@@ -1,5 +1,5 @@
 import { streamOf } from "../logbook/entries/entry.ts";
-import { parseEntry, type Fault } from "./entrySchema.ts";
+import { parseEntry, type ParseFault } from "./entrySchema.ts";
 import { hasState } from "./listed.ts";
 import { openRaw, rawRows } from "./rawRows.ts";
 import type { ShopDb, StoredEntry } from "./rows.ts";
@@ -10,7 +10,7 @@ export type UnreadLine = {
   readonly id: string;
   readonly stream: string | null;
   /** Null where the browser itself could not give the row out. */
-  readonly fault: Fault | null;
+  readonly fault: ParseFault | null;
 };
 
 export type Unread = {

@@ -3,7 +3,7 @@ import { viscosityCups } from "../physics/slurry/viscosityCups.ts";
 import type { Published } from "./published.ts";
 
 /** A kind of flow cup. The cup in the hand is a thing of its own: two of one kind never share a chart. */
-export type Cup = {
+export type CupKind = {
   readonly id: CupId;
   readonly label: string;
   readonly orificeMm: Published;
@@ -47,19 +47,21 @@ const rows: readonly Row[] = [
 const standardOf = (id: CupId): string =>
   id.startsWith("zahn") ? "ASTM D4212" : id.startsWith("ford") ? ford : "ISO 2431";
 
-export const cups: readonly Cup[] = rows.map(([id, label, orifice, formula, formulaSource, rangeSource]) => {
-  const { lowS, highS, referenceC } = viscosityCups[id];
-  return {
-    id,
-    label,
-    orificeMm: { value: orifice, source: `${standardOf(id)}, nominal` },
-    formula: { value: `ν = ${formula}`, source: formulaSource },
-    seconds: { value: { low: lowS, high: highS }, source: rangeSource },
-    referenceC: { value: referenceC, source: standardOf(id) },
-  };
-});
+export const cups: readonly CupKind[] = rows.map(
+  ([id, label, orifice, formula, formulaSource, rangeSource]) => {
+    const { lowS, highS, referenceC } = viscosityCups[id];
+    return {
+      id,
+      label,
+      orificeMm: { value: orifice, source: `${standardOf(id)}, nominal` },
+      formula: { value: `ν = ${formula}`, source: formulaSource },
+      seconds: { value: { low: lowS, high: highS }, source: rangeSource },
+      referenceC: { value: referenceC, source: standardOf(id) },
+    };
+  },
+);
 
-export const cupOf = (id: string): Cup | null => cups.find((cup) => cup.id === id) ?? null;
+export const cupOf = (id: string): CupKind | null => cups.find((cup) => cup.id === id) ?? null;
 
 /** Coefficient of variation of one cup in one workshop, and of cups between workshops, as fractions. */
 export const cupRepeatability = {

@@ -2,7 +2,7 @@
 export type StepSeconds = { readonly low: number; readonly high: number };
 
 /** Must be ticked before the next step: bucket fit, prime covers all, look over, weight, before the seal, lip clear. */
-export type HoldPoint =
+export type GuideHold =
   "bucket-fit" | "no-bare-wax" | "after-second-coat" | "mid-shell" | "before-seal" | "lip-clear";
 
 export type DipStepId =
@@ -18,10 +18,10 @@ export type DipStepId =
   | "after"
   | "dry";
 
-export type DipStep = {
+export type GuideDipStep = {
   readonly id: DipStepId;
   readonly seconds: StepSeconds | null;
-  readonly hold: HoldPoint | null;
+  readonly hold: GuideHold | null;
   /** Silica dust: mask on. */
   readonly dust: boolean;
 };
@@ -29,7 +29,11 @@ export type DipStep = {
 /** Where the times come from. */
 export const dipStepSource = "common practice, no source; starting values";
 
-const step = (id: DipStepId, seconds: StepSeconds | null = null, hold: HoldPoint | null = null): DipStep => ({
+const step = (
+  id: DipStepId,
+  seconds: StepSeconds | null = null,
+  hold: GuideHold | null = null,
+): GuideDipStep => ({
   id,
   seconds,
   hold,
@@ -38,7 +42,7 @@ const step = (id: DipStepId, seconds: StepSeconds | null = null, hold: HoldPoint
 
 const span = (low: number, high: number): StepSeconds => ({ low, high });
 
-const prime: readonly DipStep[] = [
+const prime: readonly GuideDipStep[] = [
   step("piece-ready"),
   step("bucket-ready", null, "bucket-fit"),
   step("enter"),
@@ -49,7 +53,7 @@ const prime: readonly DipStep[] = [
   step("after", null, "lip-clear"),
   step("dry"),
 ];
-const backup: readonly DipStep[] = [
+const backup: readonly GuideDipStep[] = [
   step("piece-ready"),
   step("bucket-ready", null, "bucket-fit"),
   step("prewet", span(2, 5)),
@@ -62,7 +66,7 @@ const backup: readonly DipStep[] = [
   step("after", null, "lip-clear"),
   step("dry"),
 ];
-const seal: readonly DipStep[] = [
+const seal: readonly GuideDipStep[] = [
   step("piece-ready", null, "before-seal"),
   step("bucket-ready", null, "bucket-fit"),
   step("enter", span(5, 15)),
@@ -72,7 +76,9 @@ const seal: readonly DipStep[] = [
 ];
 
 /** Steps of one dip, in order. Intermediate coats go as backups do. */
-export const dipSteps: Readonly<Record<"prime" | "intermediate" | "backup" | "seal", readonly DipStep[]>> = {
+export const dipSteps: Readonly<
+  Record<"prime" | "intermediate" | "backup" | "seal", readonly GuideDipStep[]>
+> = {
   prime,
   intermediate: backup,
   backup,
@@ -86,7 +92,7 @@ export function lookOverBefore({
 }: {
   coatsDone: number;
   coatsPlanned: number;
-}): HoldPoint | null {
+}): GuideHold | null {
   if (coatsDone === 2) return "after-second-coat";
   return coatsDone > 2 && coatsDone === Math.ceil(coatsPlanned / 2) ? "mid-shell" : null;
 }

@@ -17,4 +17,4 @@ export const sieveOpeningMm = {
   325: 0.045,
 } as const satisfies Record<number, number>;
 
-export type Mesh = keyof typeof sieveOpeningMm;
+export type SieveMesh = keyof typeof sieveOpeningMm;

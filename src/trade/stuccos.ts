@@ -1,5 +1,5 @@
 import { coatBuildMm } from "../physics/shell/wall.ts";
-import type { Mesh } from "./meshes.ts";
+import type { SieveMesh } from "./meshes.ts";
 import { sieveOpeningMm } from "./meshes.ts";
 
 /** A cut of sand, named by the sieves it passes and stays on. `order` runs from the finest, 0. */
@@ -22,8 +22,8 @@ const buildSource =
   "estimate: slurry film and 1.1 of the mean grain, ± 25 %; range: common practice, no source; grain: ASTM E11 / ISO 565 (from memory)";
 
 type Cut = {
-  readonly coarse: Mesh;
-  readonly fine: Mesh;
+  readonly coarse: SieveMesh;
+  readonly fine: SieveMesh;
   /** Slurry left on the wall after draining, mm: common practice, no source. */
   readonly filmMm: number;
   readonly low: number;

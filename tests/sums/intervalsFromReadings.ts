@@ -1,5 +1,5 @@
 import type { DryingInterval } from "../../src/physics/drying/dryStep.ts";
-import { inOrder, intervalsBetween, type AirReading } from "../../src/physics/drying/readings.ts";
+import { inOrder, intervalsBetween, type FilmReading } from "../../src/physics/drying/readings.ts";
 import { requireAirPressure, requireMoment } from "../../src/physics/stats/range.ts";
 
 export type AirHistory = {
@@ -25,7 +25,7 @@ export function intervalsFromReadings({
   toMs,
   pressurePa,
 }: {
-  readonly readings: readonly AirReading[];
+  readonly readings: readonly FilmReading[];
   readonly fromMs: number;
   readonly toMs: number;
   readonly pressurePa: number;
@@ -60,7 +60,7 @@ export function intervalsFromReadings({
 }
 
 function held(
-  { tempC, rh, filmWM2K }: AirReading,
+  { tempC, rh, filmWM2K }: FilmReading,
   { ms, pressurePa }: { ms: number; pressurePa: number },
 ): DryingInterval {
   return { durationS: ms / 1000, tempC, rh, pressurePa, filmWM2K };

@@ -5,12 +5,12 @@ import type { Piece } from "../piece/piece.ts";
 import { ranges, within } from "../entries/ranges.ts";
 import { peakAndHold } from "../fire/runStanding.ts";
 
-export type Inside = "clean" | "residue" | "stopped";
+export type InsideOfRun = "clean" | "residue" | "stopped";
 
 export type EndDraft = {
   readonly result: "done" | "stopped";
   /** By piece; a piece that is left out takes what the result of the run says. */
-  readonly inside: Readonly<Record<string, Inside | undefined>>;
+  readonly inside: Readonly<Record<string, InsideOfRun | undefined>>;
   readonly peakC: number | null;
   readonly holdMin: number | null;
   /** Whether the shells count as fired, and as preheated. */
@@ -107,5 +107,5 @@ export function endRun(run: Run, pieces: readonly Piece[], draft: EndDraft): rea
 }
 
 /** A firing has no burnout's end to say how the inside came out. */
-const seenInside = (run: Run, inside: Inside | undefined): { readonly inside?: "clean" | "residue" } =>
+const seenInside = (run: Run, inside: InsideOfRun | undefined): { readonly inside?: "clean" | "residue" } =>
   run.plan.purpose === "firing" && (inside === "clean" || inside === "residue") ? { inside } : {};

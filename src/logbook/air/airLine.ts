@@ -2,7 +2,7 @@ import { millisecondsInDay as dayMs, millisecondsInHour as hourMs } from "date-f
 import { pressureAtAltitudePa, rhOverIce } from "../../physics/air/air.ts";
 import type { DryingInterval, DryStep } from "../../physics/drying/dryStep.ts";
 import { forecastAir } from "../../physics/drying/forecast.ts";
-import type { AirReading as PhysicsReading } from "../../physics/drying/readings.ts";
+import type { FilmReading as PhysicsReading } from "../../physics/drying/readings.ts";
 import { inOrder, intervalsBetween } from "../../physics/drying/readings.ts";
 import { airClasses } from "../../trade/airClasses.ts";
 import type { AirReading } from "../piece/piece.ts";

@@ -3,7 +3,7 @@ import type { AirReading } from "../piece/piece.ts";
 
 export const chartHours = 48;
 
-export type AirPoint = { readonly at: number; readonly value: number };
+export type SeriesPoint = { readonly at: number; readonly value: number };
 
 /** Readings of the last two days, the one before them too: the line has to start somewhere. Oldest first. */
 export function recentReadings(readings: readonly AirReading[], now: number): readonly AirReading[] {
@@ -23,7 +23,7 @@ export function niceRange(values: readonly number[], step: number): { low: numbe
 }
 
 /** The line cut where the chart begins: the point before it gives way to where the line crosses the start. */
-export function fromStart(points: readonly AirPoint[], from: number): readonly AirPoint[] {
+export function fromStart(points: readonly SeriesPoint[], from: number): readonly SeriesPoint[] {
   const [first, second] = points;
   if (first === undefined || first.at >= from) return points;
   if (second === undefined || second.at <= first.at)

@@ -2,7 +2,7 @@ import { millisecondsInDay as dayMs, millisecondsInHour as hourMs } from "date-f
 import { describe, expect, test } from "vitest";
 import { forecastError } from "../../physics/drying/forecastError.ts";
 import { makeFormat } from "../../ui/base/format/units.ts";
-import { dayOf, midnight, pointAt, spellsOver } from "./dayAir.ts";
+import { dayOf, midnight, dayPointAt, spellsOver } from "./dayAir.ts";
 import { dayWords, errorWords, spellWords } from "../../ui/air/rooms/day/dayWords.ts";
 
 const metric = makeFormat("metric", "en-GB");
@@ -33,9 +33,9 @@ describe("a day of a room", () => {
   test("a moment is looked up where it was read, else where it is foretold, and is nothing in a hole", () => {
     const holed = hourly(3).filter(({ atMs }) => atMs < today + 2 * hourMs || atMs > today + 8 * hourMs);
     const day = dayOf(holed, { from: today, now });
-    expect(pointAt(day, today + hourMs)).toMatchObject({ isForetold: false });
-    expect(pointAt(day, today + 5 * hourMs)).toBeNull();
-    expect(pointAt(day, now + 6 * hourMs)).toMatchObject({ isForetold: true });
+    expect(dayPointAt(day, today + hourMs)).toMatchObject({ isForetold: false });
+    expect(dayPointAt(day, today + 5 * hourMs)).toBeNull();
+    expect(dayPointAt(day, now + 6 * hourMs)).toMatchObject({ isForetold: true });
   });
 });
 

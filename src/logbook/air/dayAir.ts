@@ -5,7 +5,7 @@ import { rhOverIce } from "../../physics/air/air.ts";
 import type { AirPoint, DayView } from "../../physics/drying/dayView.ts";
 import { airPoint, dayView, forecastPoints } from "../../physics/drying/dayView.ts";
 import { forecastAir } from "../../physics/drying/forecast.ts";
-import type { AirReading as PhysicsReading } from "../../physics/drying/readings.ts";
+import type { FilmReading as PhysicsReading } from "../../physics/drying/readings.ts";
 import type { AirReading } from "../piece/piece.ts";
 import { airClasses } from "../../trade/airClasses.ts";
 
@@ -24,7 +24,7 @@ export const toPhysics = ({ at, airC, rh, air }: AirReading): PhysicsReading => 
 /** Midnight of the device's own clock before this moment, epoch ms, and the ones about it. */
 export const midnight = (at: number, daysOn = 0): number => addDays(startOfDay(at), daysOn).getTime();
 
-export type Foretold = {
+export type DayForecast = {
   /** Hour by hour from now; led by the last reading where that is not two hours old. */
   readonly points: readonly AirPoint[];
   readonly basis: "repeat-yesterday" | "hold-last";
@@ -36,7 +36,7 @@ export type Day = {
   readonly to: number;
   readonly view: DayView;
   /** Today only; null where there is nothing to foretell from. */
-  readonly ahead: Foretold | null;
+  readonly ahead: DayForecast | null;
   /** When last was read at all, epoch ms. */
   readonly lastAt: number | null;
 };
@@ -62,7 +62,7 @@ export function dayOf(
   };
 }
 
-function aheadOf(known: readonly PhysicsReading[], now: number): Foretold | null {
+function aheadOf(known: readonly PhysicsReading[], now: number): DayForecast | null {
   const last = known.at(-1);
   if (last === undefined || now - last.atMs > tooOldMs) return null;
   const { intervals, basis } = forecastAir({
@@ -101,7 +101,7 @@ export function spellsOver(points: readonly (AirPoint | null)[], limitRh: number
 }
 
 /** The point nearest to a moment, of those read and foretold; null where none lies within a step or an hour. */
-export function pointAt(
+export function dayPointAt(
   day: Day,
   at: number,
 ): { readonly point: AirPoint; readonly isForetold: boolean } | null {

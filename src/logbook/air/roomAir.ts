@@ -8,14 +8,14 @@ import { remembered } from "../log/memo.ts";
 import type { AirReading } from "../piece/piece.ts";
 
 /** A stretch of steady air, epoch ms; the last one of a room has no end. */
-export type Stretch = { readonly from: number; readonly to: number; readonly step: DryStep };
+export type AirStretch = { readonly from: number; readonly to: number; readonly step: DryStep };
 
 /** A room's air as one line of stretches, from half a day before its first reading to the end of time. */
 export type RoomAir = Pick<AirLine, "readings" | "pressurePa" | "startsAt" | "forecast"> & {
   readonly pocketSM: number;
   /** The index of the stretch that holds this time; 0 before the start. */
   readonly indexAt: (at: number) => number;
-  readonly stretch: (index: number) => Stretch | null;
+  readonly stretch: (index: number) => AirStretch | null;
   /** What a stretch is known by: shared by all lines of the room that are the same there. */
   readonly cutAt: (index: number) => Cut | null;
   /** The reading in force at this time: the last one before it, else the first. */
@@ -88,8 +88,8 @@ function airOfLine(line: AirLine, pocketSM: number): RoomAir {
   const { readings, cuts } = line;
   const [first] = readings;
   if (first === undefined) throw new RangeError("a line of air must have a reading, found none");
-  const made: (Stretch | undefined)[] = [];
-  const stretch = (index: number): Stretch | null => {
+  const made: (AirStretch | undefined)[] = [];
+  const stretch = (index: number): AirStretch | null => {
     const ready = made[index];
     if (ready) return ready;
     const cut = cuts[index];

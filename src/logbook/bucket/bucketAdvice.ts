@@ -1,5 +1,5 @@
 import { millisecondsInDay as dayMs } from "date-fns/constants";
-import type { Correction } from "../../physics/slurry/correctionAdvice.ts";
+import type { CorrectionPlan } from "../../physics/slurry/correctionAdvice.ts";
 import { correctionAdvice } from "../../physics/slurry/correctionAdvice.ts";
 import type { PredictionMet } from "../../physics/slurry/correctionPredicted.ts";
 import { predictionMet } from "../../physics/slurry/correctionPredicted.ts";
@@ -21,7 +21,7 @@ export type AdviceLack =
   | "volume";
 
 export type BucketAdvice =
-  | { readonly ok: true; readonly correction: Correction; readonly readingId: string }
+  | { readonly ok: true; readonly correction: CorrectionPlan; readonly readingId: string }
   | { readonly ok: false; readonly missing: readonly AdviceLack[] };
 
 /** What to do by the last reading since the bucket was made or added to. */

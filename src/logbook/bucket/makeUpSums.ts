@@ -1,7 +1,7 @@
 import type { BucketStanding } from "./bucketStanding.ts";
 import type { Makings } from "../entries/bucketBodies.ts";
 import { restore, type Restoring } from "../../physics/slurry/bucketMix.ts";
-import type { Advice } from "../../physics/slurry/correctionAdvice.ts";
+import type { CorrectionStep } from "../../physics/slurry/correctionAdvice.ts";
 import { predictAfter, type Predicted } from "../../physics/slurry/correctionPredicted.ts";
 import { makeUpWaterL, type Correction } from "../../physics/slurry/slurry.ts";
 import { secondsAtReference } from "../../physics/slurry/waterViscosity.ts";
@@ -29,8 +29,8 @@ export function askedMakings({ advice }: Pick<BucketStanding, "advice">): Making
     : makingsOf({ flourKg: add.flourKg, solKg: add.solKg ?? 0, waterKg: add.waterKg });
 }
 
-type Addition = Extract<Advice, { readonly code: "add-water" | "add-flour-and-binder" }>;
-const isAddition = (advice: Advice): advice is Addition =>
+type Addition = Extract<CorrectionStep, { readonly code: "add-water" | "add-flour-and-binder" }>;
+const isAddition = (advice: CorrectionStep): advice is Addition =>
   advice.code === "add-water" || advice.code === "add-flour-and-binder";
 
 /** The last reading since it was made or added to that told of its density, with its seconds where it told them too. */

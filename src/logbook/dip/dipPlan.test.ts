@@ -8,7 +8,13 @@ import { actionWords } from "../../ui/base/format/actionWords.ts";
 import { bucketFor, canTakeCoat, kindsOf, wantedDips } from "./dipPlan.ts";
 import { coatGiven, startSession, stillOn } from "./dipSession.ts";
 import { tileOf } from "../../ui/making/dip/dipTile.ts";
-import { coatTitle, lastWords, planTitle, recipeWords, wantedWords } from "../../ui/making/dip/dipWords.ts";
+import {
+  coatTitle,
+  lastWords,
+  planTitle,
+  beyondRecipeWords,
+  wantedWords,
+} from "../../ui/making/dip/dipWords.ts";
 
 const buckets = [builtInBucket(firstPrimeBucketId), builtInBucket(firstBackupBucketId)].flatMap((bucket) =>
   bucket === null ? [] : [bucket],
@@ -104,7 +110,7 @@ test("a dry piece's tile says what the tap logs, and nothing is accepted damp", 
   expect(coatTitle(tile)).toBe("Coat 4 · backup · 16–30");
   expect(tile.coat).toEqual({ number: 4, step: 3, kind: "backup", stuccoId: "16-30" });
   expect(tile.damp).toBeNull();
-  expect(recipeWords(tile)).toBeNull();
+  expect(beyondRecipeWords(tile)).toBeNull();
   expect(lastWords(tile, standing.now, "en-GB")).toBe("Coat 3 is dry");
 });
 
@@ -136,7 +142,7 @@ test("with no reading of the air the tile says that average air is assumed", () 
 test("where the recipe wants another kind the tap logs what was dipped, beside the recipe", () => {
   const standing = after(1, 60);
   const tile = tileOf(itemOf(standing), startSession([standing], backup, visit), 1);
-  expect(recipeWords(tile)).toBe("Recipe wants prime");
+  expect(beyondRecipeWords(tile)).toBe("Recipe wants prime");
   expect(tile.coat).toEqual({ number: 2, step: null, kind: "backup", stuccoId: "16-30" });
 });
 

@@ -1,11 +1,11 @@
 import type { HoldPoint as LoggedHold } from "../entries/pieceBodies.ts";
 import type { CoatKind } from "../../trade/coats.ts";
-import { dipSteps, lookOverBefore, type DipStep, type HoldPoint } from "../../trade/dipSteps.ts";
+import { dipSteps, lookOverBefore, type GuideDipStep, type GuideHold } from "../../trade/dipSteps.ts";
 
 /** One screen of the guide. */
 export type GuideStep = {
-  readonly id: DipStep["id"] | "look-over";
-  readonly seconds: DipStep["seconds"];
+  readonly id: GuideDipStep["id"] | "look-over";
+  readonly seconds: GuideDipStep["seconds"];
   readonly dust: boolean;
   /** Ticked before the next step, and kept in the log of the piece; the bucket's own look has its own screen. */
   readonly hold: LoggedHold | null;
@@ -13,7 +13,7 @@ export type GuideStep = {
   readonly logsCoat: boolean;
 };
 
-const logged: Readonly<Record<HoldPoint, LoggedHold | null>> = {
+const logged: Readonly<Record<GuideHold, LoggedHold | null>> = {
   "bucket-fit": null,
   "no-bare-wax": "prime-coverage",
   "after-second-coat": "after-second-coat",

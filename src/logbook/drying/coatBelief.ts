@@ -4,8 +4,8 @@ import type { ReadySpread } from "../../physics/stats/spread.ts";
 import { indexedCoat } from "../../physics/evidence/surfaceEvidence.ts";
 import type { Conflict } from "../../physics/evidence/waterPosterior.ts";
 import { waterPosterior } from "../../physics/evidence/waterPosterior.ts";
-import { hear } from "./coatShares.ts";
-import type { CoatSpan, Heard, Unheard } from "./coatSpan.ts";
+import { readObservations } from "./coatShares.ts";
+import type { CoatSpan, UsedObservation, UnusedObservation } from "./coatSpan.ts";
 import { walkAir } from "../air/hanging.ts";
 import { airGrounds } from "../air/airGrounds.ts";
 import { remembered } from "../log/memo.ts";
@@ -15,8 +15,8 @@ import type { DryingMemory } from "./dryingMemory.ts";
 export type SpanBelief = {
   /** The coat's own factors on time, for drying it on: in place of the spread before anything was seen. */
   readonly spread: ReadySpread;
-  readonly heard: readonly Heard[];
-  readonly unheard: readonly Unheard[];
+  readonly heard: readonly UsedObservation[];
+  readonly unheard: readonly UnusedObservation[];
   /** Observations that do not go with the rest, as of the last of them. */
   readonly conflicts: readonly (Conflict & { readonly seenId: string })[];
 };
@@ -48,7 +48,7 @@ export function spanBelief(
 }
 
 function believe(span: CoatSpan, prior: ReadySpread, lastAt: number): SpanBelief | null {
-  const { heard, unheard } = hear(span);
+  const { heard, unheard } = readObservations(span);
   const evidence = heard.map((one) => one.evidence);
   const steps = stepsSince(span, lastAt);
   if (evidence.length === 0 || steps === null) return null;

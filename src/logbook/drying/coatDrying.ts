@@ -1,5 +1,5 @@
 import { millisecondsInDay as dayMs } from "date-fns/constants";
-import type { Coat as WetCoat } from "../../physics/drying/coat.ts";
+import type { WetLayer as WetCoat } from "../../physics/drying/coat.ts";
 import { readyWaterKgM2 } from "../../physics/drying/coat.ts";
 import type { CoatTrack } from "../../physics/drying/coatTrack.ts";
 import { dosesOf, startTrack, whyNotReady } from "../../physics/drying/coatTrack.ts";
@@ -13,7 +13,7 @@ import type { CoatSpan, CoatWeights } from "./coatSpan.ts";
 import { takeSaid } from "./coatSeen.ts";
 import type { Watch } from "./coatTrack.ts";
 import { copyTrack, dryTo, redip, seenDry, takeSpread } from "./coatTrack.ts";
-import { hear } from "./coatShares.ts";
+import { readObservations } from "./coatShares.ts";
 import { beliefShown, checksShown, verdictOf } from "./coatVerdict.ts";
 import type { DryEvidence } from "./dryEvidence.ts";
 import { readEvidence } from "./dryEvidence.ts";
@@ -221,7 +221,7 @@ function saidAloneOf(of: CoatCase, wet: WetCoat): CoatDrying["saidAlone"] {
   const { seen, ...span } = spanOf(of, { span: spanStarts(of).length - 1, wet });
   const before = seen.filter(isBeforeFire(of, span.from));
   if (before.length === 0) return null;
-  const { heard, unheard } = hear({ ...span, seen: before });
+  const { heard, unheard } = readObservations({ ...span, seen: before });
   // What a hand or an eye says is plain: it is told as evidence.
   const others = heard.filter(({ said }) => said.by !== "touch" && said.by !== "colour");
   return others.length + unheard.length === 0 ? null : checksShown({ heard: others, unheard });

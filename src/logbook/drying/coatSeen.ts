@@ -1,4 +1,4 @@
-import type { Coat as WetCoat } from "../../physics/drying/coat.ts";
+import type { WetLayer as WetCoat } from "../../physics/drying/coat.ts";
 import type { CoatTrack } from "../../physics/drying/coatTrack.ts";
 import type { DryCourse } from "../../physics/drying/dryAlong.ts";
 import { dryAlong, stepsInRow } from "../../physics/drying/dryAlong.ts";

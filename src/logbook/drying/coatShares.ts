@@ -6,7 +6,7 @@ import { skinEvidence } from "../../physics/evidence/skinEvidence.ts";
 import type { IndexedCoat } from "../../physics/evidence/surfaceEvidence.ts";
 import { indexedCoat, judgeSurface, surfaceEvidence } from "../../physics/evidence/surfaceEvidence.ts";
 import { airClasses } from "../../trade/airClasses.ts";
-import type { CoatSpan, Heard, Unheard } from "./coatSpan.ts";
+import type { CoatSpan, UsedObservation, UnusedObservation } from "./coatSpan.ts";
 import { weightSays } from "./coatWeights.ts";
 import type { Stay } from "../air/hanging.ts";
 import { airAt } from "../air/hanging.ts";
@@ -28,9 +28,9 @@ const leastIndexSd = 0.1;
 const mostApartK = 45;
 
 /** Reads every observation of a coat's span, oldest first. */
-export function hear(span: CoatSpan): {
-  readonly heard: readonly Heard[];
-  readonly unheard: readonly Unheard[];
+export function readObservations(span: CoatSpan): {
+  readonly heard: readonly UsedObservation[];
+  readonly unheard: readonly UnusedObservation[];
 } {
   const pocketSM = span.stays.find(({ air }) => air !== null)?.air?.pocketSM ?? 0;
   const coat = indexedCoat(span.wet, pocketSM);
@@ -41,7 +41,11 @@ export function hear(span: CoatSpan): {
   };
 }
 
-function listen(seen: DrynessSeen, span: CoatSpan, coat: IndexedCoat): readonly (Heard | Unheard)[] {
+function listen(
+  seen: DrynessSeen,
+  span: CoatSpan,
+  coat: IndexedCoat,
+): readonly (UsedObservation | UnusedObservation)[] {
   const afterS = (seen.at - span.from) / 1000;
   switch (seen.method) {
     case "touch":
@@ -82,7 +86,7 @@ function surfaceSays(
   seen: DrynessSeen & { readonly method: "surface" },
   { stays, from, places }: CoatSpan,
   coat: IndexedCoat,
-): Heard | Unheard {
+): UsedObservation | UnusedObservation {
   const { surfaceC, dryShellC, place = "open" } = seen;
   const air = movingAirAt(stays, seen.at);
   if (air === null) return { seen, why: { code: "no-air" } };
@@ -117,7 +121,7 @@ function resistanceSays(
   seen: DrynessSeen & { readonly method: "resistance" },
   { seen: all, stays, places }: CoatSpan,
   afterS: number,
-): readonly (Heard | Unheard)[] {
+): readonly (UsedObservation | UnusedObservation)[] {
   if (seen.reference === true) return [];
   const { place = "open" } = seen;
   // Only the same contacts make a ratio.

@@ -1,4 +1,4 @@
-import type { Coat as WetCoat } from "../../physics/drying/coat.ts";
+import type { WetLayer as WetCoat } from "../../physics/drying/coat.ts";
 import type { ShareEvidence } from "../../physics/evidence/shareEvidence.ts";
 import type { Said, Unsaid } from "./coatSaid.ts";
 import type { Stay } from "../air/hanging.ts";
@@ -33,6 +33,10 @@ export type CoatSpan = {
 };
 
 /** An observation that speaks of the water left, with what it said. */
-export type Heard = { readonly seen: DrynessSeen; readonly said: Said; readonly evidence: ShareEvidence };
+export type UsedObservation = {
+  readonly seen: DrynessSeen;
+  readonly said: Said;
+  readonly evidence: ShareEvidence;
+};
 /** One that says nothing, with the reason. */
-export type Unheard = { readonly seen: DrynessSeen; readonly why: Unsaid };
+export type UnusedObservation = { readonly seen: DrynessSeen; readonly why: Unsaid };

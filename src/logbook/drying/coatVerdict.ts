@@ -1,7 +1,7 @@
 import { logBelow, tenthQuantile } from "../../physics/stats/normal.ts";
 import type { CoatTrack } from "../../physics/drying/coatTrack.ts";
 import type { SpanBelief } from "./coatBelief.ts";
-import type { Heard, Unheard } from "./coatSpan.ts";
+import type { UsedObservation, UnusedObservation } from "./coatSpan.ts";
 import type { CoatBelief, CoatDrying } from "../piece/standing.ts";
 
 /**
@@ -52,7 +52,7 @@ export function checksShown({ heard, unheard }: Checks): Pick<CoatBelief, "heard
     unheard: unheard.map(({ seen, why }) => ({ seenId: seen.id, at: seen.at, why })),
   };
 }
-type Checks = { readonly heard: readonly Heard[]; readonly unheard: readonly Unheard[] };
+type Checks = { readonly heard: readonly UsedObservation[]; readonly unheard: readonly UnusedObservation[] };
 
 const below = (z: number): number => Math.exp(logBelow(z));
 

@@ -2,7 +2,7 @@ import { approachEvidence, judgeApproach } from "../../physics/evidence/approach
 import { lossEvidence } from "../../physics/evidence/steadyMass.ts";
 import { targetMass, targetMassEvidence, waterByMass } from "../../physics/slurry/targetMass.ts";
 import type { Said, Unsaid } from "./coatSaid.ts";
-import type { CoatSpan, CoatWeights, Heard, Unheard } from "./coatSpan.ts";
+import type { CoatSpan, CoatWeights, UsedObservation, UnusedObservation } from "./coatSpan.ts";
 import type { DrynessSeen } from "../piece/piece.ts";
 import { ranges, within } from "../entries/ranges.ts";
 
@@ -76,13 +76,13 @@ export function waterOf(chain: WeightChain, { waterFraction, byAreaG }: CoatWeig
 export function weightSays(
   seen: Weight,
   { seen: all, weights, from }: CoatSpan,
-): readonly (Heard | Unheard)[] {
+): readonly (UsedObservation | UnusedObservation)[] {
   if ((seen.moment ?? "drying") !== "drying" || !isWeight(seen)) return [];
   const chain = chainOf(all, weights, seen.at);
   const afterS = (seen.at - from) / 1000;
-  const heard = (said: Said, evidence: Heard["evidence"] | null): readonly Heard[] =>
+  const heard = (said: Said, evidence: UsedObservation["evidence"] | null): readonly UsedObservation[] =>
     evidence === null ? [] : [{ seen, said, evidence }];
-  const unheard = (why: Unsaid): readonly Unheard[] => [{ seen, why }];
+  const unheard = (why: Unsaid): readonly UnusedObservation[] => [{ seen, why }];
   const { three, balanceG } = chain;
   if (three !== null) {
     const of = { ...three, waterFraction: weights.waterFraction, balanceG };
@@ -140,7 +140,7 @@ function lossSays(
   seen: Weight,
   chain: WeightChain,
   { all, weights, from }: Pick<CoatSpan, "weights" | "from"> & { readonly all: CoatSpan["seen"] },
-): readonly (Heard | Unheard)[] {
+): readonly (UsedObservation | UnusedObservation)[] {
   const { drying, stuccoed, balanceG } = chain;
   const waterG = weights.byAreaG;
   const before = drying.findLast(({ at }) => at < seen.at) ?? stuccoed;
@@ -152,7 +152,7 @@ function lossSays(
   const [first, second] = [weighing(before), weighing(seen)];
   const strange = strangeLoss(first.massG - second.massG, { waterG, balanceG });
   if (strange !== null) return [{ seen, why: strange }];
-  const loss: Heard = {
+  const loss: UsedObservation = {
     seen,
     said: {
       by: "weight-loss",

@@ -1,7 +1,7 @@
 import { indexedCoat } from "../../physics/evidence/surfaceEvidence.ts";
 import { waterByMass } from "../../physics/slurry/targetMass.ts";
-import { hear } from "./coatShares.ts";
-import type { CoatSpan, Heard } from "./coatSpan.ts";
+import { readObservations } from "./coatShares.ts";
+import type { CoatSpan, UsedObservation } from "./coatSpan.ts";
 import type { Weight } from "./coatWeights.ts";
 import { chainOf, isWeight } from "./coatWeights.ts";
 import type { DrynessSeen } from "../piece/piece.ts";
@@ -39,11 +39,15 @@ const times = 3;
 /** Reads the observations of one span of a coat, oldest first; those that say nothing plainly are left out. */
 export function readEvidence(span: CoatSpan): readonly DryEvidence[] {
   const measures = span.seen.some(({ method }) => method === "surface" || method === "resistance");
-  const heard = measures ? hear(span).heard : [];
+  const heard = measures ? readObservations(span).heard : [];
   return span.seen.flatMap((one) => evidenceOf(one, span, heard));
 }
 
-function evidenceOf(seen: DrynessSeen, span: CoatSpan, heard: readonly Heard[]): readonly DryEvidence[] {
+function evidenceOf(
+  seen: DrynessSeen,
+  span: CoatSpan,
+  heard: readonly UsedObservation[],
+): readonly DryEvidence[] {
   switch (seen.method) {
     case "touch":
     case "colour": {
@@ -72,7 +76,7 @@ function evidenceOf(seen: DrynessSeen, span: CoatSpan, heard: readonly Heard[]):
 }
 
 /** Dry where it was read, if that is no sooner dry than the place asked about. */
-function measured({ seen, said }: Heard, { places }: CoatSpan): readonly DryEvidence[] {
+function measured({ seen, said }: UsedObservation, { places }: CoatSpan): readonly DryEvidence[] {
   if (said.by !== "surface" && said.by !== "resistance") return [];
   const isDry = said.says === "dry" && (said.by === "resistance" || said.isSure);
   if (!isDry || !isAsSlow(said.place, places.named)) return [];

@@ -4,7 +4,7 @@ import { pairWeights } from "../../physics/evidence/calibration.ts";
 import type { GroupedPair } from "../../physics/evidence/shopLearning.ts";
 import { indexedCoat } from "../../physics/evidence/surfaceEvidence.ts";
 import type { Said } from "./coatSaid.ts";
-import { hear } from "./coatShares.ts";
+import { readObservations } from "./coatShares.ts";
 import type { CoatSpan } from "./coatSpan.ts";
 import { dryTo } from "./coatTrack.ts";
 import { chainOf } from "./coatWeights.ts";
@@ -99,7 +99,7 @@ function boundsOf(span: CoatSpan): Pick<ShopPair, "wetAtS" | "dryAtS" | "weight"
 
 function heardBounds(span: CoatSpan): readonly Bound[] {
   const { readyShare } = indexedCoat(span.wet, 0);
-  return hear(span).heard.flatMap(({ seen, said }): readonly Bound[] => {
+  return readObservations(span).heard.flatMap(({ seen, said }): readonly Bound[] => {
     const bound = plainly(said, readyShare);
     return bound === null ? [] : [{ at: seen.at, ...bound }];
   });

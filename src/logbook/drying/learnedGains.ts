@@ -11,7 +11,7 @@ import { ranges, within } from "../entries/ranges.ts";
 import { coatCaseOf } from "./shellDrying.ts";
 import type { Surroundings } from "../piece/surroundings.ts";
 
-export const coatKinds: readonly CoatKind[] = ["prime", "intermediate", "backup", "seal"];
+export const learnedKinds: readonly CoatKind[] = ["prime", "intermediate", "backup", "seal"];
 
 /** What each kind of coat gains and builds, learned from weighings and calipers. */
 export type LearnedGains = {
@@ -68,7 +68,7 @@ const sumBy = (coats: readonly Coat[], of: (coat: Coat) => number): Readonly<Rec
 /** Puts the weighings and calipers of all pieces together; a kind starts from the table's mean of the coats that were read. */
 export function learnGains(weighings: readonly CoatWeighing[], reads: readonly WallRead[]): LearnedGains {
   const startMm = Object.fromEntries(
-    coatKinds.map((kind) => {
+    learnedKinds.map((kind) => {
       const count = reads.reduce((sum, { coats }) => sum + (coats[kind] ?? 0), 0);
       const total = reads.reduce((sum, { tableMm: table }) => sum + (table[kind] ?? 0), 0);
       const mm = count > 0 ? total / count : pickups[kind].buildMm;

@@ -4,11 +4,11 @@ import { fieldOf, type FieldKey } from "./fields.ts";
 import type { NumberRange } from "./ranges.ts";
 
 /** Ranges that hang on another figure of the same body; they stand before those of the table. */
-export type Limits = { readonly [K in FieldKey]?: NumberRange };
+export type BodyLimits = { readonly [K in FieldKey]?: NumberRange };
 
 /** What one type asks of its body beyond its parts. */
 export type BodyRules<B> = {
-  readonly limits?: (body: B) => Limits;
+  readonly limits?: (body: B) => BodyLimits;
   /** Asked last: what lies between the parts. */
   readonly also?: (body: B) => Fault;
 };

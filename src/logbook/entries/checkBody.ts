@@ -1,7 +1,7 @@
 import { z } from "zod";
 import { bodySchemas } from "./allBodies.ts";
 import { number, type Fault } from "./bodyFaults.ts";
-import { mayBeLeftOut, tight, type BodyRules, type Limits } from "./bodyParts.ts";
+import { mayBeLeftOut, tight, type BodyRules, type BodyLimits } from "./bodyParts.ts";
 import type { EntryBodies, EntryType } from "./entry.ts";
 import { fieldName, type FieldKey } from "./fields.ts";
 import { entryRange } from "./ranges.ts";
@@ -16,7 +16,7 @@ export function bodyFault<T extends EntryType>(type: T, body: EntryBodies[T]): F
   return check(body, {});
 }
 
-type Check = (value: unknown, limits: Limits) => Fault;
+type Check = (value: unknown, limits: BodyLimits) => Fault;
 const fine: Check = () => null;
 
 /** Made once for each type: a room's log has thousands of lines. */

@@ -13,7 +13,7 @@ import { startingShellC } from "./shellHeat.ts";
 import type { StuccoFamily } from "../../trade/shellThermal.ts";
 
 /** What a person puts in the place of what the log says; a key that is absent leaves it to the log. */
-export type Told = {
+export type PlanInputs = {
   readonly material?: BurnoutMaterial | undefined;
   readonly patternKg?: number | null | undefined;
   readonly wallMm?: number | null | undefined;
@@ -44,7 +44,7 @@ export type PlanDraft = {
   readonly fireC: number | null;
   /** Null takes the starting value for metal and section. */
   readonly preheatC: number | null;
-  readonly told: Told;
+  readonly told: PlanInputs;
   /** Null while the proposal stands as it is. */
   readonly segments: readonly Segment[] | null;
   readonly note: string;
@@ -88,7 +88,7 @@ export function chosenKiln(
   return maxC >= 100 && maxC <= 1800 ? { listed: null, kiln: { powerKW, maxC, volumeL } } : null;
 }
 
-export type Asked =
+export type PlanQuestion =
   | { readonly ok: true; readonly basis: RunBasis; readonly together: FactsTogether }
   | { readonly ok: false; readonly gaps: readonly PlanGap[]; readonly together: FactsTogether | null };
 
@@ -100,7 +100,7 @@ export function askedOf(
     kiln,
     preheatC,
   }: { readonly facts: readonly FireFacts[]; readonly kiln: Kiln | null; readonly preheatC: number },
-): Asked {
+): PlanQuestion {
   const together = factsTogether(facts);
   const { told, purpose } = draft;
   const material = told.material ?? together?.material ?? null;

@@ -6,7 +6,7 @@ import { fireFault } from "./fireGuard.ts";
 import { newEntry } from "./newEntry.ts";
 import { untilOf } from "../entries/packed.ts";
 import type { Coat } from "../piece/piece.ts";
-import type { Asked } from "./pieceGuard.ts";
+import type { ProposedEntry } from "./pieceGuard.ts";
 import { pieceFault } from "./pieceGuard.ts";
 import { settledLog, type SettledLog } from "./settledLog.ts";
 import { timeFault } from "./timeGuard.ts";
@@ -27,7 +27,12 @@ export function decideCorrection(
   const wanted = body ?? entry.body;
   const lacks = lackingKey(entry.type, wanted);
   if (lacks !== null) return refuse({ code: "missing", field: lacks });
-  const asked: Asked = { stream, type: entry.type, at: at ?? entry.at, body: numbered(own, entry, wanted) };
+  const asked: ProposedEntry = {
+    stream,
+    type: entry.type,
+    at: at ?? entry.at,
+    body: numbered(own, entry, wanted),
+  };
   const fault = bodyFault(asked.type, asked.body) ?? placeFault(own, { entry, asked, moment });
   if (fault) return refuse(fault);
   const id = moment.newId();
@@ -48,7 +53,7 @@ function numbered(own: SettledLog, entry: Entry, body: EntryBodies[EntryType]): 
 
 function placeFault(
   own: SettledLog,
-  { entry, asked, moment }: { readonly entry: Entry; readonly asked: Asked; readonly moment: Moment },
+  { entry, asked, moment }: { readonly entry: Entry; readonly asked: ProposedEntry; readonly moment: Moment },
 ): Refusal | null {
   const { at } = asked;
   const others = settledLog(
@@ -74,7 +79,7 @@ function placeFault(
   return pieceFault(others, renumbered(asked, coats.length));
 }
 
-const renumbered = (asked: Asked, number: number): Asked =>
+const renumbered = (asked: ProposedEntry, number: number): ProposedEntry =>
   "number" in asked.body ? { ...asked, body: { ...asked.body, number } } : asked;
 
 const coatsOf = (own: SettledLog): readonly Coat[] => own.piece()?.coats ?? [];

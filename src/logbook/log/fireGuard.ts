@@ -3,7 +3,7 @@ import type { Entry, EntryType } from "../entries/entry.ts";
 import { parseStream, startOfKind } from "../entries/entryKinds.ts";
 import { runSegments } from "../fire/foldRun.ts";
 import { untilOf } from "../entries/packed.ts";
-import type { Asked } from "./pieceGuard.ts";
+import type { ProposedEntry } from "./pieceGuard.ts";
 import type { SettledLog } from "./settledLog.ts";
 
 type Fire = "run" | "melt" | "pour";
@@ -41,7 +41,7 @@ type Course = {
  * that order, and read only in between, without a margin; or put away before it was started. `own` is the stream without the entry asked about. Null for
  * what fits, and for other streams.
  */
-export function fireFault({ settled: { standing } }: SettledLog, asked: Asked): Refusal | null {
+export function fireFault({ settled: { standing } }: SettledLog, asked: ProposedEntry): Refusal | null {
   const { kind } = parseStream(asked.stream) ?? {};
   if (!isFire(kind)) return null;
   const { type, at } = asked;
@@ -76,7 +76,7 @@ function courseOf(kind: Fire, standing: readonly Entry[]): Course {
   };
 }
 
-function startFault({ started, ended, between }: Course, { stream, at }: Asked): Refusal | null {
+function startFault({ started, ended, between }: Course, { stream, at }: ProposedEntry): Refusal | null {
   if (started) return { code: "already-started", stream };
   // A melt that was put away stays so until that is struck; a run's "stopped" may be that of a start logged late.
   if (ended?.type === "melt-ended" && isPuttingAway(ended))
@@ -85,7 +85,11 @@ function startFault({ started, ended, between }: Course, { stream, at }: Asked):
   return at > before ? { code: "out-of-order", at, after: null, before } : null;
 }
 
-function endFault({ started, ended, between }: Course, asked: Asked, isStarted: boolean): Refusal | null {
+function endFault(
+  { started, ended, between }: Course,
+  asked: ProposedEntry,
+  isStarted: boolean,
+): Refusal | null {
   const { at, stream } = asked;
   if (ended) return { code: "already-ended", endedAt: ended.at };
   if (isStarted && !started && !isPuttingAway(asked)) return { code: "not-started" };
@@ -95,7 +99,7 @@ function endFault({ started, ended, between }: Course, asked: Asked, isStarted: 
   return at < after ? { code: "out-of-order", at, after, before: null } : null;
 }
 
-function placeFault({ started, ended }: Course, { at }: Asked, isStarted: boolean): Refusal | null {
+function placeFault({ started, ended }: Course, { at }: ProposedEntry, isStarted: boolean): Refusal | null {
   if (!isStarted) return null;
   if (!started) return { code: "not-started" };
   return at < started.at ? { code: "out-of-order", at, after: started.at, before: ended?.at ?? null } : null;
@@ -105,7 +109,7 @@ function placeFault({ started, ended }: Course, { at }: Asked, isStarted: boolea
 function referenceFault(
   standing: readonly Entry[],
   { planned }: Course,
-  { type, body, at }: Asked,
+  { type, body, at }: ProposedEntry,
 ): Refusal | null {
   if (type === "run-step-done" && "segment" in body) {
     const asOf = standing.filter((entry) => entry.at <= at);

@@ -4,7 +4,7 @@ import { phasesInstead } from "./phaseGuard.ts";
 import type { Piece } from "../piece/piece.ts";
 import { settledLog, type SettledLog } from "./settledLog.ts";
 
-export type Asked = {
+export type ProposedEntry = {
   readonly stream: string;
   readonly type: EntryType;
   readonly body: EntryBodies[EntryType];
@@ -15,7 +15,7 @@ export type Asked = {
  * Why this entry can't be in a piece's log, judged where its time puts it: a coat of yesterday is asked of the
  * piece as it stood yesterday. Null for what fits, and for other streams.
  */
-export function pieceFault(own: SettledLog, asked: Asked): Refusal | null {
+export function pieceFault(own: SettledLog, asked: ProposedEntry): Refusal | null {
   const { type, at } = asked;
   const piece = own.piece();
   if (piece === null || type === "piece-started") return null;
@@ -39,7 +39,7 @@ function asOfThen(own: SettledLog, at: number): SettledLog {
 const isAlways = ({ type }: Entry): boolean => type === "entry-struck" || type === "piece-started";
 
 /** Two taps on the same coat, in one tab or two, give the same number: only the first may count. */
-function turnFault({ coats }: Piece, { body }: Asked): Refusal | null {
+function turnFault({ coats }: Piece, { body }: ProposedEntry): Refusal | null {
   if (!("number" in body)) return null;
   const expected = coats.length + 1;
   if (body.number === expected) return null;
@@ -48,7 +48,7 @@ function turnFault({ coats }: Piece, { body }: Asked): Refusal | null {
   return { code: "already-logged", entryId: there.id, at: there.dippedAt, number: there.number };
 }
 
-function phaseFault({ phase, burnouts }: Piece, { type }: Asked): Refusal | null {
+function phaseFault({ phase, burnouts }: Piece, { type }: ProposedEntry): Refusal | null {
   const allowed = phasesInstead(type, phase);
   if (allowed) return { code: "wrong-phase", phase, allowed };
   const running = burnouts.at(-1)?.ended === null;
@@ -64,7 +64,7 @@ const needsCoats: readonly EntryType[] = ["shell-out-of-kiln", "pour-begun", "me
 /** An entry that speaks of another must find it; only the outer coat can be dipped again. */
 function referenceFault(
   { piece, asOf, follow }: { piece: Piece; asOf: Piece; follow: (id: string) => string },
-  { type, body }: Asked,
+  { type, body }: ProposedEntry,
 ): Refusal | null {
   if ("coatId" in body) {
     const coatId = follow(body.coatId);
@@ -82,7 +82,7 @@ function referenceFault(
 }
 
 /** Metal comes after the last coat, and so does giving up. */
-function orderFault({ coats }: Piece, { type, at }: Asked): Refusal | null {
+function orderFault({ coats }: Piece, { type, at }: ProposedEntry): Refusal | null {
   const last = coats.at(-1);
   const closes = type === "pour-begun" || type === "metal-poured" || type === "piece-scrapped";
   if (!closes || last === undefined || at >= last.dippedAt) return null;

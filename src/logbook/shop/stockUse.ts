@@ -1,7 +1,7 @@
 import { millisecondsInWeek as weekMs } from "date-fns/constants";
-import type { StockMove } from "../../physics/slurry/stockLedger.ts";
+import type { LedgerMove } from "../../physics/slurry/stockLedger.ts";
 
-type DatedMove = StockMove & { readonly at: number };
+type DatedMove = LedgerMove & { readonly at: number };
 
 export type WeeklyUse = {
   readonly meanKg: number;

@@ -7,7 +7,7 @@ import { requireFraction, requirePositive, requireWithin } from "../stats/range.
  * longer wet and the front goes inwards; depthM: depth the front must reach; dryFraction: share of the
  * critical water that must be gone for the coat to count as ready, 0–1.
  */
-export type Coat = {
+export type WetLayer = {
   readonly waterKgM2: number;
   readonly criticalKgM2: number;
   readonly depthM: number;
@@ -18,7 +18,7 @@ export type Coat = {
 export const soakingDepthMm = 2.5;
 
 /** Refuses a coat in grams or millimetres, or with nothing to dry. */
-export function requireCoat({ waterKgM2, criticalKgM2, depthM, dryFraction }: Coat): void {
+export function requireCoat({ waterKgM2, criticalKgM2, depthM, dryFraction }: WetLayer): void {
   requireWithin("waterKgM2", waterKgM2, { low: 0, high: 20, unit: "kg/m² (not g/m²)" });
   requirePositive("criticalKgM2", criticalKgM2, { high: 20, unit: "kg/m² (not g/m²)" });
   requireWithin("depthM", depthM, { low: 0, high: 0.3, unit: "m (not mm)" });
@@ -26,7 +26,7 @@ export function requireCoat({ waterKgM2, criticalKgM2, depthM, dryFraction }: Co
 }
 
 /** Water at which the coat counts as ready, kg/m². */
-export function readyWaterKgM2({ criticalKgM2, dryFraction }: Coat): number {
+export function readyWaterKgM2({ criticalKgM2, dryFraction }: WetLayer): number {
   requireWithin("criticalKgM2", criticalKgM2, { low: 0, high: 20, unit: "kg/m² (not g/m²)" });
   requireFraction("dryFraction", dryFraction);
   return criticalKgM2 * (1 - dryFraction);

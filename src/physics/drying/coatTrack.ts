@@ -1,4 +1,4 @@
-import type { Coat } from "./coat.ts";
+import type { WetLayer } from "./coat.ts";
 import { readyWaterKgM2, requireCoat } from "./coat.ts";
 import type { AirVisit, DryCourse } from "./dryAlong.ts";
 import { dryAlong } from "./dryAlong.ts";
@@ -13,7 +13,7 @@ export type Guess = (typeof guesses)[number];
 
 /** A coat on its way from dip to dry, as early, likely and late at once. Times in ms of one clock. */
 export type CoatTrack = {
-  coat: Coat;
+  coat: WetLayer;
   early: DryCourse;
   likely: DryCourse;
   late: DryCourse;
@@ -29,7 +29,7 @@ export type CoatTrack = {
 
 /** A coat as it goes on at `at`, ms, drying by the factors of `spread`; refuses a coat or a factor out of range. */
 export function startTrack(
-  coat: Coat,
+  coat: WetLayer,
   { at, spread }: { readonly at: number; readonly spread: ReadySpread },
 ): CoatTrack {
   requireCoat(coat);

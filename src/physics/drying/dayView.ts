@@ -1,7 +1,7 @@
 import { dewPointC, saturationDeficitGM3, saturationPressurePa, vapourPressurePa } from "../air/air.ts";
 import type { DryingInterval } from "./dryStep.ts";
 import { requireMoment, requireWithin } from "../stats/range.ts";
-import type { AirReading } from "./readings.ts";
+import type { FilmReading } from "./readings.ts";
 import { inOrder } from "./readings.ts";
 
 /** Air at one moment: °C, fraction, dew or frost point °C (null where there is none), saturation deficit g/m³. */
@@ -18,10 +18,10 @@ export type DayView = {
   readonly points: readonly (AirPoint | null)[];
   /** Lowest and highest of the points; null where there is none. */
   readonly spans: {
-    readonly tempC: Span;
-    readonly rh: Span;
-    readonly dewC: Span | null;
-    readonly deficitGM3: Span;
+    readonly tempC: LowHigh;
+    readonly rh: LowHigh;
+    readonly dewC: LowHigh | null;
+    readonly deficitGM3: LowHigh;
   } | null;
   /** ∫Δρ dt over the known part, g·h/m³: what a day of this air gives to a coat. */
   readonly doseGHM3: number;
@@ -29,7 +29,7 @@ export type DayView = {
   readonly knownShare: number;
 };
 
-export type Span = { readonly low: number; readonly high: number };
+export type LowHigh = { readonly low: number; readonly high: number };
 
 /** A year of minutes: more is no picture. */
 const mostPoints = 600_000;
@@ -55,7 +55,7 @@ export function dayView({
   toMs,
   stepS,
 }: {
-  readonly readings: readonly AirReading[];
+  readonly readings: readonly FilmReading[];
   readonly fromMs: number;
   readonly toMs: number;
   readonly stepS: number;
@@ -97,7 +97,7 @@ export function forecastPoints(intervals: readonly DryingInterval[], fromMs: num
 
 /** The air at any time between two readings not over 2 h apart; null elsewhere. */
 export function airThrough(
-  readings: readonly AirReading[],
+  readings: readonly FilmReading[],
 ): (atMs: number) => { readonly atMs: number; readonly tempC: number; readonly rh: number } | null {
   const ordered = inOrder(readings);
   return (atMs) => {
@@ -115,7 +115,7 @@ export function airThrough(
   };
 }
 
-function firstAfter(ordered: readonly AirReading[], atMs: number): number {
+function firstAfter(ordered: readonly FilmReading[], atMs: number): number {
   let low = 0;
   let high = ordered.length;
   while (low < high) {
@@ -127,7 +127,7 @@ function firstAfter(ordered: readonly AirReading[], atMs: number): number {
 }
 
 function spansOf(known: readonly AirPoint[]): DayView["spans"] {
-  const span = (values: readonly (number | null)[]): Span | null => {
+  const span = (values: readonly (number | null)[]): LowHigh | null => {
     const there = values.filter((value) => value !== null);
     return there.length === 0 ? null : { low: Math.min(...there), high: Math.max(...there) };
   };

@@ -1,4 +1,4 @@
-import type { Coat } from "./coat.ts";
+import type { WetLayer } from "./coat.ts";
 import { readyWaterKgM2 } from "./coat.ts";
 import type { DryStep } from "./dryStep.ts";
 import { waterAfterStep } from "./dryStep.ts";
@@ -33,7 +33,7 @@ export function dryAlong(
     air,
     onStep = goOn,
   }: {
-    readonly coat: Coat;
+    readonly coat: WetLayer;
     /** Shows the air, stretch after stretch. */
     readonly air: (visit: AirVisit) => void;
     readonly onStep?: AirVisit | undefined;
@@ -69,7 +69,7 @@ function pass(
     startAt,
     readyKgM2,
   }: {
-    readonly coat: Coat;
+    readonly coat: WetLayer;
     readonly step: DryStep;
     readonly startAt: number;
     readonly readyKgM2: number;

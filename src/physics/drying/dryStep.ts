@@ -1,5 +1,5 @@
 import { saturationDeficitGM3 } from "../air/air.ts";
-import type { Coat } from "./coat.ts";
+import type { WetLayer } from "./coat.ts";
 import { readyWaterKgM2 } from "./coat.ts";
 import type { Air, Resistances } from "../air/film.ts";
 import { condensationKgM2S, resistances } from "../air/film.ts";
@@ -76,7 +76,7 @@ export function dryStep(interval: DryingInterval, whole: { filmWM2K: number; poc
 /** Water of the coat at the end of one stretch, kg/m². */
 export function waterAfterStep(
   step: DryStep,
-  { coat, waterKgM2, resistanceFactor }: { coat: Coat; waterKgM2: number; resistanceFactor: number },
+  { coat, waterKgM2, resistanceFactor }: { coat: WetLayer; waterKgM2: number; resistanceFactor: number },
 ): number {
   requireWithin("waterKgM2", waterKgM2, { low: 0, high: 1e15, unit: "kg/m²" });
   // Frozen or not, on a surface under the dew point water settles.

@@ -1,5 +1,5 @@
 import { saturationDeficitGM3 } from "../air/air.ts";
-import type { Coat } from "./coat.ts";
+import type { WetLayer } from "./coat.ts";
 import { readyWaterKgM2, requireCoat } from "./coat.ts";
 import { frostC, tooDampRh } from "./dryStep.ts";
 import type { MovingAir } from "../air/film.ts";
@@ -14,7 +14,7 @@ import { doseBetween } from "./front.ts";
  * numerical solution in shop air. The
  * figures that go in leave the absolute time uncertain by a factor of about 1.45: show a range.
  */
-export function dryingHours(from: Coat & MovingAir & { readonly pocketSM: number }): number | null {
+export function dryingHours(from: WetLayer & MovingAir & { readonly pocketSM: number }): number | null {
   requireCoat(from);
   const parts = resistances(from);
   const deficitKgM3 = saturationDeficitGM3(from) / 1000;

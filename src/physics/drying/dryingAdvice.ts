@@ -1,5 +1,5 @@
 import { saturationPressurePa, vapourPressurePa } from "../air/air.ts";
-import type { Coat } from "./coat.ts";
+import type { WetLayer } from "./coat.ts";
 import { dryingHours } from "./drying.ts";
 import type { MovingAir } from "../air/film.ts";
 import { evaporativeDropK } from "../air/film.ts";
@@ -20,7 +20,7 @@ export type PrimeCaution =
   | { readonly code: "too-dry-for-face"; readonly rh: number; readonly leastRh: number }
   | { readonly code: "hard-air-early"; readonly filmWM2K: number; readonly firstS: number };
 
-export type Advice = {
+export type AdvisedChange = {
   readonly remedy: Remedy;
   readonly air: MovingAir & { readonly pocketSM: number };
   /** Hours from now until ready, with the remedy; null where it would still never be. */
@@ -34,7 +34,7 @@ export type DryingAdvice = {
   /** Hours from now until ready as it stands; null in air over 80 %. */
   readonly hoursNow: number | null;
   /** Those that help, best first; what makes ready possible at all comes before what only speeds it. */
-  readonly advice: readonly Advice[];
+  readonly advice: readonly AdvisedChange[];
 };
 
 const warmerByK = 3;
@@ -74,7 +74,7 @@ export function dryingAdvice({
   isPrime,
   isWax,
 }: {
-  readonly coat: Coat;
+  readonly coat: WetLayer;
   readonly air: MovingAir & { readonly pocketSM: number };
   readonly airClasses: readonly { readonly id: string; readonly filmWM2K: number }[];
   readonly factor?: number | undefined;
@@ -89,7 +89,7 @@ export function dryingAdvice({
     return hours === null ? null : factor * hours;
   };
   const hoursNow = hoursIn(air);
-  const advice = remediesFor(air, airClasses).flatMap((remedy): readonly Advice[] => {
+  const advice = remediesFor(air, airClasses).flatMap((remedy): readonly AdvisedChange[] => {
     const there = airWith(remedy, air);
     const hours = hoursIn(there);
     const savedHours = hours === null || hoursNow === null ? null : hoursNow - hours;

@@ -1,7 +1,7 @@
 import { dewPointC, saturationPressurePa } from "../air/air.ts";
 import type { DryingInterval } from "./dryStep.ts";
 import { requireAirPressure, requireMoment, requireWithin } from "../stats/range.ts";
-import type { AirReading } from "./readings.ts";
+import type { FilmReading } from "./readings.ts";
 import { inOrder } from "./readings.ts";
 import { dayMs, hourMs } from "../stats/time.ts";
 
@@ -47,7 +47,7 @@ export function forecastAir({
   pressurePa,
   basis: wanted,
 }: {
-  readonly readings: readonly AirReading[];
+  readonly readings: readonly FilmReading[];
   readonly nowMs: number;
   readonly untilMs: number;
   readonly stepS: number;
@@ -100,7 +100,7 @@ function stepsOf({ ms, stepMs }: { ms: number; stepMs: number }) {
   });
 }
 
-function knowsYesterday(known: readonly AirReading[], { nowMs }: { nowMs: number }): boolean {
+function knowsYesterday(known: readonly FilmReading[], { nowMs }: { nowMs: number }): boolean {
   const first = known[0];
   const last = known.at(-1);
   if (first === undefined || last === undefined || last.atMs - first.atMs < enoughMs) return false;
@@ -114,7 +114,7 @@ function momentOf({ tempC, rh }: { tempC: number; rh: number }): Moment {
 }
 
 /** The air at a time on the straight line between the readings about it; each dew point is worked out once, when asked. */
-function momentsOf(known: readonly AirReading[]): (atMs: number) => Moment {
+function momentsOf(known: readonly FilmReading[]): (atMs: number) => Moment {
   const made: (Moment | undefined)[] = [];
   const momentOfIndex = (index: number): Moment & { readonly atMs: number } => {
     const reading = known[index];
@@ -136,7 +136,7 @@ function momentsOf(known: readonly AirReading[]): (atMs: number) => Moment {
 }
 
 /** Index of the first reading at or after a time; their number where there is none. They are in order. */
-function firstFrom(known: readonly AirReading[], atMs: number): number {
+function firstFrom(known: readonly FilmReading[], atMs: number): number {
   let low = 0;
   let high = known.length;
   while (low < high) {

@@ -1,7 +1,7 @@
 import { airPoint, airThrough, forecastPoints } from "./dayView.ts";
 import { forecastAir } from "./forecast.ts";
 import { requireMoment, requireWhole } from "../stats/range.ts";
-import type { AirReading } from "./readings.ts";
+import type { FilmReading } from "./readings.ts";
 import { inOrder } from "./readings.ts";
 import { dayMs } from "../stats/time.ts";
 
@@ -42,7 +42,7 @@ export function forecastError({
   nowMs,
   mostDays = 28,
 }: {
-  readonly readings: readonly AirReading[];
+  readonly readings: readonly FilmReading[];
   readonly nowMs: number;
   readonly mostDays?: number | undefined;
 }): ForecastError {
@@ -75,7 +75,7 @@ type Miss = {
 
 /** What a forecast made then was off by in each hour that was read afterwards; none where it held the last reading. */
 function missesFrom(
-  known: readonly AirReading[],
+  known: readonly FilmReading[],
   { thenMs, airAt }: { thenMs: number; airAt: ReturnType<typeof airThrough> },
 ): readonly Miss[] {
   const readings = known.filter(({ atMs }) => atMs > thenMs - reachMs && atMs <= thenMs);

@@ -1,4 +1,4 @@
-import type { Coat } from "./coat.ts";
+import type { WetLayer } from "./coat.ts";
 import type { Resistances } from "../air/film.ts";
 import { requireResistances } from "../air/film.ts";
 import { requirePositive, requireWithin } from "../stats/range.ts";
@@ -14,7 +14,7 @@ import { requirePositive, requireWithin } from "../stats/range.ts";
 /** Dose that takes the coat from one water content to a lower one, kg·s/m³; 0 where it is not lower. */
 export function doseBetween(
   { fromKgM2, toKgM2 }: { fromKgM2: number; toKgM2: number },
-  { criticalKgM2, depthM }: Pick<Coat, "criticalKgM2" | "depthM">,
+  { criticalKgM2, depthM }: Pick<WetLayer, "criticalKgM2" | "depthM">,
   parts: Resistances,
 ): number {
   requireWater({ fromKgM2, toKgM2 });
@@ -33,7 +33,7 @@ export function doseBetween(
 /** Water left after a dose, kg/m², never under `floorKgM2` (nor above what it was). */
 export function waterAfterDose(
   { waterKgM2, dose, floorKgM2 }: { waterKgM2: number; dose: number; floorKgM2: number },
-  { criticalKgM2, depthM }: Pick<Coat, "criticalKgM2" | "depthM">,
+  { criticalKgM2, depthM }: Pick<WetLayer, "criticalKgM2" | "depthM">,
   parts: Resistances,
 ): number {
   requireWater({ waterKgM2, floorKgM2 });
@@ -63,7 +63,7 @@ function requireWater(water: Readonly<Record<string, number>>): void {
   }
 }
 
-function requireLayer({ criticalKgM2, depthM }: Pick<Coat, "criticalKgM2" | "depthM">): void {
+function requireLayer({ criticalKgM2, depthM }: Pick<WetLayer, "criticalKgM2" | "depthM">): void {
   if (criticalKgM2 >= 1e-12 && criticalKgM2 <= 20 && depthM >= 0 && depthM <= 0.3) return;
   requirePositive("criticalKgM2", criticalKgM2, { high: 20, unit: "kg/m²" });
   requireWithin("depthM", depthM, { low: 0, high: 0.3, unit: "m (not mm)" });

@@ -1,4 +1,4 @@
-import type { Coat } from "./coat.ts";
+import type { WetLayer } from "./coat.ts";
 import type { DryStep } from "./dryStep.ts";
 import { requireFigures, requireFraction, requirePositive, requireWithin } from "../stats/range.ts";
 
@@ -11,7 +11,7 @@ import { requireFigures, requireFraction, requirePositive, requireWithin } from 
  */
 export function lastFluxKgM2S(
   { deficitKgM3, parts, says }: Pick<DryStep, "deficitKgM3" | "parts" | "says">,
-  { depthM, dryFraction }: Pick<Coat, "depthM" | "dryFraction">,
+  { depthM, dryFraction }: Pick<WetLayer, "depthM" | "dryFraction">,
   { pocketSM, factor }: { readonly pocketSM: number; readonly factor: number },
 ): number {
   requireWithin("pocketSM", pocketSM, { low: 0, high: 1e6, unit: "s/m" });

@@ -3,7 +3,7 @@ import type { DryingInterval } from "./dryStep.ts";
 import { requireAirPressure, requireFraction, requireWithin } from "../stats/range.ts";
 
 /** One reading of a room: epoch ms, °C, fraction, and the air's movement as a film coefficient, W/m²K. */
-export type AirReading = {
+export type FilmReading = {
   readonly atMs: number;
   readonly tempC: number;
   readonly rh: number;
@@ -21,7 +21,7 @@ const steadyTempK = 2;
 const steadyRh = 0.05;
 
 /** Readings in order of time. Ties are put in order by value, so that the order they came in never matters. */
-export function inOrder(readings: readonly AirReading[]): readonly AirReading[] {
+export function inOrder(readings: readonly FilmReading[]): readonly FilmReading[] {
   for (const { atMs, tempC, rh, filmWM2K } of readings) {
     requireWithin("filmWM2K", filmWM2K, { low: 0, high: 500, unit: "W/m²K" });
     requireWithin("atMs", atMs, { low: 0, high: 8.64e15, unit: "ms" });
@@ -35,8 +35,8 @@ export function inOrder(readings: readonly AirReading[]): readonly AirReading[] 
 
 /** The air between two readings that follow one another, from `from` to `to` (epoch ms) within them. Refuses readings of one moment. */
 export function intervalsBetween(
-  a: AirReading,
-  b: AirReading,
+  a: FilmReading,
+  b: FilmReading,
   { from, to, pressurePa }: { from: number; to: number; pressurePa: number },
 ): readonly DryingInterval[] {
   inOrder([a, b]);

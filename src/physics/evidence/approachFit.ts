@@ -1,6 +1,6 @@
 import { requireFigures, requirePositive, requireWithin } from "../stats/range.ts";
 
-export type Weighing = { readonly afterS: number; readonly massG: number };
+export type TimedWeight = { readonly afterS: number; readonly massG: number };
 
 /** mass = dry + amplitude·e^(−t/τ), t from the first weighing. */
 export type Approach = {
@@ -32,7 +32,7 @@ const chiSquare = 3.84;
  * `noise` is the error of the dry mass in units of one reading's: 8 is usual, so it wants a good balance.
  */
 export function aitken(
-  weighings: readonly [Weighing, Weighing, Weighing],
+  weighings: readonly [TimedWeight, TimedWeight, TimedWeight],
 ): (Approach & { readonly noise: number }) | null {
   requireWithin("weighings", weighings.length, { low: 3, high: 3, unit: "" });
   const [a, b, c] = weighings;
@@ -76,7 +76,7 @@ export function fitExponential({
   weighings,
   balanceG,
 }: {
-  readonly weighings: readonly Weighing[];
+  readonly weighings: readonly TimedWeight[];
   readonly balanceG: number;
 }): { readonly best: Approach; readonly interval: DryInterval } {
   requireWithin("weighings", weighings.length, { low: 3, high: 1000, unit: "weighings" });
@@ -111,7 +111,7 @@ export function fitExponential({
 }
 
 /** Seconds from the first weighing to the last. */
-export function spanS(weighings: readonly Weighing[]): number {
+export function spanS(weighings: readonly TimedWeight[]): number {
   const [firstS, lastS] = [weighings[0]?.afterS ?? 0, weighings.at(-1)?.afterS ?? 0];
   requireFigures({ firstS, lastS });
   return lastS - firstS;

@@ -1,4 +1,4 @@
-import type { Approach, DryInterval, Weighing } from "./approachFit.ts";
+import type { Approach, DryInterval, TimedWeight } from "./approachFit.ts";
 import { aitken, fitExponential, leastSpanS, spanS } from "./approachFit.ts";
 import { requireEveryFigure, requirePositive, requireWithin } from "../stats/range.ts";
 import type { ShareEvidence } from "./shareEvidence.ts";
@@ -74,7 +74,7 @@ export function judgeApproach({
   startG,
   waterG,
 }: {
-  readonly weighings: readonly Weighing[];
+  readonly weighings: readonly TimedWeight[];
   readonly balanceG: number;
   readonly startG: number;
   readonly waterG: number;
@@ -117,7 +117,7 @@ export function judgeApproach({
   const intervalG = interval && interval.highG - interval.lowG;
   if (interval === null || intervalG === null || intervalG > mostG)
     return { kind: "refused", code: "too-vague", intervalG, mostG };
-  const without = (part: readonly Weighing[]): number | null =>
+  const without = (part: readonly TimedWeight[]): number | null =>
     part.length < leastWeighings || spanS(part) < leastSpanS
       ? null
       : fitExponential({ weighings: part, balanceG }).best.dryG;

@@ -1,4 +1,4 @@
-import type { Coat } from "../drying/coat.ts";
+import type { WetLayer } from "../drying/coat.ts";
 import { requireCoat } from "../drying/coat.ts";
 import type { DryCourse } from "../drying/dryAlong.ts";
 import { dryAlong, stepsInRow } from "../drying/dryAlong.ts";
@@ -34,7 +34,7 @@ export function factorCurves({
   timesS,
   spread,
 }: {
-  readonly coat: Coat;
+  readonly coat: WetLayer;
   readonly steps: readonly DryStep[];
   readonly timesS: readonly number[];
   readonly spread: ReadySpread;

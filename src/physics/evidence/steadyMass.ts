@@ -1,4 +1,4 @@
-import type { Weighing } from "./approachFit.ts";
+import type { TimedWeight } from "./approachFit.ts";
 import { requireFraction, requirePositive, requireWithin } from "../stats/range.ts";
 import type { ShareEvidence } from "./shareEvidence.ts";
 import { aboutShare, evidenceWeights } from "./shareEvidence.ts";
@@ -50,8 +50,8 @@ export function steadyMass({
   rh,
   scaleG,
 }: {
-  readonly first: Weighing;
-  readonly second: Weighing;
+  readonly first: TimedWeight;
+  readonly second: TimedWeight;
   readonly wetLossG: number;
   readonly rh: number;
   readonly scaleG: number;
@@ -91,8 +91,8 @@ export function lossEvidence({
   balanceG,
   waterSd = 0.15,
 }: {
-  readonly first: Weighing;
-  readonly second: Weighing;
+  readonly first: TimedWeight;
+  readonly second: TimedWeight;
   readonly waterG: number;
   readonly balanceG: number;
   readonly waterSd?: number | undefined;

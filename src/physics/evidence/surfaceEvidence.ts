@@ -1,4 +1,4 @@
-import type { Coat } from "../drying/coat.ts";
+import type { WetLayer } from "../drying/coat.ts";
 import { readyWaterKgM2, requireCoat } from "../drying/coat.ts";
 import { drynessIndex, endIndex } from "../drying/drynessIndex.ts";
 import { tooDampRh } from "../drying/dryStep.ts";
@@ -27,7 +27,7 @@ export function requireIndexed({ criticalShare, depthM, readyShare, pocketSM }: 
 }
 
 /** The coat as its evidence is read against it; shares are of the water it went on with (`coat.waterKgM2`). */
-export function indexedCoat(coat: Coat, pocketSM: number): IndexedCoat {
+export function indexedCoat(coat: WetLayer, pocketSM: number): IndexedCoat {
   requireCoat(coat);
   const shareOf = (kgM2: number): number => (coat.waterKgM2 > 0 ? Math.min(1, kgM2 / coat.waterKgM2) : 1);
   requireWithin("pocketSM", pocketSM, { low: 0, high: 1e6, unit: "s/m" });

@@ -1,6 +1,6 @@
 import * as fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import type { Advice, CorrectionCase } from "./correctionAdvice.ts";
+import type { CorrectionStep, CorrectionCase } from "./correctionAdvice.ts";
 import { correctionAdvice } from "./correctionAdvice.ts";
 import { predictionMet } from "./correctionPredicted.ts";
 
@@ -19,7 +19,7 @@ const good: CorrectionCase = {
   composition: null,
   stirred: false,
 };
-const adviceFor = (changes: Partial<CorrectionCase>): readonly Advice[] => {
+const adviceFor = (changes: Partial<CorrectionCase>): readonly CorrectionStep[] => {
   const told = correctionAdvice({ ...good, ...changes });
   if (!told.ok) throw new Error("refused");
   return told.advice;

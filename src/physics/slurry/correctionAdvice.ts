@@ -34,7 +34,7 @@ export type CorrectionCase = {
 };
 
 /** One thing to do, in order. Amounts are to be added in halves and read again; never a base or a biocide: that is the binder maker's to say. */
-export type Advice =
+export type CorrectionStep =
   | {
       readonly code: "bring-to-temperature";
       readonly slurryC: number;
@@ -67,13 +67,13 @@ export type Advice =
 
 export type Reading = "low" | "right" | "high";
 
-export type Correction =
+export type CorrectionPlan =
   | {
       readonly ok: true;
       /** Seconds at the reference temperature against the band, density against the target; null unweighed. */
       readonly seconds: Reading;
       readonly density: Reading | null;
-      readonly advice: readonly Advice[];
+      readonly advice: readonly CorrectionStep[];
     }
   | Extract<ReturnType<typeof secondsAtReference>, { readonly ok: false }>;
 
@@ -84,7 +84,7 @@ export type Correction =
  * light: over-watered or settled. Light but not thin: air, or gelling. A reading off the reference by more than
  * 2 K is judged by what it would read there, and comes with the advice to bring it there.
  */
-export function correctionAdvice(from: CorrectionCase): Correction {
+export function correctionAdvice(from: CorrectionCase): CorrectionPlan {
   requireCase(from);
   const there = secondsAtReference(from);
   if (!there.ok) return there;
@@ -96,7 +96,7 @@ export function correctionAdvice(from: CorrectionCase): Correction {
       : against(from.densityGCm3, { lowS: target - plusMinusGCm3, highS: target + plusMinusGCm3 });
   const off = Math.abs(from.slurryC - from.referenceC) > alongsideK + 1e-9;
   const { slurryC, referenceC } = from;
-  const warm: readonly Advice[] = off
+  const warm: readonly CorrectionStep[] = off
     ? [{ code: "bring-to-temperature", slurryC, referenceC, secondsThere: there.seconds }]
     : [];
   return { ok: true, seconds, density, advice: [...warm, ...steps({ from, seconds, density, there })] };
@@ -112,7 +112,7 @@ function steps({
   seconds: Reading;
   density: Reading | null;
   there: { readonly viscosityMm2S: number };
-}): readonly Advice[] {
+}): readonly CorrectionStep[] {
   if (density === null || from.densityGCm3 === null)
     return [{ code: seconds === "right" ? "leave-alone" : "weigh-density" }];
   const densityGCm3 = from.densityGCm3;
@@ -143,7 +143,7 @@ function steps({
 
 type Amounts = { from: CorrectionCase; densityGCm3: number; viscosityMm2S: number };
 
-function waterFor({ from, densityGCm3, viscosityMm2S }: Amounts): readonly Advice[] {
+function waterFor({ from, densityGCm3, viscosityMm2S }: Amounts): readonly CorrectionStep[] {
   const targetGCm3 = from.target.densityGCm3;
   const water = makeUpWaterL({ volumeL: from.volumeL, densityGCm3, targetGCm3 });
   if (!water.ok) return [];
@@ -153,7 +153,7 @@ function waterFor({ from, densityGCm3, viscosityMm2S }: Amounts): readonly Advic
   return [{ code: "add-water", waterL, newVolumeL, predicted }];
 }
 
-function flourFor({ from, densityGCm3, viscosityMm2S }: Amounts): readonly Advice[] {
+function flourFor({ from, densityGCm3, viscosityMm2S }: Amounts): readonly CorrectionStep[] {
   if (from.composition !== null) {
     const back = restore(from.composition);
     if (!back.ok) return [{ code: "let-water-dry-off", surplusWaterKg: back.surplusWaterKg }];

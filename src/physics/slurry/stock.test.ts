@@ -11,7 +11,7 @@ import {
   piecesLeft,
   platePickupKgM2,
 } from "./stock.ts";
-import type { StockMove } from "./stockLedger.ts";
+import type { LedgerMove } from "./stockLedger.ts";
 import { orderKg, reorderPointKg, stockBalance } from "./stockLedger.ts";
 
 const prime = { slurryKgM2: 0.42, stuccoKgM2: 0.4, buildMm: 0.4 };
@@ -87,7 +87,7 @@ test("the cheapest order balances placing and keeping, and never outlives its sh
   expect(orderKg({ ...of, shelfMonths: 12 })).toEqual({ kg, cappedByShelfLife: false });
 });
 
-const move = (kind: StockMove["kind"], kg: number): StockMove => ({ kind, kg });
+const move = (kind: LedgerMove["kind"], kg: number): LedgerMove => ({ kind, kg });
 
 test("a ledger takes in, gives out, and believes the count", () => {
   const moves = [move("received", 25), move("made-up", 10.6), move("lost", 0.4), move("counted", 13)];
@@ -104,7 +104,7 @@ test("what came in is what went out, what was found short, and what is there", (
     fc.property(
       fc.array(
         fc.record({
-          kind: fc.constantFrom<StockMove["kind"]>(
+          kind: fc.constantFrom<LedgerMove["kind"]>(
             "received",
             "made-up",
             "dipped-out",

@@ -1,7 +1,7 @@
 import { requirePositive, requireWithin } from "../stats/range.ts";
 
 /** One movement of one material, kg. `counted` is what was found on the shelf; all others are amounts moved. */
-export type StockMove = {
+export type LedgerMove = {
   readonly kind: "received" | "made-up" | "dipped-out" | "lost" | "thrown-away" | "counted";
   readonly kg: number;
 };
@@ -15,7 +15,7 @@ export type StockBalance = {
 };
 
 /** Balance after all moves, in order of time: received comes in, a count replaces, all else goes out. Refuses a negative amount. */
-export function stockBalance(moves: readonly StockMove[]): StockBalance {
+export function stockBalance(moves: readonly LedgerMove[]): StockBalance {
   let kg = 0;
   let adjustedKg = 0;
   let wentBelowZero = false;

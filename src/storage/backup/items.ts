@@ -1,4 +1,4 @@
-import type { KeptTable } from "./writeBackup.ts";
+import type { CopiedTable } from "./writeBackup.ts";
 import type { Manifest } from "./format.ts";
 
 /** Why a line or a file of a backup can't be read. */
@@ -18,7 +18,7 @@ export type BackupItem =
   | { readonly kind: "bad-line"; readonly place: number; readonly why: Unreadable }
   | { readonly kind: "photo"; readonly id: string; readonly blob: Blob }
   | { readonly kind: "bad-photo"; readonly name: string; readonly why: Unreadable }
-  | { readonly kind: "kept"; readonly table: KeptTable; readonly row: unknown }
+  | { readonly kind: "kept"; readonly table: CopiedTable; readonly row: unknown }
   | { readonly kind: "bad-kept"; readonly table: string; readonly why: Unreadable };
 
 export type ReadProgress = { readonly doneBytes: number; readonly ofBytes: number };

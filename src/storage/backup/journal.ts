@@ -20,7 +20,7 @@ export const putPatternAside = (db: ShopDb, pattern: PatternRow): Promise<void> 
     await db.journal.put({ key: `pattern/${pattern.id}`, patternId: pattern.id });
   });
 
-export const noteKept = (db: ShopDb, table: "settings" | "drafts", row: KeyedRow): Promise<string> =>
+export const noteReplaced = (db: ShopDb, table: "settings" | "drafts", row: KeyedRow): Promise<string> =>
   db.journal.put({ key: `${table}/${row.key}`, table, row });
 
 /**

@@ -1,4 +1,4 @@
-import { envelopeSchema, parseEntry, type Fault } from "../entrySchema.ts";
+import { envelopeSchema, parseEntry, type ParseFault } from "../entrySchema.ts";
 import type { StoredEntry } from "../rows.ts";
 
 /**
@@ -6,8 +6,8 @@ import type { StoredEntry } from "../rows.ts";
  * was where it came from; "bad" can't be kept either.
  */
 export type Judged =
-  | { readonly kind: "entry" | "aside"; readonly row: StoredEntry; readonly fault: Fault | null }
-  | { readonly kind: "bad"; readonly fault: Fault };
+  | { readonly kind: "entry" | "aside"; readonly row: StoredEntry; readonly fault: ParseFault | null }
+  | { readonly kind: "bad"; readonly fault: ParseFault };
 
 /** `mayBeAside`: the line's own checksum holds, or it was told apart where it was saved. A newer one always may. */
 export function judgeRow(row: unknown, mayBeAside: boolean): Judged {

@@ -1,14 +1,14 @@
 import { crc32 } from "../../geometry/read/crc32.ts";
-import type { Fault } from "../entrySchema.ts";
+import type { ParseFault } from "../entrySchema.ts";
 import type { ShopDb, StoredEntry } from "../rows.ts";
 import { withBytes } from "./lentBytes.ts";
 import type { BackupHead, NotABackup, OpenBackup, ReadWork, Unreadable } from "./items.ts";
 import { canonical, judgeRow } from "./judgeRow.ts";
 import { openBackup } from "./openBackup.ts";
-import type { KeptTable } from "./writeBackup.ts";
+import type { CopiedTable } from "./writeBackup.ts";
 
-export type BadLine = { readonly place: number } & (
-  { readonly why: Unreadable; readonly fault: null } | { readonly why: "fault"; readonly fault: Fault }
+export type UnreadRow = { readonly place: number } & (
+  { readonly why: Unreadable; readonly fault: null } | { readonly why: "fault"; readonly fault: ParseFault }
 );
 
 /** What would come of a restore, found by reading the whole backup and changing nothing. */
@@ -22,7 +22,7 @@ export type BackupPreview = {
     readonly aside: number;
     /** Same id, other content: what is here stays. */
     readonly clashes: readonly string[];
-    readonly bad: readonly BadLine[];
+    readonly bad: readonly UnreadRow[];
   };
   readonly photos: {
     readonly found: number;
@@ -31,7 +31,7 @@ export type BackupPreview = {
     readonly clashes: readonly string[];
     readonly bad: readonly { readonly name: string; readonly why: Unreadable }[];
   };
-  readonly kept: Readonly<Record<KeptTable, number>> & { readonly bad: number };
+  readonly kept: Readonly<Record<CopiedTable, number>> & { readonly bad: number };
 };
 
 /** Whether the backup is just what it says it is: nothing lost, altered or missing. */
@@ -60,7 +60,14 @@ async function lookThrough(
   { head, items }: OpenBackup,
   work: ReadWork,
 ): Promise<BackupPreview> {
-  const entries = { found: 0, fresh: 0, already: 0, aside: 0, clashes: [] as string[], bad: [] as BadLine[] };
+  const entries = {
+    found: 0,
+    fresh: 0,
+    already: 0,
+    aside: 0,
+    clashes: [] as string[],
+    bad: [] as UnreadRow[],
+  };
   const photos = {
     found: 0,
     fresh: 0,

@@ -13,7 +13,7 @@ import {
 import type { BackupItem, NotABackup, OpenBackup, ReadWork, Unreadable } from "./items.ts";
 import { unpack } from "./packed.ts";
 import { fileAt, salvageZip, type FoundFile } from "./salvageZip.ts";
-import { keptTables, type KeptTable } from "./writeBackup.ts";
+import { copiedTables, type CopiedTable } from "./writeBackup.ts";
 
 configure({ useWebWorkers: false });
 
@@ -157,7 +157,7 @@ async function* itemsOf(
     } else if (file.name.startsWith("photos/")) yield await photoOf(file, { part, manifest });
     if (!file.name.startsWith("kept/")) went(file);
   }
-  for (const table of keptTables) yield* keptOf(table, { files, parts });
+  for (const table of copiedTables) yield* keptOf(table, { files, parts });
   for (const file of files) if (file.name.startsWith("kept/")) went(file);
   for (const { name, photo } of manifest?.parts ?? []) {
     if (there.has(name)) continue;
@@ -183,7 +183,7 @@ async function photoOf(
 }
 
 async function* keptOf(
-  table: KeptTable,
+  table: CopiedTable,
   { files, parts }: { readonly files: readonly ZipFile[]; readonly parts: ReadonlyMap<string, Part> },
 ): AsyncGenerator<BackupItem> {
   const file = files.find(({ name }) => name === `kept/${table}.ndjson`);

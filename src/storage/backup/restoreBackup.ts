@@ -3,11 +3,18 @@ import { refold } from "../rebuild.ts";
 import type { KeyedRow, ShopDb, StoredEntry } from "../rows.ts";
 import type { PatternRow } from "../rows.ts";
 import type { BackupItem, NotABackup, ReadWork } from "./items.ts";
-import { closeJournal, noteKept, putPatternAside, putPhotoAside, sweep, whileRestoring } from "./journal.ts";
+import {
+  closeJournal,
+  noteReplaced,
+  putPatternAside,
+  putPhotoAside,
+  sweep,
+  whileRestoring,
+} from "./journal.ts";
 import { canonical, judgeRow } from "./judgeRow.ts";
 import { openBackup } from "./openBackup.ts";
 import { comparePhoto } from "./previewBackup.ts";
-import type { KeptTable } from "./writeBackup.ts";
+import type { CopiedTable } from "./writeBackup.ts";
 
 export type Restored =
   | {
@@ -83,13 +90,13 @@ async function putAside(db: ShopDb, items: AsyncGenerator<BackupItem>, settings:
 
 async function putKept(
   db: ShopDb,
-  { table, row }: { readonly table: KeptTable; readonly row: unknown },
+  { table, row }: { readonly table: CopiedTable; readonly row: unknown },
 ): Promise<void> {
   if (typeof row !== "object" || row === null) return;
   if (table === "patterns") {
     if (!isPattern(row) || (await db.patterns.get(row.id)) !== undefined) return;
     await putPatternAside(db, row);
-  } else if (isKeyed(row)) await noteKept(db, table, row);
+  } else if (isKeyed(row)) await noteReplaced(db, table, row);
 }
 
 const isPattern = (row: object): row is PatternRow =>

@@ -172,8 +172,8 @@ async function writePhotos(
   return count;
 }
 
-export const keptTables = ["settings", "drafts", "patterns"] as const;
-export type KeptTable = (typeof keptTables)[number];
+export const copiedTables = ["settings", "drafts", "patterns"] as const;
+export type CopiedTable = (typeof copiedTables)[number];
 
 /** What can be made again from the log stays behind. */
 const leftBehind = new Set<IDBValidKey>([learningKey]);
@@ -185,7 +185,7 @@ async function writeKept(
   { choice, onProgress }: Pick<BackupWork, "choice" | "onProgress">,
 ): Promise<number> {
   let [count, binaries] = [0, 0];
-  for (const table of keptTables) {
+  for (const table of copiedTables) {
     if (table === "patterns" && !choice.photos) continue;
     const keys = (await rawKeys(db, table)).filter((key) => !leftBehind.has(key));
     const lines: string[] = [];

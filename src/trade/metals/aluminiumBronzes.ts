@@ -1,5 +1,5 @@
 import type { Alloy } from "./alloy.ts";
-import { limitsFrom, namedAtLeast, type Printed } from "./compositionRow.ts";
+import { limitsFrom, namedAtLeast, type PrintedLimits } from "./compositionRow.ts";
 import { losses } from "./losses.ts";
 import {
   aluminiumContracts,
@@ -9,18 +9,18 @@ import {
   copperNames,
   copperSheets,
   kalpakjian,
-  mixed,
+  mixedByMass,
   mixedHeat,
   mixedLatent,
   mixedUp,
-  practice,
+  metalPractice,
   readsLow,
   sheet,
 } from "./sources.ts";
 import { streams } from "./streams.ts";
 
-const c95400: Printed = { cu: [83, null], fe: [3, 5], ni: 1.5, al: [10, 11.5], mn: 0.5 };
-const c95500: Printed = { cu: [78, null], fe: [3, 5], ni: [3, 5.5], al: [10, 11.5], mn: 3.5 };
+const c95400: PrintedLimits = { cu: [83, null], fe: [3, 5], ni: 1.5, al: [10, 11.5], mn: 0.5 };
+const c95500: PrintedLimits = { cu: [78, null], fe: [3, 5], ni: [3, 5.5], al: [10, 11.5], mn: 3.5 };
 
 /** Aluminium bronzes. Every figure names its source; those from memory say so. */
 export const aluminiumBronzes: readonly Alloy[] = [
@@ -41,7 +41,7 @@ export const aluminiumBronzes: readonly Alloy[] = [
     liquidusC: { value: 1038, source: `${sheet} C95400` },
     pourLowC: { value: 1175, source: asm15 },
     pourHighC: { value: 1230, source: asm15 },
-    crucibleKgM3: { value: 6400, source: mixed, note: readsLow },
+    crucibleKgM3: { value: 6400, source: mixedByMass, note: readsLow },
     conductivityWMK: { value: 58.7, source: `${sheet} C95400` },
     roomHeatJKgK: { value: 419, source: `${sheet} C95400` },
     solidHeatJKgK: { value: 480, source: copperEnthalpy },
@@ -53,12 +53,12 @@ export const aluminiumBronzes: readonly Alloy[] = [
     shrinkHigh: { value: 0.021, source: asm2 },
     freezeLow: { value: 0.04, source: `${kalpakjian} (90 Cu 10 Al)` },
     freezeHigh: { value: 0.04, source: `${kalpakjian} (90 Cu 10 Al)` },
-    behaviour: { value: "much oxide film; no turbulence", source: practice },
+    behaviour: { value: "much oxide film; no turbulence", source: metalPractice },
     loss: losses.aluminiumBronze,
     stream: streams.filmedBronze,
     knockout: {
       value: 300,
-      source: `${practice}; slow cooling: from memory of copper-alloy data sheets and ASM Handbook vol. 15`,
+      source: `${metalPractice}; slow cooling: from memory of copper-alloy data sheets and ASM Handbook vol. 15`,
       note: "Thin shell work cools fast enough. Thick and buried only: cooled slowly through 565 °C it turns brittle, so once it is frozen two people lift it out of the sand in its shell and let it cool in air. C95500 doesn't turn brittle.",
     },
     preheat: "bronze",
@@ -81,7 +81,7 @@ export const aluminiumBronzes: readonly Alloy[] = [
     liquidusC: { value: 1054, source: `${copperSheets} (1930 °F)` },
     pourLowC: { value: 1175, source: asm15 },
     pourHighC: { value: 1230, source: asm15 },
-    crucibleKgM3: { value: 6400, source: mixed, note: readsLow },
+    crucibleKgM3: { value: 6400, source: mixedByMass, note: readsLow },
     conductivityWMK: { value: 41.9, source: copperSheets },
     roomHeatJKgK: { value: 419, source: copperSheets },
     solidHeatJKgK: { value: 480, source: copperEnthalpy },
@@ -93,10 +93,10 @@ export const aluminiumBronzes: readonly Alloy[] = [
     shrinkHigh: { value: 0.021, source: asm2 },
     freezeLow: { value: 0.04, source: `${kalpakjian} (90 Cu 10 Al)` },
     freezeHigh: { value: 0.04, source: `${kalpakjian} (90 Cu 10 Al)` },
-    behaviour: { value: "much oxide film; no turbulence", source: practice },
+    behaviour: { value: "much oxide film; no turbulence", source: metalPractice },
     loss: losses.aluminiumBronze,
     stream: streams.filmedBronze,
-    knockout: { value: 300, source: practice },
+    knockout: { value: 300, source: metalPractice },
     preheat: "bronze",
     fill: null,
   },

@@ -1,5 +1,5 @@
 import type { Alloy } from "./alloy.ts";
-import { copperWithNickel, limitsFrom, namedAtLeast, poisons, type Printed } from "./compositionRow.ts";
+import { copperWithNickel, limitsFrom, namedAtLeast, poisons, type PrintedLimits } from "./compositionRow.ts";
 import { losses } from "./losses.ts";
 import {
   asm15,
@@ -10,17 +10,17 @@ import {
   dooley,
   enthalpy,
   kalpakjian,
-  mixed,
+  mixedByMass,
   mixedHeat,
   mixedLatent,
   mixedUp,
-  practice,
+  metalPractice,
   readsLow,
   sheet,
 } from "./sources.ts";
 import { streams } from "./streams.ts";
 
-const c83600: Printed = {
+const c83600: PrintedLimits = {
   sn: [4, 6],
   pb: [4, 6],
   zn: [4, 6],
@@ -31,7 +31,7 @@ const c83600: Printed = {
   s: 0.08,
   p: 0.05,
 };
-const c84400: Printed = {
+const c84400: PrintedLimits = {
   sn: [2.3, 3.5],
   pb: [6, 8],
   zn: [7, 10],
@@ -41,7 +41,7 @@ const c84400: Printed = {
   s: 0.08,
   p: 0.02,
 };
-const c86500: Printed = {
+const c86500: PrintedLimits = {
   cu: [55, 60],
   sn: 1,
   pb: 0.4,
@@ -51,7 +51,7 @@ const c86500: Printed = {
   al: [0.5, 1.5],
   mn: [0.1, 1.5],
 };
-const c99700: Printed = {
+const c99700: PrintedLimits = {
   cu: [54, null],
   sn: 1,
   pb: 2,
@@ -84,7 +84,7 @@ export const brasses: readonly Alloy[] = [
     liquidusC: { value: 1010, source: `${copperSheets} (1850 °F)` },
     pourLowC: { value: 1150, source: asm15 },
     pourHighC: { value: 1290, source: asm15 },
-    crucibleKgM3: { value: 7970, source: mixed },
+    crucibleKgM3: { value: 7970, source: mixedByMass },
     conductivityWMK: { value: 72, source: `${sheet} C83600 (41.6 Btu/ft·h·°F)` },
     roomHeatJKgK: { value: 377, source: `${sheet} C83600` },
     solidHeatJKgK: { value: 420, source: copperEnthalpy },
@@ -94,12 +94,12 @@ export const brasses: readonly Alloy[] = [
     heavyHighC: { value: 1175, source: asm15 },
     shrinkLow: { value: 0.0156, source: asm2 },
     shrinkHigh: { value: 0.018, source: asm2 },
-    freezeLow: { value: 0.045, source: practice },
-    freezeHigh: { value: 0.05, source: practice },
-    behaviour: { value: "low dross, some gas, flows well; leaks least", source: practice },
+    freezeLow: { value: 0.045, source: metalPractice },
+    freezeHigh: { value: 0.05, source: metalPractice },
+    behaviour: { value: "low dross, some gas, flows well; leaks least", source: metalPractice },
     loss: losses.tinAndRed,
     stream: streams.bronze,
-    knockout: { value: 300, source: practice, note: "Leaded: tears if it is pulled about while hot." },
+    knockout: { value: 300, source: metalPractice, note: "Leaded: tears if it is pulled about while hot." },
     preheat: "brass",
     fill: "brass",
   },
@@ -120,7 +120,7 @@ export const brasses: readonly Alloy[] = [
     liquidusC: { value: 1004, source: `${copperSheets} (1840 °F)` },
     pourLowC: { value: 1150, source: asm15 },
     pourHighC: { value: 1290, source: asm15 },
-    crucibleKgM3: { value: 7970, source: mixed },
+    crucibleKgM3: { value: 7970, source: mixedByMass },
     conductivityWMK: { value: 72.5, source: `${sheet} C84400 (41.9 Btu/ft·h·°F)` },
     roomHeatJKgK: { value: 377, source: `${sheet} C84400` },
     solidHeatJKgK: { value: 415, source: copperEnthalpy },
@@ -130,12 +130,12 @@ export const brasses: readonly Alloy[] = [
     heavyHighC: { value: 1175, source: asm15 },
     shrinkLow: { value: 0.0156, source: asm2 },
     shrinkHigh: { value: 0.018, source: asm2 },
-    freezeLow: { value: 0.045, source: practice },
-    freezeHigh: { value: 0.05, source: practice },
-    behaviour: { value: "low dross, some gas, flows well; leaks least", source: practice },
+    freezeLow: { value: 0.045, source: metalPractice },
+    freezeHigh: { value: 0.05, source: metalPractice },
+    behaviour: { value: "low dross, some gas, flows well; leaks least", source: metalPractice },
     loss: losses.tinAndRed,
     stream: streams.bronze,
-    knockout: { value: 300, source: practice, note: "Leaded: tears if it is pulled about while hot." },
+    knockout: { value: 300, source: metalPractice, note: "Leaded: tears if it is pulled about while hot." },
     preheat: "brass",
     fill: "brass",
   },
@@ -159,7 +159,7 @@ export const brasses: readonly Alloy[] = [
     liquidusC: { value: 880, source: `${sheet} C86500` },
     pourLowC: { value: 1040, source: asm15 },
     pourHighC: { value: 1120, source: asm15 },
-    crucibleKgM3: { value: 7200, source: mixed, note: readsLow },
+    crucibleKgM3: { value: 7200, source: mixedByMass, note: readsLow },
     conductivityWMK: { value: 85.8, source: `${sheet} C86500` },
     roomHeatJKgK: { value: 377, source: `${sheet} C86500` },
     solidHeatJKgK: { value: 430, source: copperEnthalpy },
@@ -173,11 +173,11 @@ export const brasses: readonly Alloy[] = [
     freezeHigh: { value: 0.045, source: `${kalpakjian} (70 Cu 30 Zn)` },
     behaviour: {
       value: "much dross, zinc flares; liquidus below the boiling of zinc, pour as cool as the walls allow",
-      source: practice,
+      source: metalPractice,
     },
     loss: losses.yellow,
     stream: streams.filmedBronze,
-    knockout: { value: 300, source: practice, note: "Tears if it is pulled about while hot." },
+    knockout: { value: 300, source: metalPractice, note: "Tears if it is pulled about while hot." },
     preheat: "brass",
     fill: "brass",
   },
@@ -199,9 +199,9 @@ export const brasses: readonly Alloy[] = [
     solidKgM3: { value: 8190, source: "materials page for UNS C99700 (0.296 lb/in³)" },
     solidusC: { value: 879, source: `${copperSheets} (1615 °F)` },
     liquidusC: { value: 902, source: `${copperSheets} (1655 °F)` },
-    pourLowC: { value: 1020, source: practice },
-    pourHighC: { value: 1100, source: practice },
-    crucibleKgM3: { value: 7190, source: mixed, note: readsLow },
+    pourLowC: { value: 1020, source: metalPractice },
+    pourHighC: { value: 1100, source: metalPractice },
+    crucibleKgM3: { value: 7190, source: mixedByMass, note: readsLow },
     conductivityWMK: {
       value: 20,
       source: "estimate: as manganin, copper with 12 % manganese, 22 (from memory of ASM Handbook vol. 2)",
@@ -214,16 +214,16 @@ export const brasses: readonly Alloy[] = [
     solidHeatJKgK: { value: 450, source: enthalpy },
     liquidHeatJKgK: { value: 560, source: mixedHeat },
     latentJKg: { value: 195000, source: mixedLatent },
-    heavyLowC: { value: 960, source: practice },
-    heavyHighC: { value: 1020, source: practice },
+    heavyLowC: { value: 960, source: metalPractice },
+    heavyHighC: { value: 1020, source: metalPractice },
     shrinkLow: { value: 0.018, source: "common practice, no source; as high-strength yellow brass" },
     shrinkHigh: { value: 0.021, source: "common practice, no source; as high-strength yellow brass" },
-    freezeLow: { value: 0.045, source: practice },
-    freezeHigh: { value: 0.05, source: practice },
-    behaviour: { value: "much dross, zinc flares, flows well", source: practice },
+    freezeLow: { value: 0.045, source: metalPractice },
+    freezeHigh: { value: 0.05, source: metalPractice },
+    behaviour: { value: "much dross, zinc flares, flows well", source: metalPractice },
     loss: losses.yellow,
     stream: streams.filmedBronze,
-    knockout: { value: 300, source: practice, note: "Leaded: tears if it is pulled about while hot." },
+    knockout: { value: 300, source: metalPractice, note: "Leaded: tears if it is pulled about while hot." },
     preheat: "brass",
     fill: "brass",
   },

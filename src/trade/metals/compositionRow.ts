@@ -2,7 +2,7 @@ import type { CompositionLimit } from "../../physics/metal/chargeVerdict.ts";
 import type { Element } from "../../physics/metal/scrap.ts";
 
 /** Limits as they are printed, in percent: one number is the most, a pair the least and the most, null for an open end. */
-export type Printed = Readonly<
+export type PrintedLimits = Readonly<
   Partial<Record<Element, number | readonly [least: number | null, most: number | null]>>
 >;
 
@@ -10,7 +10,7 @@ export type Printed = Readonly<
 export const poisons = { al: 0.005, si: 0.005 } as const;
 
 /** Percent to fractions, one limit an element. */
-export function limitsFrom(printed: Printed): readonly CompositionLimit[] {
+export function limitsFrom(printed: PrintedLimits): readonly CompositionLimit[] {
   return (Object.entries(printed) as [Element, number | readonly [number | null, number | null]][]).map(
     ([element, printedLimit]) => {
       const [least, most] = typeof printedLimit === "number" ? [null, printedLimit] : printedLimit;
@@ -26,7 +26,7 @@ export function limitsFrom(printed: Printed): readonly CompositionLimit[] {
 /** "Copper and the named elements, at least": the least, in percent, of all that `printed` names and `also`. */
 export function namedAtLeast(
   least: number,
-  printed: Printed,
+  printed: PrintedLimits,
   also: readonly Element[] = [],
 ): CompositionLimit {
   return { of: [...(Object.keys(printed) as Element[]), ...also], min: percent(least) };

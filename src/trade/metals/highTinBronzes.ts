@@ -1,21 +1,21 @@
 import type { Alloy } from "./alloy.ts";
-import { copperWithNickel, limitsFrom, namedAtLeast, poisons, type Printed } from "./compositionRow.ts";
+import { copperWithNickel, limitsFrom, namedAtLeast, poisons, type PrintedLimits } from "./compositionRow.ts";
 import { losses } from "./losses.ts";
 import {
   asm2,
   copperEnthalpy,
   copperNames,
   copperSheets,
-  mixed,
+  mixedByMass,
   mixedHeat,
   mixedLatent,
   mixedUp,
-  practice,
+  metalPractice,
   sheet,
 } from "./sources.ts";
 import { streams } from "./streams.ts";
 
-const c90700: Printed = {
+const c90700: PrintedLimits = {
   sn: [10, 12],
   pb: 0.5,
   zn: 0.5,
@@ -26,7 +26,7 @@ const c90700: Printed = {
   s: 0.05,
   p: 0.3,
 };
-const bell: Printed = {
+const bell: PrintedLimits = {
   sn: [20, 22],
   pb: 0.25,
   zn: 0.25,
@@ -59,27 +59,27 @@ export const highTinBronzes: readonly Alloy[] = [
     solidKgM3: { value: 8770, source: "materials page for UNS C90700 (0.317 lb/in³)" },
     solidusC: { value: 831, source: `${copperSheets} (1528 °F)` },
     liquidusC: { value: 999, source: `${copperSheets} (1830 °F)` },
-    pourLowC: { value: 1100, source: practice },
-    pourHighC: { value: 1200, source: practice },
-    crucibleKgM3: { value: 7890, source: mixed },
+    pourLowC: { value: 1100, source: metalPractice },
+    pourHighC: { value: 1200, source: metalPractice },
+    crucibleKgM3: { value: 7890, source: mixedByMass },
     conductivityWMK: { value: 71, source: "materials page for UNS C90700" },
     roomHeatJKgK: { value: 377, source: copperSheets },
     solidHeatJKgK: { value: 425, source: copperEnthalpy },
     liquidHeatJKgK: { value: 487, source: mixedHeat },
     latentJKg: { value: 192000, source: mixedLatent },
-    heavyLowC: { value: 1030, source: practice },
-    heavyHighC: { value: 1110, source: practice },
+    heavyLowC: { value: 1030, source: metalPractice },
+    heavyHighC: { value: 1110, source: metalPractice },
     shrinkLow: { value: 0.0156, source: asm2 },
     shrinkHigh: { value: 0.0156, source: asm2 },
-    freezeLow: { value: 0.045, source: practice },
-    freezeHigh: { value: 0.05, source: practice },
+    freezeLow: { value: 0.045, source: metalPractice },
+    freezeHigh: { value: 0.05, source: metalPractice },
     behaviour: {
       value: "low dross, flows well; its phosphorus draws gas from a damp mould",
-      source: practice,
+      source: metalPractice,
     },
     loss: losses.tinAndRed,
     stream: streams.bronze,
-    knockout: { value: 300, source: practice },
+    knockout: { value: 300, source: metalPractice },
     preheat: "bronze",
     fill: "tin-bronze",
   },
@@ -106,9 +106,9 @@ export const highTinBronzes: readonly Alloy[] = [
       note: `The data sheet for UNS C91300 prints 818.`,
     },
     liquidusC: { value: 889, source: `${sheet} C91300 (1632 °F)`, note: "With 22 % tin about 20 °C less." },
-    pourLowC: { value: 1050, source: practice },
-    pourHighC: { value: 1150, source: practice },
-    crucibleKgM3: { value: 7780, source: mixed },
+    pourLowC: { value: 1050, source: metalPractice },
+    pourHighC: { value: 1150, source: metalPractice },
+    crucibleKgM3: { value: 7780, source: mixedByMass },
     conductivityWMK: {
       value: 29,
       source: "estimate: 7 % IACS on the data sheet for UNS C91300, by the Wiedemann–Franz law",
@@ -117,13 +117,13 @@ export const highTinBronzes: readonly Alloy[] = [
     solidHeatJKgK: { value: 400, source: copperEnthalpy },
     liquidHeatJKgK: { value: 460, source: mixedHeat },
     latentJKg: { value: 177000, source: mixedLatent },
-    heavyLowC: { value: 980, source: practice },
-    heavyHighC: { value: 1060, source: practice },
-    shrinkLow: { value: 0.0156, source: practice },
-    shrinkHigh: { value: 0.0156, source: practice },
-    freezeLow: { value: 0.045, source: practice },
-    freezeHigh: { value: 0.05, source: practice },
-    behaviour: { value: "low dross, flows well; hard and brittle when cold", source: practice },
+    heavyLowC: { value: 980, source: metalPractice },
+    heavyHighC: { value: 1060, source: metalPractice },
+    shrinkLow: { value: 0.0156, source: metalPractice },
+    shrinkHigh: { value: 0.0156, source: metalPractice },
+    freezeLow: { value: 0.045, source: metalPractice },
+    freezeHigh: { value: 0.05, source: metalPractice },
+    behaviour: { value: "low dross, flows well; hard and brittle when cold", source: metalPractice },
     loss: losses.tinAndRed,
     stream: streams.bronze,
     knockout: {

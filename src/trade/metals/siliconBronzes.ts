@@ -1,5 +1,5 @@
 import type { Alloy } from "./alloy.ts";
-import { limitsFrom, namedAtLeast, type Printed } from "./compositionRow.ts";
+import { limitsFrom, namedAtLeast, type PrintedLimits } from "./compositionRow.ts";
 import { losses } from "./losses.ts";
 import {
   b584,
@@ -7,20 +7,20 @@ import {
   copperNames,
   copperSheets,
   inferred,
-  mixed,
+  mixedByMass,
   mixedHeat,
   mixedLatent,
   mixedUp,
-  practice,
+  metalPractice,
   readsLow,
   sheet,
   siliconContracts,
 } from "./sources.ts";
 import { streams } from "./streams.ts";
 
-const c87300: Printed = { cu: [94, null], pb: 0.09, zn: 0.25, fe: 0.2, si: [3.5, 4.5], mn: [0.8, 1.5] };
-const c87500: Printed = { cu: [79, null], pb: 0.09, zn: [12, 16], al: 0.5, si: [3, 5] };
-const c87600: Printed = { cu: [88, null], pb: 0.09, zn: [4, 7], fe: 0.2, si: [3.5, 5.5], mn: 0.25 };
+const c87300: PrintedLimits = { cu: [94, null], pb: 0.09, zn: 0.25, fe: 0.2, si: [3.5, 4.5], mn: [0.8, 1.5] };
+const c87500: PrintedLimits = { cu: [79, null], pb: 0.09, zn: [12, 16], al: 0.5, si: [3, 5] };
+const c87600: PrintedLimits = { cu: [88, null], pb: 0.09, zn: [4, 7], fe: 0.2, si: [3.5, 5.5], mn: 0.25 };
 
 /** Bronzes and brass with silicon. Every figure names its source; those from memory say so. */
 export const siliconBronzes: readonly Alloy[] = [
@@ -42,7 +42,7 @@ export const siliconBronzes: readonly Alloy[] = [
     liquidusC: { value: 971, source: `${sheet} C87300 (1780 °F), 2006` },
     pourLowC: { value: 1093, source: "ingot data, weak source (2000 °F)" },
     pourHighC: { value: 1177, source: "ingot data, weak source (2150 °F)" },
-    crucibleKgM3: { value: 7400, source: mixed, note: readsLow },
+    crucibleKgM3: { value: 7400, source: mixedByMass, note: readsLow },
     conductivityWMK: { value: 28.4, source: `${sheet} C87200` },
     roomHeatJKgK: { value: 377, source: `${sheet} C87200` },
     solidHeatJKgK: { value: 440, source: copperEnthalpy },
@@ -56,12 +56,12 @@ export const siliconBronzes: readonly Alloy[] = [
     heavyHighC: { value: 1066, source: "ingot data, weak source (1850–1950 °F)" },
     shrinkLow: { value: 0.0208, source: `${sheet} C87200 (1/4 in/ft)` },
     shrinkHigh: { value: 0.0208, source: `${sheet} C87200 (1/4 in/ft)` },
-    freezeLow: { value: 0.04, source: practice },
-    freezeHigh: { value: 0.05, source: practice },
+    freezeLow: { value: 0.04, source: metalPractice },
+    freezeHigh: { value: 0.05, source: metalPractice },
     behaviour: { value: "low dross, much gas, flows well", source: `${sheet} C87200` },
     loss: losses.silicon,
     stream: streams.filmedBronze,
-    knockout: { value: 300, source: practice },
+    knockout: { value: 300, source: metalPractice },
     preheat: "bronze",
     fill: null,
   },
@@ -83,7 +83,7 @@ export const siliconBronzes: readonly Alloy[] = [
     liquidusC: { value: 917, source: `${sheet} C87500` },
     pourLowC: { value: 1038, source: `${sheet} C87500 (1900 °F)` },
     pourHighC: { value: 1093, source: `${sheet} C87500 (2000 °F)` },
-    crucibleKgM3: { value: 7200, source: mixed, note: readsLow },
+    crucibleKgM3: { value: 7200, source: mixedByMass, note: readsLow },
     conductivityWMK: { value: 27.7, source: `${sheet} C87500 (16 Btu/ft·h·°F)` },
     roomHeatJKgK: { value: 377, source: `${sheet} C87500` },
     solidHeatJKgK: { value: 430, source: copperEnthalpy },
@@ -97,12 +97,12 @@ export const siliconBronzes: readonly Alloy[] = [
     heavyHighC: { value: 1038, source: `${sheet} C87500 (1800–1900 °F)` },
     shrinkLow: { value: 0.0195, source: `${sheet} C87500 (15/64 in/ft)` },
     shrinkHigh: { value: 0.0195, source: `${sheet} C87500 (15/64 in/ft)` },
-    freezeLow: { value: 0.04, source: practice },
-    freezeHigh: { value: 0.05, source: practice },
+    freezeLow: { value: 0.04, source: metalPractice },
+    freezeHigh: { value: 0.05, source: metalPractice },
     behaviour: { value: "low dross, some gas, flows well", source: `${sheet} C87500` },
     loss: losses.silicon,
     stream: streams.filmedBronze,
-    knockout: { value: 300, source: practice },
+    knockout: { value: 300, source: metalPractice },
     preheat: "brass",
     fill: "brass",
   },
@@ -122,9 +122,9 @@ export const siliconBronzes: readonly Alloy[] = [
     solidKgM3: { value: 8300, source: copperSheets },
     solidusC: { value: 860, source: copperSheets },
     liquidusC: { value: 971, source: copperSheets },
-    pourLowC: { value: 1060, source: practice },
-    pourHighC: { value: 1150, source: practice },
-    crucibleKgM3: { value: 7200, source: mixed, note: readsLow },
+    pourLowC: { value: 1060, source: metalPractice },
+    pourHighC: { value: 1150, source: metalPractice },
+    crucibleKgM3: { value: 7200, source: mixedByMass, note: readsLow },
     conductivityWMK: { value: 28.4, source: copperSheets },
     roomHeatJKgK: { value: 377, source: copperSheets },
     solidHeatJKgK: { value: 440, source: copperEnthalpy },
@@ -134,16 +134,16 @@ export const siliconBronzes: readonly Alloy[] = [
       source: mixedLatent,
       note: "210–274 kJ/kg; the rule overstates silicon; published values for such alloys spread",
     },
-    heavyLowC: { value: 1000, source: practice },
-    heavyHighC: { value: 1060, source: practice },
-    shrinkLow: { value: 0.02, source: practice },
-    shrinkHigh: { value: 0.02, source: practice },
-    freezeLow: { value: 0.04, source: practice },
-    freezeHigh: { value: 0.05, source: practice },
-    behaviour: { value: "low dross, some gas, flows well", source: practice },
+    heavyLowC: { value: 1000, source: metalPractice },
+    heavyHighC: { value: 1060, source: metalPractice },
+    shrinkLow: { value: 0.02, source: metalPractice },
+    shrinkHigh: { value: 0.02, source: metalPractice },
+    freezeLow: { value: 0.04, source: metalPractice },
+    freezeHigh: { value: 0.05, source: metalPractice },
+    behaviour: { value: "low dross, some gas, flows well", source: metalPractice },
     loss: losses.silicon,
     stream: streams.filmedBronze,
-    knockout: { value: 300, source: practice },
+    knockout: { value: 300, source: metalPractice },
     preheat: "bronze",
     fill: null,
   },

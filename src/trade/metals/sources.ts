@@ -1,7 +1,7 @@
 /** Sources and notes that many rows share, so that each stands beside its figure in one word. */
 export const mixedUp =
   "estimate: from memory of Iida & Guthrie, The Physical Properties of Liquid Metals (1988), mixed by mass, rounded up";
-export const mixed =
+export const mixedByMass =
   "estimate: from memory of Iida & Guthrie, The Physical Properties of Liquid Metals (1988), mixed by mass";
 export const mixedHeat = "estimate: from memory of Iida & Guthrie, mixed by mass";
 export const mixedLatent =
@@ -16,7 +16,7 @@ export const asm2 = "from memory of ASM Handbook vol. 2";
 export const kalpakjian =
   "from memory of Kalpakjian & Schmid, Manufacturing Engineering and Technology, table 10.1";
 export const dooley = "W. H. Dooley, Applied Science for Metal Workers, ch. XXXI";
-export const practice = "common practice, no source";
+export const metalPractice = "common practice, no source";
 export const sheet = "data sheet for UNS";
 
 export const b584 = "trade magazine's table of ASTM B584-14 limits (September 2016, p. 36)";

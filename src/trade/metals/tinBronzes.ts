@@ -1,5 +1,5 @@
 import type { Alloy } from "./alloy.ts";
-import { copperWithNickel, limitsFrom, namedAtLeast, poisons, type Printed } from "./compositionRow.ts";
+import { copperWithNickel, limitsFrom, namedAtLeast, poisons, type PrintedLimits } from "./compositionRow.ts";
 import { losses } from "./losses.ts";
 import {
   asm15,
@@ -7,16 +7,16 @@ import {
   copperEnthalpy,
   copperNames,
   copperSheets,
-  mixed,
+  mixedByMass,
   mixedHeat,
   mixedLatent,
   mixedUp,
-  practice,
+  metalPractice,
   sheet,
 } from "./sources.ts";
 import { streams } from "./streams.ts";
 
-const c90300: Printed = {
+const c90300: PrintedLimits = {
   sn: [7.5, 9],
   pb: 0.3,
   zn: [3, 5],
@@ -27,8 +27,8 @@ const c90300: Printed = {
   s: 0.05,
   p: 0.05,
 };
-const c90500: Printed = { sn: [9, 11], pb: 0.3, zn: [1, 3], fe: 0.2, ni: 1, ...poisons, sb: 0.2 };
-const c92200: Printed = {
+const c90500: PrintedLimits = { sn: [9, 11], pb: 0.3, zn: [1, 3], fe: 0.2, ni: 1, ...poisons, sb: 0.2 };
+const c92200: PrintedLimits = {
   sn: [5.5, 6.5],
   pb: [1, 2],
   zn: [3, 5],
@@ -59,7 +59,7 @@ export const tinBronzes: readonly Alloy[] = [
     liquidusC: { value: 1000, source: `${sheet} C90300 (1832 °F)` },
     pourLowC: { value: 1150, source: asm15 },
     pourHighC: { value: 1260, source: asm15 },
-    crucibleKgM3: { value: 7860, source: mixed },
+    crucibleKgM3: { value: 7860, source: mixedByMass },
     conductivityWMK: { value: 74.8, source: `${sheet} C90300 (43.2 Btu/ft·h·°F)` },
     roomHeatJKgK: { value: 377, source: `${sheet} C90300` },
     solidHeatJKgK: { value: 430, source: copperEnthalpy },
@@ -69,12 +69,12 @@ export const tinBronzes: readonly Alloy[] = [
     heavyHighC: { value: 1150, source: asm15 },
     shrinkLow: { value: 0.0156, source: `${asm2} (3/16 in/ft)` },
     shrinkHigh: { value: 0.0156, source: `${asm2} (3/16 in/ft)` },
-    freezeLow: { value: 0.045, source: practice },
-    freezeHigh: { value: 0.05, source: practice },
-    behaviour: { value: "low dross, some gas, flows fairly", source: practice },
+    freezeLow: { value: 0.045, source: metalPractice },
+    freezeHigh: { value: 0.05, source: metalPractice },
+    behaviour: { value: "low dross, some gas, flows fairly", source: metalPractice },
     loss: losses.tinAndRed,
     stream: streams.bronze,
-    knockout: { value: 300, source: practice },
+    knockout: { value: 300, source: metalPractice },
     preheat: "bronze",
     fill: "tin-bronze",
   },
@@ -108,7 +108,7 @@ export const tinBronzes: readonly Alloy[] = [
     liquidusC: { value: 999, source: copperSheets },
     pourLowC: { value: 1150, source: asm15 },
     pourHighC: { value: 1260, source: asm15 },
-    crucibleKgM3: { value: 7870, source: mixed },
+    crucibleKgM3: { value: 7870, source: mixedByMass },
     conductivityWMK: { value: 74.8, source: copperSheets },
     roomHeatJKgK: { value: 377, source: copperSheets },
     solidHeatJKgK: { value: 430, source: copperEnthalpy },
@@ -118,12 +118,12 @@ export const tinBronzes: readonly Alloy[] = [
     heavyHighC: { value: 1150, source: asm15 },
     shrinkLow: { value: 0.0156, source: `${asm2} (3/16 in/ft)` },
     shrinkHigh: { value: 0.0156, source: `${asm2} (3/16 in/ft)` },
-    freezeLow: { value: 0.045, source: practice },
-    freezeHigh: { value: 0.05, source: practice },
-    behaviour: { value: "low dross, some gas, flows fairly", source: practice },
+    freezeLow: { value: 0.045, source: metalPractice },
+    freezeHigh: { value: 0.05, source: metalPractice },
+    behaviour: { value: "low dross, some gas, flows fairly", source: metalPractice },
     loss: losses.tinAndRed,
     stream: streams.bronze,
-    knockout: { value: 300, source: practice },
+    knockout: { value: 300, source: metalPractice },
     preheat: "bronze",
     fill: "tin-bronze",
   },
@@ -155,7 +155,7 @@ export const tinBronzes: readonly Alloy[] = [
     liquidusC: { value: 988, source: `${sheet} C92200 (1810 °F)` },
     pourLowC: { value: 1150, source: asm15 },
     pourHighC: { value: 1260, source: asm15 },
-    crucibleKgM3: { value: 7900, source: mixed },
+    crucibleKgM3: { value: 7900, source: mixedByMass },
     conductivityWMK: { value: 69.6, source: `${sheet} C92200 (40.2 Btu/ft·h·°F)` },
     roomHeatJKgK: { value: 377, source: `${sheet} C92200 (0.09 Btu/lb·°F)` },
     solidHeatJKgK: { value: 425, source: copperEnthalpy },
@@ -165,12 +165,12 @@ export const tinBronzes: readonly Alloy[] = [
     heavyHighC: { value: 1150, source: asm15 },
     shrinkLow: { value: 0.0156, source: asm2 },
     shrinkHigh: { value: 0.0156, source: asm2 },
-    freezeLow: { value: 0.045, source: practice },
-    freezeHigh: { value: 0.05, source: practice },
-    behaviour: { value: "low dross, some gas, flows well; leaks least", source: practice },
+    freezeLow: { value: 0.045, source: metalPractice },
+    freezeHigh: { value: 0.05, source: metalPractice },
+    behaviour: { value: "low dross, some gas, flows well; leaks least", source: metalPractice },
     loss: losses.tinAndRed,
     stream: streams.bronze,
-    knockout: { value: 300, source: practice, note: "Leaded: tears if it is pulled about while hot." },
+    knockout: { value: 300, source: metalPractice, note: "Leaded: tears if it is pulled about while hot." },
     preheat: "bronze",
     fill: "tin-bronze",
   },

@@ -17,7 +17,7 @@ export const airCsvLimits = {
 } as const;
 
 /** A clock may run this far ahead of ours. */
-export const aheadMs = dayMs;
+export const mostAheadMs = dayMs;
 
 /** Sensors in wet air show a little over 100 %; up to here that counts as 100 %. Judgement. */
 const overfullRh = 1.05;

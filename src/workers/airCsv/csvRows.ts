@@ -97,7 +97,7 @@ export function encodingOf(head: Uint8Array): Encoding {
 }
 
 /** A file as pieces of text, in order; a mark at its start is left out. */
-export async function* textOf(
+export async function* decodedText(
   file: Blob,
   { encoding, pieceBytes = 262_144 }: { encoding: Encoding; pieceBytes?: number | undefined },
 ): AsyncGenerator<{ readonly text: string; readonly bytesRead: number }> {

@@ -1,8 +1,8 @@
 import type { AirCsvPlan, PlanGap } from "./airCsvPlan.ts";
 import { planGaps } from "./airCsvPlan.ts";
 import type { BadLine } from "./airCsvRow.ts";
-import { aheadMs, rowReader } from "./airCsvRow.ts";
-import { makeRowReader, textOf } from "./csvRows.ts";
+import { mostAheadMs, rowReader } from "./airCsvRow.ts";
+import { makeRowReader, decodedText } from "./csvRows.ts";
 import type { Merged, PackedAir } from "./packAir.ts";
 import { airPile } from "./packAir.ts";
 
@@ -46,7 +46,7 @@ export async function readAirCsv(
   const { onBad, nowMs, storedS = new Float64Array(), onProgress, signal, pieceBytes } = options;
   const gaps = planGaps(plan);
   if (gaps.length > 0) return { ok: false, why: "plan-gaps", gaps };
-  const readRow = rowReader(plan, { latestS: (nowMs + aheadMs) / 1000 });
+  const readRow = rowReader(plan, { latestS: (nowMs + mostAheadMs) / 1000 });
   if (readRow === null) return { ok: false, why: "unknown-zone" };
   const rows = makeRowReader(plan.delimiter);
   const pile = airPile();
@@ -67,7 +67,7 @@ export async function readAirCsv(
     }
   };
   const aborted = { ok: false, why: "aborted" } as const;
-  for await (const { text, bytesRead } of textOf(file, { encoding: plan.encoding, pieceBytes })) {
+  for await (const { text, bytesRead } of decodedText(file, { encoding: plan.encoding, pieceBytes })) {
     if (signal?.aborted === true) return aborted;
     take(rows.push(text));
     onProgress?.({ bytesRead, bytes: file.size, lines });

@@ -1,5 +1,5 @@
 import { millisecondsInHour as hourMs } from "date-fns/constants";
-import type { Advice } from "../../../physics/drying/dryingAdvice.ts";
+import type { AdvisedChange } from "../../../physics/drying/dryingAdvice.ts";
 import type { CoatAdvice } from "../../../logbook/drying/coatAdvice.ts";
 import type { Piece } from "../../../logbook/piece/piece.ts";
 import { geometryClasses } from "../../../trade/geometryClasses.ts";
@@ -10,7 +10,7 @@ import { Card } from "../../base/parts/Card.tsx";
 import { readingWords } from "../rooms/airWords.ts";
 import sheet from "../../base/styles/sheet.module.css";
 import css from "./Advice.module.css";
-import { cautionWords, hoursWords, meansWords, remedyWords } from "./adviceWords.ts";
+import { cautionWords, wholeHoursWords, meansWords, remedyWords } from "./adviceWords.ts";
 
 type Said = Extract<CoatAdvice, { readonly kind: "advice" }>;
 
@@ -21,7 +21,7 @@ export function AdviceList({ said, piece }: { readonly said: Said; readonly piec
   const longest = Math.max(hoursNow ?? 0, ...advice.map(({ hours }) => hours ?? 0));
   return (
     <>
-      <Card title={hoursNow === null ? "As it is: never" : `As it is: ${hoursWords(hoursNow)} to go`}>
+      <Card title={hoursNow === null ? "As it is: never" : `As it is: ${wholeHoursWords(hoursNow)} to go`}>
         {hoursNow === null && (
           <p>
             Over {format.show("percent", practice.rhNeverDry.value)} nothing comes to ready, however the air
@@ -87,7 +87,11 @@ export function AdviceList({ said, piece }: { readonly said: Said; readonly piec
   );
 }
 
-function Line(props: { readonly one: Advice; readonly hoursNow: number | null; readonly longest: number }) {
+function Line(props: {
+  readonly one: AdvisedChange;
+  readonly hoursNow: number | null;
+  readonly longest: number;
+}) {
   const { one, hoursNow, longest } = props;
   const format = useFormat();
   const { remedy, hours, savedHours, cautions } = one;
@@ -100,8 +104,8 @@ function Line(props: { readonly one: Advice; readonly hoursNow: number | null; r
         {hours === null
           ? "still never"
           : savedHours === null
-            ? `makes it ready in ${hoursWords(hours)}`
-            : `${hoursWords(hours)} to go: saves ${hoursWords(savedHours)}`}
+            ? `makes it ready in ${wholeHoursWords(hours)}`
+            : `${wholeHoursWords(hours)} to go: saves ${wholeHoursWords(savedHours)}`}
       </p>
       {hours !== null && (
         <div className={css["bars"]} aria-hidden="true">

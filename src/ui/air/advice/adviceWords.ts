@@ -1,12 +1,12 @@
 import { millisecondsInHour as hourMs } from "date-fns/constants";
-import type { Advice, PrimeCaution, Remedy } from "../../../physics/drying/dryingAdvice.ts";
+import type { AdvisedChange, PrimeCaution, Remedy } from "../../../physics/drying/dryingAdvice.ts";
 import type { CoatAdvice } from "../../../logbook/drying/coatAdvice.ts";
 import { airClasses } from "../../../trade/airClasses.ts";
 import { duration } from "../../base/format/time.ts";
 import type { Format } from "../../base/format/units.ts";
 
 /** "4 h 10 min": hours as the rest of the app tells them. */
-export const hoursWords = (hours: number): string =>
+export const wholeHoursWords = (hours: number): string =>
   hours < 1 / 60 ? "under a minute" : duration(hours * hourMs);
 
 /** What to do, a short command. */
@@ -37,7 +37,7 @@ const moveWords: Record<AirClassId, string> = {
 };
 
 /** What that is taken to mean in the sum. */
-export function meansWords({ remedy, air }: Advice, format: Format): string {
+export function meansWords({ remedy, air }: AdvisedChange, format: Format): string {
   switch (remedy.kind) {
     case "warmer":
       return `to ${format.show("temp", air.tempC)}; the same water in warmer air is ${format.show("percent", air.rh)}`;

@@ -4,7 +4,7 @@ import { ago } from "../../base/format/time.ts";
 import { Button } from "../../base/parts/Button.tsx";
 import { Card } from "../../base/parts/Card.tsx";
 import { Empty } from "../../base/parts/Empty.tsx";
-import { cannotConnect, refusedWords, stateWords, valueWords } from "../sensors/sensorWords.ts";
+import { cannotConnect, sensorRefusedWords, sensorStateWords, valueWords } from "../sensors/sensorWords.ts";
 import type { SensorInHand } from "../sensors/useSensor.ts";
 import { thirstWords } from "./airWords.ts";
 import sheet from "../../base/styles/sheet.module.css";
@@ -26,14 +26,17 @@ export function SensorState({ sensor }: { readonly sensor: SensorInHand<"air"> }
   const words = told === null ? null : valueWords(told.value, format);
   const { airC = null, rh = null } = told?.value ?? {};
   return (
-    <Card title={stateWords(sensor, "air")} tone={sensor.isLinked ? "clear" : isOff ? "plain" : "watch"}>
+    <Card
+      title={sensorStateWords(sensor, "air")}
+      tone={sensor.isLinked ? "clear" : isOff ? "plain" : "watch"}
+    >
       {isOff && (
         <p>
           Any sensor that offers the standard Environmental Sensing service can be read here. The browser
           shows what is near and asks you to choose.
         </p>
       )}
-      {refused !== null && <p role="alert">{refusedWords(refused, "air")}</p>}
+      {refused !== null && <p role="alert">{sensorRefusedWords(refused, "air")}</p>}
       {told !== null && words !== null && (
         <>
           <p className={styles["live"]}>{words}</p>

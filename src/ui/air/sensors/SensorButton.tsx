@@ -2,7 +2,13 @@ import type { SensorKind } from "../../../device/bluetoothSensor.ts";
 import { useFormat } from "../../base/state/useFormat.ts";
 import { Ago } from "../../base/parts/Ago.tsx";
 import { Button } from "../../base/parts/Button.tsx";
-import { cannotConnect, refusedWords, sensorName, stateWords, valueWords } from "./sensorWords.ts";
+import {
+  cannotConnect,
+  sensorRefusedWords,
+  sensorName,
+  sensorStateWords,
+  valueWords,
+} from "./sensorWords.ts";
 import sheet from "../../base/styles/sheet.module.css";
 import { useSensor, type ValueOf } from "./useSensor.ts";
 
@@ -56,7 +62,7 @@ export function SensorButton<K extends SensorKind>({
       </div>
       {!isOff && (
         <p role="status" className={sheet["soft"]}>
-          {stateWords(sensor, kind)}
+          {sensorStateWords(sensor, kind)}
           {told !== null && words !== null ? (
             <>
               ; {words}, told <Ago at={told.at} />
@@ -68,7 +74,7 @@ export function SensorButton<K extends SensorKind>({
       )}
       {isOff && refused !== null && (
         <p role="alert" className={sheet["soft"]}>
-          {refusedWords(refused, kind)}
+          {sensorRefusedWords(refused, kind)}
         </p>
       )}
     </div>

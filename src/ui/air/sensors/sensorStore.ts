@@ -3,14 +3,14 @@ import type {
   Sensor,
   SensorKind,
   SensorResult,
-  SensorState,
+  LinkState,
   SensorValue,
 } from "../../../device/bluetoothSensor.ts";
 import { openSensor } from "../../../device/bluetoothSensor.ts";
 
 /** What is known of one sensor. "idle": none was chosen yet, or it was let go of. */
 export type SensorLink = {
-  readonly state: { readonly is: "idle" | "choosing" } | SensorState;
+  readonly state: { readonly is: "idle" | "choosing" } | LinkState;
   /** As the sensor calls itself; "" where it does not. */
   readonly name: string;
   /** 0–1; null where it is not told. */

@@ -20,7 +20,10 @@ export const cannotConnect =
   "This browser can’t reach Bluetooth sensors. Chrome or Edge on Android or on a computer can; no browser on an iPhone or iPad can, nor Firefox.";
 
 /** How the link stands: "Connected to Shed north". */
-export function stateWords({ state, name }: Pick<SensorLink, "state" | "name">, kind: SensorKind): string {
+export function sensorStateWords(
+  { state, name }: Pick<SensorLink, "state" | "name">,
+  kind: SensorKind,
+): string {
   const called = name === "" ? `the ${sensorName[kind]}` : name;
   switch (state.is) {
     case "idle":
@@ -38,7 +41,7 @@ export function stateWords({ state, name }: Pick<SensorLink, "state" | "name">, 
 }
 
 /** Why there is none, and what to do. */
-export function refusedWords(why: NonNullable<SensorLink["refused"]>, kind: SensorKind): string {
+export function sensorRefusedWords(why: NonNullable<SensorLink["refused"]>, kind: SensorKind): string {
   switch (why) {
     case "missing":
       return cannotConnect;

@@ -1,5 +1,5 @@
 import { useCallback, useEffect, useRef } from "react";
-import { lookAtDues, type Look, type Seen } from "../../../device/dueAlarm.ts";
+import { lookAtDues, type Look, type LastLook } from "../../../device/dueAlarm.ts";
 import { showNotice } from "../../../device/notify.ts";
 import { say as speak } from "../../../device/speech.ts";
 import { vibrate } from "../../../device/vibrate.ts";
@@ -30,7 +30,7 @@ export function Ringer(): null {
   const { locale } = useFormat();
   const tell = useFleeting((fleeting) => fleeting.say);
   const now = useNow(lookEveryMs);
-  const seen = useRef(new Map<string, Seen>());
+  const seen = useRef(new Map<string, LastLook>());
 
   const ring = useCallback(
     ({ id, words, notice, path }: RingDue, missed: AlarmSource["missed"]): void => {
@@ -58,7 +58,7 @@ export function Ringer(): null {
   useEffect(() => {
     const nowMs = Math.max(now, clock());
     for (const { key, dues, since, missed } of sources.values()) {
-      const first: Seen = { atMs: since === 0 ? nowMs : since, waiting: [] };
+      const first: LastLook = { atMs: since === 0 ? nowMs : since, waiting: [] };
       const look = lookAtDues({ dues, seen: seen.current.get(key) ?? first, nowMs });
       seen.current.set(key, look.seen);
       for (const due of look.ringNow) ring(due, missed);

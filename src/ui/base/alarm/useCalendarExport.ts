@@ -5,7 +5,7 @@ import { useSettings } from "../state/live.ts";
 import { useShop } from "../state/shop.tsx";
 import { useFormat } from "../state/useFormat.ts";
 import { allDues, useAlarmSources } from "./alarmSources.ts";
-import { rememberTold } from "./calendarTold.ts";
+import { rememberSent } from "./calendarSent.ts";
 import { dueCalendar } from "./dueCalendar.ts";
 import type { RingDue } from "./ringDue.ts";
 
@@ -27,7 +27,7 @@ export function useCalendarExport(): (dues: readonly RingDue[], name: string) =>
       return;
     }
     const standing = allDues(useAlarmSources.getState().sources);
-    await rememberTold(db, { given: dues, standing, now });
+    await rememberSent(db, { given: dues, standing, now });
     tell("Open the file and add it to your calendar: only then does it ring.");
   };
 }

@@ -1,5 +1,5 @@
 import type { AdviceLack } from "../../../logbook/bucket/bucketAdvice.ts";
-import type { Advice } from "../../../physics/slurry/correctionAdvice.ts";
+import type { CorrectionStep } from "../../../physics/slurry/correctionAdvice.ts";
 import type { Predicted } from "../../../physics/slurry/correctionPredicted.ts";
 import type { Format } from "./units.ts";
 
@@ -8,7 +8,7 @@ export type AdviceText = { readonly title: string; readonly says: string };
 
 const halves = "Add half, stir a quarter of an hour, read again, then the rest.";
 
-export function adviceWords(advice: Advice, format: Format): AdviceText {
+export function adviceWords(advice: CorrectionStep, format: Format): AdviceText {
   switch (advice.code) {
     case "bring-to-temperature":
       return {
@@ -71,7 +71,7 @@ export function adviceWords(advice: Advice, format: Format): AdviceText {
 }
 
 function partsWords(
-  { flourKg, solKg, waterKg }: Extract<Advice, { readonly code: "add-flour-and-binder" }>,
+  { flourKg, solKg, waterKg }: Extract<CorrectionStep, { readonly code: "add-flour-and-binder" }>,
   format: Format,
 ): string {
   const part = (kg: number | null, name: string): readonly string[] =>

@@ -1,7 +1,7 @@
 import type { Makings } from "../../../logbook/entries/bucketBodies.ts";
 import type { EntryBodies } from "../../../logbook/entries/entry.ts";
 import type { EntryIn } from "../../../logbook/entries/entryKinds.ts";
-import { figure, retiredWords, told, type EntryText } from "./entryText.ts";
+import { figureDetail, retiredWords, entryText, type EntryText } from "./entryText.ts";
 import type { Format } from "./units.ts";
 
 /** One line of a bucket's log in words. */
@@ -12,23 +12,23 @@ export function bucketEntryWords(entry: EntryIn<"bucket">, format: Format): Entr
     case "bucket-read":
       return bucketRead(entry.body, format);
     case "bucket-mixed":
-      return told(
+      return entryText(
         "New batch mixed",
         ...makingsWords(entry.body, format),
-        figure("fills to", entry.body.litre, (litre) => format.show("litre", litre)),
+        figureDetail("fills to", entry.body.litre, (litre) => format.show("litre", litre)),
         entry.body.note,
       );
     case "bucket-topped":
       return bucketTopped(entry.body, format);
     case "bucket-lost":
-      return told(
+      return entryText(
         `${entry.body.how === "lost" ? "Lost" : "Thrown away"}: ${format.show("litre", entry.body.litre)}`,
         entry.body.note,
       );
     case "bucket-counted":
-      return told(`In the bucket: ${format.show("litre", entry.body.litre)}`, entry.body.note);
+      return entryText(`In the bucket: ${format.show("litre", entry.body.litre)}`, entry.body.note);
     case "bucket-passed":
-      return told(
+      return entryText(
         passWords[entry.body.verdict],
         entry.body.name === undefined ? null : `by ${entry.body.name}`,
         entry.body.reason,
@@ -56,12 +56,14 @@ function makingsWords({ flourKg, solKg, waterKg }: Makings, format: Format): rea
 
 function bucketTopped(body: EntryBodies["bucket-topped"], format: Format): EntryText {
   const { expected } = body;
-  return told(
+  return entryText(
     topWords[body.why],
     ...makingsWords(body, format),
     body.lid === undefined ? null : `lid ${body.lid} since the last top-up`,
-    figure("density to be expected", expected?.densityGCm3, (density) => format.show("density", density)),
-    figure("cup to be expected", expected?.cupS, (s) => format.show("s", s)),
+    figureDetail("density to be expected", expected?.densityGCm3, (density) =>
+      format.show("density", density),
+    ),
+    figureDetail("cup to be expected", expected?.cupS, (s) => format.show("s", s)),
     body.note,
   );
 }
@@ -72,15 +74,15 @@ function bucketSet(body: EntryBodies["bucket-set"], format: Format): EntryText {
     lowS !== undefined && highS !== undefined
       ? `kept between ${format.show("s", lowS)} and ${format.show("s", highS)}`
       : null;
-  return told(
+  return entryText(
     `Bucket: ${body.name}`,
     body.slurry,
-    band ?? figure("cup at least", lowS, (s) => format.show("s", s)),
-    band === null ? figure("cup at most", highS, (s) => format.show("s", s)) : null,
-    figure("density aimed at", body.densityGCm3, (density) => format.show("density", density)),
-    figure("flour to binder", body.ratio, (ratio) => format.number(ratio, 2)),
-    figure("full at", body.fullL, (litre) => format.show("litre", litre)),
-    figure("a coat dries at least", body.leastDryH, (h) => format.show("h", h)),
+    band ?? figureDetail("cup at least", lowS, (s) => format.show("s", s)),
+    band === null ? figureDetail("cup at most", highS, (s) => format.show("s", s)) : null,
+    figureDetail("density aimed at", body.densityGCm3, (density) => format.show("density", density)),
+    figureDetail("flour to binder", body.ratio, (ratio) => format.number(ratio, 2)),
+    figureDetail("full at", body.fullL, (litre) => format.show("litre", litre)),
+    figureDetail("a coat dries at least", body.leastDryH, (h) => format.show("h", h)),
     retiredWords(body),
   );
 }
@@ -90,22 +92,22 @@ function bucketRead(body: EntryBodies["bucket-read"], format: Format): EntryText
   const grams = (value: number): string => format.show("g", value);
   const hours = (value: number): string => format.show("h", value);
   const { dipsS = [] } = body;
-  return told(
+  return entryText(
     body.asLeft === true ? "Bucket read after a correction" : "Bucket read",
-    figure(body.cup ?? "cup", body.cupS, (s) => format.show("s", s)),
+    figureDetail(body.cup ?? "cup", body.cupS, (s) => format.show("s", s)),
     dipsS.length > 1 ? `dips of ${dipsS.map((s) => format.number(s, 1)).join(", ")}` : null,
-    figure("slurry", body.slurryC, (c) => format.show("temp", c)),
-    figure("density", body.densityGCm3, density),
+    figureDetail("slurry", body.slurryC, (c) => format.show("temp", c)),
+    figureDetail("density", body.densityGCm3, density),
     body.weighedMl === undefined
       ? null
-      : figure(`${format.show("litre", body.weighedMl / 1000)} weighs`, body.weighedG, grams),
-    figure("pH", body.pH, (value) => format.number(value, 2)),
-    figure("liquor", body.liquorGCm3, density),
-    figure("solids by the oven", body.ovenSolids, (share) => format.show("percent", share)),
-    figure("plate carries", body.plateG, grams),
-    figure("gelled after", body.gelledAfterH, hours),
-    figure("still liquid after", body.liquidForH, hours),
-    figure("bacteria a millilitre", body.bacteriaPerMl, (value) => format.number(value, 0)),
+      : figureDetail(`${format.show("litre", body.weighedMl / 1000)} weighs`, body.weighedG, grams),
+    figureDetail("pH", body.pH, (value) => format.number(value, 2)),
+    figureDetail("liquor", body.liquorGCm3, density),
+    figureDetail("solids by the oven", body.ovenSolids, (share) => format.show("percent", share)),
+    figureDetail("plate carries", body.plateG, grams),
+    figureDetail("gelled after", body.gelledAfterH, hours),
+    figureDetail("still liquid after", body.liquidForH, hours),
+    figureDetail("bacteria a millilitre", body.bacteriaPerMl, (value) => format.number(value, 0)),
     body.smell === "foul" ? "smells foul" : null,
     body.skin === true ? "skin on top" : null,
     body.lumps === true ? "lumps" : null,

@@ -4,7 +4,7 @@ import { atTime, soonTime } from "./time.ts";
 
 type Times = Pick<CoverAnswer, "checkAt" | "dryAt" | "by" | "airAt" | "minimum" | "reason">;
 
-export const stateWords: Record<CoverAnswer["state"], string> = {
+export const coverStateWords: Record<CoverAnswer["state"], string> = {
   dry: "dry",
   check: "perhaps dry",
   drying: "drying",

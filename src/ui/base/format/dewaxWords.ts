@@ -1,6 +1,6 @@
 import type { EntryOf } from "../../../logbook/entries/entry.ts";
 import type { DewaxWay, ShellInside } from "../../../logbook/entries/shellFireBodies.ts";
-import { figure, told, type EntryText } from "./entryText.ts";
+import { figureDetail, entryText, type EntryText } from "./entryText.ts";
 import type { Format } from "./units.ts";
 
 export const dewaxWayWords: Readonly<Record<DewaxWay, string>> = {
@@ -22,17 +22,17 @@ export function dewaxEntryWords(
   switch (entry.type) {
     case "dewaxed": {
       const { way, minutes, waxBackG, rinsed = false, note } = entry.body;
-      return told(
+      return entryText(
         `Dewaxed: ${dewaxWayWords[way]}`,
         minutes === null ? null : format.show("min", minutes),
-        figure("wax weighed back", waxBackG, (g) => format.show("g", g)),
+        figureDetail("wax weighed back", waxBackG, (g) => format.show("g", g)),
         rinsed ? "rinsed" : null,
         note,
       );
     }
     case "shell-rinsed":
-      return told("Shell rinsed with water", entry.body.note);
+      return entryText("Shell rinsed with water", entry.body.note);
     case "shell-inspected":
-      return told(`Looked inside: ${entry.body.inside}`, entry.body.note);
+      return entryText(`Looked inside: ${entry.body.inside}`, entry.body.note);
   }
 }

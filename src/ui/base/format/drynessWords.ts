@@ -1,6 +1,6 @@
 import type { EntryBodies } from "../../../logbook/entries/entry.ts";
 import { geometryClasses, type GeometryClass } from "../../../trade/geometryClasses.ts";
-import { figure, told, type EntryText } from "./entryText.ts";
+import { figureDetail, entryText, type EntryText } from "./entryText.ts";
 import { balanceWords } from "./saidWords.ts";
 import type { Format } from "./units.ts";
 
@@ -8,29 +8,29 @@ import type { Format } from "./units.ts";
 export function drynessWords(body: EntryBodies["dryness-seen"], format: Format): EntryText {
   switch (body.method) {
     case "touch":
-      return told(`Felt ${body.verdict}`);
+      return entryText(`Felt ${body.verdict}`);
     case "colour":
-      return told(`Looked ${body.verdict} by its colour`);
+      return entryText(`Looked ${body.verdict} by its colour`);
     case "weight":
-      return told(
+      return entryText(
         `Weighed: ${balanceWords(body.massG, format)}`,
         body.moment === "drained" ? "just drained" : body.moment === "stuccoed" ? "just stuccoed" : null,
       );
     case "surface":
-      return told(
+      return entryText(
         `Surface measured: ${format.show("temp", body.surfaceC)}`,
         placeWords(body.place),
-        figure("a dry shell beside it", body.dryShellC, (c) => format.show("temp", c)),
+        figureDetail("a dry shell beside it", body.dryShellC, (c) => format.show("temp", c)),
       );
     case "resistance":
-      return told(
+      return entryText(
         `Resistance measured: ${ohmWords(body.ohm, format)}`,
         placeWords(body.place),
         body.reference === true ? "just after it set, to compare with" : null,
-        figure("shell", body.shellC, (c) => format.show("temp", c)),
+        figureDetail("shell", body.shellC, (c) => format.show("temp", c)),
       );
     case "bag":
-      return told(
+      return entryText(
         `Bag test: ${format.show("percent", body.rh)} after ${format.show("min", body.minutes)}`,
         `room ${format.show("percent", body.roomRh)}`,
       );

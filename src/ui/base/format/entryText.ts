@@ -1,13 +1,13 @@
 export type EntryText = { readonly title: string; readonly detail: string | null };
 
 /** A line of the log: what happened, and whatever else was said of it. */
-export const told = (title: string, ...details: readonly (string | null | undefined)[]): EntryText => {
+export const entryText = (title: string, ...details: readonly (string | null | undefined)[]): EntryText => {
   const said = details.filter((detail) => detail !== null && detail !== undefined && detail.trim() !== "");
   return { title, detail: said.length === 0 ? null : said.join(" · ") };
 };
 
 /** "drying factor 1.2"; says so when it was cleared, and nothing when it was not spoken of. */
-export function figure(
+export function figureDetail(
   name: string,
   value: number | null | undefined,
   show: (value: number) => string,

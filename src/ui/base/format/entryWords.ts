@@ -4,7 +4,7 @@ import { coatWords } from "./coatWords.ts";
 import { dewaxEntryWords, insideWords } from "./dewaxWords.ts";
 import { drynessWords } from "./drynessWords.ts";
 import type { EntryNames } from "./entryNames.ts";
-import { figure, told, type EntryText } from "./entryText.ts";
+import { figureDetail, entryText, type EntryText } from "./entryText.ts";
 import { meltEntryWords, pourEntryWords, runEntryWords } from "./fireEntryWords.ts";
 import { planWords } from "./planWords.ts";
 import { roomAndRecipeWords, shopEntryWords } from "./shopEntryWords.ts";
@@ -15,98 +15,98 @@ export function entryWords(entry: Entry, names: EntryNames): EntryText {
   const { format, room } = names;
   switch (entry.type) {
     case "piece-started":
-      return told(
+      return entryText(
         "Piece started",
         `hung in ${room(entry.body.roomId)}`,
         ...planWords(entry.body.plan, names),
       );
     case "piece-changed":
-      return told("Plan changed", ...planWords(entry.body.changes, names));
+      return entryText("Plan changed", ...planWords(entry.body.changes, names));
     case "piece-moved":
-      return told(`Moved to ${room(entry.body.roomId)}`);
+      return entryText(`Moved to ${room(entry.body.roomId)}`);
     case "pattern-measured":
       return patternMeasured(entry.body, format);
     case "coat-dipped":
       return coatDipped(entry.body, names);
     case "coat-redipped":
-      return told("Same coat dipped again", entry.body.note);
+      return entryText("Same coat dipped again", entry.body.note);
     case "coat-skipped":
-      return told(`Coat ${entry.body.step + 1} of the recipe left out`, entry.body.reason);
+      return entryText(`Coat ${entry.body.step + 1} of the recipe left out`, entry.body.reason);
     case "piece-weighed":
-      return told(`Weighed: ${format.show("g", entry.body.massG)}`, "before a dip", entry.body.note);
+      return entryText(`Weighed: ${format.show("g", entry.body.massG)}`, "before a dip", entry.body.note);
     case "dryness-seen":
       return drynessWords(entry.body, format);
     case "hold-passed":
-      return told(
+      return entryText(
         `Hold passed: ${holdWords[entry.body.point]}`,
         entry.body.name === undefined ? null : `by ${entry.body.name}`,
       );
     case "wall-measured":
-      return told(`Wall measured: ${format.show("mm", entry.body.wallMm)}`, entry.body.where);
+      return entryText(`Wall measured: ${format.show("mm", entry.body.wallMm)}`, entry.body.where);
     case "crack-found":
-      return told(
+      return entryText(
         crackWords[entry.body.kind],
         entry.body.where,
         stageWords[entry.body.stage],
         entry.body.trimmedOff === true ? "in the part that is trimmed off" : null,
       );
     case "crack-patched":
-      return told("Crack mended", entry.body.how);
+      return entryText("Crack mended", entry.body.how);
     case "wire-wrapped":
-      return told("Wire wrapped", entry.body.note);
+      return entryText("Wire wrapped", entry.body.note);
     case "review-signed":
-      return told(
+      return entryText(
         `Review signed: ${entry.body.verdict}`,
         `by ${entry.body.name}`,
         entry.body.safety === null ? null : `safety factor ${format.number(entry.body.safety, 1)}`,
         ...entry.body.passed.map(({ reason }) => `hold passed: ${reason}`),
       );
     case "burnout-started":
-      return told("Burnout started", entry.body.note);
+      return entryText("Burnout started", entry.body.note);
     case "burnout-read":
-      return told(`Kiln read: ${format.show("temp", entry.body.kilnC)}`, entry.body.note);
+      return entryText(`Kiln read: ${format.show("temp", entry.body.kilnC)}`, entry.body.note);
     case "burnout-ended":
-      return told(burnoutWords[entry.body.result], entry.body.note);
+      return entryText(burnoutWords[entry.body.result], entry.body.note);
     case "dewaxed":
     case "shell-rinsed":
     case "shell-inspected":
       return dewaxEntryWords(entry, format);
     case "shell-fired":
-      return told(
+      return entryText(
         `Fired to ${format.show("temp", entry.body.peakC)}`,
         `held ${format.show("min", entry.body.holdMin)}`,
         entry.body.inside === undefined ? null : insideWords[entry.body.inside],
       );
     case "shell-preheated":
-      return told(
+      return entryText(
         `Preheated to ${format.show("temp", entry.body.shellC)}`,
-        figure("held", entry.body.heldMin, (min) => format.show("min", min)),
+        figureDetail("held", entry.body.heldMin, (min) => format.show("min", min)),
         entry.body.note,
       );
     case "shell-out-of-kiln":
-      return told(
+      return entryText(
         "Out of the kiln",
-        figure("shell", entry.body.shellC, (c) => format.show("temp", c)),
+        figureDetail("shell", entry.body.shellC, (c) => format.show("temp", c)),
       );
     case "pour-begun":
-      return told(
+      return entryText(
         "Pour begun",
-        figure("metal", entry.body.metalC, (c) => format.show("temp", c)),
+        figureDetail("metal", entry.body.metalC, (c) => format.show("temp", c)),
       );
     case "metal-poured":
       return poured(entry.body, format);
     case "shell-knocked-out":
-      return told("Knocked out", entry.body.note);
+      return entryText("Knocked out", entry.body.note);
     case "piece-finished":
-      return told("Finished", entry.body.note);
+      return entryText("Finished", entry.body.note);
     case "outcome-told":
-      return told(`Came out ${entry.body.result}`, ...entry.body.defects, entry.body.note);
+      return entryText(`Came out ${entry.body.result}`, ...entry.body.defects, entry.body.note);
     case "piece-scrapped":
-      return told("Scrapped", entry.body.reason);
+      return entryText("Scrapped", entry.body.reason);
     case "piece-archived":
-      return told(entry.body.archived ? "Put in the archive" : "Taken out of the archive");
+      return entryText(entry.body.archived ? "Put in the archive" : "Taken out of the archive");
     case "note-written":
-      return told("Note", entry.body.text);
+      return entryText("Note", entry.body.text);
     case "bucket-set":
     case "bucket-read":
     case "bucket-mixed":
@@ -150,7 +150,7 @@ export function entryWords(entry: Entry, names: EntryNames): EntryText {
     case "pour-ended":
       return pourEntryWords(entry, format);
     case "entry-struck":
-      return told(
+      return entryText(
         entry.body.replacedBy === undefined ? "Entry struck" : "Entry corrected",
         entry.body.reason,
       );
@@ -158,7 +158,7 @@ export function entryWords(entry: Entry, names: EntryNames): EntryText {
 }
 
 function coatDipped(body: EntryBodies["coat-dipped"], { format, bucket }: EntryNames): EntryText {
-  return told(
+  return entryText(
     `Coat ${body.number}: ${coatWords(body)}`,
     body.bucketId === null ? null : `from ${bucket(body.bucketId)}`,
     body.prewet ? "prewetted" : null,
@@ -176,27 +176,27 @@ const dampWords = (leftShare: number | null, format: Format): string =>
       : `over a damp coat, ${format.show("percent", leftShare)} of its water still to go`;
 
 function poured(body: EntryBodies["metal-poured"], format: Format): EntryText {
-  return told(
+  return entryText(
     body.massKg === null ? "Metal poured" : `Metal poured: ${format.show("kg", body.massKg)}`,
-    figure("metal", body.metalC, (value) => format.show("temp", value)),
-    figure("shell", body.shellC, (value) => format.show("temp", value)),
-    figure("out of the kiln", body.outOfKilnMin, (value) => format.show("min", value)),
+    figureDetail("metal", body.metalC, (value) => format.show("temp", value)),
+    figureDetail("shell", body.shellC, (value) => format.show("temp", value)),
+    figureDetail("out of the kiln", body.outOfKilnMin, (value) => format.show("min", value)),
     body.note,
   );
 }
 
 function patternMeasured(body: EntryBodies["pattern-measured"], format: Format): EntryText {
   const litre = body.volumeMm3 === null ? null : body.volumeMm3 / 1e6;
-  return told(
+  return entryText(
     `Pattern measured: ${body.fileName}`,
     body.watertight ? null : "the mesh is open",
-    figure("volume", litre, (known) => format.show("litre", known)),
+    figureDetail("volume", litre, (known) => format.show("litre", known)),
     `area ${format.show("m2", body.areaMm2 / 1e6)}`,
-    figure("head", body.headM, (m) => format.show("m", m)),
-    figure("thinnest", body.thinnestMm, (mm) => format.show("mm", mm)),
+    figureDetail("head", body.headM, (m) => format.show("m", m)),
+    figureDetail("thinnest", body.thinnestMm, (mm) => format.show("mm", mm)),
     counted(body.vents, "vent"),
     counted(body.drains, "drain"),
-    figure("air trapped", body.trappedMl, (ml) => format.show("litre", ml / 1000)),
+    figureDetail("air trapped", body.trappedMl, (ml) => format.show("litre", ml / 1000)),
   );
 }
 

@@ -11,9 +11,9 @@ import {
   primeBareWords,
   primeHardWords,
   primeMovedWords,
-  recipeWords,
+  recipeFindingWords,
   sealWords,
-  stuccoWords,
+  stuccoFindingWords,
 } from "./primeFindingWords.ts";
 import type { Format } from "./units.ts";
 import { cannotJudgeWords, thinWallWords } from "./wallFindingWords.ts";
@@ -28,8 +28,8 @@ const words: { readonly [R in RuleId]: WordsOf<R> } = {
   "prime-temperature-moved": primeMovedWords,
   "prime-drying-hard": primeHardWords,
   "prime-left-bare": primeBareWords,
-  "stucco-out-of-order": stuccoWords,
-  "recipe-not-followed": recipeWords,
+  "stucco-out-of-order": stuccoFindingWords,
+  "recipe-not-followed": recipeFindingWords,
   "no-seal-coat": sealWords,
   "last-coat-damp": lastCoatWords,
   "open-crack": crackWords,

@@ -1,6 +1,6 @@
 import type { EntryBodies } from "../../../logbook/entries/entry.ts";
 import type { EntryIn } from "../../../logbook/entries/entryKinds.ts";
-import { figure, told, type EntryText } from "./entryText.ts";
+import { figureDetail, entryText, type EntryText } from "./entryText.ts";
 import type { EntryNames } from "./entryNames.ts";
 import type { Format } from "./units.ts";
 
@@ -8,24 +8,24 @@ import type { Format } from "./units.ts";
 export function runEntryWords(entry: EntryIn<"run">, format: Format): EntryText {
   switch (entry.type) {
     case "run-planned":
-      return told(
+      return entryText(
         `${purposeWords[entry.body.purpose]} planned`,
         counted(entry.body.pieceIds.length, "piece"),
         counted(entry.body.segments.length, "step"),
         entry.body.note,
       );
     case "run-changed":
-      return told("Plan changed", counted(entry.body.segments.length, "step"), entry.body.note);
+      return entryText("Plan changed", counted(entry.body.segments.length, "step"), entry.body.note);
     case "run-started":
-      return told(
+      return entryText(
         "Run started",
-        figure("kiln", entry.body.kilnC, (c) => format.show("temp", c)),
+        figureDetail("kiln", entry.body.kilnC, (c) => format.show("temp", c)),
       );
     case "run-read":
-      return told(`Kiln read: ${format.show("temp", entry.body.kilnC)}`);
+      return entryText(`Kiln read: ${format.show("temp", entry.body.kilnC)}`);
     case "run-logged": {
       const { source, afterS, kilnC } = entry.body;
-      return told(
+      return entryText(
         `Kiln logged: ${counted(afterS.length, "reading") ?? "no reading"}`,
         `from ${source}`,
         `over ${format.show("h", (afterS.at(-1) ?? 0) / 3600)}`,
@@ -33,9 +33,9 @@ export function runEntryWords(entry: EntryIn<"run">, format: Format): EntryText 
       );
     }
     case "run-step-done":
-      return told(`Step ${entry.body.segment + 1} done`, entry.body.note);
+      return entryText(`Step ${entry.body.segment + 1} done`, entry.body.note);
     case "run-ended":
-      return told(
+      return entryText(
         entry.body.result === "done" ? "Run ended" : "Run stopped",
         ...spentWords(entry.body, format),
         entry.body.note,
@@ -52,7 +52,7 @@ export function meltEntryWords(
     case "melt-planned": {
       const { alloyId, items, pourC, note } = entry.body;
       const massKg = items.reduce((sum, item) => sum + item.massKg, 0);
-      return told(
+      return entryText(
         `Melt planned: ${alloy(alloyId)}`,
         `charge ${format.show("kg", massKg)}`,
         `to pour at ${format.show("temp", pourC)}`,
@@ -60,16 +60,16 @@ export function meltEntryWords(
       );
     }
     case "melt-started":
-      return told(
+      return entryText(
         "Melt started",
         entry.body.hotFurnace ? "furnace still hot" : null,
-        figure("charge weighed", entry.body.weighedKg ?? null, (kg) => format.show("kg", kg)),
+        figureDetail("charge weighed", entry.body.weighedKg ?? null, (kg) => format.show("kg", kg)),
       );
     case "melt-read":
-      return told(`Metal read: ${format.show("temp", entry.body.metalC)}`);
+      return entryText(`Metal read: ${format.show("temp", entry.body.metalC)}`);
     case "melt-ended":
-      if (entry.body.dropped === true) return told("Plan put away", entry.body.note);
-      return told(
+      if (entry.body.dropped === true) return entryText("Plan put away", entry.body.note);
+      return entryText(
         "Melt ended",
         `poured ${format.show("kg", entry.body.pouredKg)}`,
         entry.body.piggedKg === 0 ? null : `into ingots ${format.show("kg", entry.body.piggedKg)}`,
@@ -83,27 +83,27 @@ export function meltEntryWords(
 export function pourEntryWords(entry: EntryIn<"pour">, format: Format): EntryText {
   switch (entry.type) {
     case "pour-planned":
-      return told(
+      return entryText(
         "Pour planned",
         counted(entry.body.pieceIds.length, "shell"),
         bedWords[entry.body.bed],
-        figure("sand", entry.body.sandC, (c) => format.show("temp", c)),
+        figureDetail("sand", entry.body.sandC, (c) => format.show("temp", c)),
         `shell ${format.show("temp", entry.body.shellC)}`,
         `metal ${format.show("temp", entry.body.metalC)}`,
         entry.body.note,
       );
     case "pour-step-marked":
-      return told(`${entry.body.state === "done" ? "Done" : "Begun"}: ${spoken(entry.body.step)}`);
+      return entryText(`${entry.body.state === "done" ? "Done" : "Begun"}: ${spoken(entry.body.step)}`);
     case "pour-item-checked":
-      return told(`${entry.body.ok ? "OK" : "Not OK"}: ${spoken(entry.body.item)}`, entry.body.note);
+      return entryText(`${entry.body.ok ? "OK" : "Not OK"}: ${spoken(entry.body.item)}`, entry.body.note);
     case "pour-decided":
-      return told(
+      return entryText(
         entry.body.go ? "Go" : "No-go",
         `by ${entry.body.name}`,
         ...entry.body.passed.map(({ item, reason }) => `${spoken(item)} passed: ${reason}`),
       );
     case "pour-ended":
-      return told(entry.body.dropped === true ? "Plan put away" : "Pour ended", entry.body.note);
+      return entryText(entry.body.dropped === true ? "Plan put away" : "Pour ended", entry.body.note);
   }
 }
 
@@ -129,7 +129,7 @@ function spentWords(
   format: Format,
 ): readonly (string | null)[] {
   return [
-    figure("energy", energyKWh, (kWh) => `${format.number(kWh, 1)}\u00a0kWh`),
-    figure("fuel", fuelKg, (kg) => format.show("kg", kg)),
+    figureDetail("energy", energyKWh, (kWh) => `${format.number(kWh, 1)}\u00a0kWh`),
+    figureDetail("fuel", fuelKg, (kg) => format.show("kg", kg)),
   ];
 }

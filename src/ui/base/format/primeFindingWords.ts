@@ -57,7 +57,7 @@ export const primeBareWords: WordsOf<"prime-left-bare"> = {
   }),
 };
 
-export const stuccoWords: WordsOf<"stucco-out-of-order"> = {
+export const stuccoFindingWords: WordsOf<"stucco-out-of-order"> = {
   "coarse-first": (say) => ({
     title: "Coarse stucco on the first prime",
     says: `${say.text("stucco")} has grains up to ${say.show("grainMm")}, which print through into the metal.`,
@@ -82,7 +82,7 @@ export const stuccoWords: WordsOf<"stucco-out-of-order"> = {
 
 const wrongOrMeant = "If it was logged wrong, correct it. If it was meant, change the recipe.";
 
-export const recipeWords: WordsOf<"recipe-not-followed"> = {
+export const recipeFindingWords: WordsOf<"recipe-not-followed"> = {
   "left-out": (say) => ({
     title: "Coats of the recipe are missing",
     says: `Neither dipped nor skipped with a reason: step ${say.text("which")} of the recipe.`,

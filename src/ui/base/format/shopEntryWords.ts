@@ -1,6 +1,6 @@
 import type { EntryBodies } from "../../../logbook/entries/entry.ts";
 import type { EntryIn } from "../../../logbook/entries/entryKinds.ts";
-import { figure, retiredWords, told, type EntryText } from "./entryText.ts";
+import { figureDetail, retiredWords, entryText, type EntryText } from "./entryText.ts";
 import { priceWords, powerWords } from "./moneyWords.ts";
 import type { Format } from "./units.ts";
 
@@ -8,15 +8,15 @@ import type { Format } from "./units.ts";
 export function roomAndRecipeWords(entry: EntryIn<"room"> | EntryIn<"recipe">, format: Format): EntryText {
   switch (entry.type) {
     case "room-set":
-      return told(
+      return entryText(
         `Room: ${entry.body.name}`,
         `altitude ${format.show("m", entry.body.altitudeM)}`,
         retiredWords(entry.body),
       );
     case "air-read":
-      return told(
+      return entryText(
         `Air read: ${format.show("temp", entry.body.airC)}, ${format.show("percent", entry.body.rh)} humidity`,
-        figure("pressure", entry.body.pressurePa, (pa) => format.show("hPa", pa / 100)),
+        figureDetail("pressure", entry.body.pressurePa, (pa) => format.show("hPa", pa / 100)),
         entry.body.sensor,
         entry.body.note,
       );
@@ -25,7 +25,7 @@ export function roomAndRecipeWords(entry: EntryIn<"room"> | EntryIn<"recipe">, f
     case "recipe-set": {
       const { name, coats, note } = entry.body;
       const own = coats.filter(({ leastDryH }) => leastDryH !== undefined).length;
-      return told(
+      return entryText(
         `Recipe: ${name}`,
         `${coats.length} coats`,
         own === 0 ? null : `${own} with a minimum drying time`,
@@ -37,7 +37,7 @@ export function roomAndRecipeWords(entry: EntryIn<"room"> | EntryIn<"recipe">, f
 
 function airLogged({ source, afterS, airC, rh }: EntryBodies["air-logged"], format: Format): EntryText {
   const hours = (afterS.at(-1) ?? 0) / 3600;
-  return told(
+  return entryText(
     `Air logged: ${afterS.length === 1 ? "1 reading" : `${afterS.length} readings`}`,
     `from ${source}`,
     `over ${format.show("h", hours)}`,
@@ -52,48 +52,55 @@ export function shopEntryWords(entry: EntryIn<"shop">, format: Format): EntryTex
     case "shop-figures-set":
       return figuresSet(entry.body, format);
     case "drying-pair-judged":
-      return told(
+      return entryText(
         entry.body.leftOut ? "Drying time left out of the learning" : "Drying time taken in again",
         entry.body.reason,
       );
     case "cup-set":
-      return told(`Cup: ${entry.body.name}`, entry.body.cup, retiredWords(entry.body));
+      return entryText(`Cup: ${entry.body.name}`, entry.body.cup, retiredWords(entry.body));
     case "material-set":
-      return told(
+      return entryText(
         `Material: ${entry.body.name}`,
         priceWords(entry.body.pricePerKg, entry.body.currency, { each: "a kilogram", format }),
-        figure("packs of", entry.body.packKg, (kg) => format.show("kg", kg)),
-        figure("weeks to come", entry.body.weeksToCome, (weeks) => format.number(weeks, 1)),
-        figure("months it keeps", entry.body.keepsMonths, (months) => format.number(months, 0)),
+        figureDetail("packs of", entry.body.packKg, (kg) => format.show("kg", kg)),
+        figureDetail("weeks to come", entry.body.weeksToCome, (weeks) => format.number(weeks, 1)),
+        figureDetail("months it keeps", entry.body.keepsMonths, (months) => format.number(months, 0)),
         retiredWords(entry.body),
       );
     case "stock-moved":
-      return told(`${moveWords[entry.body.how]}: ${format.show("kg", entry.body.massKg)}`, entry.body.note);
+      return entryText(
+        `${moveWords[entry.body.how]}: ${format.show("kg", entry.body.massKg)}`,
+        entry.body.note,
+      );
     case "kiln-set":
-      return told(
+      return entryText(
         `Kiln: ${entry.body.name}`,
         entry.body.heat,
         powerWords(entry.body.powerKW, format),
         format.show("litre", entry.body.volumeL),
         `up to ${format.show("temp", entry.body.maxC)}`,
-        figure("climbs at most", entry.body.maxRampKPerH, (k) => `${format.show("tempDiff", k)} an hour`),
+        figureDetail(
+          "climbs at most",
+          entry.body.maxRampKPerH,
+          (k) => `${format.show("tempDiff", k)} an hour`,
+        ),
         priceWords(entry.body.pricePerKWh, entry.body.currency, { each: "a kWh", format }),
         retiredWords(entry.body),
       );
     case "furnace-set":
-      return told(
+      return entryText(
         `Furnace: ${entry.body.name}`,
         entry.body.heat.replace("-", " "),
         powerWords(entry.body.powerKW, format),
-        figure("into the metal", entry.body.efficiency, (share) => format.show("percent", share)),
-        figure("crucible", entry.body.crucibleL, (litre) => format.show("litre", litre)),
+        figureDetail("into the metal", entry.body.efficiency, (share) => format.show("percent", share)),
+        figureDetail("crucible", entry.body.crucibleL, (litre) => format.show("litre", litre)),
         priceWords(entry.body.pricePerKWh, entry.body.currency, { each: "a kWh", format }),
         retiredWords(entry.body),
       );
     case "alloy-set":
       return alloySet(entry.body, format);
     case "shrink-measured":
-      return told(
+      return entryText(
         `Shrink measured: ${format.number(100 * (1 - entry.body.castingMm / entry.body.patternMm), 2)}%`,
         `${format.show("mm", entry.body.patternMm)} became ${format.show("mm", entry.body.castingMm)}`,
         entry.body.held === "free" ? "free to shrink" : "held by the shell",
@@ -116,14 +123,14 @@ function figuresSet(body: EntryBodies["shop-figures-set"], format: Format): Entr
     figures: EntryBodies["shop-figures-set"]["buildMm"] = {},
     show: (value: number) => string,
   ): readonly (string | null)[] =>
-    Object.entries(figures).map(([kind, value]) => figure(`${name} of a ${kind} coat`, value, show));
+    Object.entries(figures).map(([kind, value]) => figureDetail(`${name} of a ${kind} coat`, value, show));
   const minimum = (name: string, hours: number | null | undefined): string | null =>
-    hours === null ? `${name}: starting value` : figure(name, hours, (h) => format.show("h", h));
+    hours === null ? `${name}: starting value` : figureDetail(name, hours, (h) => format.show("h", h));
   const perArea = (kg: number): string => `${format.number(kg, 2)} kg/m²`;
-  return told(
+  return entryText(
     "Own figures set",
-    figure("drying factor", body.dryingFactor, (value) => format.number(value, 2)),
-    figure("fired strength", body.morMPa, (value) => format.show("MPa", value)),
+    figureDetail("drying factor", body.dryingFactor, (value) => format.number(value, 2)),
+    figureDetail("fired strength", body.morMPa, (value) => format.show("MPa", value)),
     ...byKind("slurry", body.slurryKgM2, perArea),
     ...byKind("stucco", body.stuccoKgM2, perArea),
     ...byKind("build", body.buildMm, (mm) => format.show("mm", mm)),
@@ -137,18 +144,18 @@ function figuresSet(body: EntryBodies["shop-figures-set"], format: Format): Entr
 function alloySet(body: EntryBodies["alloy-set"], format: Format): EntryText {
   const temp = (c: number): string => format.show("temp", c);
   const density = (kgM3: number): string => format.show("density", kgM3 / 1000);
-  return told(
+  return entryText(
     `Alloy: ${body.name}`,
-    figure("density", body.densityKgM3, density),
-    figure("density when liquid", body.liquidDensityKgM3, density),
-    figure("solid below", body.solidusC, temp),
-    figure("liquid above", body.liquidusC, temp),
-    figure("poured from", body.pourLowC, temp),
-    figure("poured up to", body.pourHighC, temp),
-    figure("shrinks", body.shrink, (share) => `${format.number(100 * share, 2)}%`),
-    figure("latent heat", body.latentJKg, (j) => `${format.number(j / 1000, 0)} kJ/kg`),
-    figure("heat of the solid", body.solidJKgK, (j) => `${format.number(j, 0)} J/kg·K`),
-    figure("heat of the liquid", body.liquidJKgK, (j) => `${format.number(j, 0)} J/kg·K`),
+    figureDetail("density", body.densityKgM3, density),
+    figureDetail("density when liquid", body.liquidDensityKgM3, density),
+    figureDetail("solid below", body.solidusC, temp),
+    figureDetail("liquid above", body.liquidusC, temp),
+    figureDetail("poured from", body.pourLowC, temp),
+    figureDetail("poured up to", body.pourHighC, temp),
+    figureDetail("shrinks", body.shrink, (share) => `${format.number(100 * share, 2)}%`),
+    figureDetail("latent heat", body.latentJKg, (j) => `${format.number(j / 1000, 0)} kJ/kg`),
+    figureDetail("heat of the solid", body.solidJKgK, (j) => `${format.number(j, 0)} J/kg·K`),
+    figureDetail("heat of the liquid", body.liquidJKgK, (j) => `${format.number(j, 0)} J/kg·K`),
     body.note,
     retiredWords(body),
   );

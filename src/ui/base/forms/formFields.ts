@@ -15,7 +15,7 @@ export type Field<I, O> = {
 };
 
 export type NumberFacts = { readonly quantity: Quantity; readonly range: NumberRange };
-export type Figure<O> = Field<number | null, O> & NumberFacts;
+export type NumberFieldSpec<O> = Field<number | null, O> & NumberFacts;
 
 /** All fields of one form by the draft's keys. */
 export type Fields = Readonly<
@@ -47,7 +47,11 @@ type FigureOwn = FigureSays & {
   readonly own?: Partial<NumberFacts> & { readonly why: string };
 };
 
-function figureField<O>(key: FieldKey, says: FigureOwn, empty: Checked<O> | null): Figure<number | O> {
+function figureField<O>(
+  key: FieldKey,
+  says: FigureOwn,
+  empty: Checked<O> | null,
+): NumberFieldSpec<number | O> {
   const { quantity = table[key].quantity, range = entryRange(key) } = says.own ?? {};
   const { low, high } = range;
   return {
@@ -66,14 +70,15 @@ function figureField<O>(key: FieldKey, says: FigureOwn, empty: Checked<O> | null
 }
 
 /** A figure that must be there and lie in its range; the error says what was found, what was expected, what to do. */
-export const figure = (key: FieldKey, says: FigureOwn): Figure<number> => figureField<never>(key, says, null);
+export const figure = (key: FieldKey, says: FigureOwn): NumberFieldSpec<number> =>
+  figureField<never>(key, says, null);
 
 /** The same for a figure that may be left empty; empty is undefined, so that the entry lacks the key. */
-export const figureOrNone = (key: FieldKey, says: FigureOwn): Figure<number | undefined> =>
+export const figureOrNone = (key: FieldKey, says: FigureOwn): NumberFieldSpec<number | undefined> =>
   figureField(key, says, fine(undefined));
 
 /** The same where the entry keeps an empty figure as null. */
-export const figureOrNull = (key: FieldKey, says: FigureOwn): Figure<number | null> =>
+export const figureOrNull = (key: FieldKey, says: FigureOwn): NumberFieldSpec<number | null> =>
   figureField(key, says, fine(null));
 
 const trimmed = (given: unknown): string => (typeof given === "string" ? given.trim() : "");

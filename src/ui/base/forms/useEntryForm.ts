@@ -2,14 +2,14 @@ import type { LogResult } from "../state/shop.tsx";
 import { useFormat } from "../state/useFormat.ts";
 import type { Format } from "../format/units.ts";
 import { checkFields, type Checked, type DraftOf, type Fields, type ReadOf, startOf } from "./formFields.ts";
-import { useForm, type Done, type Form } from "./useForm.ts";
+import { useForm, type AfterSave, type Form } from "./useForm.ts";
 
 export type EntryForm<F extends Fields, V = ReadOf<F>> = Form<DraftOf<F>> & {
   readonly fields: F;
   /** Reads the draft, each complaint beside its field; null where there is one. */
   readonly read: () => V | null;
   /** Reads the draft and, where nothing is to be complained of, writes it. */
-  readonly save: (write: (read: V) => Promise<LogResult>, done?: Done) => Promise<void>;
+  readonly save: (write: (read: V) => Promise<LogResult>, done?: AfterSave) => Promise<void>;
 };
 
 type Ways<F extends Fields, V> = {

@@ -19,11 +19,11 @@ export type Form<D extends object> = {
   readonly refused: string | null;
   readonly refuse: (why: string) => void;
   /** Writes it once, however often the key is pressed. What was taken drops the draft, and then `done` goes on. */
-  readonly send: (write: () => Promise<LogResult>, done?: Done) => Promise<void>;
+  readonly send: (write: () => Promise<LogResult>, done?: AfterSave) => Promise<void>;
 };
 
 /** What comes after the log has taken it; under `restart` the form stays on the page and begins anew. */
-export type Done = (() => void | Promise<void>) | { readonly restart: () => void };
+export type AfterSave = (() => void | Promise<void>) | { readonly restart: () => void };
 
 type Kept<D> = { readonly about: string; readonly draft: D };
 
@@ -50,7 +50,7 @@ export function useForm<D extends object>(key: string, initial: D, about = ""): 
     tell({});
     await drop();
   };
-  const send = async (run: () => Promise<LogResult>, done?: Done) => {
+  const send = async (run: () => Promise<LogResult>, done?: AfterSave) => {
     if (sending.current) return;
     sending.current = true;
     refuse(null);

@@ -3,7 +3,7 @@ import { Link } from "wouter";
 import { useBareFrame } from "../state/useBareFrame.ts";
 import { usePress } from "../parts/usePress.ts";
 import styles from "./BucketScreen.module.css";
-import type { Told } from "./useSignals.ts";
+import type { SignalMessage } from "./useSignals.ts";
 
 type Way = { readonly text: string } & ({ readonly href: string } | { readonly onPress: () => void });
 
@@ -12,7 +12,7 @@ export function BucketScreen(props: {
   readonly title: string;
   readonly sub?: string | undefined;
   readonly way: Way;
-  readonly told: Told | null;
+  readonly told: SignalMessage | null;
   readonly children: ReactNode;
 }) {
   const { title, sub, way, told, children } = props;

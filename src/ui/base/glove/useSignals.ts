@@ -6,7 +6,7 @@ import { useFormat } from "../state/useFormat.ts";
 import { bell, tapBell } from "../alarm/bell.ts";
 
 /** What was last told, with a number that rises so that the same words flash again. */
-export type Told = {
+export type SignalMessage = {
   readonly turn: number;
   readonly tone: "done" | "refused" | "ring";
   readonly words: string;
@@ -16,10 +16,10 @@ export type Told = {
 export function useSignals() {
   const [{ tone, speech }] = useSettings();
   const { locale } = useFormat();
-  const [told, setTold] = useState<Told | null>(null);
+  const [told, setTold] = useState<SignalMessage | null>(null);
 
   const tell = useCallback(
-    (kind: Told["tone"], words: string) => {
+    (kind: SignalMessage["tone"], words: string) => {
       setTold((before) => ({ turn: (before?.turn ?? 0) + 1, tone: kind, words }));
       if (tone && kind === "ring") bell.ring({ inS: 0, rounds: 3 });
       if (tone && kind !== "ring") tapBell.ring({ inS: 0, rounds: kind === "done" ? 1 : 2 });

@@ -8,7 +8,7 @@ import { memoOf } from "../../../storage/memoOf.ts";
 import { getPattern, listPatterns } from "../../../storage/patterns.ts";
 import {
   readArchive,
-  readBucket,
+  readBucketState,
   readBuckets,
   readPiece,
   readPieceLog,
@@ -130,7 +130,7 @@ export function useBuckets(): readonly Bucket[] | undefined {
 
 export function useBucket(id: string) {
   const { db } = useShop();
-  return useLiveQuery(() => readBucket(db, id), [db, id]);
+  return useLiveQuery(() => readBucketState(db, id), [db, id]);
 }
 
 export function useRecipes(): readonly Recipe[] | undefined {

@@ -14,7 +14,7 @@ import { Page } from "../../base/parts/Page.tsx";
 import { alloyFigures } from "./alloyFigures.ts";
 import { CompositionCard } from "./CompositionCard.tsx";
 import { HazardCard } from "./HazardCard.tsx";
-import { groupWords } from "./metalWords.ts";
+import { freezingWords } from "./metalWords.ts";
 import { OwnAlloyCard } from "./OwnAlloyCard.tsx";
 import { Rows } from "../../base/parts/Reckoned.tsx";
 import { ShrinkCard } from "./ShrinkCard.tsx";
@@ -76,7 +76,7 @@ function OneAlloy({ id, alloy, figures, shop }: Props) {
                 ["Melts", `${temp(alloy.solidusC.value)} to ${temp(alloy.liquidusC.value)}`],
               ]}
             />
-            <p>It {groupWords[group]}.</p>
+            <p>It {freezingWords[group]}.</p>
             <p>
               Near by other standards and trades: {alloy.otherNames.value.join(", ")}. Their limits differ.{" "}
               <span className={sheet["soft"]}>({alloy.otherNames.source})</span>

@@ -10,7 +10,7 @@ import { ChainPicture } from "./ChainPicture.tsx";
 import type { ChainSum } from "../../../logbook/casting/chainSum.ts";
 import type { SumForm } from "../../base/forms/bound.ts";
 import { type GatingDraft } from "../../../logbook/casting/gatingDraft.ts";
-import { groupWords } from "./metalWords.ts";
+import { freezingWords } from "./metalWords.ts";
 import { Reckoned } from "../../base/parts/Reckoned.tsx";
 import { RiserChecksList } from "./RiserChecksList.tsx";
 import sheet from "../../base/styles/sheet.module.css";
@@ -51,7 +51,7 @@ export function FeedCard({
   return (
     <Card title="Will it be fed?">
       <p>
-        {alloy.name} {groupWords[group]}. It feeds about {walls.value} walls far
+        {alloy.name} {freezingWords[group]}. It feeds about {walls.value} walls far
         {draft.wallMm === null
           ? ""
           : `: in a wall of ${format.show("mm", draft.wallMm)}, ${format.show("mm", walls.value * draft.wallMm)} on each side of a gate`}

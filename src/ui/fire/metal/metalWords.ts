@@ -30,7 +30,7 @@ export const refusalSays: Readonly<Record<VolumeRefusal, string>> = {
   "no-volume": "These figures give no volume above nothing. Look at them again.",
 };
 
-export const groupWords: Readonly<Record<FreezingGroup, string>> = {
+export const freezingWords: Readonly<Record<FreezingGroup, string>> = {
   skin: "freezes as a skin: a deep pipe, so it wants risers that feed",
   between: "freezes between skin and paste",
   pasty: "freezes as a paste all through: it feeds a short way, and fine spread pores are to be expected",

@@ -12,7 +12,7 @@ import { Choice } from "../../base/forms/Choice.tsx";
 import { NumberField } from "../../base/forms/NumberField.tsx";
 import type { Bound } from "../../base/forms/bound.ts";
 import { sourceWords } from "./factWords.ts";
-import type { PlanDraft, Told } from "../../../logbook/fire/planDraft.ts";
+import type { PlanDraft, PlanInputs } from "../../../logbook/fire/planDraft.ts";
 import sheet from "../../base/styles/sheet.module.css";
 import { NumberOf } from "../../base/forms/BoundFields.tsx";
 import styles from "./run.module.css";
@@ -46,7 +46,7 @@ export function PlanFacts({
   const format = useFormat();
   const { draft, set } = form;
   const { told, purpose, after } = draft;
-  const tell = (changes: Partial<Told>): void => set({ told: { ...told, ...changes } });
+  const tell = (changes: Partial<PlanInputs>): void => set({ told: { ...told, ...changes } });
   const from = sourceWords(facts, { together, told, format });
   const isTold = Object.keys(told).length > 0;
   const pours = purpose === "preheat" || after === "pour";

@@ -22,7 +22,7 @@ import { QuantityStepper } from "../../base/forms/QuantityStepper.tsx";
 import { RunCautions } from "./RunCautions.tsx";
 import { RunPieces } from "./RunPieces.tsx";
 import { ScheduleChart } from "./ScheduleChart.tsx";
-import { refusalText, scheduleFindingText } from "./scheduleWords.ts";
+import { scheduleRefusalText, scheduleFindingText } from "./scheduleWords.ts";
 import { SegmentRow } from "./SegmentRow.tsx";
 import sheet from "../../base/styles/sheet.module.css";
 import styles from "./run.module.css";
@@ -106,7 +106,7 @@ export function RunBefore({
               max={1400}
               onChange={setKilnC}
             />
-            {refused !== null && <FindingBlock level="hold" text={refusalText(refused, format)} />}
+            {refused !== null && <FindingBlock level="hold" text={scheduleRefusalText(refused, format)} />}
             <Button kind="primary" size="big" onPress={start} debounceMs={700}>
               Start the run
             </Button>

@@ -23,7 +23,7 @@ import {
   startingPreheatC,
   wayOf,
 } from "../../../logbook/fire/planDraft.ts";
-import { refusalText } from "./scheduleWords.ts";
+import { scheduleRefusalText } from "./scheduleWords.ts";
 import sheet from "../../base/styles/sheet.module.css";
 import styles from "./run.module.css";
 
@@ -105,7 +105,7 @@ export function RunPlan({ items, shop, asked: from, onSaved }: Props) {
       )}
       {answer?.kind === "refused" && (
         <Card title="No plan for this" tone="hold">
-          <FindingBlock level="hold" text={refusalText(answer, format)} />
+          <FindingBlock level="hold" text={scheduleRefusalText(answer, format)} />
         </Card>
       )}
       {answer?.kind === "plan" && asked.ok && (

@@ -2,7 +2,7 @@ import type { FactsTogether, FireFacts } from "../../../logbook/fire/fireFacts.t
 import { patternMaterials } from "../../../trade/patternMaterials.ts";
 import { firingPractice } from "../../../physics/heat/firingLimits.ts";
 import type { Format } from "../../base/format/units.ts";
-import type { Told } from "../../../logbook/fire/planDraft.ts";
+import type { PlanInputs } from "../../../logbook/fire/planDraft.ts";
 
 type Sources = Readonly<
   Record<"material" | "patternKg" | "wallMm" | "shellKg" | "damp" | "firedBefore" | "seenAbove1100", string>
@@ -36,7 +36,7 @@ export function sourceWords(
     together,
     told,
     format,
-  }: { readonly together: FactsTogether; readonly told: Told; readonly format: Format },
+  }: { readonly together: FactsTogether; readonly told: PlanInputs; readonly format: Format },
 ): Sources {
   const several = facts.length > 1;
   const each = <T>(pick: (one: FireFacts) => T, say: (value: T) => string): string => {

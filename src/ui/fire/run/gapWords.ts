@@ -1,6 +1,6 @@
-import type { Asked } from "../../../logbook/fire/planDraft.ts";
+import type { PlanQuestion } from "../../../logbook/fire/planDraft.ts";
 
-type PlanGap = Extract<Asked, { ok: false }>["gaps"][number];
+type PlanGap = Extract<PlanQuestion, { ok: false }>["gaps"][number];
 
 /** What a plan still wants to know. */
 export const gapWords: Readonly<Record<PlanGap, string>> = {

@@ -7,7 +7,7 @@ import { reasonNames } from "./reasonWords.ts";
 import { minutesWords } from "./segmentWords.ts";
 
 /** Why there is no plan, and what to do about it. */
-export function refusalText(refusal: FiringRefusal, format: Format): FindingText {
+export function scheduleRefusalText(refusal: FiringRefusal, format: Format): FindingText {
   const needed = "neededC" in refusal ? format.show("temp", refusal.neededC) : "";
   const most = "maxC" in refusal ? format.show("temp", refusal.maxC) : "";
   switch (refusal.code) {

@@ -6,7 +6,7 @@ import { usePiece, type OnePiece } from "../../base/state/live.ts";
 import { paths } from "../../base/state/paths.ts";
 import { useFormat } from "../../base/state/useFormat.ts";
 import { coatWords } from "../../base/format/coatWords.ts";
-import { coverLine, stateWords } from "../../base/format/coverWords.ts";
+import { coverLine, coverStateWords } from "../../base/format/coverWords.ts";
 import { verdictWords } from "../../base/format/readyWords.ts";
 import { dayTime } from "../../base/format/time.ts";
 import { weighWords } from "../../base/format/weighWords.ts";
@@ -62,7 +62,7 @@ function OneCoat({
   const cover = after === undefined ? standing.cover : null;
   return (
     <Page
-      title={`Coat ${coat.number}: ${cover === null ? verdictWords[verdict] : stateWords[cover.state]}`}
+      title={`Coat ${coat.number}: ${cover === null ? verdictWords[verdict] : coverStateWords[cover.state]}`}
       back={paths.piece(piece.id)}
       actions={
         <>

@@ -6,12 +6,12 @@ import { BucketScreen } from "../../base/glove/BucketScreen.tsx";
 import type { DipTile } from "./dipTile.ts";
 import sheet from "../../base/styles/sheet.module.css";
 import styles from "./LookScreen.module.css";
-import type { Told } from "../../base/glove/useSignals.ts";
+import type { SignalMessage } from "../../base/glove/useSignals.ts";
 
 /** Asked before a coat goes on a piece that a finding holds back. */
 export function AskHold(props: {
   readonly tile: DipTile & { readonly hold: NonNullable<DipTile["hold"]> };
-  readonly told: Told | null;
+  readonly told: SignalMessage | null;
   readonly onGoOn: () => unknown;
   readonly onBack: () => void;
 }) {

@@ -9,13 +9,13 @@ import { kindTitle, planTitle, wantedWords } from "./dipWords.ts";
 import { pagesOf } from "../../base/glove/pages.ts";
 import { LookLine } from "./LookLine.tsx";
 import type { BucketLooks } from "./useBucketLooks.ts";
-import type { Told } from "../../base/glove/useSignals.ts";
+import type { SignalMessage } from "../../base/glove/useSignals.ts";
 
 type Props = {
   readonly items: readonly RackItem[];
   readonly buckets: readonly Bucket[];
   readonly looks: BucketLooks;
-  readonly told: Told | null;
+  readonly told: SignalMessage | null;
   readonly onChosen: (plan: DipPlan) => void;
 };
 

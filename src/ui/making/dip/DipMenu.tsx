@@ -1,10 +1,10 @@
 import { BigKey } from "../../base/glove/BigKey.tsx";
 import { BucketScreen } from "../../base/glove/BucketScreen.tsx";
-import type { Told } from "../../base/glove/useSignals.ts";
+import type { SignalMessage } from "../../base/glove/useSignals.ts";
 
 /** What is not the next coat: exceptions, timers, prewet, and the way out of the visit. */
 export function DipMenu(props: {
-  readonly told: Told | null;
+  readonly told: SignalMessage | null;
   readonly prewet: boolean;
   readonly guided: boolean;
   readonly onPieces: () => void;

@@ -4,12 +4,12 @@ import { type RackItem, useBuckets, useFigures, useRack } from "../../base/state
 import { paths } from "../../base/state/paths.ts";
 import { BucketScreen } from "../../base/glove/BucketScreen.tsx";
 import { DipChoice } from "./DipChoice.tsx";
-import { DipDesk } from "./DipDesk.tsx";
+import { DipSessionView } from "./DipSessionView.tsx";
 import { wantsLook } from "../../../logbook/bucket/bucketLook.ts";
 import type { DipPlan } from "../../../logbook/dip/dipPlan.ts";
 import { LookScreen } from "./LookScreen.tsx";
 import { useBucketLooks } from "./useBucketLooks.ts";
-import { type KeptVisit, useKeptVisit } from "./keptVisit.ts";
+import { type SavedVisit, useSavedVisit } from "./savedVisit.ts";
 import { unlockBells } from "../../base/alarm/bell.ts";
 import { useDipVisit } from "./useDipVisit.ts";
 import { useSignals } from "../../base/glove/useSignals.ts";
@@ -18,7 +18,7 @@ export function DipPage() {
   const items = useRack();
   const buckets = useBuckets();
   const shop = useFigures();
-  const { kept, keep, drop } = useKeptVisit();
+  const { kept, keep, drop } = useSavedVisit();
   if (items === undefined || buckets === undefined || shop === undefined || kept === undefined)
     return (
       <BucketScreen title="At the bucket" way={{ text: "Rack", href: paths.rack }} told={null}>
@@ -32,8 +32,8 @@ function Dip(props: {
   readonly items: readonly RackItem[];
   readonly buckets: readonly Bucket[];
   readonly shop: Shop;
-  readonly kept: KeptVisit | null;
-  readonly keep: (visit: KeptVisit) => void;
+  readonly kept: SavedVisit | null;
+  readonly keep: (visit: SavedVisit) => void;
   readonly drop: () => Promise<void>;
 }) {
   const { items, buckets, shop } = props;
@@ -79,7 +79,7 @@ function Dip(props: {
       />
     );
   return (
-    <DipDesk
+    <DipSessionView
       session={visit.session}
       visit={visit}
       buckets={buckets}

@@ -7,7 +7,7 @@ import { TileKey } from "./TileKey.tsx";
 import styles from "./DipTiles.module.css";
 import { useFootSwitch } from "../../base/glove/useFootSwitch.ts";
 import type { DipVisit } from "./useDipVisit.ts";
-import type { Told } from "../../base/glove/useSignals.ts";
+import type { SignalMessage } from "../../base/glove/useSignals.ts";
 
 const isOpen = (tile: DipTile): boolean => tile.given === null && !tile.leftOut;
 
@@ -16,7 +16,7 @@ export function DipTiles(props: {
   readonly visit: DipVisit;
   readonly title: string;
   readonly sub: string;
-  readonly told: Told | null;
+  readonly told: SignalMessage | null;
   readonly page: number;
   readonly onPage: (page: number) => void;
   readonly onTap: (tile: DipTile) => Promise<unknown>;

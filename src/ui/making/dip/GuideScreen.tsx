@@ -7,11 +7,11 @@ import { BigKey } from "../../base/glove/BigKey.tsx";
 import { BucketScreen } from "../../base/glove/BucketScreen.tsx";
 import type { DipTile } from "./dipTile.ts";
 import type { GuideStep } from "../../../logbook/dip/guide.ts";
-import { holdTicks, stepWords } from "./guideWords.ts";
+import { holdTicks, guideStepWords } from "./guideWords.ts";
 import sheet from "../../base/styles/sheet.module.css";
 import styles from "./TimerScreen.module.css";
 import { type DipTimer, timerWords, type TimerKind, type TimerLengths } from "./useDipTimer.ts";
-import type { Told } from "../../base/glove/useSignals.ts";
+import type { SignalMessage } from "../../base/glove/useSignals.ts";
 
 const timed: Partial<Record<GuideStep["id"], TimerKind>> = { drain: "drain", wait: "stucco" };
 
@@ -21,7 +21,7 @@ export function GuideScreen(props: {
   readonly steps: readonly GuideStep[];
   readonly timer: DipTimer;
   readonly lengths: TimerLengths;
-  readonly told: Told | null;
+  readonly told: SignalMessage | null;
   readonly onCoat: () => Promise<boolean>;
   readonly onHold: (command: Command, says: string) => Promise<boolean>;
   readonly onBack: () => void;
@@ -34,7 +34,7 @@ export function GuideScreen(props: {
   const [over, setOver] = useState<TimerKind | null>(null);
   const step = steps[place];
   if (step === undefined) return null;
-  const { title, says } = stepWords(step.id, tile.coat.kind);
+  const { title, says } = guideStepWords(step.id, tile.coat.kind);
   const kind = timed[step.id];
   const isLast = place === steps.length - 1;
   const next = async (): Promise<void> => {

@@ -4,11 +4,11 @@ import { BucketScreen } from "../../base/glove/BucketScreen.tsx";
 import type { DipTile } from "./dipTile.ts";
 import { coatTitle } from "./dipWords.ts";
 import { pagesOf } from "../../base/glove/pages.ts";
-import type { Told } from "../../base/glove/useSignals.ts";
+import type { SignalMessage } from "../../base/glove/useSignals.ts";
 
 export function PieceChoice(props: {
   readonly tiles: readonly DipTile[];
-  readonly told: Told | null;
+  readonly told: SignalMessage | null;
   readonly onPiece: (tile: DipTile) => void;
   readonly onBack: () => void;
 }) {

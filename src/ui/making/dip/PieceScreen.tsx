@@ -7,7 +7,7 @@ import { BigKey } from "../../base/glove/BigKey.tsx";
 import { BucketScreen } from "../../base/glove/BucketScreen.tsx";
 import { damagedCommand, redipCommand, skipCommand } from "./dipCommands.ts";
 import type { DipTile } from "./dipTile.ts";
-import type { Told } from "../../base/glove/useSignals.ts";
+import type { SignalMessage } from "../../base/glove/useSignals.ts";
 
 const damages: readonly { kind: CrackKind; verb: string; under: string }[] = [
   { kind: "hairline", verb: "Hairline crack", under: "Seen, not felt with a nail" },
@@ -20,7 +20,7 @@ const damages: readonly { kind: CrackKind; verb: string; under: string }[] = [
 export function PieceScreen(props: {
   readonly tile: DipTile;
   readonly standing: Standing;
-  readonly told: Told | null;
+  readonly told: SignalMessage | null;
   readonly onAct: (command: Command, says: string) => Promise<boolean>;
   readonly onLeaveOut: () => void;
   readonly onTime: () => void;

@@ -5,7 +5,7 @@ import { useShop } from "../../base/state/shop.tsx";
 import { findingText } from "../../base/format/findingWords.ts";
 import { usePress } from "../../base/parts/usePress.ts";
 import type { DipTile } from "./dipTile.ts";
-import { coatTitle, doneWords, lastState, lastWords, recipeWords } from "./dipWords.ts";
+import { coatTitle, doneWords, lastState, lastWords, beyondRecipeWords } from "./dipWords.ts";
 import { LastMark } from "./LastMark.tsx";
 import sheet from "../../base/styles/sheet.module.css";
 import styles from "./TileKey.module.css";
@@ -53,7 +53,7 @@ export function TileKey(props: {
       </Settled>
     );
   const state = lastState(tile.cover);
-  const odd = recipeWords(tile);
+  const odd = beyondRecipeWords(tile);
   return (
     <button
       ref={box}

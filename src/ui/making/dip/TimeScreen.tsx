@@ -8,14 +8,14 @@ import { BucketScreen } from "../../base/glove/BucketScreen.tsx";
 import { backHour, backQuarter, lastTimeClockShowed } from "./clockSteps.ts";
 import sheet from "../../base/styles/sheet.module.css";
 import styles from "./TimeScreen.module.css";
-import type { Told } from "../../base/glove/useSignals.ts";
+import type { SignalMessage } from "../../base/glove/useSignals.ts";
 
 /** "I did this at six": back by quarters and hours, or by the clock. */
 export function TimeScreen(props: {
   readonly name: string;
   readonly coatNumber: number;
   readonly from: number;
-  readonly told: Told | null;
+  readonly told: SignalMessage | null;
   readonly onSave: (at: number) => Promise<boolean>;
   readonly onBack: () => void;
 }) {

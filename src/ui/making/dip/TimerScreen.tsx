@@ -3,7 +3,7 @@ import { BigKey } from "../../base/glove/BigKey.tsx";
 import { BucketScreen } from "../../base/glove/BucketScreen.tsx";
 import styles from "./TimerScreen.module.css";
 import { type DipTimer, timerWords, type TimerLengths } from "./useDipTimer.ts";
-import type { Told } from "../../base/glove/useSignals.ts";
+import type { SignalMessage } from "../../base/glove/useSignals.ts";
 
 const stepS = 5;
 
@@ -13,7 +13,7 @@ export function TimerScreen(props: {
   readonly lengths: TimerLengths;
   readonly onLengths: (lengths: TimerLengths) => void;
   readonly awakeWords: string;
-  readonly told: Told | null;
+  readonly told: SignalMessage | null;
   readonly onBack: () => void;
 }) {
   const { timer, lengths, onLengths, awakeWords, told, onBack } = props;

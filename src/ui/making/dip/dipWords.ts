@@ -82,7 +82,7 @@ export function coatTitle({ coat }: Pick<DipTile, "coat">): string {
 }
 
 /** What is odd about giving this coat to this piece; null when the recipe agrees. */
-export function recipeWords(tile: Pick<DipTile, "recipeWants" | "beyondRecipe">): string | null {
+export function beyondRecipeWords(tile: Pick<DipTile, "recipeWants" | "beyondRecipe">): string | null {
   if (tile.recipeWants !== null) return `Recipe wants ${kindWords[tile.recipeWants]}`;
   return tile.beyondRecipe ? "Recipe is done – one coat more" : null;
 }

@@ -3,7 +3,7 @@ import type { CoatKind } from "../../../trade/coats.ts";
 import type { GuideStep } from "../../../logbook/dip/guide.ts";
 
 /** What a step is called, and how it is done. Common practice, no source. */
-export function stepWords(
+export function guideStepWords(
   id: GuideStep["id"],
   kind: CoatKind,
 ): { readonly title: string; readonly says: string } {

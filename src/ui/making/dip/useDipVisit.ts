@@ -10,13 +10,13 @@ import type { DipPlan } from "../../../logbook/dip/dipPlan.ts";
 import { type DipSession, startSession, stillOn } from "../../../logbook/dip/dipSession.ts";
 import { type DipTile, tileOf } from "./dipTile.ts";
 import { doneWords } from "./dipWords.ts";
-import type { KeptVisit } from "./keptVisit.ts";
+import type { SavedVisit } from "./savedVisit.ts";
 
 type Desk = {
   readonly items: readonly RackItem[];
   readonly buckets: readonly Bucket[];
-  readonly kept: KeptVisit | null;
-  readonly keep: (visit: KeptVisit) => void;
+  readonly kept: SavedVisit | null;
+  readonly keep: (visit: SavedVisit) => void;
   readonly drop: () => Promise<void>;
   readonly signals: Signals;
 };
@@ -26,7 +26,7 @@ export function useDipVisit({ items, kept, keep, drop, signals }: Desk) {
   const { log, clock, moment } = useShop();
   const { locale } = useFormat();
   const byId = useMemo(() => new Map(items.map((item) => [item.standing.piece.id, item])), [items]);
-  const [visit, setVisit] = useState<KeptVisit | null>(() => {
+  const [visit, setVisit] = useState<SavedVisit | null>(() => {
     const pieces = new Map(items.map(({ standing: { piece } }) => [piece.id, piece]));
     return kept !== null && stillOn(kept.session, pieces, clock()) ? kept : null;
   });
@@ -58,7 +58,7 @@ export function useDipVisit({ items, kept, keep, drop, signals }: Desk) {
   if (caughtUp.length > 0)
     setJustGiven(new Map([...justGiven].filter(([id]) => !caughtUp.some(([done]) => done === id))));
 
-  const change = (next: Partial<KeptVisit>): void =>
+  const change = (next: Partial<SavedVisit>): void =>
     setVisit((before) => (before === null ? null : { ...before, ...next }));
 
   /** Runs a command for a piece, one at a time; null when it was refused, which is then told on its tile. */

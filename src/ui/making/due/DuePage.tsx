@@ -11,7 +11,7 @@ import { Page } from "../../base/parts/Page.tsx";
 import { KnockoutWaits } from "../../fire/pour/KnockoutWaits.tsx";
 import { DueRow } from "./DueRow.tsx";
 import { allDues, useAlarmSources } from "../../base/alarm/alarmSources.ts";
-import { useCalendarTold } from "../../base/alarm/calendarTold.ts";
+import { useCalendarSent } from "../../base/alarm/calendarSent.ts";
 import type { RingDue } from "../../base/alarm/ringDue.ts";
 import { useCalendarExport } from "../../base/alarm/useCalendarExport.ts";
 import { coatRing } from "./coatRings.ts";
@@ -43,7 +43,7 @@ function DueLists({ dues }: { readonly dues: readonly DueTime[] }) {
   const { clock } = useShop();
   const now = useNow(15_000);
   const [settings, changeSettings] = useSettings();
-  const told = useCalendarTold();
+  const told = useCalendarSent();
   const alarm = useScreenAlarm();
   const [permission, askPermission] = useNotifyPermission();
   const giveToCalendar = useCalendarExport();

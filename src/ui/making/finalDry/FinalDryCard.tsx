@@ -4,7 +4,7 @@ import { paths } from "../../base/state/paths.ts";
 import { useFormat } from "../../base/state/useFormat.ts";
 import { Card } from "../../base/parts/Card.tsx";
 import { LinkButton } from "../../base/parts/LinkButton.tsx";
-import { leastWords, reasonWords } from "./finalDryWords.ts";
+import { leastWords, fireReasonWords } from "./finalDryWords.ts";
 
 /** The last drying in two lines, on the piece once its coats are on. */
 export function FinalDryCard({ standing }: { readonly standing: Standing }) {
@@ -13,7 +13,7 @@ export function FinalDryCard({ standing }: { readonly standing: Standing }) {
   if (finalDry === null || forFire === null || !coatsAreDone(standing)) return null;
   return (
     <Card title={`Final dry: ${leastWords(forFire, now, format.locale)}`}>
-      <p>{reasonWords(forFire, now, format)}</p>
+      <p>{fireReasonWords(forFire, now, format)}</p>
       <div>
         <LinkButton href={paths.finalDry(piece.id)}>Final dry before burnout</LinkButton>
       </div>

@@ -11,7 +11,7 @@ import { LinkButton } from "../../base/parts/LinkButton.tsx";
 import { Page } from "../../base/parts/Page.tsx";
 import sheet from "../../base/styles/sheet.module.css";
 import css from "./FinalDry.module.css";
-import { leastWords, placeWords, reasonWords, sentence, usualWords } from "./finalDryWords.ts";
+import { leastWords, placeWords, fireReasonWords, sentence, usualWords } from "./finalDryWords.ts";
 import { PlacesChart } from "./PlacesChart.tsx";
 
 /** The last drying of a shell: its water, its slowest place and the least wait, with what sets it. */
@@ -60,7 +60,7 @@ function Shell(props: { readonly standing: Standing; readonly dry: FinalDry; rea
     <>
       <Card title={piece.plan.name} tone={answer.state === "dry" ? "clear" : "watch"}>
         <p className={css["least"]}>{sentence(leastWords(answer, now, format.locale))}</p>
-        <p>{reasonWords(answer, now, format)}</p>
+        <p>{fireReasonWords(answer, now, format)}</p>
         {!coatsAreDone(standing) && (
           <p className={sheet["pale"]}>
             It has no recipe: this holds if coat {coatsDone} was the last. Any further coat begins it anew.

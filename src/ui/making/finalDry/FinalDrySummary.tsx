@@ -4,7 +4,7 @@ import { paths } from "../../base/state/paths.ts";
 import { useFormat } from "../../base/state/useFormat.ts";
 import sheet from "../../base/styles/sheet.module.css";
 import review from "../review/ReviewPage.module.css";
-import { leastWords, placeWords, reasonWords, sentence } from "./finalDryWords.ts";
+import { leastWords, placeWords, fireReasonWords, sentence } from "./finalDryWords.ts";
 
 /** The last drying as a section of the review. */
 export function FinalDrySummary({
@@ -21,7 +21,7 @@ export function FinalDrySummary({
       <p>
         {slowest !== undefined && `Slowest: ${placeWords(slowest.geometry)}. `}
         <strong>{sentence(leastWords(forFire, now, format.locale))}</strong>.{" "}
-        {reasonWords(forFire, now, format)} <Link href={paths.finalDry(piece.id)}>More</Link>
+        {fireReasonWords(forFire, now, format)} <Link href={paths.finalDry(piece.id)}>More</Link>
       </p>
     </section>
   );

@@ -21,7 +21,7 @@ export const leastWords = (answer: FireAnswer, now: number, locale: string): str
   reviewWhen(answer, now, (at) => soonTime(at, now, locale));
 
 /** Which rule sets the end of the final dry, a sentence or two. */
-export function reasonWords(answer: FireAnswer, now: number, format: Format): string {
+export function fireReasonWords(answer: FireAnswer, now: number, format: Format): string {
   const felt =
     answer.touchedAt === null || answer.state === "dry"
       ? ""

@@ -18,7 +18,7 @@ const moments = [
   { value: "drained", label: "Just drained" },
 ] as const;
 
-export function WeightFields({ form }: Fields) {
+export function DryWeightFields({ form }: Fields) {
   return (
     <>
       <NumberOf

@@ -1,7 +1,7 @@
 import { Link } from "wouter";
 import type { GeometryClass } from "../../../trade/geometryClasses.ts";
 import { paths } from "../../base/state/paths.ts";
-import { BagFields, ResistanceFields, SurfaceFields, WeightFields } from "./DrynessFields.tsx";
+import { BagFields, ResistanceFields, SurfaceFields, DryWeightFields } from "./DrynessFields.tsx";
 import { drynessFields, readDryness } from "./drynessFields.ts";
 import { PickOf } from "../../base/forms/BoundFields.tsx";
 import { LogForm, type LogFormProps } from "./LogForm.tsx";
@@ -63,7 +63,7 @@ export function DrynessForm({ item }: LogFormProps) {
                 options={verdicts}
               />
             )}
-            {draft.method === "weight" && <WeightFields form={form} />}
+            {draft.method === "weight" && <DryWeightFields form={form} />}
             {draft.method === "surface" && <SurfaceFields form={form} standing={item.standing} />}
             {draft.method === "bag" && <BagFields form={form} />}
             {draft.method === "resistance" && (

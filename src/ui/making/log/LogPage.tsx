@@ -2,6 +2,7 @@ import type { ComponentType } from "react";
 import { Link, useParams } from "wouter";
 import { usePiece } from "../../base/state/live.ts";
 import { paths } from "../../base/state/paths.ts";
+import type { LoggedByHand } from "../../base/format/logWords.ts";
 import { Empty } from "../../base/parts/Empty.tsx";
 import { Page } from "../../base/parts/Page.tsx";
 import { FinishedForm, KnockedOutForm, NoteForm, ScrapForm, WireForm } from "./AfterForms.tsx";
@@ -19,7 +20,7 @@ import { OutcomeForm } from "./OutcomeForm.tsx";
 import { PourForm } from "./PourForm.tsx";
 import { WallForm } from "./WallForm.tsx";
 
-const forms: Readonly<Record<string, ComponentType<LogFormProps>>> = {
+const forms: Readonly<Record<LoggedByHand, ComponentType<LogFormProps>>> = {
   "coat-dipped": CoatDippedForm,
   "coat-redipped": CoatRedippedForm,
   "coat-skipped": CoatSkippedForm,
@@ -45,11 +46,13 @@ const forms: Readonly<Record<string, ComponentType<LogFormProps>>> = {
   "piece-moved": MoveForm,
 };
 
+const isLoggedByHand = (type: string): type is LoggedByHand => Object.hasOwn(forms, type);
+
 /** The form of one entry type for one piece. */
 export function LogPage() {
   const { id, type } = useParams<{ id: string; type: string }>();
   const found = usePiece(id);
-  const Form = forms[type];
+  const Form = isLoggedByHand(type) ? forms[type] : undefined;
   if (found === undefined) return <Page title="Log">{null}</Page>;
   if (found === null)
     return (

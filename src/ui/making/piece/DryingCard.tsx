@@ -9,7 +9,7 @@ import { useFormat } from "../../base/state/useFormat.ts";
 import { DryingCurve } from "../../base/charts/DryingCurve.tsx";
 import { basisWords, plainWords } from "../../base/format/basisWords.ts";
 import { coatWords } from "../../base/format/coatWords.ts";
-import { coverLine, stateWords } from "../../base/format/coverWords.ts";
+import { coverLine, coverStateWords } from "../../base/format/coverWords.ts";
 import { soonTime } from "../../base/format/time.ts";
 import { weighWords } from "../../base/format/weighWords.ts";
 import { AssumedAir } from "../../base/parts/AssumedAir.tsx";
@@ -35,7 +35,7 @@ export function DryingCard(props: {
   if (cover === null) return null;
   const isDry = cover.state === "dry";
   return (
-    <Card title={`Coat ${coat.number}: ${stateWords[cover.state]}`}>
+    <Card title={`Coat ${coat.number}: ${coverStateWords[cover.state]}`}>
       <p>
         {coatWords(coat)}, dipped <Ago at={coat.redips.at(-1)?.at ?? coat.dippedAt} />.{" "}
         {!isDry && <WaterLeft drying={drying} />}

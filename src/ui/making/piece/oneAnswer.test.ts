@@ -15,13 +15,13 @@ import { actionWords } from "../../base/format/actionWords.ts";
 import { coverLine } from "../../base/format/coverWords.ts";
 import { clockTime, soonTime } from "../../base/format/time.ts";
 import { dampUnder } from "../log/coatDipped.ts";
-import { roomLanes } from "../timeline/timelineRows.ts";
+import { roomRows } from "../timeline/timelineRows.ts";
 
 const itemOf = (standing: Standing) => ({ standing, findings: findingsFor(standing) });
 const bucket = { bucketId: "first-backup", kind: "backup" } as const;
 const session = { ...bucket, dipId: "dip", startedAt: 0, prewet: false, order: [], leftOut: [] };
 const rowOf = (standing: Standing) =>
-  roomLanes([standing], { from: standing.now, to: standing.now + 48 * hourMs })[0]?.rows[0];
+  roomRows([standing], { from: standing.now, to: standing.now + 48 * hourMs })[0]?.rows[0];
 
 const slowAir = { airC: 18, rh: 0.6, air: "still" } as const;
 const quickAir = { airC: 30, rh: 0.25, air: "tunnel" } as const;

@@ -11,7 +11,7 @@ import { LinkButton } from "../../base/parts/LinkButton.tsx";
 import { Page } from "../../base/parts/Page.tsx";
 import { CameDue } from "./CameDue.tsx";
 import { FaultCards } from "./FaultCards.tsx";
-import { rackFilter, turnOf, type RackFilter } from "./rackFilter.ts";
+import { rackFilter, rackTurn, type RackFilter } from "./rackFilter.ts";
 import { RackCard } from "./RackCard.tsx";
 import sheet from "../../base/styles/sheet.module.css";
 import styles from "./RackPage.module.css";
@@ -51,7 +51,7 @@ export function RackPage() {
               {filters.map(({ filter: value, name }) => (
                 <Button key={value} pressed={filter === value} onPress={() => setFilter(value)}>
                   {name}{" "}
-                  {value === "all" ? rack.length : rack.filter((item) => turnOf(item) === value).length}
+                  {value === "all" ? rack.length : rack.filter((item) => rackTurn(item) === value).length}
                 </Button>
               ))}
             </div>

@@ -5,7 +5,7 @@ import { actionWords, type Turn } from "../../base/format/actionWords.ts";
 
 export type RackFilter = "all" | Exclude<Turn, "rest">;
 
-export const turnOf = (item: RackItem): Turn => actionWords(item, item.standing.now, "en").turn;
+export const rackTurn = (item: RackItem): Turn => actionWords(item, item.standing.now, "en").turn;
 
 /** The pieces whose turn it is and whose name, alloy or note holds every word searched for. */
 export function rackFilter(
@@ -13,7 +13,7 @@ export function rackFilter(
   { filter, search }: { readonly filter: RackFilter; readonly search: string },
 ): readonly RackItem[] {
   return items.filter(
-    (item) => (filter === "all" || turnOf(item) === filter) && isNamed(item.standing.piece, search),
+    (item) => (filter === "all" || rackTurn(item) === filter) && isNamed(item.standing.piece, search),
   );
 }
 

@@ -1,6 +1,6 @@
 import type { Standing } from "../../../logbook/piece/standing.ts";
 import { useFormat } from "../../base/state/useFormat.ts";
-import { coatLines, shortTime } from "./coatLines.ts";
+import { coatLines, shortDateTime } from "./coatLines.ts";
 import sheet from "../../base/styles/sheet.module.css";
 import css from "./ReviewPage.module.css";
 
@@ -36,7 +36,7 @@ export function CoatTable({ standing }: { readonly standing: Standing }) {
               </td>
               <td>
                 <time dateTime={new Date(line.dippedAt).toISOString()}>
-                  {shortTime(line.dippedAt, format.locale)}
+                  {shortDateTime(line.dippedAt, format.locale)}
                 </time>
               </td>
               <td>{line.mm === null ? "–" : format.show("mm", line.mm)}</td>

@@ -10,7 +10,7 @@ import { Cautions } from "../../base/cautions/Cautions.tsx";
 import { Button } from "../../base/parts/Button.tsx";
 import { Empty } from "../../base/parts/Empty.tsx";
 import { Page } from "../../base/parts/Page.tsx";
-import { shortTime } from "./coatLines.ts";
+import { shortDateTime } from "./coatLines.ts";
 import { CoatTable } from "./CoatTable.tsx";
 import { FindingLines } from "./FindingLines.tsx";
 import { Signature } from "./Signature.tsx";
@@ -99,7 +99,7 @@ function Facts({ item: { standing } }: { readonly item: RackItem }) {
     <header>
       <p className={css["name"]}>{plan.name}</p>
       <p>{facts.filter((fact) => fact !== null).join(" · ")}</p>
-      <p className={css["soft"]}>As it stood {shortTime(now, format.locale, { year: true })}</p>
+      <p className={css["soft"]}>As it stood {shortDateTime(now, format.locale, { year: true })}</p>
     </header>
   );
 }

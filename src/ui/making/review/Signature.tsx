@@ -1,7 +1,7 @@
 import type { Piece } from "../../../logbook/piece/piece.ts";
 import { useFormat } from "../../base/state/useFormat.ts";
 import { LevelMark } from "../../base/parts/LevelMark.tsx";
-import { shortTime } from "./coatLines.ts";
+import { shortDateTime } from "./coatLines.ts";
 import sheet from "../../base/styles/sheet.module.css";
 import css from "./ReviewPage.module.css";
 
@@ -21,7 +21,7 @@ export function Signature({ piece }: { readonly piece: Piece }) {
     <section className={`${sheet["stack2"]} ${css["section"]}`} aria-label="Signature">
       <p>
         <LevelMark level={last.verdict} /> Signed by <strong>{last.name}</strong>,{" "}
-        {shortTime(last.at, locale, { year: true })}
+        {shortDateTime(last.at, locale, { year: true })}
         {since > 0 && `; ${since === 1 ? "a coat" : `${since} coats`} since: sign anew`}
       </p>
       {last.passed.map(({ rule, reason }) => (

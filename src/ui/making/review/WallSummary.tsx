@@ -1,6 +1,6 @@
 import type { Standing } from "../../../logbook/piece/standing.ts";
 import { useFormat } from "../../base/state/useFormat.ts";
-import { shortTime } from "./coatLines.ts";
+import { shortDateTime } from "./coatLines.ts";
 import { bandWords, factorWords, missingWords, neededWords } from "./wallWords.ts";
 import sheet from "../../base/styles/sheet.module.css";
 import css from "./ReviewPage.module.css";
@@ -50,7 +50,7 @@ export function WallSummary({ standing: { wall, piece } }: { readonly standing: 
             <span key={id}>
               {place > 0 && "; "}
               {format.show("mm", wallMm)}
-              {where === null ? "" : ` ${where}`} at {coats} coats, {shortTime(at, format.locale)}
+              {where === null ? "" : ` ${where}`} at {coats} coats, {shortDateTime(at, format.locale)}
             </span>
           ))}
         </dd>

@@ -50,7 +50,7 @@ export function coatLines(
 }
 
 /** "13 Nov 18:40": a sheet of paper knows no yesterday. */
-export function shortTime(at: number, locale: string, { year = false } = {}): string {
+export function shortDateTime(at: number, locale: string, { year = false } = {}): string {
   return dateFormat(locale, {
     ...(year ? { year: "numeric" } : {}),
     day: "numeric",

@@ -3,13 +3,13 @@ import { useFormat } from "../../base/state/useFormat.ts";
 import { clockTicks } from "../../base/charts/timeTicks.ts";
 import plot from "../../base/charts/plot.module.css";
 import css from "./Timeline.module.css";
-import type { Scale } from "./timelineScale.ts";
+import type { TimelineScale } from "./timelineScale.ts";
 
 const height = 46;
 
 /** Clock and days over all rows, and beneath them the hours at the bucket. */
 export function TimelineAxis(props: {
-  readonly scale: Scale;
+  readonly scale: TimelineScale;
   readonly now: number;
   readonly hours: readonly Span[];
 }) {

@@ -7,14 +7,14 @@ import { kindWords } from "../../base/format/coatWords.ts";
 import sheet from "../../base/styles/sheet.module.css";
 import css from "./Timeline.module.css";
 import { TimelineAxis } from "./TimelineAxis.tsx";
-import type { RoomLane, TimelineRow } from "./timelineRows.ts";
+import type { RoomRow, TimelineRow } from "./timelineRows.ts";
 import { timelineScale } from "./timelineScale.ts";
 import { TimelineStrip } from "./TimelineStrip.tsx";
-import { basisOfAir, dampNights, dampWords, rowWords } from "./timelineWords.ts";
+import { basisOfAir, dampNights, dampNightWords, rowWords } from "./timelineWords.ts";
 
 /** Two days of the rack, time from left to right, a row a piece, by room. */
 export function TimelineChart(props: {
-  readonly lanes: readonly RoomLane[];
+  readonly lanes: readonly RoomRow[];
   readonly now: number;
   readonly hours: readonly Span[];
   /** By piece, when it is proposed to be dipped. */
@@ -59,7 +59,7 @@ export function TimelineChart(props: {
   );
 }
 
-function LaneHead({ lane: { roomId, room, air }, now }: { readonly lane: RoomLane; readonly now: number }) {
+function LaneHead({ lane: { roomId, room, air }, now }: { readonly lane: RoomRow; readonly now: number }) {
   const format = useFormat();
   return (
     <header className={`${sheet["lines"]} ${css["laneHead"]}`}>
@@ -79,7 +79,7 @@ function LaneHead({ lane: { roomId, room, air }, now }: { readonly lane: RoomLan
                     <rect className={css["damp"]} width="18" height="14" />
                     {night.tooDamp.length > 0 && <rect fill="url(#timeline-damp)" width="18" height="14" />}
                   </svg>
-                  <span>{dampWords(night, now, format)}</span>
+                  <span>{dampNightWords(night, now, format)}</span>
                 </li>
               ))}
             </ul>

@@ -15,10 +15,10 @@ import { dipWishes } from "../../../logbook/dip/dipWishes.ts";
 import { ProposalCard } from "./ProposalCard.tsx";
 import { TimelineChart } from "./TimelineChart.tsx";
 import { TimelineKey } from "./TimelineKey.tsx";
-import { roomLanes } from "./timelineRows.ts";
+import { roomRows } from "./timelineRows.ts";
 import { timelineSpan } from "./timelineScale.ts";
 import { TimelineTable } from "./TimelineTable.tsx";
-import { hoursWords } from "./timelineWords.ts";
+import { bucketHoursWords } from "./timelineWords.ts";
 
 /** The rack's next two days: when each piece comes ready, when the rooms are damp, and when to dip what. */
 export function TimelinePage() {
@@ -54,7 +54,7 @@ function Timeline({
         all.flatMap(({ pieces }) => pieces.map(({ id }) => [id, at] as const)),
       ),
     );
-    return { lanes: roomLanes(standings, span), hours, wishes, proposal, dips };
+    return { lanes: roomRows(standings, span), hours, wishes, proposal, dips };
   }, [rack, buckets, bucketHours, now]);
   const { lanes, hours, wishes, proposal, dips } = view;
   const drawn = lanes.reduce((sum, { rows }) => sum + rows.length, 0);
@@ -87,7 +87,7 @@ function Timeline({
         <summary>The same as a table</summary>
         <TimelineTable lanes={lanes} now={now} dips={dips} />
       </details>
-      <Card title={`At the bucket ${hoursWords(bucketHours, locale)}`}>
+      <Card title={`At the bucket ${bucketHoursWords(bucketHours, locale)}`}>
         <details>
           <summary>Change the hours</summary>
           <BucketHoursFields />

@@ -3,7 +3,7 @@ import type { Span } from "../../../logbook/dip/dipProposal.ts";
 import plot from "../../base/charts/plot.module.css";
 import css from "./Timeline.module.css";
 import type { TimelineRow } from "./timelineRows.ts";
-import type { Scale } from "./timelineScale.ts";
+import type { TimelineScale } from "./timelineScale.ts";
 
 const height = 22;
 const middle = height / 2;
@@ -11,7 +11,7 @@ const middle = height / 2;
 /** One piece's window over the damp stretches of its room. All it says is in the words beside it too. */
 export function TimelineStrip(props: {
   readonly row: TimelineRow;
-  readonly scale: Scale;
+  readonly scale: TimelineScale;
   readonly now: number;
   readonly damp: readonly DampSpell[];
   readonly hours: readonly Span[];

@@ -1,17 +1,17 @@
 import { useFormat } from "../../base/state/useFormat.ts";
 import css from "./Timeline.module.css";
-import type { RoomLane } from "./timelineRows.ts";
-import { rowWords, shortTime } from "./timelineWords.ts";
+import type { RoomRow } from "./timelineRows.ts";
+import { rowWords, clockOrDay } from "./timelineWords.ts";
 
 /** The timeline's numbers. */
 export function TimelineTable(props: {
-  readonly lanes: readonly RoomLane[];
+  readonly lanes: readonly RoomRow[];
   readonly now: number;
   readonly dips: ReadonlyMap<string, number>;
 }) {
   const { lanes, now, dips } = props;
   const { locale } = useFormat();
-  const say = (at: number | null): string => (at === null ? "–" : shortTime(at, now, locale));
+  const say = (at: number | null): string => (at === null ? "–" : clockOrDay(at, now, locale));
   return (
     <table className={css["table"]}>
       <thead>

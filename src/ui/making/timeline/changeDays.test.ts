@@ -8,7 +8,7 @@ import { localText } from "../../base/parts/localTime.ts";
 import { lastTimeClockShowed } from "../dip/clockSteps.ts";
 import { workingHours } from "../../../logbook/piece/workingHours.ts";
 import { bucketSpans } from "./bucketSpans.ts";
-import { shortTime } from "./timelineWords.ts";
+import { clockOrDay } from "./timelineWords.ts";
 
 const utc = (text: string): number => Date.parse(`${text}Z`);
 const iso = (at: number): string => new Date(at).toISOString().slice(0, 16);
@@ -76,8 +76,8 @@ describe.each(days)("$day in $zone", ({ zone, day, from, to, hours }) => {
     tells(zone);
     here();
     expect(clockTime(eightAt, "en-GB")).toBe("08:00");
-    expect(shortTime(end - 60_000, start, "en-GB")).toBe("23:59");
-    expect(shortTime(end, start, "en-GB")).toBe("Mon 00:00");
+    expect(clockOrDay(end - 60_000, start, "en-GB")).toBe("23:59");
+    expect(clockOrDay(end, start, "en-GB")).toBe("Mon 00:00");
     tells();
   });
 

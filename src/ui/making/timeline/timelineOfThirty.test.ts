@@ -6,7 +6,7 @@ import type { AirReading } from "../../../logbook/piece/piece.ts";
 import { monday, testLog, testShop } from "../../../../tests/logs/testLog.ts";
 import { bucketSpans } from "./bucketSpans.ts";
 import { dipWishes } from "../../../logbook/dip/dipWishes.ts";
-import { roomLanes } from "./timelineRows.ts";
+import { roomRows } from "./timelineRows.ts";
 import { timelineSpan } from "./timelineScale.ts";
 
 const days = 20;
@@ -38,7 +38,7 @@ test("thirty pieces of fifteen coats each have their row, and each that wants a 
   const span = timelineSpan(now);
   const wishes = dipWishes(standings, [], now).wanted.map(({ wish }) => wish);
   const { visits, left } = dipProposal({ wishes, hours: bucketSpans(hours, span), now });
-  expect(roomLanes(standings, span)[0]?.rows).toHaveLength(30);
+  expect(roomRows(standings, span)[0]?.rows).toHaveLength(30);
   const proposed = visits.flatMap(({ dips }) => dips.flatMap(({ pieces: all }) => all));
   expect(proposed.length + left.length).toBe(15);
 });

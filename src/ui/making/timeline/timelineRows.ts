@@ -16,7 +16,7 @@ export type TimelineRow = {
 };
 
 /** The pieces of a room, what is ready first, over the air the room is taken to have. */
-export type RoomLane = {
+export type RoomRow = {
   readonly roomId: string;
   readonly room: Room | null;
   readonly air: AirAhead | null;
@@ -24,10 +24,10 @@ export type RoomLane = {
 };
 
 /** The pieces that wait for a coat or for their last drying, by room; the others have nothing that air decides. */
-export function roomLanes(
+export function roomRows(
   standings: readonly Standing[],
   span: { readonly from: number; readonly to: number },
-): readonly RoomLane[] {
+): readonly RoomRow[] {
   const byRoom = new Map<string, Standing[]>();
   for (const standing of standings) {
     if (rowOf(standing) === null) continue;
@@ -37,7 +37,7 @@ export function roomLanes(
     there.push(standing);
   }
   return [...byRoom]
-    .map(([roomId, there]): RoomLane => {
+    .map(([roomId, there]): RoomRow => {
       const [first] = there;
       const room = first?.room ?? null;
       const air = first ? airAhead(first.readings, { altitudeM: room?.altitudeM ?? 0, ...span }) : null;

@@ -15,13 +15,13 @@ import type { TimelineRow } from "./timelineRows.ts";
 /** Where a piece stands on the timeline, short enough for its row. */
 export function rowWords({ standing, wants }: TimelineRow, locale: string): string {
   const { now, cover, forFire } = standing;
-  const say = (at: number): string => shortTime(at, now, locale);
+  const say = (at: number): string => clockOrDay(at, now, locale);
   if (wants === "review") return forFire === null ? "no time" : `final dry ${reviewWhen(forFire, now, say)}`;
   return cover === null ? "ready for its first coat" : coverWhen(cover, now, say);
 }
 
 /** "18:40" today, "Thu 08:30" within a week, else with its date: a row has no room for more. */
-export function shortTime(at: number, now: number, locale: string): string {
+export function clockOrDay(at: number, now: number, locale: string): string {
   if (isSameDay(at, now)) return clockTime(at, locale);
   const isNear = Math.abs(at - now) < 6 * dayMs;
   const day: Intl.DateTimeFormatOptions = isNear ? { weekday: "short" } : { day: "numeric", month: "short" };
@@ -29,7 +29,11 @@ export function shortTime(at: number, now: number, locale: string): string {
 }
 
 /** "22:00 to tomorrow 09:00: damp, up to 89%; too damp 00:00 to 07:00: nothing comes to ready then". */
-export function dampWords({ from, to, mostRh, tooDamp }: DampNight, now: number, format: Format): string {
+export function dampNightWords(
+  { from, to, mostRh, tooDamp }: DampNight,
+  now: number,
+  format: Format,
+): string {
   const rh = format.show("percent", mostRh);
   const whole = spellWords({ from, to }, now, format.locale);
   const [first] = tooDamp;
@@ -117,7 +121,7 @@ export function stuccosWords(coats: readonly WantedCoat[]): string {
 }
 
 /** "08:00–10:00 and 17:00–21:00". */
-export function hoursWords(hours: BucketHours, locale: string): string {
+export function bucketHoursWords(hours: BucketHours, locale: string): string {
   if (hours.length === 0) return "none set";
   const clock = (minutes: number): string => clockTime(new Date(2026, 0, 5, 0, minutes).getTime(), locale);
   const spans = hours.map(({ fromMin, toMin }) => `${clock(fromMin)}–${clock(toMin)}`);

@@ -23,7 +23,7 @@ import { Keypad } from "../../base/glove/Keypad.tsx";
 import { Page } from "../../base/parts/Page.tsx";
 import { ScaleStep } from "./ScaleStep.tsx";
 import { ScaleTake } from "./ScaleTake.tsx";
-import { massOf, scaleOf } from "./weighDraft.ts";
+import { typedMassG, scaleOf } from "./weighDraft.ts";
 import { momentsFor, momentWords, weighCommand, weighStep } from "./weighMoments.ts";
 import styles from "./WeighForm.module.css";
 
@@ -48,7 +48,7 @@ export function WeighForm({ item, around }: { readonly item: RackItem; readonly 
   const stepping = weighStep(expectedG, format, unit);
   // Empty until touched: what nobody read off a scale is not logged.
   const shown = { text: form.draft.text ?? "", isWhole: form.draft.isWhole };
-  const massG = massOf(shown, unit, format);
+  const massG = typedMassG(shown, unit, format);
   const toTell = moment === "drying" ? (outer?.toTell ?? null) : null;
 
   const log = async (): Promise<void> => {

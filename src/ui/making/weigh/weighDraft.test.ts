@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
 import { makeFormat } from "../../base/format/units.ts";
-import { massOf, scaleOf } from "./weighDraft.ts";
+import { typedMassG, scaleOf } from "./weighDraft.ts";
 
 const format = makeFormat("metric", "en-GB");
 const us = makeFormat("us", "en-US");
@@ -22,8 +22,8 @@ test("the scale that was set counts, unless finer places were typed", () => {
 });
 
 test("kilograms and pounds are grams in the log", () => {
-  expect(massOf(typed("2.41"), "kg", format)).toBe(2410);
+  expect(typedMassG(typed("2.41"), "kg", format)).toBe(2410);
   // 1 lb = 453.59237 g by definition.
-  expect(massOf(typed("1"), "kg", us)).toBeCloseTo(453.592, 3);
-  expect(massOf(typed(""), "g", format)).toBeNull();
+  expect(typedMassG(typed("1"), "kg", us)).toBeCloseTo(453.592, 3);
+  expect(typedMassG(typed(""), "g", format)).toBeNull();
 });

@@ -5,7 +5,7 @@ import { padNumber, type PadText } from "../../base/glove/keypadText.ts";
 export type WeighUnit = "g" | "kg";
 
 /** What stands on the display, g; null while there is no number. */
-export function massOf({ text }: PadText, unit: WeighUnit, format: Format): number | null {
+export function typedMassG({ text }: PadText, unit: WeighUnit, format: Format): number | null {
   const number = padNumber(text);
   if (number === null) return null;
   const massG = unit === "g" ? format.fromShown("g", number) : 1000 * format.fromShown("kg", number);

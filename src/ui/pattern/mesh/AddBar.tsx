@@ -10,7 +10,7 @@ import { barNames } from "./barNames.ts";
 import { newBar, startingMm, type HangsAt } from "../../../logbook/casting/gatingTree.ts";
 import sheet from "../../base/styles/sheet.module.css";
 import css from "./scene.module.css";
-import type { SceneDesk } from "./useSceneDesk.ts";
+import type { SceneController } from "./useSceneController.ts";
 
 const kinds = (Object.keys(barNames) as readonly BarKind[]).map((value) => ({
   value,
@@ -24,7 +24,7 @@ export function AddBar({
   kind,
   setKind,
 }: {
-  readonly desk: SceneDesk;
+  readonly desk: SceneController;
   readonly at: HangsAt;
   readonly kind: BarKind;
   readonly setKind: (kind: BarKind) => void;
@@ -99,7 +99,7 @@ type End = {
   readonly normal: Vec3 | null;
 };
 
-function endsOf({ marks, study }: SceneDesk): readonly End[] {
+function endsOf({ marks, study }: SceneController): readonly End[] {
   return [
     ...marks.map(({ mark, label }) => ({ value: mark.id, label, point: mark.point, normal: mark.normal })),
     ...study.bars.flatMap((bar, n) =>

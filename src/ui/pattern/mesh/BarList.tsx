@@ -6,12 +6,12 @@ import { barNames } from "./barNames.ts";
 import { diameterOf, lengthOf, withLength } from "../../../logbook/casting/gatingTree.ts";
 import sheet from "../../base/styles/sheet.module.css";
 import css from "./scene.module.css";
-import type { SceneDesk } from "./useSceneDesk.ts";
+import type { SceneController } from "./useSceneController.ts";
 
 const limits = { least: 1, most: 500, longest: 3000 } as const;
 
 /** Each bar with its sizes to change, its volume, modulus and head. */
-export function BarList({ desk, sums }: { readonly desk: SceneDesk; readonly sums: TreeSums }) {
+export function BarList({ desk, sums }: { readonly desk: SceneController; readonly sums: TreeSums }) {
   const format = useFormat();
   const change = (id: string, next: (bar: GatingBar) => GatingBar): void =>
     desk.act((now) => ({ ...now, bars: now.bars.map((bar) => (bar.id === id ? next(bar) : bar)) }));

@@ -3,10 +3,10 @@ import { length, minus, negated } from "../../../geometry/vector.ts";
 import { useFormat } from "../../base/state/useFormat.ts";
 import { Card } from "../../base/parts/Card.tsx";
 import { touchMm } from "../../../logbook/casting/gatingTree.ts";
-import type { SceneDesk } from "./useSceneDesk.ts";
+import type { SceneController } from "./useSceneController.ts";
 
 /** Turned cup down for the burnout: how each opening's plastic gets out through the bars. */
-export function DrainWays({ desk }: { readonly desk: SceneDesk }) {
+export function DrainWays({ desk }: { readonly desk: SceneController }) {
   const format = useFormat();
   const { study, marks } = desk;
   const joined = marks.filter(({ mark }) =>

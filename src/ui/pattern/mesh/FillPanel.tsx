@@ -7,10 +7,10 @@ import { SelectField } from "../../base/forms/SelectField.tsx";
 import sheet from "../../base/styles/sheet.module.css";
 import css from "./scene.module.css";
 import type { FillState } from "./useFill.ts";
-import type { SceneDesk } from "./useSceneDesk.ts";
+import type { SceneController } from "./useSceneController.ts";
 
 /** Metal rising from a gate, moment by moment, and the air it cuts off. */
-export function FillPanel({ desk, fill }: { readonly desk: SceneDesk; readonly fill: FillState }) {
+export function FillPanel({ desk, fill }: { readonly desk: SceneController; readonly fill: FillState }) {
   const format = useFormat();
   if (fill.gates.length === 0) return <NoGate desk={desk} />;
   const { told, found, at } = fill;
@@ -73,7 +73,7 @@ export function FillPanel({ desk, fill }: { readonly desk: SceneDesk; readonly f
   );
 }
 
-function NoGate({ desk }: { readonly desk: SceneDesk }) {
+function NoGate({ desk }: { readonly desk: SceneController }) {
   const lowest = desk.results?.drains.find(({ isLast }) => isLast) ?? desk.results?.drains[0] ?? null;
   const highest = desk.results?.tips[0] ?? null;
   return (
@@ -102,7 +102,7 @@ function Pockets({
   desk,
   found,
 }: {
-  readonly desk: SceneDesk;
+  readonly desk: SceneController;
   readonly found: NonNullable<FillState["found"]>;
 }) {
   const format = useFormat();

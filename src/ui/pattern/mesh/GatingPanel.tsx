@@ -15,10 +15,10 @@ import { sizeOf } from "./patternSize.ts";
 import sheet from "../../base/styles/sheet.module.css";
 import css from "./scene.module.css";
 import { hangsAt } from "./hangsAt.ts";
-import type { SceneDesk } from "./useSceneDesk.ts";
+import type { SceneController } from "./useSceneController.ts";
 
 /** Sprue, cup, runners, vents and feeders as bars of wax on what was tapped, and what they come to. */
-export function GatingPanel({ desk, shop }: { readonly desk: SceneDesk; readonly shop: Shop }) {
+export function GatingPanel({ desk, shop }: { readonly desk: SceneController; readonly shop: Shop }) {
   const { study, results } = desk;
   const [kind, setKind] = useState<BarKind>("sprue");
   const at = results === null ? null : hangsAt(desk, results);
@@ -71,14 +71,14 @@ export function GatingPanel({ desk, shop }: { readonly desk: SceneDesk; readonly
 
 type Sums = ReturnType<typeof treeSums>;
 
-function treeOf({ study, mmPerUnit }: SceneDesk): Sums | null {
+function treeOf({ study, mmPerUnit }: SceneController): Sums | null {
   if (study.bars.length === 0) return null;
   const { volumeMm3 } = sizeOf(study, mmPerUnit);
   const tapped = study.marks.map(({ point }) => point);
   return treeSums({ bars: study.bars, up: study.up, pieceVolume: volumeMm3 ?? 0, tapped, touch: touchMm });
 }
 
-function Starters({ desk }: { readonly desk: SceneDesk }) {
+function Starters({ desk }: { readonly desk: SceneController }) {
   const { results } = desk;
   const lowest = results?.drains.find(({ isLast }) => isLast) ?? null;
   if (lowest === null) return null;
@@ -96,7 +96,7 @@ function TreeFigures({
   shop,
   sums,
 }: {
-  readonly desk: SceneDesk;
+  readonly desk: SceneController;
   readonly shop: Shop;
   readonly sums: Sums;
 }) {

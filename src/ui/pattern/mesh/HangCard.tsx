@@ -11,7 +11,7 @@ import { notAnsweredWords } from "./fileWords.ts";
 import sheet from "../../base/styles/sheet.module.css";
 import css from "./pattern.module.css";
 import { resultsFor, startingCupMm, tipLimits, turned } from "./patternStudy.ts";
-import type { PatternDoor } from "./usePatternDoor.ts";
+import type { PatternController } from "./usePatternController.ts";
 import { Working } from "./Working.tsx";
 
 const faces: readonly { readonly name: string; readonly up: Vec3 }[] = [
@@ -25,7 +25,7 @@ const faces: readonly { readonly name: string; readonly up: Vec3 }[] = [
 const isSame = (a: Vec3, b: Vec3): boolean => dot(unit(a), unit(b)) > 1 - 1e-6;
 
 /** Which way the piece hangs when the metal comes, and how high the metal stands over it. */
-export function HangCard({ door }: { readonly door: PatternDoor }) {
+export function HangCard({ door }: { readonly door: PatternController }) {
   const { study, mmPerUnit, change, ask } = door;
   const format = useFormat();
   const stop = useRef<AbortController>(undefined);
@@ -96,7 +96,7 @@ export function HangCard({ door }: { readonly door: PatternDoor }) {
   );
 }
 
-function Attitudes({ door: { study, change } }: { readonly door: PatternDoor }) {
+function Attitudes({ door: { study, change } }: { readonly door: PatternController }) {
   const format = useFormat();
   return (
     <div className={`${sheet["scroll"]} ${css["wide"]}`}>

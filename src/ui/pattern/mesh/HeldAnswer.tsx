@@ -1,12 +1,12 @@
 import { useFormat } from "../../base/state/useFormat.ts";
-import type { Held } from "./patternResults.ts";
+import type { HeldPockets } from "./patternResults.ts";
 import { tipLimits } from "./patternStudy.ts";
 import sheet from "../../base/styles/sheet.module.css";
 import css from "./scene.module.css";
-import type { SceneDesk } from "./useSceneDesk.ts";
+import type { SceneController } from "./useSceneController.ts";
 
 /** What air and plastic stay with the openings that stand now; greyed while a newer answer is on its way. */
-export function HeldAnswer({ desk: { results, isStale, study, door } }: { readonly desk: SceneDesk }) {
+export function HeldAnswer({ desk: { results, isStale, study, door } }: { readonly desk: SceneController }) {
   const held = results?.held ?? null;
   const has = (kind: string): boolean => study.marks.some((mark) => mark.kind === kind);
   return (
@@ -39,7 +39,7 @@ function Line({
   isOpen,
 }: {
   readonly what: "air" | "plastic";
-  readonly held: Held;
+  readonly held: HeldPockets;
   readonly isOpen: boolean;
 }) {
   const format = useFormat();
@@ -105,5 +105,5 @@ function Line({
 }
 
 /** As with tips: what rises or holds less is noise. */
-const isTold = ({ ml, endMm, levelMm }: Held["pockets"][number]): boolean =>
+const isTold = ({ ml, endMm, levelMm }: HeldPockets["pockets"][number]): boolean =>
   ml >= tipLimits.minVolume / 1000 && Math.abs(endMm - levelMm) >= tipLimits.minRise;

@@ -8,10 +8,10 @@ import { Button } from "../../base/parts/Button.tsx";
 import { Card } from "../../base/parts/Card.tsx";
 import sheet from "../../base/styles/sheet.module.css";
 import css from "./pattern.module.css";
-import type { PatternDoor } from "./usePatternDoor.ts";
+import type { PatternController } from "./usePatternController.ts";
 
 /** What is kept of the pattern on this device. */
-export function KeepPatternCard({ door }: { readonly door: PatternDoor }) {
+export function KeepPatternCard({ door }: { readonly door: PatternController }) {
   const { study, forget } = door;
   const { db } = useShop();
   const format = useFormat();
@@ -56,7 +56,7 @@ function OriginalTick({
   door: { study, change, file },
   size,
 }: {
-  readonly door: PatternDoor;
+  readonly door: PatternController;
   readonly size: string;
 }) {
   const canKeep = study.original !== null || file() !== null;

@@ -5,12 +5,12 @@ import { withoutMark } from "./patternStudy.ts";
 import { heightOf } from "./scenePlaces.ts";
 import sheet from "../../base/styles/sheet.module.css";
 import css from "./scene.module.css";
-import type { SceneDesk } from "./useSceneDesk.ts";
+import type { SceneController } from "./useSceneController.ts";
 
 const names = { gate: "Gate", vent: "Vent", drain: "Drain", feeder: "Feeder" } as const;
 
 /** What stands on the piece, each with its height and the head of metal over it. */
-export function MarkList({ desk }: { readonly desk: SceneDesk }) {
+export function MarkList({ desk }: { readonly desk: SceneController }) {
   const format = useFormat();
   const { marks, results, study, chosen } = desk;
   if (marks.length === 0)

@@ -13,10 +13,10 @@ import sheet from "../../base/styles/sheet.module.css";
 import css from "./pattern.module.css";
 import { noResults } from "./patternResults.ts";
 import type { PatternStudy } from "./patternStudy.ts";
-import type { PatternDoor } from "./usePatternDoor.ts";
+import type { PatternController } from "./usePatternController.ts";
 
 /** Whether the mesh can be trusted, what was done to it, and what its maker must say. */
-export function MeshCard({ door }: { readonly door: PatternDoor }) {
+export function MeshCard({ door }: { readonly door: PatternController }) {
   const { study, change, ask, isWhole } = door;
   const format = useFormat();
   const [fault, setFault] = useState<NotAnswered | null>(null);
@@ -92,14 +92,14 @@ export function MeshCard({ door }: { readonly door: PatternDoor }) {
   );
 }
 
-function gapWords({ study, mmPerUnit }: PatternDoor, format: Format): string {
+function gapWords({ study, mmPerUnit }: PatternController, format: Format): string {
   const within = study.found.seams?.within ?? 0;
   if (mmPerUnit !== null && within * mmPerUnit >= 0.1) return format.show("mm", within * mmPerUnit);
   if (mmPerUnit !== null) return "a tenth of a millimetre";
   return `a ${format.number(study.found.measures.box.diagonal / within, 0)}th of its size`;
 }
 
-function holeWords({ study, mmPerUnit }: PatternDoor, format: Format): string {
+function holeWords({ study, mmPerUnit }: PatternController, format: Format): string {
   return study.found.mended.left
     .slice(0, 3)
     .map(({ share, length }) =>

@@ -7,13 +7,13 @@ import { Reckoned, type Given } from "../../base/parts/Reckoned.tsx";
 import { Card } from "../../base/parts/Card.tsx";
 import css from "./pattern.module.css";
 import { sizeOf } from "./patternSize.ts";
-import type { PatternDoor } from "./usePatternDoor.ts";
+import type { PatternController } from "./usePatternController.ts";
 
 export function MetalCard({
   door: { study, mmPerUnit },
   shop,
 }: {
-  readonly door: PatternDoor;
+  readonly door: PatternController;
   readonly shop: Shop;
 }) {
   const format = useFormat();

@@ -15,7 +15,7 @@ import { RecessCard } from "./RecessCard.tsx";
 import { ShellCard } from "./ShellCard.tsx";
 import { SizeCard } from "./SizeCard.tsx";
 import { UseCard } from "./UseCard.tsx";
-import { usePatternDoor, type PatternDoor } from "./usePatternDoor.ts";
+import { usePatternController, type PatternController } from "./usePatternController.ts";
 import { WallCard } from "./WallCard.tsx";
 import { needsOf } from "./wallFigures.ts";
 import { WhatCard } from "./WhatCard.tsx";
@@ -23,7 +23,7 @@ import { WhatCard } from "./WhatCard.tsx";
 /** One pattern: what its mesh tells of metal, shell, air and plastic. */
 export function PatternPage() {
   const { id } = useParams<{ id: string }>();
-  const door = usePatternDoor(id);
+  const door = usePatternController(id);
   if (door === undefined) return <Page title="Pattern">{null}</Page>;
   if (door === null)
     return (
@@ -39,7 +39,7 @@ export function PatternPage() {
   return <Opened door={door} />;
 }
 
-function Opened({ door }: { readonly door: PatternDoor }) {
+function Opened({ door }: { readonly door: PatternController }) {
   const shop = useFigures() ?? builtInShop;
   const recipes = useRecipes() ?? [];
   const { study, trouble } = door;

@@ -17,8 +17,8 @@ import css from "./scene.module.css";
 import { TurnCard } from "./TurnCard.tsx";
 import { useFill } from "./useFill.ts";
 import { useFreeze } from "./useFreeze.ts";
-import type { PatternDoor } from "./usePatternDoor.ts";
-import { useSceneDesk } from "./useSceneDesk.ts";
+import type { PatternController } from "./usePatternController.ts";
+import { useSceneController } from "./useSceneController.ts";
 import { useSceneView, type Panel } from "./useSceneView.ts";
 import { useThickBands } from "./useThickBands.ts";
 import { VentsPanel } from "./VentsPanel.tsx";
@@ -37,7 +37,7 @@ const panels: readonly { readonly value: Panel; readonly label: string }[] = [
 ];
 
 /** The pattern in the round with all that is done to it there; nothing while its unit is not known. */
-export function PatternScene({ door, shop }: { readonly door: PatternDoor; readonly shop: Shop }) {
+export function PatternScene({ door, shop }: { readonly door: PatternController; readonly shop: Shop }) {
   return door.mmPerUnit === null ? null : <Desk door={door} shop={shop} mmPerUnit={door.mmPerUnit} />;
 }
 
@@ -46,11 +46,11 @@ function Desk({
   shop,
   mmPerUnit,
 }: {
-  readonly door: PatternDoor;
+  readonly door: PatternController;
   readonly shop: Shop;
   readonly mmPerUnit: number;
 }) {
-  const desk = useSceneDesk(door, mmPerUnit);
+  const desk = useSceneController(door, mmPerUnit);
   const format = useFormat();
   const [panel, setPanel] = useState<Panel>("air");
   const [cut, setCut] = useState<SceneView["cut"]>(null);

@@ -4,12 +4,12 @@ import { Card } from "../../base/parts/Card.tsx";
 import sheet from "../../base/styles/sheet.module.css";
 import css from "./pattern.module.css";
 import { pocketClass, pocketClasses } from "../../../logbook/casting/pocketClass.ts";
-import type { PatternDoor } from "./usePatternDoor.ts";
+import type { PatternController } from "./usePatternController.ts";
 
 const shown = 8;
 
 /** Hollows that dry late, as the drying classes the plan knows. */
-export function RecessCard({ door: { study, mmPerUnit } }: { readonly door: PatternDoor }) {
+export function RecessCard({ door: { study, mmPerUnit } }: { readonly door: PatternController }) {
   const format = useFormat();
   const recesses = study.shape?.recesses ?? null;
   if (mmPerUnit === null || recesses === null) return null;

@@ -6,7 +6,7 @@ import { useFormat } from "../../base/state/useFormat.ts";
 import { Reckoned, Rows } from "../../base/parts/Reckoned.tsx";
 import { Card } from "../../base/parts/Card.tsx";
 import { sizeOf } from "./patternSize.ts";
-import type { PatternDoor } from "./usePatternDoor.ts";
+import type { PatternController } from "./usePatternController.ts";
 
 /** Slurry and stucco the pattern takes by its recipe. */
 export function ShellCard({
@@ -14,7 +14,7 @@ export function ShellCard({
   shop,
   recipe,
 }: {
-  readonly door: PatternDoor;
+  readonly door: PatternController;
   readonly shop: Shop;
   readonly recipe: Recipe | null;
 }) {

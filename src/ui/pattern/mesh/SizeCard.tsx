@@ -15,7 +15,7 @@ import css from "./pattern.module.css";
 import { resized } from "./patternStudy.ts";
 import { sizeOf } from "./patternSize.ts";
 import { UnitQuestion } from "./UnitQuestion.tsx";
-import type { PatternDoor } from "./usePatternDoor.ts";
+import type { PatternController } from "./usePatternController.ts";
 
 const ways = [
   { value: "percent", label: "By percent" },
@@ -33,7 +33,7 @@ const isCastable = (longestMm: number): boolean => longestMm >= leastMm && longe
 const isPercent = (value: number | null): value is number => value !== null && value >= 1 && value <= 10_000;
 const isLength = (value: number | null): value is number => value !== null && value >= 1 && value <= 5000;
 
-export function SizeCard({ door, shop }: { readonly door: PatternDoor; readonly shop: Shop }) {
+export function SizeCard({ door, shop }: { readonly door: PatternController; readonly shop: Shop }) {
   const { study, mmPerUnit, change } = door;
   const format = useFormat();
   const [way, setWay] = useState(study.scale.kind);
@@ -131,7 +131,7 @@ function UnitPart({
   },
   longest,
 }: {
-  readonly door: PatternDoor;
+  readonly door: PatternController;
   readonly longest: number;
 }) {
   const question = (

@@ -8,7 +8,7 @@ import type { NamedSpot } from "./scenePlaces.ts";
 import sheet from "../../base/styles/sheet.module.css";
 import css from "./scene.module.css";
 import { spotWords } from "./spotWords.ts";
-import type { SceneDesk } from "./useSceneDesk.ts";
+import type { SceneController } from "./useSceneController.ts";
 
 /** Each place with where, how high, how much, what happens, and the one thing to do. */
 export function SpotList({
@@ -16,7 +16,7 @@ export function SpotList({
   spots,
   kind,
 }: {
-  readonly desk: SceneDesk;
+  readonly desk: SceneController;
   readonly spots: readonly NamedSpot[];
   readonly kind: "vent" | "drain";
 }) {
@@ -66,7 +66,7 @@ function Act({
   named: { spot, mark, label },
   kind,
 }: {
-  readonly desk: SceneDesk;
+  readonly desk: SceneController;
   readonly named: NamedSpot;
   readonly kind: "vent" | "drain";
 }) {

@@ -8,7 +8,7 @@ import sheet from "../../base/styles/sheet.module.css";
 import css from "./pattern.module.css";
 import { resultsFor } from "./patternStudy.ts";
 import { pictured } from "./useSceneView.ts";
-import type { PatternDoor } from "./usePatternDoor.ts";
+import type { PatternController } from "./usePatternController.ts";
 
 const shown = 6;
 
@@ -17,7 +17,7 @@ export function ThinThickCard({
   door: { study, mmPerUnit },
   shop,
 }: {
-  readonly door: PatternDoor;
+  readonly door: PatternController;
   readonly shop: Shop;
 }) {
   const format = useFormat();

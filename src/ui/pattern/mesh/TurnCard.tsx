@@ -7,7 +7,7 @@ import { Card } from "../../base/parts/Card.tsx";
 import { Choice } from "../../base/forms/Choice.tsx";
 import sheet from "../../base/styles/sheet.module.css";
 import css from "./scene.module.css";
-import type { SceneDesk, Tool } from "./useSceneDesk.ts";
+import type { SceneController, Tool } from "./useSceneController.ts";
 
 const turns = [
   { label: "Tip it towards you", axis: "x", sign: 1 },
@@ -27,7 +27,7 @@ const tools: readonly { readonly value: Tool; readonly label: string }[] = [
 const degrees = (deg: number): number => (deg * Math.PI) / 180;
 
 /** Turning the piece: by steps about the shop's axes, by rings in the picture, or by what should lie underneath. */
-export function TurnCard({ desk }: { readonly desk: SceneDesk }) {
+export function TurnCard({ desk }: { readonly desk: SceneController }) {
   const format = useFormat();
   const [step, setStep] = useState<"15" | "90">("90");
   const { rotation, turnTo, study } = desk;

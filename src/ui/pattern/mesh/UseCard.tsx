@@ -17,7 +17,7 @@ import { Button } from "../../base/parts/Button.tsx";
 import { Card } from "../../base/parts/Card.tsx";
 import sheet from "../../base/styles/sheet.module.css";
 import { measuredOf, planOfStudy } from "./planOfStudy.ts";
-import type { PatternDoor } from "./usePatternDoor.ts";
+import type { PatternController } from "./usePatternController.ts";
 import type { WallNeed } from "./wallNeeds.ts";
 
 /** From the pattern to a piece: a new one, or one that hangs already. */
@@ -26,7 +26,7 @@ export function UseCard({
   need,
   recipe,
 }: {
-  readonly door: PatternDoor;
+  readonly door: PatternController;
   readonly need: WallNeed | null;
   readonly recipe: Recipe | null;
 }) {

@@ -10,7 +10,7 @@ import type { NamedSpot } from "./scenePlaces.ts";
 import sheet from "../../base/styles/sheet.module.css";
 import css from "./scene.module.css";
 import { SpotList } from "./SpotList.tsx";
-import type { SceneDesk, Tool } from "./useSceneDesk.ts";
+import type { SceneController, Tool } from "./useSceneController.ts";
 
 const tools: readonly { readonly value: Tool; readonly label: string }[] = [
   { value: "look", label: "Look" },
@@ -21,7 +21,7 @@ const tools: readonly { readonly value: Tool; readonly label: string }[] = [
 ];
 
 /** Where air and plastic stay, what to do there, and what is placed; all of it works without the picture. */
-export function VentsPanel({ desk }: { readonly desk: SceneDesk }) {
+export function VentsPanel({ desk }: { readonly desk: SceneController }) {
   const format = useFormat();
   const { spots, results, isStale } = desk;
   const left = (all: readonly NamedSpot[]): readonly NamedSpot[] => all.filter((one) => !one.isServed);

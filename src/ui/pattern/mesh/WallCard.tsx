@@ -6,7 +6,7 @@ import { Reckoned } from "../../base/parts/Reckoned.tsx";
 import { Card } from "../../base/parts/Card.tsx";
 import sheet from "../../base/styles/sheet.module.css";
 import css from "./pattern.module.css";
-import type { PatternDoor } from "./usePatternDoor.ts";
+import type { PatternController } from "./usePatternController.ts";
 import { needsOf, wallFiguresOf } from "./wallFigures.ts";
 
 const shown = 6;
@@ -17,7 +17,7 @@ export function WallCard({
   shop,
   recipe,
 }: {
-  readonly door: PatternDoor;
+  readonly door: PatternController;
   readonly shop: Shop;
   readonly recipe: Recipe | null;
 }) {

@@ -10,11 +10,11 @@ import sheet from "../../base/styles/sheet.module.css";
 import css from "./scene.module.css";
 import { ThinThickCard } from "./ThinThickCard.tsx";
 import type { FreezeState } from "./useFreeze.ts";
-import type { SceneDesk } from "./useSceneDesk.ts";
+import type { SceneController } from "./useSceneController.ts";
 
 /** How thick the piece is all over, what freezes last, and whether it is fed until then. */
 export function WallsPanel(props: {
-  readonly desk: SceneDesk;
+  readonly desk: SceneController;
   readonly bands: HeatBands | null;
   readonly freeze: FreezeState;
   readonly shop: Shop;
@@ -95,7 +95,7 @@ function Legend({ bands: { limitsMm, shares, unknownShare } }: { readonly bands:
   );
 }
 
-function HotSpots({ desk, found }: { readonly desk: SceneDesk; readonly found: FreezeOrder }) {
+function HotSpots({ desk, found }: { readonly desk: SceneController; readonly found: FreezeOrder }) {
   const format = useFormat();
   const { results } = desk;
   if (found.hotSpots.length === 0)
@@ -136,7 +136,7 @@ function HotSpots({ desk, found }: { readonly desk: SceneDesk; readonly found: F
   );
 }
 
-function Flats({ desk: { study, results } }: { readonly desk: SceneDesk }) {
+function Flats({ desk: { study, results } }: { readonly desk: SceneController }) {
   const format = useFormat();
   return (
     <table>

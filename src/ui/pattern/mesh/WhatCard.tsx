@@ -4,7 +4,7 @@ import type { Recipe, Shop } from "../../../logbook/piece/piece.ts";
 import { SelectField } from "../../base/forms/SelectField.tsx";
 import { Card } from "../../base/parts/Card.tsx";
 import { TextField } from "../../base/forms/TextField.tsx";
-import type { PatternDoor } from "./usePatternDoor.ts";
+import type { PatternController } from "./usePatternController.ts";
 
 const materials = (Object.keys(patternMaterials) as PatternMaterial[]).map((value) => ({
   value,
@@ -16,7 +16,7 @@ export function WhatCard({
   shop,
   recipes,
 }: {
-  readonly door: PatternDoor;
+  readonly door: PatternController;
   readonly shop: Shop;
   readonly recipes: readonly Recipe[];
 }) {

@@ -1,10 +1,13 @@
 import { minus, times, dot, length } from "../../../geometry/vector.ts";
 import type { HangsAt } from "../../../logbook/casting/gatingTree.ts";
 import type { UpResults } from "./patternResults.ts";
-import type { SceneDesk } from "./useSceneDesk.ts";
+import type { SceneController } from "./useSceneController.ts";
 
 /** Where a tree finds the piece as it hangs. */
-export function hangsAt({ mesh, study }: Pick<SceneDesk, "mesh" | "study">, results: UpResults): HangsAt {
+export function hangsAt(
+  { mesh, study }: Pick<SceneController, "mesh" | "study">,
+  results: UpResults,
+): HangsAt {
   const { up, cupMm } = study;
   let reachMm = 0;
   for (let at = 0; at < mesh.pos.length; at += 3) {

@@ -4,13 +4,13 @@ import { clearDesks, demoDesk, showAt, type Desk } from "../../../../tests/demoD
 import { shareField, sharePath, stashShared } from "../../../device/sharedFile.ts";
 import { getPattern } from "../../../storage/patterns.ts";
 import { StartPage } from "../../making/start/StartPage.tsx";
-import { patternBench } from "./patternBench.ts";
+import { patternSession } from "./patternSession.ts";
 import { PatternPage } from "./PatternPage.tsx";
 import { PatternsPage } from "./PatternsPage.tsx";
 import { readStudy } from "./readStudy.ts";
 
 afterEach(async () => {
-  patternBench().clear();
+  patternSession().clear();
   await clearDesks();
 });
 

@@ -27,7 +27,7 @@ export type Spot = Pick<Tip, "point" | "shape" | "ridge"> & {
   readonly isLast: boolean;
 };
 
-export type Pocket = {
+export type NamedPocket = {
   readonly point: Vec3;
   readonly ml: number;
   /** The pocket's far end and the level beyond which it stays; both above the lowest place of the piece. */
@@ -37,9 +37,9 @@ export type Pocket = {
   readonly vented: boolean;
 };
 
-export type Held = {
+export type HeldPockets = {
   readonly totalMl: number;
-  readonly pockets: readonly Pocket[];
+  readonly pockets: readonly NamedPocket[];
   /** Narrower than this is not seen. */
   readonly pitchMm: number;
   /** Columns cut through a faulty skin, a share; beyond a hundredth the answer is doubtful. */
@@ -54,7 +54,7 @@ export type UpResults = {
   readonly tips: readonly Spot[];
   readonly drains: readonly Spot[];
   /** For the marks that `key` names; null until found. */
-  readonly held: { readonly key: string; readonly air: Held; readonly plastic: Held } | null;
+  readonly held: { readonly key: string; readonly air: HeldPockets; readonly plastic: HeldPockets } | null;
 };
 
 /** What held air and plastic depend on beside the way the piece hangs. */
@@ -86,7 +86,7 @@ export function upResultsOf(up: Vec3, { tips, drains, low, high }: PatternAnswer
 }
 
 /** Air or plastic that stays; `turned` for plastic, whose heights run down. */
-export function heldOf(trapped: Trapped, { lowMm, turned }: { lowMm: number; turned: boolean }): Held {
+export function heldOf(trapped: Trapped, { lowMm, turned }: { lowMm: number; turned: boolean }): HeldPockets {
   const above = (height: number): number => (turned ? -height : height) - lowMm;
   return {
     totalMl: trapped.total / 1000,

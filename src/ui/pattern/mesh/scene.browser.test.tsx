@@ -5,14 +5,14 @@ import { towers } from "../../../../tests/meshes/testShapes.ts";
 import type { Mesh } from "../../../geometry/mesh.ts";
 import { getPattern } from "../../../storage/patterns.ts";
 import { getPhoto } from "../../../storage/photos.ts";
-import { patternBench } from "./patternBench.ts";
+import { patternSession } from "./patternSession.ts";
 import { PatternPage } from "./PatternPage.tsx";
 import { PatternsPage } from "./PatternsPage.tsx";
 import { readStudy } from "./readStudy.ts";
 
 afterEach(async () => {
   vi.restoreAllMocks();
-  patternBench().clear();
+  patternSession().clear();
   await clearDesks();
 });
 

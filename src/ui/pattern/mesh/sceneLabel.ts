@@ -1,9 +1,9 @@
 import type { Format } from "../../base/format/units.ts";
-import type { SceneDesk } from "./useSceneDesk.ts";
+import type { SceneController } from "./useSceneController.ts";
 
 /** The picture in words, for who can't see it; the lists beside it say the rest. */
 export function sceneLabel(
-  { study, results, spots, marks }: Pick<SceneDesk, "study" | "results" | "spots" | "marks">,
+  { study, results, spots, marks }: Pick<SceneController, "study" | "results" | "spots" | "marks">,
   format: Format,
 ): string {
   const name = study.name === "" ? "The pattern" : study.name;

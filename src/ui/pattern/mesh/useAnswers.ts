@@ -2,7 +2,7 @@ import { useEffect, useEffectEvent, useState } from "react";
 import type { NotAnswered } from "../../../workers/patternClient.ts";
 import type { PatternProgress } from "../../../workers/patternMessages.ts";
 import { deviceCaps } from "./deviceCaps.ts";
-import type { PatternBench } from "./patternBench.ts";
+import type { PatternSession } from "./patternSession.ts";
 import { heldOf, marksKey, upResultsOf, type Shape } from "./patternResults.ts";
 import { pointsOf, resultsFor, tipLimits, withResults, type PatternStudy } from "./patternStudy.ts";
 
@@ -11,7 +11,7 @@ type From = {
   readonly study: PatternStudy | null;
   readonly mmPerUnit: number | null;
   readonly change: Change;
-  readonly bench: PatternBench;
+  readonly bench: PatternSession;
 };
 
 /** A turn by the finger is many small ones: what is asked waits for it to rest. */

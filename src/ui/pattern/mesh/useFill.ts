@@ -6,7 +6,7 @@ import type { FillLook } from "../scene/sceneView.ts";
 import { deviceCaps } from "./deviceCaps.ts";
 import { pointsOf } from "./patternStudy.ts";
 import type { Mark } from "../../../logbook/casting/mark.ts";
-import type { SceneDesk } from "./useSceneDesk.ts";
+import type { SceneController } from "./useSceneController.ts";
 
 export type FillState = {
   readonly gates: readonly Mark[];
@@ -28,7 +28,7 @@ const mostCells = 128;
 const playMs = 9000;
 
 /** Metal from a gate, asked whenever what it hangs on has changed, and how far the picture of it is. */
-export function useFill({ door: { ask }, study, mmPerUnit }: SceneDesk, isWanted: boolean): FillState {
+export function useFill({ door: { ask }, study, mmPerUnit }: SceneController, isWanted: boolean): FillState {
   const { marks, up } = study;
   const gates = marks.filter(({ kind }) => kind === "gate");
   const [asked, setGateId] = useState<string | null>(null);

@@ -1,7 +1,7 @@
 import { useState } from "react";
 import type { FreezeOrder } from "../../../geometry/freezeOrder.ts";
 import { feedsKey, feedsOf } from "./feeds.ts";
-import type { SceneDesk } from "./useSceneDesk.ts";
+import type { SceneController } from "./useSceneController.ts";
 
 export type FreezeState = {
   readonly found: FreezeOrder | null;
@@ -16,7 +16,7 @@ const cells = 96;
 const mostKept = 12;
 
 /** What freezes last, with what is placed as its feeds; asked by hand, for it takes a while on a phone. */
-export function useFreeze({ door: { ask, change }, study, mmPerUnit }: SceneDesk): FreezeState {
+export function useFreeze({ door: { ask, change }, study, mmPerUnit }: SceneController): FreezeState {
   const [found, setFound] = useState<{ readonly key: string; readonly order: FreezeOrder } | null>(null);
   const [isWorking, setIsWorking] = useState(false);
   const [trouble, setTrouble] = useState<string | null>(null);

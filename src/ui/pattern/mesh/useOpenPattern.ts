@@ -6,7 +6,7 @@ import { useFleeting } from "../../base/state/fleeting.ts";
 import { paths } from "../../base/state/paths.ts";
 import { useShop } from "../../base/state/shop.tsx";
 import { notAnsweredWords } from "./fileWords.ts";
-import { patternBench } from "./patternBench.ts";
+import { patternSession } from "./patternSession.ts";
 import { studyOf } from "./patternStudy.ts";
 import { readStudy } from "./readStudy.ts";
 import { sumsVersion } from "./sumsVersion.ts";
@@ -38,7 +38,7 @@ export function useOpenPattern(): {
     const onProgress = (progress: PatternProgress): void => {
       if (!mine.signal.aborted) setOpening({ name, progress });
     };
-    const opened = await patternBench().open(file, name, { signal: mine.signal, onProgress });
+    const opened = await patternSession().open(file, name, { signal: mine.signal, onProgress });
     if (mine.signal.aborted) return;
     setOpening(null);
     if (!opened.ok) return setFault(notAnsweredWords(opened));

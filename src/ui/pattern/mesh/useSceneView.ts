@@ -9,7 +9,7 @@ import { rulerTicks } from "./rulerTicks.ts";
 import { placesOf } from "./scenePlaces.ts";
 import type { FillState } from "./useFill.ts";
 import type { FreezeState } from "./useFreeze.ts";
-import type { SceneDesk } from "./useSceneDesk.ts";
+import type { SceneController } from "./useSceneController.ts";
 import { useTrappedSkins } from "./useTrappedSkins.ts";
 
 export type Panel = "air" | "hang" | "fill" | "gating" | "walls";
@@ -28,7 +28,7 @@ const noSpots: readonly HotSpot[] = [];
 const noFlats: readonly FlatSpan[] = [];
 
 /** What the picture shows for the panel that is open. */
-export function useSceneView(desk: SceneDesk, { panel, cut, fill, freeze, bands }: Shown): SceneView {
+export function useSceneView(desk: SceneController, { panel, cut, fill, freeze, bands }: Shown): SceneView {
   const format = useFormat();
   const { mesh, study, rotation, results, spots, marks, chosen, tool } = desk;
   const { shape } = study;

@@ -1,7 +1,7 @@
 import { useEffect, useEffectEvent, useState } from "react";
 import type { SceneView } from "../scene/sceneView.ts";
 import { pointsOf, tipLimits, type PatternStudy } from "./patternStudy.ts";
-import type { SceneDesk } from "./useSceneDesk.ts";
+import type { SceneController } from "./useSceneController.ts";
 
 const cells = 88;
 const restMs = 160;
@@ -11,7 +11,7 @@ type Shown = Pick<PatternStudy, "marks" | "up"> & { readonly mmPerUnit: number }
 
 /** What stays, as volumes in place, a moment after the last change. */
 export function useTrappedSkins(
-  { study, mmPerUnit, door }: Pick<SceneDesk, "study" | "mmPerUnit" | "door">,
+  { study, mmPerUnit, door }: Pick<SceneController, "study" | "mmPerUnit" | "door">,
   isWanted: boolean,
 ): Skins {
   const [found, setFound] = useState<Skins>(none);

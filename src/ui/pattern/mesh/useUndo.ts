@@ -1,12 +1,12 @@
 import { useCallback, useState } from "react";
 import type { PatternStudy } from "./patternStudy.ts";
-import type { PatternDoor } from "./usePatternDoor.ts";
+import type { PatternController } from "./usePatternController.ts";
 
 type Placed = Pick<PatternStudy, "marks" | "bars" | "up" | "cupMm">;
 const most = 30;
 
 /** Changes of what is placed and how the piece hangs, each of which can be taken back. */
-export function useUndo({ study, change }: Pick<PatternDoor, "study" | "change">): {
+export function useUndo({ study, change }: Pick<PatternController, "study" | "change">): {
   readonly act: (change: (study: PatternStudy) => PatternStudy) => void;
   /** Null when there is nothing to take back. */
   readonly undo: (() => void) | null;

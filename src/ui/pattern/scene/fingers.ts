@@ -3,10 +3,10 @@ import type { ScreenPoint } from "./ringTurn.ts";
 /** What one finger on the picture comes to: a tap that did not drift, or a drag of what it took hold of. */
 export type Fingers = {
   /** Takes hold of something under the finger, so that the view stays still; null to let it turn the view. */
-  readonly take: (at: ScreenPoint) => Held | null;
+  readonly take: (at: ScreenPoint) => HeldMark | null;
   readonly tap: (at: ScreenPoint) => void;
 };
-export type Held = {
+export type HeldMark = {
   readonly drag: (to: ScreenPoint, by: ScreenPoint) => void;
   readonly drop: (isKept: boolean) => void;
 };
@@ -19,7 +19,7 @@ export function onFingers(
   { take, tap }: Fingers,
   hold: (isHeld: boolean) => void,
 ): () => void {
-  let down: { readonly id: number; readonly at: ScreenPoint; held: Held | null; isTap: boolean } | null =
+  let down: { readonly id: number; readonly at: ScreenPoint; held: HeldMark | null; isTap: boolean } | null =
     null;
   const placeOf = (event: PointerEvent): ScreenPoint => {
     const box = canvas.getBoundingClientRect();

@@ -4,7 +4,7 @@ import type { Bounds } from "./hangTurn.ts";
 import type { SceneColours } from "./sceneColours.ts";
 import type { Heights, Patch } from "./sceneView.ts";
 import { dashes, strokes, type Stroke } from "./strokes.ts";
-import { tag } from "./tag.ts";
+import { floatingLabel } from "./floatingLabel.ts";
 
 export type Drawn = { readonly group: Group; readonly dispose: () => void };
 
@@ -64,7 +64,7 @@ export function heightLines(
   drawn.put([...arrow, ...ticks], { radius, colour: soft });
   const say = (text: string, at: Vec3, isStrong: boolean): void => {
     const ink = isStrong ? colours.ink : soft;
-    const label = tag({ text, shape: "plain", fill: colours.surface, ink, line: colours.surface });
+    const label = floatingLabel({ text, shape: "plain", fill: colours.surface, ink, line: colours.surface });
     for (const sprite of label.sprites) {
       const size = (isStrong ? 20 : 17) * pxToScale;
       sprite.center.set(0, 0.5);

@@ -3,7 +3,7 @@ import { rotated, turnedBy, type Rotation } from "../../../geometry/rotation.ts"
 import { rayTreeOf, type RayTree } from "../../../geometry/rayTree.ts";
 import type { Mesh } from "../../../geometry/mesh.ts";
 import type { Vec3 } from "../../../geometry/vector.ts";
-import { onFingers, type Held } from "./fingers.ts";
+import { onFingers, type HeldMark } from "./fingers.ts";
 import { ringPoints } from "./lines.ts";
 import { pickPiece, type Hit } from "./pickPiece.ts";
 import { caught, gripOf, ringTurn, type ScreenPoint, type SeenRing } from "./ringTurn.ts";
@@ -52,7 +52,7 @@ export function mountScene(canvas: HTMLCanvasElement, events: () => SceneEvents)
     return { x: ((p.x + 1) / 2) * canvas.clientWidth, y: ((1 - p.y) / 2) * canvas.clientHeight };
   };
 
-  const takeRing = (at: ScreenPoint, { rotation }: SceneView): Held | null => {
+  const takeRing = (at: ScreenPoint, { rotation }: SceneView): HeldMark | null => {
     const radius = on.ringRadius();
     const away = on.eye.camera.position.length();
     const rings = (["x", "y", "z"] as const).map((axis): SeenRing => ({
@@ -77,7 +77,7 @@ export function mountScene(canvas: HTMLCanvasElement, events: () => SceneEvents)
     };
   };
 
-  const takePlace = (at: ScreenPoint, shown: SceneView): Held | null => {
+  const takePlace = (at: ScreenPoint, shown: SceneView): HeldMark | null => {
     const near = shown.places
       .filter(({ canMove }) => canMove)
       .map((place) => ({ place, seen: onScreen(rotated(shown.rotation, place.point)) }))

@@ -4,7 +4,7 @@ import { fillPaint } from "./fillPaint.ts";
 import type { SceneColours } from "./sceneColours.ts";
 import type { SceneView } from "./sceneView.ts";
 import { sectionCap } from "./sectionCap.ts";
-import { colourBands, soupOf } from "./soup.ts";
+import { colourBands, triangleList } from "./triangleList.ts";
 
 /** The piece itself: its skin, opaque or as glass, its section with a filled face, coloured by thickness or by the fill. */
 export type PieceBody = {
@@ -31,7 +31,7 @@ export function pieceBody(cutPlane: Plane): PieceBody {
     bands: null,
     colours: null,
   };
-  let geometry = soupOf(shown.mesh);
+  let geometry = triangleList(shown.mesh);
   const veilMesh = new Mesh(geometry, veil);
   const skinMesh = new Mesh(geometry, skin);
   // What is inside may stick out of the skin by half a cell: the glass is laid over it all the same.
@@ -44,7 +44,7 @@ export function pieceBody(cutPlane: Plane): PieceBody {
 
   const setShape = (mesh: Shape): void => {
     geometry.dispose();
-    geometry = soupOf(mesh);
+    geometry = triangleList(mesh);
     veilMesh.geometry = geometry;
     skinMesh.geometry = geometry;
     cap.setGeometry(geometry);

@@ -15,11 +15,11 @@ import { upOf } from "../../../geometry/rotation.ts";
 import { ridgeLine } from "./lines.ts";
 import type { ColourName, SceneColours } from "./sceneColours.ts";
 import type { Place, PlaceKind, SceneView } from "./sceneView.ts";
-import { tag, type TagLook } from "./tag.ts";
+import { floatingLabel, type LabelLook } from "./floatingLabel.ts";
 
 type Look = {
   readonly colour: ColourName;
-  readonly tag: TagLook["shape"];
+  readonly tag: LabelLook["shape"];
   readonly make: () => BufferGeometry;
   /** Bodies that stand above, about or below their point. */
   readonly stands: 1 | 0 | -1;
@@ -38,7 +38,7 @@ const looks: Readonly<Record<PlaceKind, Look>> = {
   thick: { colour: "note", tag: "square", make: () => new SphereGeometry(0.6, 16, 12), stands: 0 },
 };
 
-export const tagHeightPx = 25;
+export const labelHeightPx = 25;
 
 /** Markers with their labels, in mesh mm, and the runs of ridges. */
 export function placeMarks(
@@ -60,10 +60,10 @@ export function placeMarks(
     });
   }
   for (const place of places) {
-    const label = tag(tagLook(place, colours));
+    const label = floatingLabel(tagLook(place, colours));
     for (const sprite of label.sprites) {
       sprite.position.set(...place.point);
-      sprite.scale.set(label.aspect * tagHeightPx * pxToScale, tagHeightPx * pxToScale, 1);
+      sprite.scale.set(label.aspect * labelHeightPx * pxToScale, labelHeightPx * pxToScale, 1);
       sprite.userData["aspect"] = label.aspect;
       group.add(sprite);
     }
@@ -102,7 +102,7 @@ function bodiesOf(
   return mesh;
 }
 
-function tagLook({ kind, label, isPut, isChosen }: Place, colours: SceneColours): TagLook {
+function tagLook({ kind, label, isPut, isChosen }: Place, colours: SceneColours): LabelLook {
   const colour = colours[looks[kind].colour];
   return {
     text: label,

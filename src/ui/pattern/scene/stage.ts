@@ -15,7 +15,7 @@ import { heightLines, patchLines, ringLines, type Drawn } from "./lines.ts";
 import { pieceBody } from "./pieceBody.ts";
 import { placeMarks } from "./places.ts";
 import { barShape } from "./barShape.ts";
-import { plainGeometry } from "./soup.ts";
+import { plainGeometry } from "./triangleList.ts";
 import type { Mesh as Shape } from "../../../geometry/mesh.ts";
 import type { Rotation } from "../../../geometry/rotation.ts";
 import { sceneColours, type SceneColours } from "./sceneColours.ts";

@@ -1,10 +1,10 @@
 import { Button } from "../../base/parts/Button.tsx";
 import sheet from "../../base/styles/sheet.module.css";
 import css from "./backup.module.css";
-import type { Work } from "./useWork.ts";
+import type { WorkProgress } from "./useWork.ts";
 
 /** How far a long piece of work is, with a key that stops it. */
-export function WorkBar({ work, onCancel }: { readonly work: Work; readonly onCancel: () => void }) {
+export function WorkBar({ work, onCancel }: { readonly work: WorkProgress; readonly onCancel: () => void }) {
   const percent = Math.round(Math.min(1, work.share) * 100);
   return (
     <div className={`${sheet["stack2"]} ${css["work"]}`}>

@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
 import { backupName } from "./backupName.ts";
-import { badLineWords, countWords, notABackupWords } from "./backupWords.ts";
+import { unreadRowWords, countWords, notABackupWords } from "./backupWords.ts";
 
 test("a backup is named for the shop's own clock and the device", () =>
   expect(
@@ -9,7 +9,7 @@ test("a backup is named for the shop's own clock and the device", () =>
 
 test("a line that can't be read is named by its place, its field and what was expected there", () =>
   expect(
-    badLineWords({
+    unreadRowWords({
       place: 7,
       why: "fault",
       fault: { code: "malformed", field: "body.rh", expected: "at most 1", found: "55" },
@@ -17,7 +17,7 @@ test("a line that can't be read is named by its place, its field and what was ex
   ).toBe("Line 7: found 55 in body.rh, expected at most 1."));
 
 test("a line that was altered is said to be so", () =>
-  expect(badLineWords({ place: 9, why: "checksum", fault: null })).toBe(
+  expect(unreadRowWords({ place: 9, why: "checksum", fault: null })).toBe(
     "Line 9 was altered: its checksum does not fit.",
   ));
 

@@ -1,5 +1,5 @@
 import type { NotABackup, Unreadable } from "../../../storage/backup/items.ts";
-import type { BackupPreview, BadLine } from "../../../storage/backup/previewBackup.ts";
+import type { BackupPreview, UnreadRow } from "../../../storage/backup/previewBackup.ts";
 import { faultWords } from "../../base/format/faultWords.ts";
 import { numberFormat } from "../../base/format/formatters.ts";
 
@@ -28,7 +28,7 @@ const reasons: Readonly<Record<Unreadable, string>> = {
   "not-all-there": "begins a part that is not as it was written: lines are gone or doubled",
 };
 
-export function badLineWords({ place, why, fault }: BadLine): string {
+export function unreadRowWords({ place, why, fault }: UnreadRow): string {
   if (fault === null) return `Line ${place} ${reasons[why]}.`;
   return `Line ${place}: ${faultWords(fault)}.`;
 }
@@ -41,7 +41,7 @@ const mostListed = 20;
 
 /** Everything in a backup that can't be read, a line each. */
 export function unreadableWords({ entries, photos, kept }: BackupPreview, locale: string): readonly string[] {
-  const all = [...entries.bad.map(badLineWords), ...photos.bad.map(badPhotoWords)];
+  const all = [...entries.bad.map(unreadRowWords), ...photos.bad.map(badPhotoWords)];
   const more = all.length - mostListed;
   return [
     ...all.slice(0, mostListed),

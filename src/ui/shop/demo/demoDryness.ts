@@ -30,7 +30,7 @@ export function demoDryness(demo: DemoLog): void {
 }
 
 /** The coat that teaches nothing, and why. */
-export const leftOutOf = (demo: DemoLog) => ({
+export const demoLeftOut = (demo: DemoLog) => ({
   coatId: coatIdOf(demo, "demo-medals", 7),
   reason: "Demo: the door stood open in the rain",
 });

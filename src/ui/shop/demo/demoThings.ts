@@ -1,7 +1,7 @@
 import { demoAlloyId, demoCupId, demoFurnaceId, demoKilnId } from "./demoIds.ts";
 import type { EntryBodies, EntryType } from "../../../logbook/entries/entry.ts";
 import type { DemoLog } from "./demoLog.ts";
-import { leftOutOf } from "./demoDryness.ts";
+import { demoLeftOut } from "./demoDryness.ts";
 
 const dayH = 24;
 const setH = 45 * dayH;
@@ -120,7 +120,7 @@ export function demoThings(demo: DemoLog): void {
 
 /** Said once the coats are there to be spoken of. */
 export const judgedPair = (demo: DemoLog): string =>
-  ownOf(demo)("drying-pair-judged", 100, { ...leftOutOf(demo), leftOut: true });
+  ownOf(demo)("drying-pair-judged", 100, { ...demoLeftOut(demo), leftOut: true });
 
 const ownOf =
   ({ log }: DemoLog) =>

@@ -7,7 +7,7 @@ import { useShop } from "../../base/state/shop.tsx";
 import { useFormat } from "../../base/state/useFormat.ts";
 import { Button } from "../../base/parts/Button.tsx";
 import { Card } from "../../base/parts/Card.tsx";
-import { groupWords } from "./learnedWords.ts";
+import { coatFamilyWords } from "./learnedWords.ts";
 import sheet from "../../base/styles/sheet.module.css";
 import styles from "./LearnedPage.module.css";
 
@@ -60,7 +60,7 @@ export function FactorCard({
           <tbody>
             <FactorRow name="All of the shop" factor={shop} number={number} />
             {[...groups].map(([group, factor]) => (
-              <FactorRow key={group} name={groupWords(group)} factor={factor} number={number} />
+              <FactorRow key={group} name={coatFamilyWords(group)} factor={factor} number={number} />
             ))}
           </tbody>
         </table>

@@ -1,4 +1,4 @@
-import { coatKinds, learnGains } from "../../../logbook/drying/learnedGains.ts";
+import { learnedKinds, learnGains } from "../../../logbook/drying/learnedGains.ts";
 import { shopStream, type EntryBodies } from "../../../logbook/entries/entry.ts";
 import type { Shop } from "../../../logbook/piece/piece.ts";
 import type { Learned } from "../../../storage/learning.ts";
@@ -133,7 +133,7 @@ const rounded = (value: number): number => Math.round(value * 1000) / 1000;
 
 function rowsOf({ weighings, reads }: Learned, figures: Shop): readonly Row[] {
   const { coats, mm, startMm } = learnGains(weighings, reads);
-  return coatKinds.flatMap((kind): readonly Row[] => {
+  return learnedKinds.flatMap((kind): readonly Row[] => {
     const gains = coats.get(kind);
     const build = mm[kind];
     const gain = (one: { readonly kgM2: number; readonly sdKgM2: number | null } | undefined) =>

@@ -9,7 +9,7 @@ import { paths } from "../../base/state/paths.ts";
 import { duration } from "../../base/format/time.ts";
 import { Button } from "../../base/parts/Button.tsx";
 import { TextField } from "../../base/forms/TextField.tsx";
-import { groupWords, pairMethodWords, seenWords } from "./learnedWords.ts";
+import { coatFamilyWords, pairMethodWords, seenWords } from "./learnedWords.ts";
 import styles from "./LearnedPage.module.css";
 
 /** The pairs in words, the newest first, each to be left out with a reason or taken in again. */
@@ -54,7 +54,7 @@ function PairRow(props: { readonly pair: ShopPair; readonly name: string; readon
         </Link>
         : {duration(pair.predictedS * 1000)} calculated; {seenWords(pair)} {pairMethodWords[pair.method]}.
         <small>
-          {groupWords(pair.group)}
+          {coatFamilyWords(pair.group)}
           {out !== null && `. Left out: ${out}`}
         </small>
       </p>

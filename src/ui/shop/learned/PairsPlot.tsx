@@ -5,7 +5,7 @@ import { useFormat } from "../../base/state/useFormat.ts";
 import { Plot, PlotFigure } from "../../base/charts/Plot.tsx";
 import { plotFrame } from "../../base/charts/plotFrame.ts";
 import { useWidth } from "../../base/charts/useWidth.ts";
-import { plotPairs, plotReach, plotTicks } from "./pairPlot.ts";
+import { plotPairs, plotReach, pairTicks } from "./pairPlot.ts";
 import styles from "./PairsPlot.module.css";
 
 const left = 46;
@@ -41,7 +41,7 @@ export function PairsPlot(props: {
     return `${x(from)} ${y(from * times)}L${x(to)} ${y(to * times)}`;
   };
   const back = (times: number): string => line(times).split("L").toReversed().join("L");
-  const ticks = plotTicks(reach).map((hours) => ({ at: hours, text: format.number(hours, 2) }));
+  const ticks = pairTicks(reach).map((hours) => ({ at: hours, text: format.number(hours, 2) }));
   return (
     <PlotFigure
       box={box}

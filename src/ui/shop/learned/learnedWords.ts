@@ -10,7 +10,7 @@ const families: Readonly<Record<CoatFamily, string>> = {
 };
 
 /** "Prime coats, fan on the rack". */
-export function groupWords(group: string): string {
+export function coatFamilyWords(group: string): string {
   const [family = "", air = ""] = group.split("/");
   const isAir = (name: string): name is AirClass => Object.hasOwn(airClasses, name);
   const isFamily = (name: string): name is CoatFamily => Object.hasOwn(families, name);

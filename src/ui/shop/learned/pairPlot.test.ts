@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
 import type { ShopPair } from "../../../logbook/drying/dryingPairs.ts";
-import { plotPairs, plotReach, plotTicks } from "./pairPlot.ts";
+import { plotPairs, plotReach, pairTicks } from "./pairPlot.ts";
 
 const pair: ShopPair = {
   pieceId: "p",
@@ -26,5 +26,5 @@ test("both axes run over the same hours and hold every pair", () => {
   const reach = plotReach(plotPairs([pair], new Set()));
   expect(reach.lowH).toBeLessThan(1);
   expect(reach.highH).toBeGreaterThan(14);
-  expect(plotTicks(reach)).toEqual([1, 2, 5, 10]);
+  expect(pairTicks(reach)).toEqual([1, 2, 5, 10]);
 });

@@ -36,5 +36,5 @@ export function plotReach(pairs: readonly PlotPair[]): { readonly lowH: number; 
 const ladder = [0.1, 0.25, 0.5, 1, 2, 5, 10, 24, 48, 120, 240];
 
 /** Hours worth a rule on the scale. */
-export const plotTicks = ({ lowH, highH }: { readonly lowH: number; readonly highH: number }) =>
+export const pairTicks = ({ lowH, highH }: { readonly lowH: number; readonly highH: number }) =>
   ladder.filter((hours) => hours >= lowH && hours <= highH);

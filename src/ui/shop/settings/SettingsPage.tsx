@@ -3,7 +3,7 @@ import { useSettings } from "../../base/state/live.ts";
 import { paths } from "../../base/state/paths.ts";
 import { useFormat } from "../../base/state/useFormat.ts";
 import { MoveCard } from "../backup/MoveCard.tsx";
-import { RestoreCard } from "../backup/RestoreCard.tsx";
+import { RestoreBackupCard } from "../backup/RestoreBackupCard.tsx";
 import { SaveCard } from "../backup/SaveCard.tsx";
 import { DemoOffer } from "../demo/DemoOffer.tsx";
 import { Card } from "../../base/parts/Card.tsx";
@@ -92,7 +92,7 @@ export function SettingsPage() {
           <SaveCard />
         </div>
         <div id="restore">
-          <RestoreCard />
+          <RestoreBackupCard />
         </div>
         <MoveCard />
         <div id="demo">

@@ -1,7 +1,7 @@
 import type { Published } from "../../../trade/published.ts";
 
 /** One figure as the page shows it. `own` is the shop's, where it stands in place of the starting value. */
-export type Figure = {
+export type ShownFigure = {
   readonly name: string;
   readonly value: string;
   readonly source: string;
@@ -11,11 +11,11 @@ export type Figure = {
 export type FigureGroup = {
   readonly title: string;
   readonly about: string;
-  readonly figures: readonly Figure[];
+  readonly figures: readonly ShownFigure[];
 };
 
 /** A published figure with its words. */
-export const published = (name: string, figure: Published, show: (value: number) => string): Figure => ({
+export const published = (name: string, figure: Published, show: (value: number) => string): ShownFigure => ({
   name,
   value: show(figure.value),
   source: figure.source,

@@ -2,7 +2,7 @@ import type { Recipe, Shop } from "../../../logbook/piece/piece.ts";
 import type { Format } from "../../base/format/units.ts";
 import type { FigureGroup } from "./figure.ts";
 import { hazardFigures, pourFigures } from "./fireFigures.ts";
-import { alloyFigures, patternFigures } from "./materialFigures.ts";
+import { alloyFigureGroup, patternFigures } from "./materialFigures.ts";
 import { airFigures, dryingFigures, limitFigures, stuccoFigures } from "./shellFigures.ts";
 
 /** Every figure the sums and rules rest on, in the person's own units. */
@@ -18,7 +18,7 @@ export function figureGroups(
     limitFigures(format, shop),
     pourFigures(format),
     hazardFigures(format),
-    alloyFigures(format),
+    alloyFigureGroup(format),
     patternFigures(format),
   ];
 }

@@ -5,7 +5,7 @@ import { crucibleKgPerL, hoistAboveKg, shankAboveKg, shellTwoAboveKg } from "../
 import { dryToolC, leadFlag, zincFlags } from "../../../trade/metals/metalAir.ts";
 import { preheatRanges, preheatSource } from "../../../trade/shellPreheat.ts";
 import type { Format } from "../../base/format/units.ts";
-import { published, type Figure, type FigureGroup } from "./figure.ts";
+import { published, type ShownFigure, type FigureGroup } from "./figure.ts";
 
 /** Heat of shell and metal at the pour. */
 export function pourFigures(format: Format): FigureGroup {
@@ -14,7 +14,7 @@ export function pourFigures(format: Format): FigureGroup {
   const section = (upToMm: number): string =>
     upToMm === Infinity ? "thicker" : `up to ${format.show("mm", upToMm)} thin`;
   const shells = Object.entries(preheatRanges).flatMap(([metal, ranges]) =>
-    (ranges ?? []).map(({ upToMm, lowC, highC }): Figure => ({
+    (ranges ?? []).map(({ upToMm, lowC, highC }): ShownFigure => ({
       name: `Shell at the pour of ${metal}, ${section(upToMm)}`,
       value: `${temp(lowC)} to ${temp(highC)}`,
       source: preheatSource,
@@ -39,7 +39,7 @@ export function pourFigures(format: Format): FigureGroup {
 export function hazardFigures(format: Format): FigureGroup {
   const share = (value: number): string => format.show("share", value);
   const kg = (value: number): string => format.show("kg", value);
-  const air = ({ label, unit, limit, kind }: FumeLimit): Figure => ({
+  const air = ({ label, unit, limit, kind }: FumeLimit): ShownFigure => ({
     name: `In the air: ${label}`,
     value: `${format.number(limit.value, 4)} ${unit}, ${kind === "ceiling" ? "at any moment" : "over eight hours"}`,
     source: limit.source,

@@ -3,7 +3,7 @@ import { patternMaterials } from "../../../trade/patternMaterials.ts";
 import type { Format } from "../../base/format/units.ts";
 import { published, type FigureGroup } from "./figure.ts";
 
-export function alloyFigures(format: Format): FigureGroup {
+export function alloyFigureGroup(format: Format): FigureGroup {
   const density = (kgM3: number) => format.show("density", kgM3 / 1000);
   const temp = (tempC: number) => format.show("temp", tempC);
   return {

@@ -7,7 +7,7 @@ import { finalDryH, leastDryH, type FinalDryPlace } from "../../../trade/dryMini
 import { practice } from "../../../trade/practice.ts";
 import { sealMm, stuccos } from "../../../trade/stuccos.ts";
 import type { Format } from "../../base/format/units.ts";
-import { published, type Figure, type FigureGroup } from "./figure.ts";
+import { published, type ShownFigure, type FigureGroup } from "./figure.ts";
 
 export function stuccoFigures(format: Format): FigureGroup {
   const build = (value: number, low: number, high: number) =>
@@ -28,7 +28,7 @@ export function stuccoFigures(format: Format): FigureGroup {
 
 export function dryingFigures(format: Format, shop: Shop): FigureGroup {
   const water = (kgM2: number) => `${format.number(kgM2 * 1000, 0)} g/m²`;
-  const coat = (name: string, kind: Parameters<typeof coatWaterOf>[0], primeNumber: number): Figure => {
+  const coat = (name: string, kind: Parameters<typeof coatWaterOf>[0], primeNumber: number): ShownFigure => {
     const { waterKgM2, criticalShare, source } = coatWaterOf(kind, primeNumber);
     return {
       name,
@@ -136,7 +136,7 @@ export function limitFigures(format: Format, shop: Shop): FigureGroup {
 const kinds = { prime: "Prime", intermediate: "Intermediate", backup: "Backup", seal: "Seal" } as const;
 const shells = { open: "An open shell", deep: "A deep or thick shell", blind: "A shell with a blind core" };
 
-function coatMinimumRows({ leastDryH: own }: Shop, hours: (value: number) => string): readonly Figure[] {
+function coatMinimumRows({ leastDryH: own }: Shop, hours: (value: number) => string): readonly ShownFigure[] {
   const rows = Object.entries(kinds) as readonly (readonly [CoatKind, string])[];
   return rows.map(([kind, name]) => ({
     ...published(`${name} coat dries before the next one, at least`, leastDryH[kind], hours),
@@ -144,7 +144,7 @@ function coatMinimumRows({ leastDryH: own }: Shop, hours: (value: number) => str
   }));
 }
 
-function finalDryRows({ finalDryH: own }: Shop, hours: (value: number) => string): readonly Figure[] {
+function finalDryRows({ finalDryH: own }: Shop, hours: (value: number) => string): readonly ShownFigure[] {
   const rows = Object.entries(shells) as readonly (readonly [FinalDryPlace, string])[];
   return rows.flatMap(([place, name]) => [
     {

@@ -12,7 +12,7 @@ import sheet from "../../../base/styles/sheet.module.css";
 import styles from "./csv.module.css";
 import { FilePlot } from "./FilePlot.tsx";
 import { counted, mergedWords, spanWords } from "./importWords.ts";
-import type { Asked, FileResult } from "./readFile.ts";
+import type { FileQuestion, FileResult } from "./readFile.ts";
 
 const onBad = [
   { value: "skip", label: "Skip them" },
@@ -22,7 +22,7 @@ const onBad = [
 /** The file as read, what is wrong in it, and the last word before it goes into the log. */
 export function BringIn(props: {
   readonly result: FileResult;
-  readonly onBringIn: (result: FileResult, asked: Asked) => Promise<void>;
+  readonly onBringIn: (result: FileResult, asked: FileQuestion) => Promise<void>;
 }) {
   const { result, onBringIn } = props;
   const { air, bad, merged, lines } = result;

@@ -15,7 +15,7 @@ import { OpenDateCard } from "./OpenDateCard.tsx";
 import { PlanFields } from "./PlanFields.tsx";
 import { PreviewTable } from "./PreviewTable.tsx";
 import { ReadCard } from "./ReadCard.tsx";
-import type { Asked, FileResult } from "./readFile.ts";
+import type { FileQuestion, FileResult } from "./readFile.ts";
 import { storedSeconds, useAirFile } from "./useAirFile.ts";
 
 /** Rows of the file's start that are shown: the head and a screenful of readings. */
@@ -36,7 +36,11 @@ function ImportInto({ room }: { readonly room: Room }) {
   const { state, refused, choose, change, stop, again, putAway } = useAirFile(room.id);
   const [done, setDone] = useState<Done | null>(null);
 
-  const bringIn = async (file: File, { air, bad, merged }: FileResult, { moves }: Asked): Promise<void> => {
+  const bringIn = async (
+    file: File,
+    { air, bad, merged }: FileResult,
+    { moves }: FileQuestion,
+  ): Promise<void> => {
     // Asked anew: another tab may have brought the same file in meanwhile.
     const stored = new Set(await storedSeconds(db, room.id));
     const commands = airCommands(air, { roomId: room.id, source: file.name, moves, stored });

@@ -6,9 +6,9 @@ import { Card } from "../../../base/parts/Card.tsx";
 import { BadLines } from "./BadLines.tsx";
 import sheet from "../../../base/styles/sheet.module.css";
 import styles from "./csv.module.css";
-import type { Asked, FileResult } from "./readFile.ts";
+import type { FileQuestion, FileResult } from "./readFile.ts";
 import { BringIn } from "./BringIn.tsx";
-import { counted, gapWords, notGuessedWords } from "./importWords.ts";
+import { counted, planGapWords, notGuessedWords } from "./importWords.ts";
 import type { AirFileState, ReadResult } from "./useAirFile.ts";
 
 /** What came of reading the whole file: on the way, not at all, or ready to be brought in. */
@@ -16,7 +16,7 @@ export function ReadCard(props: {
   readonly state: AirFileState;
   readonly onStop: () => void;
   readonly onAgain: () => void;
-  readonly onBringIn: (result: FileResult, asked: Asked) => Promise<void>;
+  readonly onBringIn: (result: FileResult, asked: FileQuestion) => Promise<void>;
 }) {
   const { state, onStop, onAgain, onBringIn } = props;
   const { read, plan, isOrderOpen } = state;
@@ -25,7 +25,7 @@ export function ReadCard(props: {
     return (
       <Card title="The whole file" tone="watch">
         <p>
-          {gaps.length > 0 ? gapWords(gaps) : isOrderOpen ? "Say which day it is, above." : "One moment…"}
+          {gaps.length > 0 ? planGapWords(gaps) : isOrderOpen ? "Say which day it is, above." : "One moment…"}
         </p>
       </Card>
     );
@@ -70,7 +70,7 @@ function Progress({ progress, bytes }: { readonly progress: AirCsvProgress | nul
 function notReadWords(result: Extract<ReadResult, { ok: false }>): string {
   switch (result.why) {
     case "plan-gaps":
-      return gapWords(result.gaps);
+      return planGapWords(result.gaps);
     case "unknown-zone":
       return "This browser does not know that time zone. Choose another.";
     case "bad-lines":

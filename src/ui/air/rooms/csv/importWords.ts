@@ -31,7 +31,7 @@ const gapNames: Readonly<Record<PlanGap, string>> = {
   humidity: "the humidity or the dew point",
 };
 
-export const gapWords = (gaps: readonly PlanGap[]): string =>
+export const planGapWords = (gaps: readonly PlanGap[]): string =>
   `Say below which column holds ${gaps.map((gap) => gapNames[gap]).join(", and which ")}.`;
 
 /** What was left out because it is there already, one sentence each; none where nothing was. */

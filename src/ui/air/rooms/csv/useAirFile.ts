@@ -5,7 +5,7 @@ import type { AirCsvPlan, Delimiter } from "../../../../workers/airCsv/airCsvPla
 import { planGaps } from "../../../../workers/airCsv/airCsvPlan.ts";
 import type { AirCsvGuess } from "../../../../workers/airCsv/guessAirCsv.ts";
 import type { PreviewRow } from "../../../../workers/airCsv/previewAirCsv.ts";
-import { aheadMs } from "../../../../workers/airCsv/airCsvRow.ts";
+import { mostAheadMs } from "../../../../workers/airCsv/airCsvRow.ts";
 import type { AirCsvProgress, AirCsvResult } from "../../../../workers/airCsv/readAirCsv.ts";
 import { makeAirCsvClient } from "../../../../workers/airCsvClient.ts";
 import { useShop } from "../../../base/state/shop.tsx";
@@ -132,4 +132,4 @@ export function useAirFile(roomId: string) {
 }
 
 /** The reader lets a clock run a day ahead; the log takes nothing that has not come, but for the slack of two clocks. */
-const nowFor = (now: number): number => now - aheadMs + clockSlackMs;
+const nowFor = (now: number): number => now - mostAheadMs + clockSlackMs;

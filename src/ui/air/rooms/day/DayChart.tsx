@@ -10,7 +10,7 @@ import type { Format } from "../../../base/format/units.ts";
 import { niceRange } from "../../../../logbook/air/airSeries.ts";
 import { Strip, stripFrame, type StripData, type StripLine } from "../Strip.tsx";
 import type { Day } from "../../../../logbook/air/dayAir.ts";
-import { pointAt } from "../../../../logbook/air/dayAir.ts";
+import { dayPointAt } from "../../../../logbook/air/dayAir.ts";
 import sheet from "../../../base/styles/sheet.module.css";
 import styles from "./day.module.css";
 import { pointWords } from "./dayWords.ts";
@@ -37,7 +37,7 @@ export function DayChart(props: {
     onLook(Math.round(at / stepMs) * stepMs);
   };
   const at = Math.min(to, Math.max(from, looked ?? Math.min(now, to)));
-  const found = pointAt(day, at);
+  const found = dayPointAt(day, at);
   const words =
     found === null
       ? "nothing was read"

@@ -19,7 +19,7 @@ import { NoRoom } from "../NoRoom.tsx";
 import { DayChart } from "./DayChart.tsx";
 import { dayOf, midnight, spellsOver, toPhysics } from "../../../../logbook/air/dayAir.ts";
 import { DayTable } from "./DayTable.tsx";
-import { dampWords, dayWords, errorWords, spellWords } from "./dayWords.ts";
+import { dayLimitWords, dayWords, errorWords, spellWords } from "./dayWords.ts";
 import { MadeHow } from "./MadeHow.tsx";
 import { Page } from "../../../base/parts/Page.tsx";
 import sheet from "../../../base/styles/sheet.module.css";
@@ -106,7 +106,7 @@ function OneDay(props: {
               {spellWords(spell, format)}
             </p>
           ))}
-          {spells.length > 0 && <p className={sheet["soft"]}>{dampWords(format)}</p>}
+          {spells.length > 0 && <p className={sheet["soft"]}>{dayLimitWords(format)}</p>}
           {words !== null && <p>{words}</p>}
           {day.view.knownShare < 0.98 && (
             <p className={sheet["soft"]}>

@@ -3,7 +3,7 @@ import { millisecondsInHour as hourMs } from "date-fns/constants";
 import { useFormat } from "../../../base/state/useFormat.ts";
 import { PlotTable } from "../../../base/charts/PlotTable.tsx";
 import { clockTime } from "../../../base/format/time.ts";
-import { type Day, pointAt } from "../../../../logbook/air/dayAir.ts";
+import { type Day, dayPointAt } from "../../../../logbook/air/dayAir.ts";
 
 /** The chart's figures hour by hour; made when it is opened. */
 export function DayTable({ day }: { readonly day: Day }) {
@@ -18,7 +18,7 @@ export function DayTable({ day }: { readonly day: Day }) {
       head={["When", "Temp.", "Hum.", "Dew point", "Takes up"]}
       rows={() =>
         hours.map((at) => {
-          const found = pointAt(day, at);
+          const found = dayPointAt(day, at);
           const when = `${weekdayText(at, format.locale)} ${clockTime(at, format.locale)}${found?.isForetold === true ? " (foretold)" : ""}`;
           if (found === null) return { key: `${at}`, cells: [when, "not read"] };
           const { tempC, rh, dewC, deficitGM3 } = found.point;

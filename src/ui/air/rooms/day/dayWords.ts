@@ -3,7 +3,7 @@ import type { ForecastError } from "../../../../physics/drying/forecastError.ts"
 import { practice } from "../../../../trade/practice.ts";
 import { clockTime } from "../../../base/format/time.ts";
 import type { Format, Quantity } from "../../../base/format/units.ts";
-import type { Foretold, Spell } from "../../../../logbook/air/dayAir.ts";
+import type { DayForecast, Spell } from "../../../../logbook/air/dayAir.ts";
 
 /** "12.4 °C, 81%, dew point 9.2 °C, takes up 2.1 g/m³": one moment of air. */
 export function pointWords({ tempC, rh, dewC, deficitGM3 }: AirPoint, format: Format): string {
@@ -37,11 +37,11 @@ export function spellWords({ from, to, most }: Spell, format: Format): string {
   return `Damp: over ${limit} from ${clockTime(from, format.locale)} to ${clockTime(to, format.locale)}, at most ${format.show("percent", most)}.`;
 }
 
-export const dampWords = (format: Format): string =>
+export const dayLimitWords = (format: Format): string =>
   `Over ${format.show("percent", practice.rhFinalDry.value)} a last coat isn’t taken as dry right through; over ${format.show("percent", practice.rhNeverDry.value)} no coat gets dry.`;
 
 /** How the hours ahead were made, and how far that has been off. */
-export function errorWords(error: ForecastError, basis: Foretold["basis"], format: Format): string {
+export function errorWords(error: ForecastError, basis: DayForecast["basis"], format: Format): string {
   if (basis === "hold-last")
     return "There are not yet 20 hours of readings without a long hole, so the last one is simply held. In a room that cools at night that promises too much.";
   const made = "The next 24 hours repeat yesterday’s, moved by how today differs.";

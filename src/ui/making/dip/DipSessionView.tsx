@@ -28,7 +28,7 @@ type View =
   | { readonly at: "guide"; readonly pieceId: string; readonly steps: readonly GuideStep[] };
 
 /** A visit under way: the tiles, and the screens one step beside them. */
-export function DipDesk(props: {
+export function DipSessionView(props: {
   readonly session: DipSession;
   readonly visit: DipVisit;
   readonly buckets: readonly Bucket[];

@@ -21,7 +21,7 @@ type LastFile = { readonly id: string; readonly file: Blob };
  * The one worker of this page and the pattern that lies in it, so that the mesh read on the list of patterns is still
  * there on the pattern's own page.
  */
-export type PatternBench = {
+export type PatternSession = {
   readonly open: (file: Blob, name: string, options?: Options) => Promise<Answered<"open"> | NotAnswered>;
   /** Lays the pattern on the bench first where another lies there, or none. */
   readonly ask: <Q extends Question>(
@@ -37,12 +37,12 @@ export type PatternBench = {
   readonly clear: () => void;
 };
 
-export function makePatternBench(client: PatternClient = makePatternClient()): PatternBench {
+export function makePatternSession(client: PatternClient = makePatternClient()): PatternSession {
   let lies: OnBench | null = null;
   let last: LastFile | null = null;
   let laying: { readonly id: string; readonly done: Promise<NotAnswered | null> } | null = null;
 
-  const open: PatternBench["open"] = async (file, name, options) => {
+  const open: PatternSession["open"] = async (file, name, options) => {
     lies = null;
     const opened = await client.ask("open", { file, name, caps: deviceCaps() }, options);
     if (opened.ok) {
@@ -102,8 +102,8 @@ export function makePatternBench(client: PatternClient = makePatternClient()): P
   };
 }
 
-let shared: PatternBench | null = null;
-export function patternBench(): PatternBench {
-  shared ??= makePatternBench();
+let shared: PatternSession | null = null;
+export function patternSession(): PatternSession {
+  shared ??= makePatternSession();
   return shared;
 }

@@ -1,6 +1,6 @@
 import { CanvasTexture, Sprite, SpriteMaterial, SRGBColorSpace, type Color } from "three";
 
-export type TagLook = {
+export type LabelLook = {
   readonly text: string;
   /** It stands for something within the piece, which then never hides it. */
   readonly isInside?: boolean | undefined;
@@ -14,7 +14,7 @@ const high = 64;
 const font = `650 38px "Inter Variable", system-ui, sans-serif`;
 
 /** A small label that always faces the eye and keeps its size on the screen; faint where the piece is before it. */
-export function tag(look: TagLook): {
+export function floatingLabel(look: LabelLook): {
   readonly sprites: readonly Sprite[];
   readonly aspect: number;
   readonly dispose: () => void;
@@ -47,7 +47,7 @@ export function tag(look: TagLook): {
   };
 }
 
-function drawn({ text, shape, fill, ink, line }: TagLook): { canvas: HTMLCanvasElement; aspect: number } {
+function drawn({ text, shape, fill, ink, line }: LabelLook): { canvas: HTMLCanvasElement; aspect: number } {
   const canvas = document.createElement("canvas");
   const pen = canvas.getContext("2d")!;
   pen.font = font;
@@ -70,7 +70,7 @@ function drawn({ text, shape, fill, ink, line }: TagLook): { canvas: HTMLCanvasE
 
 function outline(
   pen: CanvasRenderingContext2D,
-  { shape, wide }: { shape: TagLook["shape"]; wide: number },
+  { shape, wide }: { shape: LabelLook["shape"]; wide: number },
 ): void {
   const edge = 4;
   pen.beginPath();

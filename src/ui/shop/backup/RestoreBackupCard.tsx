@@ -18,7 +18,7 @@ import { WorkBar } from "./WorkBar.tsx";
 type Looked = { readonly file: File; readonly preview: BackupPreview };
 
 /** Reads a backup through before anything is changed; what is in it is shown, and joined only when asked. */
-export function RestoreCard() {
+export function RestoreBackupCard() {
   const { db } = useShop();
   const { locale } = useFormat();
   const fileId = useId();

@@ -11,7 +11,7 @@ export type LastAct = {
   readonly says: string;
   readonly backTo: number | null;
 };
-export type KeptVisit = { readonly session: DipSession; readonly last: LastAct | null };
+export type SavedVisit = { readonly session: DipSession; readonly last: LastAct | null };
 
 const schema = z.object({
   session: z.object({
@@ -26,14 +26,14 @@ const schema = z.object({
   last: z
     .object({ pieceId: z.string(), entryId: z.string(), says: z.string(), backTo: z.number().nullable() })
     .nullable(),
-}) satisfies z.ZodType<KeptVisit>;
+}) satisfies z.ZodType<SavedVisit>;
 
 const key = "dip";
 
 /** A visit that a reload cut off; null when there is none, undefined while it is looked for. */
-export function useKeptVisit() {
+export function useSavedVisit() {
   const { db } = useShop();
-  const [kept, setKept] = useState<KeptVisit | null>();
+  const [kept, setKept] = useState<SavedVisit | null>();
   useEffect(() => {
     let gone = false;
     const look = async (): Promise<void> => {
@@ -45,7 +45,7 @@ export function useKeptVisit() {
       gone = true;
     };
   }, [db]);
-  const keep = useCallback((visit: KeptVisit) => void writeDraft(db, key, visit), [db]);
+  const keep = useCallback((visit: SavedVisit) => void writeDraft(db, key, visit), [db]);
   const drop = useCallback(() => dropDraft(db, key), [db]);
   return { kept, keep, drop };
 }

@@ -16,15 +16,15 @@ import {
 } from "./patternStudy.ts";
 import type { Mark, MarkKind } from "../../../logbook/casting/mark.ts";
 import { namedMarks, namedSpots, snapped, type NamedMark } from "./scenePlaces.ts";
-import type { PatternDoor } from "./usePatternDoor.ts";
+import type { PatternController } from "./usePatternController.ts";
 import { useUndo } from "./useUndo.ts";
 
 /** What a finger on the picture does. */
 export type Tool = "look" | MarkKind | "face" | "rings";
 type Spot = Pick<Mark, "point" | "normal">;
 
-export type SceneDesk = {
-  readonly door: PatternDoor;
+export type SceneController = {
+  readonly door: PatternController;
   readonly study: PatternStudy;
   readonly mmPerUnit: number;
   readonly mesh: Mesh;
@@ -50,7 +50,7 @@ export type SceneDesk = {
   readonly newId: () => string;
 };
 
-export function useSceneDesk(door: PatternDoor, mmPerUnit: number): SceneDesk {
+export function useSceneController(door: PatternController, mmPerUnit: number): SceneController {
   const { study } = door;
   const { moment } = useShop();
   const { found, up, marks } = study;

@@ -13,13 +13,13 @@ const schema = z.record(z.string(), z.number()).catch({});
 const read = async (db: ShopDb): Promise<CalendarTold> =>
   schema.parse((await db.settings.get(key))?.value ?? {});
 
-export function useCalendarTold(): CalendarTold {
+export function useCalendarSent(): CalendarTold {
   const { db } = useShop();
   return useLiveQuery(() => read(db), [db], {});
 }
 
 /** What a calendar has with these times given to it now: those no longer waited for are forgotten once they are past. */
-export function toldWith(
+export function sentWith(
   before: CalendarTold,
   { given, standing, now }: { given: readonly Told[]; standing: readonly Told[]; now: number },
 ): CalendarTold {
@@ -29,8 +29,8 @@ export function toldWith(
 }
 
 /** Remembers what was handed to the calendar, of every source. */
-export function rememberTold(db: ShopDb, told: Parameters<typeof toldWith>[1]): Promise<void> {
+export function rememberSent(db: ShopDb, told: Parameters<typeof sentWith>[1]): Promise<void> {
   return db.transaction("rw", db.settings, async () => {
-    await db.settings.put({ key, value: toldWith(await read(db), told) });
+    await db.settings.put({ key, value: sentWith(await read(db), told) });
   });
 }

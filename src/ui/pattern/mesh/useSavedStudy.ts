@@ -11,7 +11,7 @@ const restMs = 500;
  * A pattern kept on this device and its changes, which are written down when they come to rest, and at the latest when
  * the page goes. Undefined while it loads, null when there is none.
  */
-export function useKeptStudy(id: string): {
+export function useSavedStudy(id: string): {
   readonly study: PatternStudy | null | undefined;
   readonly change: (change: (study: PatternStudy) => PatternStudy) => void;
   /** Nothing more is written down: the pattern is about to be removed. */

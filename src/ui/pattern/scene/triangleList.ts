@@ -3,7 +3,7 @@ import type { Mesh } from "../../../geometry/mesh.ts";
 import type { SceneColours } from "./sceneColours.ts";
 
 /** Corners of their own for each triangle, so that each can have a colour. */
-export function soupOf({ pos, idx }: Mesh): BufferGeometry {
+export function triangleList({ pos, idx }: Mesh): BufferGeometry {
   const soup = new Float32Array(3 * idx.length);
   for (let n = 0; n < idx.length; n++) {
     const at = 3 * idx[n]!;

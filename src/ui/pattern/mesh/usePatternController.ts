@@ -1,12 +1,12 @@
 import { useCallback, useMemo, useState } from "react";
 import type { Answered, NotAnswered } from "../../../workers/patternClient.ts";
 import type { PatternAsked, PatternProgress } from "../../../workers/patternMessages.ts";
-import { patternBench, type Question } from "./patternBench.ts";
+import { patternSession, type Question } from "./patternSession.ts";
 import { mmPerUnitOf, type PatternStudy } from "./patternStudy.ts";
 import { useAnswers } from "./useAnswers.ts";
-import { useKeptStudy } from "./useKeptStudy.ts";
+import { useSavedStudy } from "./useSavedStudy.ts";
 
-export type PatternDoor = {
+export type PatternController = {
   readonly study: PatternStudy;
   /** Null while the unit is not known: nothing in millimetres can be asked. */
   readonly mmPerUnit: number | null;
@@ -33,10 +33,10 @@ export type PatternDoor = {
 };
 
 /** The pattern of that id for a screen; undefined while it loads, null when it is not kept here. */
-export function usePatternDoor(id: string): PatternDoor | null | undefined {
-  const { study, change, forget } = useKeptStudy(id);
-  const [bench] = useState(patternBench);
-  const ask = useCallback<PatternDoor["ask"]>(
+export function usePatternController(id: string): PatternController | null | undefined {
+  const { study, change, forget } = useSavedStudy(id);
+  const [bench] = useState(patternSession);
+  const ask = useCallback<PatternController["ask"]>(
     async (question, asked, options) =>
       study ? bench.ask(study, question, asked, options) : { ok: false, why: "no-mesh" },
     [bench, study],
