@@ -32,11 +32,10 @@ export function knockoutOf({ course, shell, parts, plan, place }: Asked, memo: M
   const { alloy, figures } = parts;
   const metalC = full.metalC ?? begun?.metalC ?? plan.metalC;
   const startC = out?.shellC ?? plan.shellC;
-  const grounds = [
-    ...[full.at, full.outOfKilnMin, full.shellC, metalC, startC, alloy, figures],
-    ...[shell?.wallMm, shell?.thinnestMm, shell?.modulusMm, shell?.modulusFrom, shell?.metalKg],
-    ...[place.bed, place.sandC, place.airC, place.family],
-  ];
+  const ofPour = [full.at, full.outOfKilnMin, full.shellC, metalC, startC, alloy, figures];
+  const ofShell = [shell?.wallMm, shell?.thinnestMm, shell?.modulusMm, shell?.modulusFrom, shell?.metalKg];
+  const ofPlace = [place.bed, place.sandC, place.airC, place.family];
+  const grounds = [...ofPour, ...ofShell, ...ofPlace];
   return remembered({ memo, kind: "knockout", id: pieceId }, grounds, (): KnockoutTimes => {
     const rows = shell === undefined ? [] : shellCooling({ ...place, wallMm: shell.wallMm, startC });
     const faceC = faceAt(rows, full.outOfKilnMin ?? 0)?.likelyC ?? full.shellC ?? startC;
