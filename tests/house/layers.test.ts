@@ -10,7 +10,7 @@ import {
   writeFileSync,
 } from "node:fs";
 import { tmpdir } from "node:os";
-import { join, relative, resolve } from "node:path";
+import { dirname, join, relative, resolve } from "node:path";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 
 /** What every part of the page may import. */
@@ -72,6 +72,27 @@ test.each(layers)("%s references the layers below it and no other", (layer) => {
 
 test.each(["physics", "geometry", "trade", "logbook", "rules"])("%s knows no DOM", (layer) => {
   expect(configOf(layer).compilerOptions.lib).toEqual(["es2023"]);
+});
+
+/** Sheets that a file of this layer takes from one it may not import; the compiler doesn't see them. */
+const sheetsFromAbove = (layer: string, folder = join("src", layer)): readonly string[] =>
+  readdirSync(folder, { recursive: true, encoding: "utf8" })
+    .filter((name) => /\.tsx?$/.test(name))
+    .map((name) => join(folder, name))
+    .flatMap((file) =>
+      [...readFileSync(file, "utf8").matchAll(/\bfrom "(\.[^"]+\.css)"/g)]
+        .map(([, path = ""]) => relative("src", join(dirname(file), path)).replaceAll("\\", "/"))
+        .filter((sheet) => ![layer, ...(below[layer] ?? [])].some((one) => sheet.startsWith(`${one}/`)))
+        .map((sheet) => `${file}: ${sheet}`),
+    );
+
+test.each(layers)("%s takes no style sheet from above or from beside it", (layer) => {
+  expect(sheetsFromAbove(layer)).toEqual([]);
+});
+
+test("a style sheet from above is seen", () => {
+  // As if the roof were a job: it takes sheets of the base, which the core has none of.
+  expect(sheetsFromAbove("device", join("src", "ui", "shell")).length).toBeGreaterThan(0);
 });
 
 describe("a violation planted in a copy", () => {

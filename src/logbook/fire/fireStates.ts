@@ -4,7 +4,7 @@ import type { PourStep, RunSegment } from "../entries/fireBodies.ts";
 type Dated<T> = T & { readonly id: string; readonly at: number };
 
 /** `id` of one unpacked from a logger's block is `<entry>#<place>`. */
-export type KilnReading = { readonly id: string; readonly at: number; readonly kilnC: number };
+export type LoggedReading = { readonly id: string; readonly at: number; readonly kilnC: number };
 
 /** A kiln run as its log tells it. Times are epoch ms. */
 export type Run = {
@@ -18,7 +18,7 @@ export type Run = {
   /** The kiln when it was started; null when nobody looked. */
   readonly startedC: number | null;
   /** Single ones and those of loggers together, oldest first. */
-  readonly readings: readonly KilnReading[];
+  readonly readings: readonly LoggedReading[];
   readonly stepsDone: readonly {
     readonly id: string;
     readonly at: number;

@@ -1,7 +1,7 @@
 import { effective } from "../log/effective.ts";
 import type { Entry, EntryOf } from "../entries/entry.ts";
 import { isOfKind, type EntryIn } from "../entries/entryKinds.ts";
-import type { Run, KilnReading } from "./fireStates.ts";
+import type { Run, LoggedReading } from "./fireStates.ts";
 import { dated, lastOf } from "../log/lastOf.ts";
 import { untilOf } from "../entries/packed.ts";
 
@@ -23,8 +23,8 @@ export const runSegments = (standing: readonly Entry[]): Run["segments"] =>
     .segments ?? [];
 
 /** Every reading of a run that stands, a logger's unpacked, oldest first. */
-function runReadingsOf(standing: readonly EntryIn<"run">[]): readonly KilnReading[] {
-  const readings: KilnReading[] = [];
+function runReadingsOf(standing: readonly EntryIn<"run">[]): readonly LoggedReading[] {
+  const readings: LoggedReading[] = [];
   for (const entry of standing) {
     const { id, at } = entry;
     if (entry.type === "run-read") readings.push({ id, at, kilnC: entry.body.kilnC });

@@ -4,7 +4,7 @@ import { Button } from "../base/parts/Button.tsx";
 import { useFleeting } from "../base/state/fleeting.ts";
 import { useShop } from "../base/state/shop.tsx";
 import sheet from "../base/styles/sheet.module.css";
-import styles from "./UpdateBar.module.css";
+import styles from "../base/styles/bar.module.css";
 
 /** Tells of a version that waits; it never takes over by itself. */
 export function UpdateBar() {

@@ -1,5 +1,4 @@
 import sheet from "../styles/sheet.module.css";
-import css from "../../fire/metal/metal.module.css";
 
 export type Given = readonly [name: string, value: string];
 
@@ -28,7 +27,7 @@ export function Reckoned({
 /** Names and their figures, one a line. */
 export function Rows({ rows }: { readonly rows: readonly Given[] }) {
   return (
-    <dl className={`${sheet["cell"]} ${css["rows"]}`}>
+    <dl className={`${sheet["cell"]} ${sheet["rows"]}`}>
       {rows.map(([name, value]) => (
         <div key={name}>
           <dt>{name}</dt>

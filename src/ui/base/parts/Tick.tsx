@@ -1,5 +1,5 @@
 import sheet from "../styles/sheet.module.css";
-import css from "../../shop/settings/SettingsPage.module.css";
+import css from "./Tick.module.css";
 
 export function Tick({
   label,

@@ -112,7 +112,7 @@ function FiguresCard({ alloy, figures }: { readonly alloy: Alloy; readonly figur
   const format = useFormat();
   return (
     <Card title="Every figure, and who says so">
-      <dl className={`${sheet["cell"]} ${css["rows"]}`}>
+      <dl className={`${sheet["cell"]} ${sheet["rows"]}`}>
         {alloyFigures(alloy, figures, format).map(({ name, value, source, note, kind }) => (
           <div key={name} className={css["sourced"]}>
             <dt>{name}</dt>

@@ -1,6 +1,6 @@
 import { useSettings } from "../../base/state/live.ts";
 import sheet from "../../base/styles/sheet.module.css";
-import bar from "../../shell/UpdateBar.module.css";
+import bar from "../../base/styles/bar.module.css";
 import { Button } from "../../base/parts/Button.tsx";
 
 /** Says on every screen that this log has moved and takes no more entries, until that is taken back. */

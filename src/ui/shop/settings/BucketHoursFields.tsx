@@ -2,7 +2,7 @@ import { useSettings } from "../../base/state/live.ts";
 import { startingSettings } from "../../../storage/settings.ts";
 import { Button } from "../../base/parts/Button.tsx";
 import sheet from "../../base/styles/sheet.module.css";
-import css from "../../making/timeline/BucketHours.module.css";
+import css from "./BucketHoursFields.module.css";
 
 const mostSpans = 6;
 
