@@ -1,10 +1,10 @@
 import { Button } from "../parts/Button.tsx";
 import css from "./backup.module.css";
-import type { Work } from "./useWork.ts";
+import { percentOf, type Work } from "./useWork.ts";
 
 /** How far a long piece of work is, with a key that stops it. */
 export function WorkBar({ work, onCancel }: { readonly work: Work; readonly onCancel: () => void }) {
-  const percent = Math.round(Math.min(1, work.share) * 100);
+  const percent = percentOf(work);
   return (
     <div className={css["work"]}>
       <p role="status">
