@@ -1,6 +1,8 @@
 import type { FiringFor, FiringLimits } from "../physics/firingLimits.ts";
 import { planFiring, type FiringRefusal } from "../physics/firingSchedule.ts";
+import type { Segment } from "../physics/firingSegments.ts";
 import { firingLimits } from "../physics/firingLimits.ts";
+import { kilnEnergy } from "../physics/kilnPower.ts";
 import { burningPatternOf, firingShellOf } from "../trade/firingFigures.ts";
 import type { RunBasis, RunPurpose } from "./fireBodies.ts";
 import type { Run } from "./fireStates.ts";
@@ -38,6 +40,12 @@ export function runLimits({ basis, purpose, startC }: Run["plan"]): FiringLimits
   const asked = basis === undefined ? null : firingForOf(purpose, { basis, startC });
   return asked && sumOrNull(() => firingLimits(asked));
 }
+
+/** Energy of steps in the kiln a run was planned for, kWh; null where no kiln has the figures of the plan. */
+export const energyKWhOf = (
+  { kiln, shellKg }: Pick<RunBasis, "kiln" | "shellKg">,
+  { segments, startC }: { readonly segments: readonly Segment[]; readonly startC: number },
+): number | null => sumOrNull(() => kilnEnergy({ segments, startC, kiln, loadKg: shellKg }).energyKWh);
 
 function sumOrNull<T>(sum: () => T): T | null {
   try {

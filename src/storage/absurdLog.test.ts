@@ -11,6 +11,7 @@ import { pairsOf } from "../logbook/dryingPairs.ts";
 import type { Entry } from "../logbook/entry.ts";
 import { fireFacts } from "../logbook/fireFacts.ts";
 import { foldPiece } from "../logbook/fold.ts";
+import type { Run } from "../logbook/fireStates.ts";
 import { foldMelt } from "../logbook/foldMelt.ts";
 import { foldPour } from "../logbook/foldPour.ts";
 import { foldRun } from "../logbook/foldRun.ts";
@@ -19,7 +20,9 @@ import { learnGains, wallReads, weighedCoats } from "../logbook/learnedGains.ts"
 import { shellCost } from "../logbook/pieceCost.ts";
 import { shellCourse } from "../logbook/pourCourse.ts";
 import { pourStanding, sensedRun } from "../logbook/pourStanding.ts";
-import { peakAndHold, readSegments, runStanding } from "../logbook/runStanding.ts";
+import { energyKWhOf } from "../logbook/runBasis.ts";
+import { peakAndHold, plannedSegments, readSegments, runStanding } from "../logbook/runStanding.ts";
+import { soundRun } from "../logbook/soundRun.ts";
 import type { Bucket } from "../logbook/piece.ts";
 import type { Standing } from "../logbook/standing.ts";
 import { stockView } from "../logbook/stockView.ts";
@@ -54,6 +57,15 @@ function askedOfTime(standings: readonly Standing[], buckets: readonly Bucket[])
     wishes,
     dipProposal({ wishes: wanted, hours, now }),
   ];
+}
+
+/** Energy of a run as it was planned and as it was read, as its page shows it. */
+function energiesOf({ plan, segments, startedAt, startedC, readings }: Run): unknown {
+  const startC = startedC ?? plan.startC;
+  const asRead = readSegments(readings, { startedAt: startedAt ?? now, startC });
+  return [plannedSegments(segments), asRead].map((steps) =>
+    plan.basis === undefined ? null : energyKWhOf(plan.basis, { segments: steps, startC }),
+  );
 }
 
 /** All that screens ask of a log. */
@@ -101,6 +113,7 @@ function allThatIsAsked(entries: readonly Entry[]): unknown {
       peakAndHold(run.readings),
       readSegments(run.readings, { startedAt: run.startedAt ?? now, startC: run.startedC ?? 20 }),
       sensedRun(run, now),
+      energiesOf(soundRun(run)),
     ]),
     melts.map((melt) => meltSeen(melt, shop)),
     lossMemory({ family: "bronze", melts, shop }),

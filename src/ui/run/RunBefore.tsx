@@ -2,12 +2,11 @@ import { useState } from "react";
 import { streamOf } from "../../logbook/entry.ts";
 import type { Run } from "../../logbook/fireStates.ts";
 import type { Piece } from "../../logbook/piece.ts";
-import { runLimits, startRefusal } from "../../logbook/runBasis.ts";
+import { energyKWhOf, runLimits, startRefusal } from "../../logbook/runBasis.ts";
 import { plannedSegments } from "../../logbook/runStanding.ts";
 import type { Kiln } from "../../logbook/shopThings.ts";
 import { checkSchedule } from "../../physics/checkSchedule.ts";
 import { scheduleCurve } from "../../physics/firingSegments.ts";
-import { kilnEnergy } from "../../physics/kilnPower.ts";
 import { useFleeting } from "../app/fleeting.ts";
 import { useShop } from "../app/shop.tsx";
 import { useFormat } from "../app/useFormat.ts";
@@ -43,6 +42,7 @@ export function RunBefore({
   const curve = scheduleCurve(segments, startC);
   const limits = runLimits(run.plan);
   const findings = limits === null ? [] : checkSchedule(segments, { limits, startC });
+  const energyKWh = basis === undefined ? null : energyKWhOf(basis, { segments, startC });
   const refused = startRefusal(run.plan, kilnC);
   const putAway = async (): Promise<void> => {
     const body = { result: "stopped" } as const;
@@ -79,11 +79,11 @@ export function RunBefore({
       <RunPieces run={run} pieces={pieces} isLive={false} />
       <Card title="The plan">
         <ScheduleChart segments={segments} startC={startC} />
-        {basis !== undefined && (
+        {energyKWh !== null && (
           <EnergyFacts
             totalMin={curve.at(-1)?.endMin ?? 0}
             topC={Math.max(startC, ...curve.map(({ toC }) => toC))}
-            energyKWh={kilnEnergy({ segments, startC, kiln: basis.kiln, loadKg: basis.shellKg }).energyKWh}
+            energyKWh={energyKWh}
             kiln={kiln}
           />
         )}

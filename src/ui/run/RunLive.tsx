@@ -2,9 +2,9 @@ import { useMemo } from "react";
 import { streamOf } from "../../logbook/entry.ts";
 import type { Run } from "../../logbook/fireStates.ts";
 import type { Piece } from "../../logbook/piece.ts";
+import { energyKWhOf } from "../../logbook/runBasis.ts";
 import { loggedSegments, readSegments, runStanding, shiftedPlan } from "../../logbook/runStanding.ts";
 import type { Kiln } from "../../logbook/shopThings.ts";
-import { kilnEnergy } from "../../physics/kilnPower.ts";
 import { useFleeting } from "../app/fleeting.ts";
 import { useShop } from "../app/shop.tsx";
 import { useFormat } from "../app/useFormat.ts";
@@ -69,8 +69,7 @@ export function RunLive({ run, pieces, kiln }: Props) {
   const energyKWh =
     basis === undefined || asRead.length === 0
       ? null
-      : kilnEnergy({ segments: asRead, startC: kilnRun.startC, kiln: basis.kiln, loadKg: basis.shellKg })
-          .energyKWh;
+      : energyKWhOf(basis, { segments: asRead, startC: kilnRun.startC });
   const names = pieces.map(({ plan }) => plan.name).join(", ");
 
   return (

@@ -1,6 +1,8 @@
+import { useMemo } from "react";
 import { useParams } from "wouter";
 import { streamOf } from "../../logbook/entry.ts";
 import { isPutAway, type Run } from "../../logbook/fireStates.ts";
+import { soundRun } from "../../logbook/soundRun.ts";
 import { useArchive, useFigures, useRack, useRun } from "../app/live.ts";
 import { paths } from "../app/paths.ts";
 import { Empty } from "../parts/Empty.tsx";
@@ -21,8 +23,10 @@ export function RunPage() {
   const rack = useRack();
   const archive = useArchive();
   const shop = useFigures();
+  // What no kiln could have is named in the log below, and is in none of the figures.
+  const run = useMemo(() => (found === undefined || found === null ? null : soundRun(found.run)), [found]);
   if (found === undefined || rack === undefined || archive === undefined) return null;
-  if (found === null)
+  if (found === null || run === null)
     return (
       <Page title="No such run" back={paths.fire}>
         <Empty title="There is no such run">
@@ -30,7 +34,6 @@ export function RunPage() {
         </Empty>
       </Page>
     );
-  const { run, entries } = found;
   const all = [...rack.map(({ standing }) => standing.piece), ...archive];
   const pieces = run.pieceIds.flatMap((pieceId) => all.find((piece) => piece.id === pieceId) ?? []);
   const kiln = shop?.kilns.find((one) => one.id === run.plan.kilnId) ?? null;
@@ -42,7 +45,7 @@ export function RunPage() {
       ) : (
         <RunLive run={run} pieces={pieces} kiln={kiln} />
       )}
-      <Timeline stream={streamOf("run", run.id)} entries={entries} />
+      <Timeline stream={streamOf("run", run.id)} entries={found.entries} />
     </Page>
   );
 }
