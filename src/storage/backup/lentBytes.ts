@@ -22,6 +22,22 @@ export async function withBytes<T>(
 const leastBytes = 1_000_000;
 
 /**
+ * Readers at work. A browser may clear away a stream that nothing but its own pending read holds on to; the read then
+ * never ends (seen in Chromium 156), and with it the backup it is of.
+ */
+const atWork = new Set<unknown>();
+
+/** Keeps a reader from being cleared away until `work` has ended. */
+export async function holding<T>(reader: unknown, work: () => Promise<T>): Promise<T> {
+  atWork.add(reader);
+  try {
+    return await work();
+  } finally {
+    atWork.delete(reader);
+  }
+}
+
+/**
  * Reads a blob to the front of `buffer`, or of a larger one where it does not hold it, and gives that back; the buffer
  * handed in is used up. Throws where the blob has fewer bytes than it says.
  */
@@ -29,15 +45,17 @@ export async function readInto(blob: Blob, buffer: ArrayBuffer): Promise<ArrayBu
   const { size } = blob;
   const reader = readerInto(blob);
   if (reader === null) return blob.arrayBuffer();
-  let held = buffer.byteLength >= size ? buffer : new ArrayBuffer(Math.max(size, leastBytes));
-  // Each read takes the buffer away and gives it back with more in it.
-  for (let at = 0; at < size;) {
-    const { value } = await reader.read(new Uint8Array(held, at, size - at));
-    if (value === undefined || value.length === 0) throw new Error(`read ${at} bytes, expected ${size}`);
-    held = value.buffer;
-    at += value.length;
-  }
-  return held;
+  return holding(reader, async () => {
+    let held = buffer.byteLength >= size ? buffer : new ArrayBuffer(Math.max(size, leastBytes));
+    // Each read takes the buffer away and gives it back with more in it.
+    for (let at = 0; at < size;) {
+      const { value } = await reader.read(new Uint8Array(held, at, size - at));
+      if (value === undefined || value.length === 0) throw new Error(`read ${at} bytes, expected ${size}`);
+      held = value.buffer;
+      at += value.length;
+    }
+    return held;
+  });
 }
 
 /** Null where the browser can't read into a buffer that is given to it. */

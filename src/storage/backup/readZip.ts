@@ -11,6 +11,7 @@ import {
   zipFormat,
   zipVersion,
 } from "./format.ts";
+import { holding } from "./lentBytes.ts";
 import type { BackupItem, NotABackup, OpenBackup, ReadWork, Unreadable } from "./items.ts";
 import { unpack } from "./packed.ts";
 import { fileAt, salvageZip, type FoundFile } from "./salvageZip.ts";
@@ -242,11 +243,13 @@ async function* keptOf(
 
 /** The lines of a text, the last one too where its end is missing; empty ones left out. */
 export async function* linesOf(text: Blob): AsyncGenerator<string> {
-  const reader = text.stream().pipeThrough(new TextDecoderStream()).getReader();
+  const reader = text.stream().getReader();
+  // Not a stream that decodes: nothing would hold on to the pipe between the two while it waits.
+  const decoder = new TextDecoder();
   let rest = "";
   for (;;) {
-    const { done, value } = await reader.read();
-    const lines = (rest + (value ?? "")).split("\n");
+    const { done, value } = await holding(reader, () => reader.read());
+    const lines = (rest + decoder.decode(value, { stream: !done })).split("\n");
     rest = done ? "" : (lines.pop() ?? "");
     for (const line of lines) if (line !== "") yield line;
     if (done) return;
