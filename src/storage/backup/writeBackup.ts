@@ -5,6 +5,7 @@ import { learningKey } from "../learningRow.ts";
 import { openRaw, rawKeys, rawRow, rawRows, rawRowsOf } from "../rawRows.ts";
 import type { Manifest, Part } from "./format.ts";
 import { fullPart, manifestName, photoName, sealLine, sha256Of, zipFormat, zipVersion } from "./format.ts";
+import { windowBytes } from "./fileWindow.ts";
 import { gathered } from "./gathered.ts";
 import { withBytes } from "./lentBytes.ts";
 import { pack } from "./packed.ts";
@@ -193,16 +194,15 @@ const photoOf = (row: unknown): readonly StoredPhoto[] =>
     ? [{ id: row.id, blob: row.blob }]
     : [];
 
-/** Photos asked of the store at a time; what comes is their names, and their bytes are read a stretch at a time. */
+/** Photos asked of the store at a time: what comes is their names; their bytes are read a stretch at a time. */
 const photosAtOnce = 20;
-const stretchBytes = 4_000_000;
 
 /** Photos that are read with one stream: one for each photo is more for the browser to clear away than its bytes. */
 function* inStretches(photos: readonly StoredPhoto[]): Generator<readonly StoredPhoto[]> {
   let some: StoredPhoto[] = [];
   let bytes = 0;
   for (const photo of photos) {
-    if (some.length > 0 && bytes + photo.blob.size > stretchBytes) {
+    if (some.length > 0 && bytes + photo.blob.size > windowBytes) {
       yield some;
       [some, bytes] = [[], 0];
     }
