@@ -113,7 +113,7 @@ async function unpacked(entry: FileEntry | undefined): Promise<FoundFile | null>
     name: entry.filename,
     bytes: blob.size,
     isCut: false,
-    blob: () => blob,
+    blob: (type) => (type === undefined ? blob : blob.slice(0, blob.size, type)),
     isSound: async (sha256) => sha256 === undefined || (await sha256OfBlob(blob)) === sha256,
   };
 }
@@ -213,7 +213,7 @@ async function photoOf(
   const { id } = told;
   const type = told.type.toLowerCase();
   return isPhoto({ type, size: sound.bytes })
-    ? { kind: "photo", id, type, bytes: sound.bytes, blob: () => sound.blob().slice(0, sound.bytes, type) }
+    ? { kind: "photo", id, type, bytes: sound.bytes, blob: () => sound.blob(type) }
     : bad("not-a-photo");
 }
 

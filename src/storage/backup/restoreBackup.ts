@@ -21,7 +21,7 @@ export type Restored =
 
 const page = 500;
 /** Photos that go in together; they are stretches of the file, and only their names are held. */
-const photosAtOnce = 20;
+const photosAtOnce = 50;
 
 /**
  * Joins a backup to the log: what is new is added, what is here stays as it is, what can't be read is left out.

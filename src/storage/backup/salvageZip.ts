@@ -8,8 +8,8 @@ export type FoundFile = {
   /** What is there of it; less than it was where the zip is cut off within it. */
   readonly bytes: number;
   readonly isCut: boolean;
-  /** Made when it is asked for: a browser keeps a record of every blob. */
-  readonly blob: () => Blob;
+  /** Made when it is asked for, of the type given: a browser keeps a record of every blob. */
+  readonly blob: (type?: string) => Blob;
   /** Whether its bytes are those of this SHA-256; with none, those its head gives the checksum of. */
   readonly isSound: (sha256: string | undefined) => Promise<boolean>;
 };
@@ -51,7 +51,7 @@ function fileOf(zip: FileWindow, { name, dataAt, bytes, sum }: Head): FoundFile 
     name,
     bytes: Math.max(0, end - dataAt),
     isCut,
-    blob: () => zip.file.slice(dataAt, end),
+    blob: (type) => zip.file.slice(dataAt, end, type),
     isSound: async (sha256) =>
       !isCut &&
       zip.lend(dataAt, bytes, async (own) =>
