@@ -17,13 +17,16 @@ import { learnGains, wallReads, weighedCoats } from "../logbook/drying/learnedGa
 import { shellCost } from "../logbook/piece/pieceCost.ts";
 import { shellCourse } from "../logbook/pour/pourCourse.ts";
 import { pourStanding, sensedRun } from "../logbook/pour/pourStanding.ts";
-import { peakAndHold, readSegments, runStanding } from "../logbook/fire/runStanding.ts";
+import { peakAndHold, readSegments, runStanding, plannedSegments } from "../logbook/fire/runStanding.ts";
 import { stockView } from "../logbook/shop/stockView.ts";
-import { findingsFor, reviewFindingsFor } from "../rules/all.ts";
-import { bodySchemas } from "../logbook/entries/allBodies.ts";
 import { dipProposal } from "../logbook/dip/dipProposal.ts";
+import type { Run } from "../logbook/fire/fireStates.ts";
+import { energyKWhOf } from "../logbook/fire/runBasis.ts";
+import { soundRun } from "../logbook/fire/soundRun.ts";
 import type { Bucket } from "../logbook/piece/piece.ts";
 import type { Standing } from "../logbook/piece/standing.ts";
+import { findingsFor, reviewFindingsFor } from "../rules/all.ts";
+import { bodySchemas } from "../logbook/entries/allBodies.ts";
 import { dueTimes } from "../ui/base/alarm/dueTimes.ts";
 import { runDues } from "../ui/fire/run/runDues.ts";
 import { bucketSpans } from "../ui/making/timeline/bucketSpans.ts";
@@ -54,6 +57,15 @@ function askedOfTime(standings: readonly Standing[], buckets: readonly Bucket[])
     wishes,
     dipProposal({ wishes: wanted, hours, now }),
   ];
+}
+
+/** Energy of a run as it was planned and as it was read, as its page shows it. */
+function energiesOf({ plan, segments, startedAt, startedC, readings }: Run): unknown {
+  const startC = startedC ?? plan.startC;
+  const asRead = readSegments(readings, { startedAt: startedAt ?? now, startC });
+  return [plannedSegments(segments), asRead].map((steps) =>
+    plan.basis === undefined ? null : energyKWhOf(plan.basis, { segments: steps, startC }),
+  );
 }
 
 /** All that screens ask of a log. */
@@ -101,6 +113,7 @@ function allThatIsAsked(entries: readonly Entry[]): unknown {
       peakAndHold(run.readings),
       readSegments(run.readings, { startedAt: run.startedAt ?? now, startC: run.startedC ?? 20 }),
       sensedRun(run, now),
+      energiesOf(soundRun(run)),
     ]),
     melts.map((melt) => meltSeen(melt, shop)),
     lossMemory({ family: "bronze", melts, shop }),

@@ -3,7 +3,7 @@ import type { ShopDb } from "./rows.ts";
 const photoMaxBytes = 15_000_000;
 
 /** A picture made of dots and of a bearable size; a drawing can hold a script and is none. */
-export const isPhoto = ({ type, size }: Blob): boolean =>
+export const isPhoto = ({ type, size }: Pick<Blob, "type" | "size">): boolean =>
   /^image\/(?!svg)[a-z0-9.+-]{1,40}$/.test(type) && size <= photoMaxBytes;
 
 /** Keeps a picture under the id its entry names; it is in the store when this resolves. */

@@ -52,20 +52,16 @@ export async function* rawRows(
   const keys = await rawKeys(db, table);
   for (let start = 0; start < keys.length; start += page) {
     const some = keys.slice(start, start + page);
-    yield await readSome(db, table, { keys: some, onUnreadable });
+    yield await rawRowsOf(db, table, some, onUnreadable);
   }
 }
 
-async function readSome(
+/** The rows of these keys, as far as they can be read. */
+export async function rawRowsOf(
   db: IDBDatabase,
   table: string,
-  {
-    keys,
-    onUnreadable,
-  }: {
-    readonly keys: readonly IDBValidKey[];
-    readonly onUnreadable?: ((key: IDBValidKey) => void) | undefined;
-  },
+  keys: readonly IDBValidKey[],
+  onUnreadable?: (key: IDBValidKey) => void,
 ): Promise<readonly unknown[]> {
   const rows = await Promise.allSettled(keys.map((key) => rawRow(db, table, key)));
   return rows.flatMap((row, i): readonly unknown[] => {

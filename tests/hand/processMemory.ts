@@ -17,11 +17,18 @@ function familyOf(first: number): readonly number[] {
   return [...parents.keys()].filter(isOurs);
 }
 
-/** Memory of a process with its share of what it has in common with others (Pss), MB. */
+/**
+ * Memory of a process that must be kept, MB: its own pages (scripts, their buffers, what the browser keeps of blobs)
+ * and its share of memory it has in common with others. Pages of program files are left out: they are read again from
+ * the disk when they are needed, and a process's share of them changes with the other browsers on the machine.
+ */
 function megabytesOf(id: number): number {
   try {
-    const found = /^Pss:\s+(\d+) kB/m.exec(readFileSync(`/proc/${id}/smaps_rollup`, "utf8"));
-    return Number(found?.[1] ?? 0) / 1000;
+    const rollup = readFileSync(`/proc/${id}/smaps_rollup`, "utf8");
+    const kilobytes = ["Pss_Anon", "Pss_Shmem"].map((name) =>
+      Number(new RegExp(`^${name}:\\s+(\\d+) kB`, "m").exec(rollup)?.[1] ?? 0),
+    );
+    return kilobytes.reduce((sum, kB) => sum + kB, 0) / 1000;
   } catch {
     return 0;
   }

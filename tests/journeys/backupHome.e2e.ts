@@ -2,6 +2,7 @@ import { mkdtemp, rm } from "node:fs/promises";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { expect, test, type Page } from "@playwright/test";
+import { fillShop, sumOfShop } from "../hand/fullShop.ts";
 import { likeAPhone, restoreBackup, saveBackup } from "./backups.ts";
 import { handsOn } from "./hands.ts";
 import { makerAt } from "./maker.ts";
@@ -163,5 +164,40 @@ test("killed during a restore, the log is the old one or the whole new one", asy
     await browser.kill();
     await site.close();
     await rm(profile, { recursive: true, force: true, maxRetries: 5 });
+  }
+});
+
+/** Has the browser clear away all that nothing holds on to, over and over, while `work` goes on. */
+async function whileClearingAway<T>(page: Page, work: () => Promise<T>): Promise<T> {
+  const session = await page.context().newCDPSession(page);
+  let isOver = false;
+  const clearing = (async () => {
+    while (!isOver) await session.send("HeapProfiler.collectGarbage");
+  })();
+  try {
+    return await work();
+  } finally {
+    isOver = true;
+    await clearing;
+  }
+}
+
+test("a backup is read and restored to its end while the browser clears away what nothing holds", async ({
+  page,
+}) => {
+  await likeAPhone(page);
+  const [old, fresh] = [await serveBuilt(), await serveBuilt()];
+  try {
+    await page.goto(`${old.url}/settings`);
+    await expect(page.getByRole("button", { name: "Save a backup" })).toBeVisible();
+    await fillShop(page, { entries: 3000, photos: 40, photoBytes: 300_000 });
+    const own = await sumOfShop(page);
+    const file = await saveBackup(page);
+    await page.goto(`${fresh.url}/settings`);
+    await whileClearingAway(page, () => restoreBackup(page, file));
+    expect(await sumOfShop(page)).toBe(own);
+  } finally {
+    await old.close();
+    await fresh.close();
   }
 });

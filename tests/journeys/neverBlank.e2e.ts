@@ -8,6 +8,80 @@ const heading = (page: Page, name: string) => page.getByRole("heading", { level:
 const key = (page: Page, name: string) => page.getByRole("button", { name });
 const rack = (page: Page) => page.getByRole("list", { name: "Pieces in work" });
 
+const hour = 3_600_000;
+const noon = Date.UTC(2026, 2, 2, 12);
+
+/**
+ * Makes the store as an older program did, before the app is opened for the first time, with a piece for each name in
+ * its log and no summaries. A page of nothing is left open on it where `isHeld`.
+ */
+async function olderStore(
+  page: Page,
+  { url, names = [], isHeld }: { url: string; names?: readonly string[]; isHeld: boolean },
+): Promise<void> {
+  await page.route("**/older", (route) => route.fulfill({ contentType: "text/html", body: "<p>older</p>" }));
+  await page.goto(`${url}/older`);
+  const lines = names.map((name, i) => ({
+    id: `line-${i}`,
+    stream: `piece/p${i}`,
+    type: "piece-started",
+    at: noon + i * hour,
+    recordedAt: noon + i * hour,
+    zone: "UTC",
+    device: "d",
+    version: 2,
+    body: { plan: { name }, roomId: "first" },
+  }));
+  await page.evaluate(
+    ([rows, stays]) =>
+      new Promise<void>((done, fail) => {
+        const asking = indexedDB.open("dipbook", 10);
+        asking.addEventListener("upgradeneeded", () => {
+          const { result } = asking;
+          const entries = result.createObjectStore("entries", { keyPath: "id" });
+          entries.createIndex("[stream+at]", ["stream", "at"]);
+          for (const row of rows) entries.add(row);
+          result
+            .createObjectStore("projections", { keyPath: "stream" })
+            .createIndex("[kind+shelf]", ["kind", "shelf"]);
+          result.createObjectStore("photos", { keyPath: "id" });
+          result.createObjectStore("settings", { keyPath: "key" });
+          result.createObjectStore("drafts", { keyPath: "key" });
+        });
+        asking.addEventListener("success", () => {
+          if (!stays) asking.result.close();
+          done();
+        });
+        asking.addEventListener("error", fail);
+      }),
+    [lines, isHeld] as const,
+  );
+}
+
+/** Lets the second summary that is written wait, its transaction open, until `letGo` is called in the page. */
+const holdUpgrade = (page: Page): Promise<unknown> =>
+  page.addInitScript(() => {
+    const put = Reflect.get<IDBObjectStore, "put">(IDBObjectStore.prototype, "put");
+    let [written, isLetGo] = [0, false];
+    Object.assign(window, { letGo: () => (isLetGo = true) });
+    IDBObjectStore.prototype.put = function (this: IDBObjectStore, ...row: [unknown, IDBValidKey?]) {
+      const asking = put.apply(this, row);
+      if (this.name !== "projections" || ++written !== 2) return asking;
+      const wait = (event: Event): void => {
+        if (isLetGo) return;
+        event.stopImmediatePropagation();
+        // A transaction that is asked nothing ends by itself.
+        const again = (): void => {
+          if (isLetGo) asking.dispatchEvent(new Event("success"));
+          else this.count().addEventListener("success", again);
+        };
+        again();
+      };
+      asking.addEventListener("success", wait);
+      return asking;
+    };
+  });
+
 test.describe("a store that can't be opened is said on a plain page", () => {
   let site: Site;
   test.beforeEach(async () => {
@@ -71,36 +145,29 @@ test.describe("a store that can't be opened is said on a plain page", () => {
 
   test("an older tab that holds the store, until it is closed", async ({ page }) => {
     // An older program is one whose store has a lower version and that does not let go when asked.
-    await page.route("**/older", (route) =>
-      route.fulfill({ contentType: "text/html", body: "<p>older</p>" }),
-    );
-    await page.goto(`${site.url}/older`);
-    await page.evaluate(
-      () =>
-        new Promise((done, fail) => {
-          const asking = indexedDB.open("dipbook", 10);
-          asking.addEventListener("upgradeneeded", () => {
-            const { result } = asking;
-            result
-              .createObjectStore("entries", { keyPath: "id" })
-              .createIndex("[stream+at]", ["stream", "at"]);
-            result
-              .createObjectStore("projections", { keyPath: "stream" })
-              .createIndex("[kind+shelf]", ["kind", "shelf"]);
-            result.createObjectStore("photos", { keyPath: "id" });
-            result.createObjectStore("settings", { keyPath: "key" });
-            result.createObjectStore("drafts", { keyPath: "key" });
-          });
-          asking.addEventListener("success", done);
-          asking.addEventListener("error", fail);
-        }),
-    );
+    await olderStore(page, { url: site.url, isHeld: true });
     const second = await page.context().newPage();
     await second.goto(site.url);
     await expect(heading(second, "Another tab has an older Dipbook open")).toBeVisible();
     await page.close();
     await expect(second.getByRole("navigation", { name: "Main" })).toBeVisible();
     await expect(heading(second, "Another tab has an older Dipbook open")).toBeHidden();
+  });
+
+  test("an upgrade that runs shows how far it is, with nothing to press, and ends in the app", async ({
+    page,
+  }) => {
+    await olderStore(page, { url: site.url, names: ["Badger", "Heron", "Otter"], isHeld: false });
+    await holdUpgrade(page);
+    await page.goto(site.url);
+    await expect(heading(page, "Getting the log ready for this version")).toBeVisible();
+    await expect(page.getByText("1 of 3 pieces, rooms and runs.")).toBeVisible();
+    await expect(page.getByText(/^Leave this page open\./)).toBeVisible();
+    await expect(page.getByRole("button")).toHaveCount(0);
+    await page.evaluate(() => (Reflect.get(window, "letGo") as () => void)());
+    await expect(rack(page).getByText("Otter", { exact: true })).toBeVisible();
+    await expect(rack(page).getByText("Badger", { exact: true })).toBeVisible();
+    await expect(heading(page, "Getting the log ready for this version")).toBeHidden();
   });
 
   test("a store of a newer program, from which a backup can still be saved", async ({ page }) => {
@@ -182,3 +249,24 @@ for (const how of ["null", "hollow"] as const)
     await expect(rack(page).getByText("Badger", { exact: true })).toBeVisible();
     await expect(page.getByText(/can't be shown here/)).toBeHidden();
   });
+
+test("a sum that throws in the running app makes a card of its piece, and the others go on", async ({
+  page,
+}) => {
+  await visitOnceThenOffline(page, "2026-03-02T08:00:00+01:00");
+  const maker = makerAt(page, handsOn(page));
+  await maker.startPiece("Badger");
+  await maker.startPiece("Gate finial");
+  const card = page.getByRole("region", { name: "Badger can't be shown here" });
+  await spoilRow(page, "Badger", "hollow");
+  // The next thing that is logged has the rack worked out again, the page still the same.
+  await maker.startPiece("Otter", { recipe: "General bronze (9 coats)" });
+  await expect(card).toBeVisible();
+  await expect(card.getByText(/^What went wrong: ./)).toBeVisible();
+  await expect(rack(page).getByText("Gate finial", { exact: true })).toBeVisible();
+  await maker.dipCoat("Prime", "Otter");
+  await expect(rack(page).getByRole("link", { name: /Otter/ })).toContainText("1/");
+  await maker.tap(card.getByRole("link", { name: "Open its log" }));
+  await maker.onScreen("Badger");
+  await expect(maker.logLines()).toHaveCount(1);
+});

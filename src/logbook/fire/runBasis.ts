@@ -1,8 +1,9 @@
-import type { FiringFor, FiringLimits } from "../../physics/heat/firingLimits.ts";
+import { type FiringFor, type FiringLimits, firingLimits } from "../../physics/heat/firingLimits.ts";
 import { planFiring, type FiringRefusal } from "../../physics/heat/firingSchedule.ts";
-import { firingLimits } from "../../physics/heat/firingLimits.ts";
 import { burningPatternOf, firingShellOf } from "../../trade/firingFigures.ts";
 import type { RunBasis, RunPurpose } from "../entries/fireBodies.ts";
+import type { Segment } from "../../physics/heat/firingSegments.ts";
+import { kilnEnergy } from "../../physics/heat/kilnPower.ts";
 import type { Run } from "./fireStates.ts";
 
 /** The plan's question in the words of physics; null for a pattern nobody knows how it burns. */
@@ -38,6 +39,12 @@ export function runLimits({ basis, purpose, startC }: Run["plan"]): FiringLimits
   const asked = basis === undefined ? null : firingForOf(purpose, { basis, startC });
   return asked && sumOrNull(() => firingLimits(asked));
 }
+
+/** Energy of steps in the kiln a run was planned for, kWh; null where no kiln has the figures of the plan. */
+export const energyKWhOf = (
+  { kiln, shellKg }: Pick<RunBasis, "kiln" | "shellKg">,
+  { segments, startC }: { readonly segments: readonly Segment[]; readonly startC: number },
+): number | null => sumOrNull(() => kilnEnergy({ segments, startC, kiln, loadKg: shellKg }).energyKWh);
 
 function sumOrNull<T>(sum: () => T): T | null {
   try {

@@ -12,11 +12,19 @@ export type Unreadable =
   /** A part of which each line is sound, and the whole is not what was written. */
   | "not-all-there";
 
+/** A photo in a backup; its blob is made when it is asked for. */
+export type FoundPhoto = {
+  readonly id: string;
+  readonly type: string;
+  readonly bytes: number;
+  readonly blob: () => Blob;
+};
+
 /** One thing in a backup, as far as it could be read; `place` counts lines from 1 over the whole backup. */
 export type BackupItem =
   | { readonly kind: "line"; readonly place: number; readonly row: unknown; readonly mayBeAside: boolean }
   | { readonly kind: "bad-line"; readonly place: number; readonly why: Unreadable }
-  | { readonly kind: "photo"; readonly id: string; readonly blob: Blob }
+  | ({ readonly kind: "photo" } & FoundPhoto)
   | { readonly kind: "bad-photo"; readonly name: string; readonly why: Unreadable }
   | { readonly kind: "kept"; readonly table: CopiedTable; readonly row: unknown }
   | { readonly kind: "bad-kept"; readonly table: string; readonly why: Unreadable };

@@ -7,11 +7,11 @@ const lockName = "dipbook-restore";
 export const whileRestoring = <T>(work: () => Promise<T>): Promise<T> =>
   "locks" in navigator ? navigator.locks.request(lockName, work) : work();
 
-/** Puts a photo in and notes it, in one transaction. */
-export const putPhotoAside = (db: ShopDb, photo: PhotoRow): Promise<void> =>
+/** Puts photos in and notes them, in one transaction. */
+export const putPhotosAside = (db: ShopDb, photos: readonly PhotoRow[]): Promise<void> =>
   db.transaction("rw", db.journal, db.photos, async () => {
-    await db.photos.add(photo);
-    await db.journal.put({ key: `photo/${photo.id}`, photoId: photo.id });
+    await db.photos.bulkAdd(photos);
+    await db.journal.bulkPut(photos.map(({ id }) => ({ key: `photo/${id}`, photoId: id })));
   });
 
 export const putPatternAside = (db: ShopDb, pattern: PatternRow): Promise<void> =>

@@ -11,14 +11,51 @@ export async function withBytes<T>(
   blob: Blob,
   work: (bytes: Uint8Array<ArrayBuffer>) => T | Promise<T>,
 ): Promise<T> {
-  const reader = readerInto(blob);
-  if (reader === null) return work(new Uint8Array(await blob.arrayBuffer()));
-  const { bytes, buffer } = await filled(reader, { buffer: spareOf(blob.size), size: blob.size });
+  const buffer = await readInto(blob, spare.pop() ?? new ArrayBuffer(0));
   try {
-    return await work(bytes);
+    return await work(new Uint8Array(buffer, 0, blob.size));
   } finally {
     if (spare.length < mostSpare && buffer.byteLength <= largestSpare) spare.push(buffer);
   }
+}
+
+const leastBytes = 1_000_000;
+
+/**
+ * Readers at work. A browser may clear away a stream that nothing but its own pending read holds on to; the read then
+ * never ends (seen in Chromium 156), and with it the backup it is of.
+ */
+const atWork = new Set<unknown>();
+
+/** Keeps a reader from being cleared away until `work` has ended. */
+export async function holding<T>(reader: unknown, work: () => Promise<T>): Promise<T> {
+  atWork.add(reader);
+  try {
+    return await work();
+  } finally {
+    atWork.delete(reader);
+  }
+}
+
+/**
+ * Reads a blob to the front of `buffer`, or of a larger one where it does not hold it, and gives that back; the buffer
+ * handed in is used up. Throws where the blob has fewer bytes than it says.
+ */
+export async function readInto(blob: Blob, buffer: ArrayBuffer): Promise<ArrayBuffer> {
+  const { size } = blob;
+  const reader = readerInto(blob);
+  if (reader === null) return blob.arrayBuffer();
+  return holding(reader, async () => {
+    let held = buffer.byteLength >= size ? buffer : new ArrayBuffer(Math.max(size, leastBytes));
+    // Each read takes the buffer away and gives it back with more in it.
+    for (let at = 0; at < size;) {
+      const { value } = await reader.read(new Uint8Array(held, at, size - at));
+      if (value === undefined || value.length === 0) throw new Error(`read ${at} bytes, expected ${size}`);
+      held = value.buffer;
+      at += value.length;
+    }
+    return held;
+  });
 }
 
 /** Null where the browser can't read into a buffer that is given to it. */
@@ -28,27 +65,4 @@ function readerInto(blob: Blob): ReadableStreamBYOBReader | null {
   } catch {
     return null;
   }
-}
-
-function spareOf(bytes: number): ArrayBuffer {
-  const found = spare.pop();
-  return found !== undefined && found.byteLength >= bytes
-    ? found
-    : new ArrayBuffer(Math.max(bytes, 1_000_000));
-}
-
-/** Each read takes the buffer away and gives it back with more in it. */
-async function filled(
-  reader: ReadableStreamBYOBReader,
-  { buffer, size }: { readonly buffer: ArrayBuffer; readonly size: number },
-): Promise<{ readonly bytes: Uint8Array<ArrayBuffer>; readonly buffer: ArrayBuffer }> {
-  let held = buffer;
-  let at = 0;
-  while (at < size) {
-    const { value } = await reader.read(new Uint8Array(held, at, size - at));
-    if (value === undefined || value.length === 0) throw new Error(`read ${at} bytes, expected ${size}`);
-    held = value.buffer;
-    at += value.length;
-  }
-  return { bytes: new Uint8Array(held, 0, at), buffer: held };
 }

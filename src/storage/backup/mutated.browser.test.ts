@@ -51,7 +51,7 @@ async function readOf(file: Blob): Promise<CameIn> {
   const photos: { readonly id: string; readonly blob: Blob }[] = [];
   if ("code" in opened) return { rows, photos };
   for await (const item of opened.items({}))
-    if (item.kind === "photo") photos.push(item);
+    if (item.kind === "photo") photos.push({ id: item.id, blob: item.blob() });
     else if (item.kind === "line") {
       const judged = judgeRow(item.row, item.mayBeAside);
       if (judged.kind !== "bad") rows.push(judged.row);

@@ -2,7 +2,7 @@ import { crc32 } from "../../geometry/read/crc32.ts";
 import type { ParseFault } from "../entrySchema.ts";
 import type { ShopDb, StoredEntry } from "../rows.ts";
 import { withBytes } from "./lentBytes.ts";
-import type { BackupHead, NotABackup, OpenBackup, ReadWork, Unreadable } from "./items.ts";
+import type { BackupHead, FoundPhoto, NotABackup, OpenBackup, ReadWork, Unreadable } from "./items.ts";
 import { canonical, judgeRow } from "./judgeRow.ts";
 import { openBackup } from "./openBackup.ts";
 import type { CopiedTable } from "./writeBackup.ts";
@@ -79,6 +79,7 @@ async function lookThrough(
   // The same line twice in one file is one; twice with other content is a clash.
   const seen = new Map<string, number>();
   const photoSizes = new Map<string, number>();
+  const photosHere = await photoIdsIn(db);
   let waiting: StoredEntry[] = [];
   const compare = async (): Promise<void> => {
     const there = db === null ? [] : await db.entries.bulkGet(waiting.map(({ id }) => id));
@@ -111,9 +112,9 @@ async function lookThrough(
       case "photo": {
         photos.found += 1;
         const size = photoSizes.get(item.id);
-        photoSizes.set(item.id, size ?? item.blob.size);
-        const here = db === null ? "fresh" : await comparePhoto(db, item);
-        const is = size === undefined ? here : size === item.blob.size ? "already" : "clash";
+        photoSizes.set(item.id, size ?? item.bytes);
+        const here = db !== null && photosHere.has(item.id) ? await comparePhoto(db, item) : "fresh";
+        const is = size === undefined ? here : size === item.bytes ? "already" : "clash";
         if (is === "clash") photos.clashes.push(item.id);
         else photos[is] += 1;
         break;
@@ -135,14 +136,18 @@ async function lookThrough(
 /** Enough of a row to tell its twin by, so that a log of any length is looked through without being held. */
 const sumOfText = (text: string): number => crc32(0, utf8.encode(text));
 
+/** Asked once: asking the store for each photo leaves it a transaction to clear away for each. */
+export const photoIdsIn = async (db: ShopDb | null): Promise<ReadonlySet<string>> =>
+  new Set(db === null ? [] : await db.photos.toCollection().primaryKeys());
+
 /** Whether a photo of this id is here, with the same bytes or with others. */
-export async function comparePhoto(
+async function comparePhoto(
   db: ShopDb,
-  { id, blob }: { readonly id: string; readonly blob: Blob },
+  { id, type, bytes, blob }: FoundPhoto,
 ): Promise<"fresh" | "already" | "clash"> {
   const twin = (await db.photos.get(id))?.blob;
   if (twin === undefined) return "fresh";
-  return twin.size === blob.size && twin.type === blob.type && (await haveSameBytes(twin, blob))
+  return twin.size === bytes && twin.type === type && (await haveSameBytes(twin, blob()))
     ? "already"
     : "clash";
 }

@@ -115,7 +115,7 @@ function photoOf(value: unknown, number: number): BackupItem {
   const blob = bytes !== null && typeof type === "string" ? new Blob([bytes], { type }) : null;
   return name === null || blob === null || !isPhoto(blob)
     ? { kind: "bad-photo", name: name ?? String(number), why: "not-a-photo" }
-    : { kind: "photo", id: name, blob };
+    : { kind: "photo", id: name, type: blob.type, bytes: blob.size, blob: () => blob };
 }
 
 function fromBase64(data: string): Uint8Array<ArrayBuffer> | null {

@@ -1,5 +1,6 @@
 import { BlobReader, BlobWriter, ZipReader, configure, type FileEntry } from "@zip.js/zip.js/lib/zip-core.js";
 import { isPhoto } from "../photos.ts";
+import { windowOn, type FileWindow } from "./fileWindow.ts";
 import type { Manifest, Part } from "./format.ts";
 import {
   manifestName,
@@ -10,6 +11,7 @@ import {
   zipFormat,
   zipVersion,
 } from "./format.ts";
+import { holding } from "./lentBytes.ts";
 import type { BackupItem, NotABackup, OpenBackup, ReadWork, Unreadable } from "./items.ts";
 import { unpack } from "./packed.ts";
 import { fileAt, salvageZip, type FoundFile } from "./salvageZip.ts";
@@ -22,15 +24,17 @@ type ZipFile = {
   readonly name: string;
   readonly bytes: number;
   /** Null where the bytes are not what they were by `sha256`, or, where that is lost, by the checksum beside them. */
-  readonly read: (sha256: string | undefined) => Promise<Blob | null>;
+  readonly read: (sha256: string | undefined) => Promise<SoundFile | null>;
   /** The bytes as far as they are there, sound or not: their lines have checksums of their own. */
   readonly raw: () => Promise<Blob>;
 };
+type SoundFile = Pick<FoundFile, "bytes" | "blob">;
 
 /** Opens a backup of version 2, whole or damaged. */
 export async function openZip(file: Blob): Promise<OpenBackup | NotABackup> {
-  const salvage = onceSalvaged(file);
-  const listed = await filesOf(file, salvage);
+  const zip = windowOn(file);
+  const salvage = onceSalvaged(zip);
+  const listed = await filesOf(zip, salvage);
   const files = listed ?? (await salvage());
   const manifest = await manifestOf(files);
   if (manifest !== null && "code" in manifest) return manifest;
@@ -48,70 +52,98 @@ export async function openZip(file: Blob): Promise<OpenBackup | NotABackup> {
   };
 }
 
-async function filesOf(file: Blob, salvage: Salvage): Promise<readonly ZipFile[] | null> {
-  const zip = new ZipReader(new BlobReader(file));
+async function filesOf(zip: FileWindow, salvage: Salvage): Promise<readonly ZipFile[] | null> {
   try {
     const files: ZipFile[] = [];
-    for await (const entry of zip.getEntriesGenerator())
-      if (!entry.directory) files.push(listedFile(file, entry, salvage));
+    const packed = oncePacked(zip.file);
+    for await (const entry of entriesOf(zip.file)) files.push(listedFile(zip, entry, { salvage, packed }));
     return files;
   } catch {
     return null;
   }
 }
 
+async function* entriesOf(file: Blob): AsyncGenerator<FileEntry> {
+  for await (const entry of new ZipReader(new BlobReader(file)).getEntriesGenerator())
+    if (!entry.directory) yield entry;
+}
+
 /** A file as the zip's list has it; where the list no longer leads to it, it is looked for by its own head. */
-function listedFile(zip: Blob, entry: FileEntry, salvage: Salvage): ZipFile {
-  const { filename: name } = entry;
+function listedFile(
+  zip: FileWindow,
+  // The whole entry is not kept: those of a large backup would come to tens of megabytes.
+  { filename: name, offset, uncompressedSize: bytes }: FileEntry,
+  { salvage, packed }: { readonly salvage: Salvage; readonly packed: Packed },
+): ZipFile {
   const found = async (): Promise<ZipFile | undefined> => (await salvage()).find((one) => one.name === name);
   const listed = async (): Promise<FoundFile | null> => {
-    const file = await fileAt(zip, entry.offset);
-    if (file?.name === name && file.blob.size === entry.uncompressedSize) return file;
-    // Packed: somebody took the backup apart and zipped it again.
-    const blob = await entry.getData(new BlobWriter(), { checkCrc32: true }).catch(() => null);
-    return blob === null ? null : { name, blob, isCut: false, isSound: async () => true };
+    const file = await fileAt(zip, offset);
+    return file?.name === name && file.bytes === bytes ? file : unpacked((await packed()).get(offset));
   };
   return {
     name,
-    bytes: entry.uncompressedSize,
-    read: async (sha256) =>
-      (await soundBlob(await listed(), sha256)) ?? (await (await found())?.read(sha256)) ?? null,
-    raw: async () => (await listed())?.blob ?? (await (await found())?.raw()) ?? new Blob([]),
+    bytes,
+    read: async (sha256) => {
+      const file = await listed();
+      if (file !== null && (await file.isSound(sha256))) return file;
+      return (await (await found())?.read(sha256)) ?? null;
+    },
+    raw: async () => (await listed())?.blob() ?? (await (await found())?.raw()) ?? new Blob([]),
   };
 }
 
-async function soundBlob(file: FoundFile | null, sha256: string | undefined): Promise<Blob | null> {
-  if (file === null || file.isCut) return null;
-  const isSound = sha256 === undefined ? await file.isSound() : (await sha256OfBlob(file.blob)) === sha256;
-  return isSound ? file.blob : null;
+type Packed = () => Promise<ReadonlyMap<number, FileEntry>>;
+
+/** The zip's list by where each file lies in it, read a second time where a file is not just stored. */
+function oncePacked(file: Blob): Packed {
+  let made: Promise<ReadonlyMap<number, FileEntry>> | null = null;
+  const read = async (): Promise<ReadonlyMap<number, FileEntry>> => {
+    const entries = new Map<number, FileEntry>();
+    for await (const entry of entriesOf(file)) entries.set(entry.offset, entry);
+    return entries;
+  };
+  return () => (made ??= read());
+}
+
+/** A packed file: somebody took the backup apart and zipped it again. */
+async function unpacked(entry: FileEntry | undefined): Promise<FoundFile | null> {
+  const blob = await entry?.getData(new BlobWriter(), { checkCrc32: true }).catch(() => null);
+  if (entry === undefined || blob === undefined || blob === null) return null;
+  return {
+    name: entry.filename,
+    bytes: blob.size,
+    isCut: false,
+    blob: (type) => (type === undefined ? blob : blob.slice(0, blob.size, type)),
+    isSound: async (sha256) => sha256 === undefined || (await sha256OfBlob(blob)) === sha256,
+  };
 }
 
 type Salvage = () => Promise<readonly ZipFile[]>;
 
 /** The whole file is looked through once at most, and only where its list fails. */
-function onceSalvaged(file: Blob): Salvage {
+function onceSalvaged(zip: FileWindow): Salvage {
   let made: Promise<readonly ZipFile[]> | null = null;
-  return () => (made ??= salvaged(file));
+  return () => (made ??= salvaged(zip));
 }
 
-async function salvaged(file: Blob): Promise<readonly ZipFile[]> {
+async function salvaged(zip: FileWindow): Promise<readonly ZipFile[]> {
   const files: ZipFile[] = [];
-  for await (const found of salvageZip(file))
+  for await (const found of salvageZip(zip))
     files.push({
       name: found.name,
-      bytes: found.blob.size,
-      read: (sha256) => soundBlob(found, sha256),
-      raw: async () => found.blob,
+      bytes: found.bytes,
+      read: async (sha256) => ((await found.isSound(sha256)) ? found : null),
+      raw: async () => found.blob(),
     });
   return files;
 }
 
 async function manifestOf(files: readonly ZipFile[]): Promise<Manifest | NotABackup | null> {
-  const blob = await files.find(({ name }) => name === manifestName)?.read(undefined);
-  if (blob === undefined || blob === null) return null;
+  const file = await files.find(({ name }) => name === manifestName)?.read(undefined);
+  if (file === undefined || file === null) return null;
   let value: unknown;
   try {
-    value = JSON.parse(await blob.text());
+    value = JSON.parse(await file.blob().text());
   } catch {
     return null;
   }
@@ -176,10 +208,13 @@ async function photoOf(
   const told = manifest === null ? photoOfName(name) : part?.photo;
   const bad = (why: Unreadable): BackupItem => ({ kind: "bad-photo", name: told?.id ?? name, why });
   if (told === null || told === undefined) return bad("not-a-photo");
-  const blob = await file.read(part?.sha256);
-  if (blob === null) return bad("checksum");
-  const photo = blob.slice(0, blob.size, told.type);
-  return isPhoto(photo) ? { kind: "photo", id: told.id, blob: photo } : bad("not-a-photo");
+  const sound = await file.read(part?.sha256);
+  if (sound === null) return bad("checksum");
+  const { id } = told;
+  const type = told.type.toLowerCase();
+  return isPhoto({ type, size: sound.bytes })
+    ? { kind: "photo", id, type, bytes: sound.bytes, blob: () => sound.blob(type) }
+    : bad("not-a-photo");
 }
 
 async function* keptOf(
@@ -190,7 +225,8 @@ async function* keptOf(
   if (file === undefined) return;
   const binary = async (n: number): Promise<Blob | null> => {
     const wanted = `kept/${String(n).padStart(5, "0")}.bin`;
-    return (await files.find(({ name }) => name === wanted)?.read(parts.get(wanted)?.sha256)) ?? null;
+    const sound = await files.find(({ name }) => name === wanted)?.read(parts.get(wanted)?.sha256);
+    return sound?.blob() ?? null;
   };
   for await (const line of linesOf(await file.raw())) {
     const read = unsealLine(line);
@@ -207,11 +243,13 @@ async function* keptOf(
 
 /** The lines of a text, the last one too where its end is missing; empty ones left out. */
 export async function* linesOf(text: Blob): AsyncGenerator<string> {
-  const reader = text.stream().pipeThrough(new TextDecoderStream()).getReader();
+  const reader = text.stream().getReader();
+  // Not a stream that decodes: nothing would hold on to the pipe between the two while it waits.
+  const decoder = new TextDecoder();
   let rest = "";
   for (;;) {
-    const { done, value } = await reader.read();
-    const lines = (rest + (value ?? "")).split("\n");
+    const { done, value } = await holding(reader, () => reader.read());
+    const lines = (rest + decoder.decode(value, { stream: !done })).split("\n");
     rest = done ? "" : (lines.pop() ?? "");
     for (const line of lines) if (line !== "") yield line;
     if (done) return;

@@ -1,19 +1,18 @@
 import { isOutOfSpace } from "../quota.ts";
 import { refold } from "../rebuild.ts";
-import type { KeyedRow, ShopDb, StoredEntry } from "../rows.ts";
-import type { PatternRow } from "../rows.ts";
+import type { KeyedRow, PatternRow, PhotoRow, ShopDb, StoredEntry } from "../rows.ts";
 import type { BackupItem, NotABackup, ReadWork } from "./items.ts";
 import {
   closeJournal,
   noteReplaced,
   putPatternAside,
-  putPhotoAside,
   sweep,
   whileRestoring,
+  putPhotosAside,
 } from "./journal.ts";
 import { canonical, judgeRow } from "./judgeRow.ts";
 import { openBackup } from "./openBackup.ts";
-import { comparePhoto } from "./previewBackup.ts";
+import { photoIdsIn } from "./previewBackup.ts";
 import type { CopiedTable } from "./writeBackup.ts";
 
 export type Restored =
@@ -27,6 +26,8 @@ export type Restored =
   | { readonly ok: false; readonly why: NotABackup | { readonly code: "out-of-space" } };
 
 const page = 500;
+/** Photos that go in together; they are stretches of the file, and only their names are held. */
+const photosAtOnce = 50;
 
 /**
  * Joins a backup to the log: what is new is added, what is here stays as it is, what can't be read is left out.
@@ -63,7 +64,15 @@ async function restore(
 
 /** Puts photos and meshes in the store and entries beside the log; gives how many photos were new. */
 async function putAside(db: ShopDb, items: AsyncGenerator<BackupItem>, settings: boolean): Promise<number> {
+  // What is here stays, whether or not it has the same bytes.
+  const here = new Set(await photoIdsIn(db));
   let photos = 0;
+  let shots: PhotoRow[] = [];
+  const putShots = async (): Promise<void> => {
+    await putPhotosAside(db, shots);
+    photos += shots.length;
+    shots = [];
+  };
   let waiting: StoredEntry[] = [];
   const stage = async (): Promise<void> => {
     // Of two lines of one id in a file the first counts, as the look through it says.
@@ -80,10 +89,12 @@ async function putAside(db: ShopDb, items: AsyncGenerator<BackupItem>, settings:
       if (judged.kind !== "bad") waiting.push(judged.row);
       if (waiting.length >= page) await stage();
     } else if (item.kind === "photo") {
-      if ((await comparePhoto(db, item)) !== "fresh") continue;
-      await putPhotoAside(db, { id: item.id, blob: item.blob });
-      photos += 1;
+      if (here.has(item.id)) continue;
+      here.add(item.id);
+      shots.push({ id: item.id, blob: item.blob() });
+      if (shots.length >= photosAtOnce) await putShots();
     } else if (item.kind === "kept" && (settings || item.table === "patterns")) await putKept(db, item);
+  await putShots();
   await stage();
   return photos;
 }

@@ -2,9 +2,11 @@ import { ZipWriter, configure, Reader } from "@zip.js/zip.js/lib/zip-core.js";
 import { schemaVersion } from "../../logbook/entries/lifts.ts";
 import { crc32 } from "../../geometry/read/crc32.ts";
 import { learningKey } from "../learningRow.ts";
-import { openRaw, rawKeys, rawRow, rawRows } from "../rawRows.ts";
+import { openRaw, rawKeys, rawRow, rawRows, rawRowsOf } from "../rawRows.ts";
 import type { Manifest, Part } from "./format.ts";
 import { fullPart, manifestName, photoName, sealLine, sha256Of, zipFormat, zipVersion } from "./format.ts";
+import { windowBytes } from "./fileWindow.ts";
+import { gathered } from "./gathered.ts";
 import { withBytes } from "./lentBytes.ts";
 import { pack } from "./packed.ts";
 
@@ -58,19 +60,18 @@ async function writeParts(
   sink: WritableStream<Uint8Array>,
   { choice, now, app, device, onProgress, signal }: BackupWork,
 ): Promise<Manifest> {
-  const zip = new ZipWriter(sink, { extendedTimestamp: false });
-  /** Read once, and its head is complete before its bytes: nothing of it need be held until its end is known. */
-  const put = (name: string, blob: Blob): Promise<string> =>
-    withBytes(blob, async (bytes) => {
-      const stored = { passThrough: true, compressionMethod: 0, uncompressedSize: bytes.length };
-      await zip.add(name, new LentReader(bytes), { ...stored, crc32: crc32(0, bytes) >>> 0 });
-      return sha256Of(bytes);
-    });
+  const zip = new ZipWriter(gathered(sink), { extendedTimestamp: false });
+  /** Its head is complete before its bytes: nothing of it need be held until its end is known. */
+  const put = async (name: string, bytes: Bytes): Promise<string> => {
+    const stored = { passThrough: true, compressionMethod: 0, uncompressedSize: bytes.length };
+    await zip.add(name, new LentReader(bytes), { ...stored, crc32: crc32(0, bytes) >>> 0 });
+    return sha256Of(bytes);
+  };
   const parts: Part[] = [];
-  const add = async (name: string, blob: Blob, photo?: Part["photo"]): Promise<void> => {
+  const add: Add = async (name, bytes, photo) => {
     signal?.throwIfAborted();
-    const sha256 = await put(name, blob);
-    parts.push({ name, bytes: blob.size, sha256, ...(photo === undefined ? {} : { photo }) });
+    const sha256 = await put(name, bytes);
+    parts.push({ name, bytes: bytes.length, sha256, ...(photo === undefined ? {} : { photo }) });
   };
 
   const entries = await writeEntries(db, add, { choice, onProgress });
@@ -89,7 +90,7 @@ async function writeParts(
     lastEntryAt: entries.lastAt,
     parts,
   };
-  await put(manifestName, new Blob([JSON.stringify(manifest)]));
+  await put(manifestName, utf8.encode(JSON.stringify(manifest)));
   await zip.close();
   return manifest;
 }
@@ -107,7 +108,11 @@ class LentReader extends Reader<Uint8Array> {
   }
 }
 
-type Add = (name: string, blob: Blob, photo?: Part["photo"]) => Promise<void>;
+type Bytes = Uint8Array<ArrayBuffer>;
+/** The bytes are lent until it ends. */
+type Add = (name: string, bytes: Bytes, photo?: Part["photo"]) => Promise<void>;
+
+const utf8 = new TextEncoder();
 
 type WrittenEntries = {
   readonly count: number;
@@ -130,7 +135,7 @@ async function writeEntries(
   const close = async (): Promise<void> => {
     if (lines.length === 0) return;
     part += 1;
-    await add(`entries/${String(part).padStart(5, "0")}.ndjson`, new Blob(lines));
+    await add(`entries/${String(part).padStart(5, "0")}.ndjson`, utf8.encode(lines.join("")));
     [lines, letters] = [[], 0];
   };
   for await (const rows of rawRows(db, "entries")) {
@@ -160,16 +165,51 @@ async function writePhotos(
     (key): key is string => typeof key === "string" && (wanted === null || wanted.has(key)),
   );
   let count = 0;
-  for (const [index, id] of keys.entries()) {
-    const row = await rawRow(db, "photos", id);
-    const blob = typeof row === "object" && row !== null && "blob" in row ? row.blob : null;
-    if (blob instanceof Blob) {
-      await add(photoName({ id, type: blob.type }), blob, { id, type: blob.type });
-      count += 1;
-    }
-    onProgress?.({ done: index + 1, of: keys.length, what: "photos" });
+  for (let at = 0; at < keys.length; at += photosAtOnce) {
+    const photos = (await rawRowsOf(db, "photos", keys.slice(at, at + photosAtOnce))).flatMap(photoOf);
+    for (const some of inStretches(photos))
+      await withBytes(new Blob(some.map(({ blob }) => blob)), async (bytes) => {
+        let start = 0;
+        for (const { id, blob } of some) {
+          const photo = { id, type: blob.type };
+          await add(photoName(photo), bytes.subarray(start, start + blob.size), photo);
+          start += blob.size;
+          count += 1;
+        }
+      });
+    onProgress?.({ done: Math.min(keys.length, at + photosAtOnce), of: keys.length, what: "photos" });
   }
   return count;
+}
+
+type StoredPhoto = { readonly id: string; readonly blob: Blob };
+
+const photoOf = (row: unknown): readonly StoredPhoto[] =>
+  typeof row === "object" &&
+  row !== null &&
+  "id" in row &&
+  typeof row.id === "string" &&
+  "blob" in row &&
+  row.blob instanceof Blob
+    ? [{ id: row.id, blob: row.blob }]
+    : [];
+
+/** Photos asked of the store at a time: what comes is their names; their bytes are read a stretch at a time. */
+const photosAtOnce = 20;
+
+/** Photos that are read with one stream: one for each photo is more for the browser to clear away than its bytes. */
+function* inStretches(photos: readonly StoredPhoto[]): Generator<readonly StoredPhoto[]> {
+  let some: StoredPhoto[] = [];
+  let bytes = 0;
+  for (const photo of photos) {
+    if (some.length > 0 && bytes + photo.blob.size > windowBytes) {
+      yield some;
+      [some, bytes] = [[], 0];
+    }
+    some.push(photo);
+    bytes += photo.blob.size;
+  }
+  if (some.length > 0) yield some;
 }
 
 export const copiedTables = ["settings", "drafts", "patterns"] as const;
@@ -194,14 +234,15 @@ async function writeKept(
       if (row === undefined) continue;
       const packed = pack(row, binaries);
       for (const blob of packed.binaries) {
-        await add(`kept/${String(binaries).padStart(5, "0")}.bin`, blob);
+        const name = `kept/${String(binaries).padStart(5, "0")}.bin`;
+        await withBytes(blob, (bytes) => add(name, bytes));
         binaries += 1;
       }
       lines.push(`${sealLine(packed.json)}\n`);
       onProgress?.({ done: index + 1, of: keys.length, what: "kept" });
     }
     count += lines.length;
-    if (lines.length > 0) await add(`kept/${table}.ndjson`, new Blob(lines));
+    if (lines.length > 0) await add(`kept/${table}.ndjson`, utf8.encode(lines.join("")));
   }
   return count;
 }

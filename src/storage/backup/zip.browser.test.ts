@@ -1,4 +1,4 @@
-import { afterEach, describe, expect, test } from "vitest";
+import { afterEach, describe, expect, test, vi } from "vitest";
 import { backupOf, bringIn, look } from "../../../tests/fixtures/backups.ts";
 import { freshShop, removeShops } from "../../../tests/fixtures/freshShop.ts";
 import { bytesOf, jpeg, notes, shopOf } from "../../../tests/fixtures/notedShop.ts";
@@ -7,6 +7,7 @@ import { writeDraft, readDraft } from "../drafts.ts";
 import { putPhoto } from "../photos.ts";
 import { changeSettings, readSettings } from "../settings.ts";
 import type { ShopDb } from "../rows.ts";
+import { windowBytes } from "./fileWindow.ts";
 import { sealLine, unsealLine } from "./format.ts";
 import { sweepUnfinished } from "./journal.ts";
 import { isSound } from "./previewBackup.ts";
@@ -72,6 +73,34 @@ describe("what is chosen goes along", () => {
     const { db: other } = freshShop();
     expect(await bringIn(other, file)).toMatchObject({ ok: true, added: 5 });
   });
+});
+
+test("a backup is written and read in stretches, however large it is", async () => {
+  const photos = Array.from({ length: 12 }, (_, i) => `p${i}`);
+  const { db } = freshShop();
+  await db.entries.bulkAdd(notes(50));
+  for (const [i, id] of photos.entries()) await putPhoto(db, jpeg(i + 1, 1_000_000), id);
+  const asked: number[] = [];
+  const spies = (["arrayBuffer", "stream", "text"] as const).map((way) => {
+    const plain = Object.getOwnPropertyDescriptor(Blob.prototype, way)?.value as () => never;
+    return vi.spyOn(Blob.prototype, way).mockImplementation(function (this: Blob) {
+      asked.push(this.size);
+      return plain.call(this);
+    });
+  });
+  const largest = (): number => Math.max(...asked.splice(0));
+  try {
+    const file = await backupOf(db, { now });
+    expect(file.size).toBeGreaterThan(12_000_000);
+    expect(largest()).toBeLessThanOrEqual(windowBytes);
+    expect((await look(null, file)).photos.found).toBe(12);
+    expect(largest()).toBeLessThanOrEqual(windowBytes);
+    const { db: other } = freshShop();
+    expect(await bringIn(other, file)).toMatchObject({ ok: true, photos: 12 });
+    expect(largest()).toBeLessThanOrEqual(windowBytes);
+  } finally {
+    for (const spy of spies) spy.mockRestore();
+  }
 });
 
 describe("a damaged backup gives what can be read", () => {

@@ -3,12 +3,11 @@ import { startRun } from "../../../logbook/acts/startRun.ts";
 import { streamOf } from "../../../logbook/entries/entry.ts";
 import type { Run } from "../../../logbook/fire/fireStates.ts";
 import type { Piece } from "../../../logbook/piece/piece.ts";
-import { runLimits, startRefusal } from "../../../logbook/fire/runBasis.ts";
+import { energyKWhOf, runLimits, startRefusal } from "../../../logbook/fire/runBasis.ts";
 import { plannedSegments } from "../../../logbook/fire/runStanding.ts";
 import type { Kiln } from "../../../logbook/shop/shopThings.ts";
 import { checkSchedule } from "../../../physics/heat/checkSchedule.ts";
 import { scheduleCurve } from "../../../physics/heat/firingSegments.ts";
-import { kilnEnergy } from "../../../physics/heat/kilnPower.ts";
 import { useFleeting } from "../../base/state/fleeting.ts";
 import { useShop } from "../../base/state/shop.tsx";
 import { useUndoing } from "../../base/state/useUndoing.ts";
@@ -47,6 +46,7 @@ export function RunBefore({
   const curve = scheduleCurve(segments, startC);
   const limits = runLimits(run.plan);
   const findings = limits === null ? [] : checkSchedule(segments, { limits, startC });
+  const energyKWh = basis === undefined ? null : energyKWhOf(basis, { segments, startC });
   const refused = startRefusal(run.plan, kilnC);
   const putAway = async (): Promise<void> => {
     const body = { result: "stopped" } as const;
@@ -69,11 +69,11 @@ export function RunBefore({
       <RunPieces run={run} pieces={pieces} isLive={false} />
       <Card title="The plan">
         <ScheduleChart segments={segments} startC={startC} />
-        {basis !== undefined && (
+        {energyKWh !== null && (
           <EnergyFacts
             totalMin={curve.at(-1)?.endMin ?? 0}
             topC={Math.max(startC, ...curve.map(({ toC }) => toC))}
-            energyKWh={kilnEnergy({ segments, startC, kiln: basis.kiln, loadKg: basis.shellKg }).energyKWh}
+            energyKWh={energyKWh}
             kiln={kiln}
           />
         )}

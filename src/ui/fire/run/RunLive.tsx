@@ -5,7 +5,6 @@ import type { Run } from "../../../logbook/fire/fireStates.ts";
 import type { Piece } from "../../../logbook/piece/piece.ts";
 import { loggedSegments, readSegments, runStanding, shiftedPlan } from "../../../logbook/fire/runStanding.ts";
 import type { Kiln } from "../../../logbook/shop/shopThings.ts";
-import { kilnEnergy } from "../../../physics/heat/kilnPower.ts";
 import { RingCard } from "../../base/alarm/RingCard.tsx";
 import { useFleeting } from "../../base/state/fleeting.ts";
 import { useShop } from "../../base/state/shop.tsx";
@@ -13,6 +12,7 @@ import { useFormat } from "../../base/state/useFormat.ts";
 import { useNow } from "../../base/state/useNow.ts";
 import { Button } from "../../base/parts/Button.tsx";
 import { Card } from "../../base/parts/Card.tsx";
+import { energyKWhOf } from "../../../logbook/fire/runBasis.ts";
 import { EnergyFacts } from "./EnergyFacts.tsx";
 import { FindingBlock } from "./FindingBlock.tsx";
 import { RunEnd } from "./RunEnd.tsx";
@@ -74,8 +74,7 @@ export function RunLive({ run, pieces, kiln }: Props) {
   const energyKWh =
     basis === undefined || asRead.length === 0
       ? null
-      : kilnEnergy({ segments: asRead, startC: kilnRun.startC, kiln: basis.kiln, loadKg: basis.shellKg })
-          .energyKWh;
+      : energyKWhOf(basis, { segments: asRead, startC: kilnRun.startC });
 
   return (
     <>

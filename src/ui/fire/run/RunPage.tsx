@@ -1,3 +1,4 @@
+import { useMemo } from "react";
 import { useParams } from "wouter";
 import { isPutAway, type Run } from "../../../logbook/fire/fireStates.ts";
 import { useArchive, useFigures, useRack, useRun } from "../../base/state/live.ts";
@@ -6,6 +7,7 @@ import { Empty } from "../../base/parts/Empty.tsx";
 import { Page } from "../../base/parts/Page.tsx";
 import { streamOf } from "../../../logbook/entries/entry.ts";
 import { Timeline } from "../../base/history/Timeline.tsx";
+import { soundRun } from "../../../logbook/fire/soundRun.ts";
 import { RunBefore } from "./RunBefore.tsx";
 import { RunLive } from "./RunLive.tsx";
 
@@ -21,8 +23,10 @@ export function RunPage() {
   const rack = useRack();
   const archive = useArchive();
   const shop = useFigures();
+  // What no kiln could have is named in the log below, and is in none of the figures.
+  const run = useMemo(() => (found === undefined || found === null ? null : soundRun(found.run)), [found]);
   if (found === undefined || rack === undefined || archive === undefined) return null;
-  if (found === null)
+  if (found === null || run === null)
     return (
       <Page title="No such run" back={paths.fire}>
         <Empty title="There is no such run">
@@ -30,7 +34,6 @@ export function RunPage() {
         </Empty>
       </Page>
     );
-  const { run, entries } = found;
   const all = [...rack.map(({ standing }) => standing.piece), ...archive];
   const pieces = run.pieceIds.flatMap((pieceId) => all.find((piece) => piece.id === pieceId) ?? []);
   const kiln = shop?.kilns.find((one) => one.id === run.plan.kilnId) ?? null;
@@ -42,7 +45,7 @@ export function RunPage() {
       ) : (
         <RunLive run={run} pieces={pieces} kiln={kiln} />
       )}
-      <Timeline stream={streamOf("run", run.id)} entries={entries} />
+      <Timeline stream={streamOf("run", run.id)} entries={found.entries} />
     </Page>
   );
 }

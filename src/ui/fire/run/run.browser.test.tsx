@@ -6,6 +6,7 @@ import { clearDesks, demoDesk, deskNow, showAt, type Desk } from "../../../../te
 import { streamOf } from "../../../logbook/entries/entry.ts";
 import type { RunBasis } from "../../../logbook/entries/fireBodies.ts";
 import { FirePage } from "../furnaces/FirePage.tsx";
+import { rebuildProjections } from "../../../storage/rebuild.ts";
 import { RunPage } from "./RunPage.tsx";
 import { RunPlanPage } from "./RunPlanPage.tsx";
 
@@ -221,6 +222,25 @@ describe("a run under way", () => {
     const [changed] = await desk.logged("run-changed");
     expect(changed?.body.segments.at(-1)).toMatchObject({ kind: "hold", minutes: 90 });
     expect(changed?.body.segments).toHaveLength(6);
+  });
+
+  test("a reading no sum takes, as an old log may hold, is left out and named on the run's page", async () => {
+    const desk = await demoDesk();
+    const { read } = await burning(desk);
+    await read(2, 150);
+    const [row] = await desk.logged("run-read");
+    const far = { ...row, id: "far", at: deskNow - 1.5 * hourMs, body: { kilnC: 2500 } };
+    await desk.db.entries.add(far as never);
+    await rebuildProjections(desk.db);
+    openRun(desk);
+    const leftOut = page.getByRole("list", { name: "Left out of the sums" });
+    await expect
+      .element(leftOut)
+      .toHaveTextContent(/^Kiln temperature 2,500.°C on .* is outside what the sums/);
+    await expect.element(leftOut.getByRole("link")).toHaveAttribute("href", "#entry-far");
+    expect(document.getElementById("entry-far")).not.toBeNull();
+    await expect.element(page.getByRole("region", { name: "Next at the kiln" })).toBeVisible();
+    await expect.element(key(/^Log 490.°C$/)).toBeVisible();
   });
 
   test("a kiln logger's file is looked through and taken in, clipped to the run", async () => {

@@ -1,11 +1,11 @@
 import { Button } from "../../base/parts/Button.tsx";
 import sheet from "../../base/styles/sheet.module.css";
 import css from "./backup.module.css";
-import type { WorkProgress } from "./useWork.ts";
+import { percentOf, type WorkProgress } from "./useWork.ts";
 
 /** How far a long piece of work is, with a key that stops it. */
 export function WorkBar({ work, onCancel }: { readonly work: WorkProgress; readonly onCancel: () => void }) {
-  const percent = Math.round(Math.min(1, work.share) * 100);
+  const percent = percentOf(work);
   return (
     <div className={`${sheet["stack2"]} ${css["work"]}`}>
       <p role="status">
