@@ -170,14 +170,14 @@ test("killed during a restore, the log is the old one or the whole new one", asy
 /** Has the browser clear away all that nothing holds on to, over and over, while `work` goes on. */
 async function whileClearingAway<T>(page: Page, work: () => Promise<T>): Promise<T> {
   const session = await page.context().newCDPSession(page);
-  let isOver = false;
+  const over = new AbortController();
   const clearing = (async () => {
-    while (!isOver) await session.send("HeapProfiler.collectGarbage");
+    while (!over.signal.aborted) await session.send("HeapProfiler.collectGarbage");
   })();
   try {
     return await work();
   } finally {
-    isOver = true;
+    over.abort();
     await clearing;
   }
 }
