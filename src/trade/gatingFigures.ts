@@ -39,11 +39,27 @@ export function fillFactorOfWall(wallMm: number): Published | null {
   return row === undefined ? null : { value: row[1], source: rao };
 }
 
-/** What a hand pours from a crucible of 4–6 kg, kg/s. */
-export const handPourKgS: Published<{ readonly low: number; readonly high: number }> = {
-  value: { low: 0.3, high: 1 },
-  source: "common practice, no source",
-};
+/** How metal gets into the cup. */
+export type PourWay = "ladle" | "shank" | "hoist";
+
+/** Most metal that is poured from a hand ladle or by one person from a crucible, kg; above it two hold a shank. */
+export const ladleUpToKg: Published = { value: 6, source: "common practice, no source" };
+
+/** What each way of pouring gives, kg/s; the likely one is what a plan counts with. */
+export const pourRateKgS = {
+  ladle: {
+    value: { low: 0.3, likely: 0.55, high: 1 },
+    source: "common practice, no source; a crucible of 4 to 6 kg",
+  },
+  shank: {
+    value: { low: 1, likely: 2, high: 3 },
+    source: "common practice, no source; a bell of 12 kg is filled in 6 to 10 s",
+  },
+  hoist: {
+    value: { low: 2, likely: 3.2, high: 5 },
+    source: "common practice, no source; 45 kg of relief through two cups take 12 to 20 s",
+  },
+} as const satisfies Record<PourWay, Between>;
 
 /** Angle of a shell in its sand for the first second, ° from upright, so that metal runs down the sprue's wall. */
 export const leanDeg: Published<{ readonly low: number; readonly high: number }> = {

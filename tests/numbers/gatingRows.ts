@@ -21,6 +21,7 @@ const run = {
   shellC: 540,
   mould,
 };
+const front = { massKg: 6, fillS: 5, wayMm: 250, widthMm: 80, gateMS: 0.5 };
 const part = { kind: "flat", widthMm: 60, lengthMm: 120 } as const;
 const casting = { volumeMm3: 350_000, areaMm2: 60_000 };
 const riser = { volumeMm3: 150_000, areaMm2: 16_000 };
@@ -77,7 +78,6 @@ export const gatingRows: Rows = {
     effusivity: row(fluidity.effusivity, [mould]),
     runTime: row(fluidity.runTime, [{ ...run, stopShare: 0.25, interfaceWM2K: 1000 }]),
     runTimeBandS: row(fluidity.runTimeBandS, [run]),
-    runLengthMm: row(fluidity.runLengthMm, [{ timeS: 3, speedMS: 0.5 }]),
   },
   freezing: {
     modulusMm: row(freezing.modulusMm, [solid]),
@@ -110,7 +110,12 @@ export const gatingRows: Rows = {
   },
   misrun: {
     misrunAdvice: row(misrun.misrunAdvice, [
-      { run, neededMm: 250, speedMS: 0.5, solidusC: 860, preheat: { lowC: 500, highC: 700 } },
+      { run, front, leastFillS: 3, solidusC: 860, preheat: { lowC: 500, highC: 700 } },
+    ]),
+    frontIn: row(misrun.frontIn, [{ ...front, liquidKgM3: 7600, wallMm: 4 }]),
+    fillWithinS: row(misrun.fillWithinS, [
+      { massKg: 6, wayMm: 250, widthMm: 80, gateMS: 0.5, liquidKgM3: 7600, wallMm: 4 },
+      4,
     ]),
   },
   riserSanity: {
