@@ -49,12 +49,8 @@ export const practice = {
   /** Below this, °C, the silica gel has not bonded. */
   bondC: { value: 700, source: "common practice, no source" },
   firedMin: { value: 30, source: "common practice, no source" },
-  /** A shell that is damp between its layers, or under-fired, is reckoned at this share of its strength. */
-  weakShare: {
-    value: 0.5,
-    source:
-      "judgement; order of Dooley & Everden, INCAST Nov 2020 p. 20: green strength + 55 % from 1 h to 4 h between coats",
-  },
+  /** An under-fired shell counts with this share of its strength. For coats covered damp see `dampLoadShare`. */
+  weakShare: { value: 0.5, source: "judgement: half of what it bears once fired well" },
   /** Hours after which a fired shell that stood cold counts as damp again. */
   coldShellH: { value: 24, source: "judgement: a porous shell takes up water from the air of the room" },
 } as const satisfies Record<string, Published>;

@@ -128,7 +128,7 @@ export function limitFigures(format: Format, shop: Shop): FigureGroup {
       published("Coarsest grain on the first prime", firstPrimeCoarseMm, (value) => format.show("mm", value)),
       published("Fired at, at least", firedC, (value) => format.show("temp", value)),
       published("Fired for, at least", firedMin, (value) => format.show("min", value)),
-      published("Strength reckoned of a damp or under-fired wall", weakShare, percent),
+      published("Strength left of an under-fired wall", weakShare, percent),
     ],
   };
 }
