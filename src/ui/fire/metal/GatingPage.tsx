@@ -84,7 +84,8 @@ function Gating({
     hot === null ? null : mostFillS({ hot, alloy, figures, massKg, wayMm: runMm, widthMm: runWidthMm });
   const times = massKg === null ? null : fillTimes({ massKg, gate: draft.gate, alloy, wallMm, mostS });
   const timeS = fillS ?? times?.plannedS ?? null;
-  const sum = gatingSum({ draft, massKg, timeS, liquidKgM3, stream });
+  const quickestS = fillS === null ? (times?.leastS ?? null) : null;
+  const sum = gatingSum({ draft, massKg, timeS, quickestS, liquidKgM3, stream });
   // Gates that give less than is poured set the pace.
   const takenS = timeS === null ? null : Math.min(3600, Math.max(timeS, sum.throughGates?.fillS ?? 0));
   const run = hot === null ? null : runSum({ draft, hot, alloy, figures, fillS: takenS });
