@@ -6,21 +6,25 @@ const guerra =
 /** Bending strength of a dried shell before its first fire, without polymer, MPa. */
 export const greenBendMPa: Published = {
   value: 1.4,
+  basis: "measured",
   source: `measured, derived from ${guerra}: 133 psi at 1 h between coats, 55 % more from 4 h on`,
 };
 /** Tension that a wall is held to in the fire, as a share of its bending strength. */
 export const fireTensionShare: Published = {
   value: 0.25,
+  basis: "judgement",
   source: "judgement: half of the bending strength in tension, half of that to be safe",
 };
 /** What polymer in the binder does to a shell: strength over that of the same shell without, before the first fire and hot. */
 export const polymerStrength = {
   green: {
     value: 1.6,
+    basis: "measured",
     source: "measured: G. Dooley & M. Everden, INCAST Nov 2020 p. 21, fig. 4; about + 60 %",
   },
   hot: {
     value: 0.65,
+    basis: "measured",
     source: "measured: G. Dooley & M. Everden, INCAST Nov 2020 p. 21, fig. 4; about − 35 % at 1000 °C",
   },
 } as const satisfies Record<string, Published>;
@@ -42,9 +46,10 @@ export const earlierFirstFireMPa = 0.5;
 
 /** Water left in a coat, as a share of what had to leave, at which covering it begins to cost strength, and costs all it can. */
 export const dampFrom = {
-  none: { value: 0.1, source: `measured: 11–14 % left cost little; ${guerra}` },
+  none: { value: 0.1, basis: "measured", source: `measured: 11–14 % left cost little; ${guerra}` },
   full: {
     value: 0.35,
+    basis: "measured",
     source: `measured: 36 % left at 1 h; ${guerra}; a straight line between is judgement`,
   },
 } as const satisfies Record<string, Published>;
@@ -53,11 +58,13 @@ export const dampLeaves = {
   /** Its strength alone: where the wall as it came out was measured. */
   measuredWall: {
     value: 0.65,
+    basis: "measured",
     source: `measured: green strength + 55 % from 1 h to 4 h between coats; ${guerra}`,
   },
   /** Its strength and a thinner wall together: where the wall is taken from the table. */
   tableWall: {
     value: 0.5,
+    basis: "judgement",
     source: `derived: 0.65 in strength, and 1 mm less on 10 mm of wall (0.81 squared), 0.52; ${guerra}`,
   },
 } as const satisfies Record<string, Published>;

@@ -35,7 +35,7 @@ describe("choke and gates", () => {
   });
 
   test("gates too small let metal in faster than it bears", () => {
-    const film = { ...stream, gateSpeedMS: { value: 0.5, source: "" } };
+    const film = { ...stream, gateSpeedMS: { value: 0.5, basis: "own" as const, source: "" } };
     const of = (gateMm2: number) =>
       gatingSum({
         draft: { ...start, gate: "top", gateMm2 },

@@ -4,17 +4,23 @@ import type { Published } from "../../trade/published.ts";
 /** Thinnest section from which the range of heavy work counts, mm; the limit itself is heavy. */
 export const heavyFromMm: Published = {
   value: 8,
+  basis: "judgement",
   source: "judgement; data sheets print light and heavy work without a section",
 };
 /** Metal this far over its liquidus still fills a thin shell, K. */
-export const fillsAboveK: Published = { value: 60, source: "common practice, no source; 60–180 K is usual" };
+export const fillsAboveK: Published = {
+  value: 60,
+  basis: "practice",
+  source: "common practice, no source; 60–180 K is usual",
+};
 /** Heavy work starts up to this far over the liquidus, K, though never above the middle of its range. */
 export const startAboveK: Published = {
   value: 90,
+  basis: "judgement",
   source: "judgement; 60–180 K is usual, and metal loses 20 to 40 K on its way to the wall",
 };
 /** Below this much over its liquidus nothing is poured, K, whatever a range says. */
-export const pouredAboveK: Published = { value: 10, source: "judgement, no source" };
+export const pouredAboveK: Published = { value: 10, basis: "judgement", source: "judgement, no source" };
 
 type Of = {
   readonly alloy: Alloy;

@@ -92,7 +92,7 @@ describe("whatever the gating page takes, it can reckon", () => {
           }),
         }),
         ({ alloy, melts, pours, draft }) => {
-          const figure = (value: number) => ({ value, source: "own" });
+          const figure = (value: number) => ({ value, basis: "own" as const, source: "own" });
           const own = {
             ...alloy,
             solidusC: figure(Math.min(...melts)),
