@@ -100,13 +100,13 @@ const pla: PatternBurnout = {
   fivePercentLossC: span(
     325,
     325,
-    "published",
+    "measured",
     "Polymers 2019, 11, 1514, table 2 (plasticised PLA, thermogravimetry)",
   ),
   peakLossC: span(
     365,
     365,
-    "published",
+    "measured",
     "Polymers 2019, 11, 1514, table 2 (plasticised PLA, thermogravimetry)",
   ),
   flashC: span(330, 350, "published", memory),

@@ -21,7 +21,7 @@ export type FillTimes = {
 };
 
 /** Shortest fill that is planned, s: nobody pours a mould full in less (judgement). */
-const shortestS = 2;
+export const shortestS = 2;
 /** Share of the time the thinnest section allows that is planned with: judgement. */
 const plannedShare = 0.9;
 
