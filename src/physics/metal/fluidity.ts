@@ -74,13 +74,15 @@ export function runTime(asked: RunAsked): RunTime | null {
 /**
  * What is not known to better than this: solid that stops a stream (Flemings, from memory), metal to shell, and the
  * cavity's face against what is read (judgement: a controller's swing and its sensor). Between crucible and section
- * metal loses heat to lip, cup and runner: 20 to 40 K (common practice, no source).
+ * metal loses heat to lip, cup and runner: 20 to 40 K (common practice, no source). No cast wall is even: it may be
+ * thinner in places (judgement).
  */
 export const runSpread = {
   stopShare: { low: 0.2, likely: 0.25, high: 0.35 },
   interfaceWM2K: metalToShellWM2K,
   shellK: 30,
   lostK: 30,
+  thinnerMm: 0.3,
 } as const;
 
 /** Time a front has, s; null where it is so hot that it does not stop. */
@@ -91,11 +93,11 @@ export type RunBand = {
 };
 
 /**
- * Time a front has before it stops, with its band, s: from little solid, good contact and a colder face to much solid,
+ * Time a front has before it stops, with its band, s: from little solid, good contact, a colder face and a thinner place to much solid,
  * poor contact and a hotter face. `superheatK` is that of the crucible. Null where even the low end does not stop.
  */
 export function runTimeBandS(asked: Omit<RunAsked, "stopShare" | "interfaceWM2K">): RunBand | null {
-  const { stopShare, interfaceWM2K, shellK, lostK } = runSpread;
+  const { stopShare, interfaceWM2K, shellK, lostK, thinnerMm } = runSpread;
   requireWithin("superheatK", asked.superheatK, { low: 0, high: 2500, unit: "K" });
   const entering = { ...asked, superheatK: Math.max(0, asked.superheatK - lostK) };
   const likely = runTime({
@@ -106,6 +108,7 @@ export function runTimeBandS(asked: Omit<RunAsked, "stopShare" | "interfaceWM2K"
   const low = runTime({
     ...entering,
     shellC: Math.max(-50, asked.shellC - shellK),
+    wallMm: Math.max(asked.wallMm / 2, asked.wallMm - thinnerMm),
     stopShare: stopShare.low,
     interfaceWM2K: interfaceWM2K.high,
   });

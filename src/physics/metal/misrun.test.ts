@@ -117,7 +117,8 @@ describe("will it run full", () => {
   });
 
   test("a shell outside of what is usual for its wall is said", () => {
-    const steps = (lowC: number, highC: number) => misrunAdvice({ ...asked, preheat: { lowC, highC } }).steps;
+    const quick = { ...asked, front: { ...front, fillS: 2 } };
+    const steps = (lowC: number, highC: number) => misrunAdvice({ ...quick, preheat: { lowC, highC } }).steps;
     expect(steps(650, 850)).toEqual([{ do: "shell-below-usual", usualC: 650 }]);
     expect(steps(350, 550)).toEqual([{ do: "shell-above-usual", usualC: 550 }]);
   });

@@ -98,6 +98,7 @@ export function RunCard({
           ["Solid that stops it", `${runSpread.stopShare.low} to ${runSpread.stopShare.high}`],
           ["Heat lost from crucible to wall", format.show("tempDiff", runSpread.lostK)],
           ["Face of the shell, give or take", format.show("tempDiff", runSpread.shellK)],
+          ["Thinner in places by", format.show("mm", runSpread.thinnerMm)],
         ]}
         source={`M. C. Flemings, Solidification Processing (1974), ch. 7 (from memory); shell: ${mouldHeat.shell.source}; contact: ${metalToShellWM2K.source}; heat lost: common practice, no source; face: judgement; slot: Laplace`}
       />

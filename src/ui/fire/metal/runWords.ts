@@ -24,8 +24,8 @@ export function hasWords(has: RunBand | null): string {
 export function runBecause({ front: { speedMS, takesS }, has }: MisrunAdvice, format: Format): string {
   const takes = `The front moves at ${format.show("speed", speedMS)} and takes ${shortSpan(takesS)}.`;
   if (has === null) return `${takes} In a shell this hot it does not stop.`;
-  const sure = `It has ${shortSpan(has.lowS)} for certain`;
-  return has.highS === null ? `${takes} ${sure}.` : `${takes} ${sure}, and ${shortSpan(has.highS)} at best.`;
+  const least = `This wall gives it at least ${shortSpan(has.lowS)}`;
+  return has.highS === null ? `${takes} ${least}.` : `${takes} ${least}, at best ${shortSpan(has.highS)}.`;
 }
 
 /** What to change, one line a step. */

@@ -66,6 +66,12 @@ export function flowFigures(format: Format): FigureGroup {
         "swing of a controller and its sensor",
         "whether it runs full",
       ),
+      judged(
+        "A wall is thinner in places by",
+        format.show("mm", runSpread.thinnerMm),
+        "no cast wall is even",
+        "whether it runs full",
+      ),
       {
         ...judged("Metal loses from crucible to wall", kelvin(runSpread.lostK), "", "whether it runs full"),
         basis: "practice",
