@@ -57,7 +57,7 @@ export function fillTimes({
   const byWall = byFactor("wall", wallMm === null ? null : fillFactorOfWall(wallMm));
   const byGate = byFactor("gate", fillFactors[gate === "top" ? "top" : "bottom"]);
   const wantedS = byWall[0]?.lowS ?? byGate[0]?.lowS ?? 0;
-  const leastS = poured(rate.high);
+  const leastS = Math.max(shortestS, poured(rate.high));
   return {
     rows: [
       ...byWall,

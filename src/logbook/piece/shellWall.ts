@@ -7,16 +7,15 @@ import {
   strengthSpread,
 } from "../../physics/shell/wall.ts";
 import type { WallPart } from "../../physics/shell/wall.ts";
-import { hotStrengthShare } from "../../trade/shellStrength.ts";
 import { coatMm as coatBuildMm } from "../drying/coatMm.ts";
+import { hotMorMPa } from "./hotStrength.ts";
 import type { Piece, Recipe, Shop } from "./piece.ts";
 import { ownAlloy } from "../shop/ownAlloy.ts";
 import { ranges, within } from "../entries/ranges.ts";
 import type { CoatDrying, WallStanding } from "./standing.ts";
 import { loadShare } from "./weakened.ts";
 
-/** Serves until a recipe says otherwise: fired fused silica, and a backup of common cut; see the starting recipes. */
-const startingMorMPa = 4;
+/** Serve until a recipe says otherwise: a factor, and a backup of common cut; see the starting recipes. */
 const startingSafetyFactor = 3;
 const startingBackup = { kind: "backup", stuccoId: "16-30" } as const;
 /** What one caliper reading may say of coats still to come: no more than the table's own spread. */
@@ -45,7 +44,7 @@ export function wallStanding({ piece, recipe, shop, drying }: From): WallStandin
   if (load.part === null || missing.length > 0) return { ...wall, judged: null };
   const { part, pressurePa } = load;
   const share = loadShare({ piece, drying, wallBasis: basis });
-  const morMPa = fullMorMPa(recipe, shop) * share;
+  const morMPa = hotMorMPa(recipe, shop) * share;
   const floorMm = within(ranges.floorMm, recipe?.floorMm) ? recipe.floorMm : 0;
   const wanted = recipe?.safetyFactor;
   const safetyFactor = within(ranges.safetyFactor, wanted) ? wanted : startingSafetyFactor;
@@ -125,12 +124,6 @@ function loadOf({ plan }: Piece, shop: Shop): Load {
 function isPart(part: WallPart): boolean {
   const spans = part.kind === "flat" ? [part.widthMm, part.lengthMm] : [part.diameterMm];
   return spans.every((mm) => within(ranges.spanMm, mm));
-}
-
-/** Strength while metal is in it: the shop's bars or the recipe, less what polymer takes of a hot shell. */
-function fullMorMPa(recipe: Recipe | null, shop: Shop): number {
-  const told = within(ranges.morMPa, shop.morMPa) ? shop.morMPa : recipe?.morMPa;
-  return (within(ranges.morMPa, told) ? told : startingMorMPa) * hotStrengthShare(recipe?.polymer);
 }
 
 /** What one more backup coat of this recipe adds to the wall, mm. */
