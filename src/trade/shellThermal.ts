@@ -1,5 +1,5 @@
 import type { ShellHeat } from "../physics/heat/heat.ts";
-import type { Property } from "../physics/heat/heatProperty.ts";
+import { propertyAt, propertyBetween, type Property } from "../physics/heat/heatProperty.ts";
 import type { Basis } from "./published.ts";
 
 /** What most of the wall is made of: it decides how the wall conducts and what fire does to it. */
@@ -133,14 +133,23 @@ const heatOver = ({ heatJKgK, hotHeatJKgK }: ShellThermal): Property => [
   [1000, heatJKgK.high],
 ];
 
-/** What `wallCooling` wants of a family, with the ranges as factors. */
-export function coolingHeatOf(family: StuccoFamily): ShellHeat {
+/** Mean heat of a shell on its way from a temperature to half of it, J/kg·K: what counts while metal waits. A table in the solver takes ten times as long. */
+function meanHeatJKgK(family: StuccoFamily, fromC: number): number {
+  const heat = heatOver(shellThermal[family]);
+  const toC = fromC / 2;
+  return fromC > 40
+    ? propertyBetween(heat, { fromC: toC, toC: fromC }) / (fromC - toC)
+    : propertyAt(heat, fromC);
+}
+
+/** What `wallCooling` wants of a family that leaves the kiln at `startC`, °C, with the ranges as factors. */
+export function coolingHeatOf(family: StuccoFamily, startC: number): ShellHeat {
   const { conductivityWMK, densityKgM3, emissivity } = shellThermal[family];
   const shareOf = ({ value, low, high }: Ranged): readonly [number, number] => [low / value, high / value];
   return {
     conductivityWMK: conductivityWMK.value,
     densityKgM3: densityKgM3.value,
-    heatJKgK: heatOver(shellThermal[family]),
+    heatJKgK: meanHeatJKgK(family, startC),
     emissivity: emissivity.value,
     conductivityShare: shareOf(conductivityWMK),
     storageShare,
