@@ -70,7 +70,7 @@ function numbersOf(of: Case): Readonly<Record<string, number | string>> {
 }
 
 function chargeOf({ castingKg, gatingKg, alloyId }: Case, alloy: Alloy) {
-  const draft = massDraftOf({ name: "piece" } as Parameters<typeof massDraftOf>[0]);
+  const draft = massDraftOf({ name: "piece" });
   const loss = lossFor({ draft, alloyId, learned: { kind: "nothing-weighed" } });
   const charge = chargeFor({
     draft,
