@@ -1,5 +1,4 @@
 import type { CoatDrying, Standing } from "../logbook/piece/standing.ts";
-import { practice } from "../trade/practice.ts";
 import type { Figure } from "./finding.ts";
 import { figure } from "./finding.ts";
 import { bestHeat, isEnough } from "./firings.ts";
@@ -11,7 +10,7 @@ export type HalvedStrength = {
 };
 
 /**
- * The wall is counted at half its strength because a coat went on over a damp one; null where it is not, where the
+ * The wall counts with less than its whole strength because a coat went on over a damp one; null where it is not, where the
  * wall can't be judged, and where a poor firing is the reason, of which `fired-too-little` speaks.
  */
 export function halvedStrength({ piece, wall, drying }: Standing): HalvedStrength | null {
@@ -23,7 +22,7 @@ export function halvedStrength({ piece, wall, drying }: Standing): HalvedStrengt
     .filter(({ coat, verdict }) => verdict === "wet" || (verdict !== "dry" && accepted.has(coat.id)));
   const heat = bestHeat(piece);
   if (damp.length === 0 && heat !== null && !isEnough(heat)) return null;
-  const share = practice.weakShare.value;
+  const share = judged.loadShare;
   return {
     damp,
     figures: {

@@ -1,6 +1,6 @@
 import { firstHotAt } from "../logbook/fire/hotTimes.ts";
 import type { CoatDrying, Standing } from "../logbook/piece/standing.ts";
-import { practice } from "../trade/practice.ts";
+import { dampLeaves } from "../trade/shellStrength.ts";
 import { figure } from "./finding.ts";
 import type { Level } from "./finding.ts";
 import { halvedStrength } from "./halvedStrength.ts";
@@ -108,7 +108,7 @@ function finding(
         ]),
       ),
     ],
-    source: halved === null ? source : `${source}; half strength: ${practice.weakShare.source}`,
+    source: halved === null ? source : `${source}; strength left: ${dampLeaves.tableWall.source}`,
     ...(isPast ? { past: true } : {}),
     ...weighOf(standing),
   };

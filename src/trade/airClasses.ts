@@ -1,3 +1,5 @@
+import type { Basis } from "./published.ts";
+
 export type AirClass = "still" | "draught" | "room-fan" | "rack-fan" | "strong" | "tunnel";
 
 /** How the air moves about the pieces: film coefficient W/m²K with its range, and the speed it stands for. */
@@ -7,6 +9,7 @@ export type AirMovement = {
   readonly low: number;
   readonly high: number;
   readonly speedMS: number;
+  readonly basis: Basis;
   readonly source: string;
 };
 
@@ -15,10 +18,42 @@ const source =
 
 /** From still to strongest. */
 export const airClasses: Readonly<Record<AirClass, AirMovement>> = {
-  still: { label: "Still room", filmWM2K: 4, low: 3, high: 5, speedMS: 0.05, source },
-  draught: { label: "Slight draught", filmWM2K: 7, low: 5, high: 9, speedMS: 0.3, source },
-  "room-fan": { label: "Fan on the room", filmWM2K: 10, low: 8, high: 14, speedMS: 0.6, source },
-  "rack-fan": { label: "Fan on the rack", filmWM2K: 15, low: 11, high: 22, speedMS: 1.25, source },
-  strong: { label: "Strong direct air", filmWM2K: 25, low: 18, high: 35, speedMS: 3, source },
-  tunnel: { label: "Drying tunnel", filmWM2K: 40, low: 30, high: 55, speedMS: 7, source },
+  still: { label: "Still room", filmWM2K: 4, low: 3, high: 5, speedMS: 0.05, basis: "published", source },
+  draught: {
+    label: "Slight draught",
+    filmWM2K: 7,
+    low: 5,
+    high: 9,
+    speedMS: 0.3,
+    basis: "published",
+    source,
+  },
+  "room-fan": {
+    label: "Fan on the room",
+    filmWM2K: 10,
+    low: 8,
+    high: 14,
+    speedMS: 0.6,
+    basis: "published",
+    source,
+  },
+  "rack-fan": {
+    label: "Fan on the rack",
+    filmWM2K: 15,
+    low: 11,
+    high: 22,
+    speedMS: 1.25,
+    basis: "published",
+    source,
+  },
+  strong: {
+    label: "Strong direct air",
+    filmWM2K: 25,
+    low: 18,
+    high: 35,
+    speedMS: 3,
+    basis: "published",
+    source,
+  },
+  tunnel: { label: "Drying tunnel", filmWM2K: 40, low: 30, high: 55, speedMS: 7, basis: "published", source },
 };

@@ -60,9 +60,9 @@ export const checkEveryDays: Readonly<Record<BucketCheck, number>> = {
 
 /** Hours of stirring before the first dip. Three readings an hour apart within 5 % are the better sign. */
 export const mixingH = {
-  "prime-made": { value: 24, source: `${practice}; 24–48 h` },
-  "backup-made": { value: 12, source: `${practice}; 12–24 h` },
-  "flour-added": { value: 2, source: `${practice}; 2–4 h` },
-  "water-added": { value: 0.25, source: `${practice}; 15–30 min` },
-  stood: { value: 0.25, source: `${practice}; 10–30 min` },
+  "prime-made": { value: 24, basis: "practice", source: `${practice}; 24–48 h` },
+  "backup-made": { value: 12, basis: "practice", source: `${practice}; 12–24 h` },
+  "flour-added": { value: 2, basis: "practice", source: `${practice}; 2–4 h` },
+  "water-added": { value: 0.25, basis: "practice", source: `${practice}; 15–30 min` },
+  stood: { value: 0.25, basis: "practice", source: `${practice}; 10–30 min` },
 } as const satisfies Record<string, Published>;

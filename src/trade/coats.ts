@@ -18,5 +18,7 @@ export type RecipeBody = {
   readonly safetyFactor: number;
   /** Least wall whatever the sum says, mm: handling and burnout need it. */
   readonly floorMm: number;
+  /** Polymer in its binder: stronger before the first fire, weaker while hot. Left out is no. */
+  readonly polymer?: boolean | undefined;
   readonly note?: string | undefined;
 };

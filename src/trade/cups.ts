@@ -53,10 +53,10 @@ export const cups: readonly CupKind[] = rows.map(
     return {
       id,
       label,
-      orificeMm: { value: orifice, source: `${standardOf(id)}, nominal` },
-      formula: { value: `ν = ${formula}`, source: formulaSource },
-      seconds: { value: { low: lowS, high: highS }, source: rangeSource },
-      referenceC: { value: referenceC, source: standardOf(id) },
+      orificeMm: { value: orifice, basis: "published", source: `${standardOf(id)}, nominal` },
+      formula: { value: `ν = ${formula}`, basis: "published", source: formulaSource },
+      seconds: { value: { low: lowS, high: highS }, basis: "published", source: rangeSource },
+      referenceC: { value: referenceC, basis: "published", source: standardOf(id) },
     };
   },
 );
@@ -65,10 +65,10 @@ export const cupOf = (id: string): CupKind | null => cups.find((cup) => cup.id =
 
 /** Coefficient of variation of one cup in one workshop, and of cups between workshops, as fractions. */
 export const cupRepeatability = {
-  within: { value: 0.037, source: "ASTM D4212, § 13.1.1" },
-  between: { value: 0.115, source: "ASTM D4212, § 13.1.1" },
+  within: { value: 0.037, basis: "published", source: "ASTM D4212, § 13.1.1" },
+  between: { value: 0.115, basis: "published", source: "ASTM D4212, § 13.1.1" },
   /** Two means by one person further apart than this share are suspect. */
-  suspect: { value: 0.11, source: "ASTM D4212, § 13.1.1" },
+  suspect: { value: 0.11, basis: "published", source: "ASTM D4212, § 13.1.1" },
   /** Seconds are reported to this step. */
-  stepS: { value: 0.2, source: "ASTM D4212, § 12.1" },
+  stepS: { value: 0.2, basis: "published", source: "ASTM D4212, § 12.1" },
 } as const satisfies Record<string, Published>;

@@ -99,6 +99,6 @@ export function lookOverBefore({
 
 /** Dip the smallest and most delicate first, and read the seconds again after so much was used, or so long open. */
 export const readAgainAfter = {
-  usedShare: { value: 0.1, source: dipStepSource },
-  openMin: { value: 60, source: dipStepSource },
+  usedShare: { value: 0.1, basis: "practice", source: dipStepSource },
+  openMin: { value: 60, basis: "practice", source: dipStepSource },
 } as const;

@@ -7,10 +7,10 @@ import type { Published } from "./published.ts";
  * coats, flat after.
  */
 export const leastDryH = {
-  prime: { value: 2, source: "common practice, no source; 1.5–4 h" },
-  intermediate: { value: 3, source: "common practice, no source; 2–4 h" },
-  backup: { value: 4, source: "common practice, no source; 3–8 h" },
-  seal: { value: 4, source: "judgement: between coats a seal dip dries like a backup" },
+  prime: { value: 2, basis: "practice", source: "common practice, no source; 1.5–4 h" },
+  intermediate: { value: 3, basis: "practice", source: "common practice, no source; 2–4 h" },
+  backup: { value: 4, basis: "practice", source: "common practice, no source; 3–8 h" },
+  seal: { value: 4, basis: "judgement", source: "judgement: between coats a seal dip dries like a backup" },
 } as const satisfies Readonly<Record<CoatKind, Published>>;
 
 /** How a shell's slowest place counts for its last drying. */
@@ -22,16 +22,20 @@ export type FinalDryPlace = "open" | "deep" | "blind";
  */
 export const finalDryH = {
   open: {
-    dryAirH: { value: 12, source: "common practice, no source; 12–24 h open, 24–72 h deep or thick" },
-    dampAirH: { value: 24, source: "common practice, no source; 12–24 h open" },
+    dryAirH: {
+      value: 12,
+      basis: "practice",
+      source: "common practice, no source; 12–24 h open, 24–72 h deep or thick",
+    },
+    dampAirH: { value: 24, basis: "practice", source: "common practice, no source; 12–24 h open" },
   },
   deep: {
-    dryAirH: { value: 24, source: "common practice, no source; 24–72 h deep or thick" },
-    dampAirH: { value: 72, source: "common practice, no source; 24–72 h deep or thick" },
+    dryAirH: { value: 24, basis: "practice", source: "common practice, no source; 24–72 h deep or thick" },
+    dampAirH: { value: 72, basis: "practice", source: "common practice, no source; 24–72 h deep or thick" },
   },
   blind: {
-    dryAirH: { value: 48, source: "common practice, no source; 24–72 h deep or thick" },
-    dampAirH: { value: 72, source: "common practice, no source; 24–72 h deep or thick" },
+    dryAirH: { value: 48, basis: "practice", source: "common practice, no source; 24–72 h deep or thick" },
+    dampAirH: { value: 72, basis: "practice", source: "common practice, no source; 24–72 h deep or thick" },
   },
 } as const satisfies Readonly<
   Record<FinalDryPlace, { readonly dryAirH: Published; readonly dampAirH: Published }>

@@ -55,7 +55,7 @@ describe("shells", () => {
 
   test("10 mm of fused silica is above 330 °C on its inner face five minutes out of the kiln at 540", () => {
     const of = {
-      ...coolingHeatOf("fused-silica"),
+      ...coolingHeatOf("fused-silica", 540),
       wallMm: 10,
       startC: 540,
       airC: 20,

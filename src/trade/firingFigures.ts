@@ -2,6 +2,7 @@ import type { BurningPattern } from "../physics/drying/burnAir.ts";
 import type { FiringShell } from "../physics/heat/firingLimits.ts";
 import type { BurnoutMaterial } from "./patternBurnout.ts";
 import { patternBurnout, waxFilmShare } from "./patternBurnout.ts";
+import { earlierFirstFireMPa, firstFireMPa } from "./shellStrength.ts";
 import type { StuccoFamily } from "./shellThermal.ts";
 import { shellThermal } from "./shellThermal.ts";
 
@@ -51,7 +52,16 @@ const hotQuartzPerK = 1e-6;
 /** A family's figures for the stress of a fire. */
 export function firingShellOf(
   family: StuccoFamily,
-  { wallMm, seenAbove1100 }: { wallMm: number; seenAbove1100: boolean },
+  {
+    wallMm,
+    seenAbove1100,
+    greenShare,
+  }: {
+    wallMm: number;
+    seenAbove1100: boolean;
+    /** Green strength over a plain, well dried shell's; a plan without it is an earlier one. */
+    greenShare?: number | undefined;
+  },
 ): FiringShell {
   const { conductivityWMK, densityKgM3, heatJKgK, ...of } = shellThermal[family];
   const isDevitrified = family === "fused-silica" && seenAbove1100;
@@ -62,6 +72,7 @@ export function firingShellOf(
     expansionPerK: isDevitrified ? devitrified.expansionPerK : of.expansionPerK.value,
     hotExpansionPerK: family === "quartz" ? hotQuartzPerK : undefined,
     strengthMPa: of.strengthMPa.value,
+    firstStrengthMPa: greenShare === undefined ? earlierFirstFireMPa : firstFireMPa(greenShare),
     hasQuartz: family === "quartz",
     bearsFlash: family === "fused-silica" && !seenAbove1100,
   };

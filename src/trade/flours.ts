@@ -18,7 +18,7 @@ export const flours: readonly Flour[] = [
   {
     id: "fused-silica",
     label: "Fused silica",
-    densityGCm3: { value: 2.2, source: "density of vitreous silica; from memory" },
+    densityGCm3: { value: 2.2, basis: "published", source: "density of vitreous silica; from memory" },
     low: 2.18,
     high: 2.22,
     family: "light",
@@ -26,7 +26,7 @@ export const flours: readonly Flour[] = [
   {
     id: "zircon",
     label: "Zircon",
-    densityGCm3: { value: 4.6, source: usual },
+    densityGCm3: { value: 4.6, basis: "judgement", source: usual },
     low: 4.5,
     high: 4.7,
     family: "heavy",
@@ -34,7 +34,7 @@ export const flours: readonly Flour[] = [
   {
     id: "alumino-silicate",
     label: "Alumino-silicate",
-    densityGCm3: { value: 2.65, source: usual },
+    densityGCm3: { value: 2.65, basis: "judgement", source: usual },
     low: 2.6,
     high: 2.7,
     family: "light",
@@ -44,6 +44,7 @@ export const flours: readonly Flour[] = [
     label: "Zircon and fused silica, half and half by volume",
     densityGCm3: {
       value: 3.4,
+      basis: "published",
       source: "derived: mean of 2.20 and 4.60; 67.6 % zircon by mass",
       note: "Bundy & Viswanathan (2008) give 67 % by mass for the half and half",
     },

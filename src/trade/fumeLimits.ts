@@ -18,7 +18,7 @@ const tableTwo = "29 CFR 1910.1000, table Z-2 (from memory)";
 const mean = (label: string, unit: FumeLimit["unit"], value: number, source: string): FumeLimit => ({
   label,
   unit,
-  limit: { value, source },
+  limit: { value, basis: "published", source },
   kind: "mean-8-h",
   actionLevel: null,
 });
@@ -30,24 +30,25 @@ const ceiling = (label: string, value: number, source: string): FumeLimit => ({
 export const fumeLimits = {
   "crystalline-silica": {
     ...mean("Respirable crystalline silica", "mg/m³", 0.05, "29 CFR 1910.1053"),
-    actionLevel: { value: 0.025, source: "29 CFR 1910.1053" },
+    actionLevel: { value: 0.025, basis: "published", source: "29 CFR 1910.1053" },
   },
   "copper-fume": mean("Copper fume", "mg/m³", 0.1, "29 CFR 1910.1000, table Z-1"),
   "zinc-oxide-fume": {
     ...mean("Zinc oxide fume", "mg/m³", 5, "29 CFR 1910.1000, table Z-1"),
     limit: {
       value: 5,
+      basis: "published",
       source: "29 CFR 1910.1000, table Z-1",
       note: "Ten of twelve unaccustomed people got fever from two hours at this limit: Beckett et al., NTIS PB97-206379, 1996.",
     },
   },
   lead: {
     ...mean("Lead", "mg/m³", 0.05, law("1910.1025")),
-    actionLevel: { value: 0.03, source: law("1910.1025") },
+    actionLevel: { value: 0.03, basis: "published", source: law("1910.1025") },
   },
   beryllium: {
     ...mean("Beryllium", "mg/m³", 0.0002, law("1910.1024")),
-    actionLevel: { value: 0.0001, source: law("1910.1024") },
+    actionLevel: { value: 0.0001, basis: "published", source: law("1910.1024") },
   },
   cadmium: mean("Cadmium", "mg/m³", 0.005, law("1910.1027")),
   "carbon-monoxide": mean("Carbon monoxide", "ppm", 50, table),

@@ -5,11 +5,13 @@ import type { Published } from "./published.ts";
 export const ordinaryRoom: Published<{ readonly airC: number; readonly rh: number; readonly air: AirClass }> =
   {
     value: { airC: 20, rh: 0.55, air: "still" },
+    basis: "judgement",
     source: "judgement, no source: an unheated workshop in the middle of the year, without a fan",
   };
 
 /** An early and a late time in such air are the likely one ÷ and × this. */
 export const ordinaryRoomTimes: Published = {
   value: 2.5,
+  basis: "judgement",
   source: "judgement, no source: from 25 °C, 40 % and a fan to 15 °C, 65 % and still air",
 };

@@ -16,32 +16,40 @@ export const patternMaterials: Readonly<Record<PatternMaterial, Pattern>> = {
   wax: {
     label: "Wax",
     isWax: true,
-    densityKgM3: { value: 930, source: "common practice, no source; 900–970, filled waxes to 1200" },
-    growthPerK: { value: 4e-4, source: "from memory: inlay waxes 3.5–4.5e-4, filled casting waxes 1–3e-4" },
+    densityKgM3: {
+      value: 930,
+      basis: "practice",
+      source: "common practice, no source; 900–970, filled waxes to 1200",
+    },
+    growthPerK: {
+      value: 4e-4,
+      basis: "published",
+      source: "from memory: inlay waxes 3.5–4.5e-4, filled casting waxes 1–3e-4",
+    },
   },
   pla: {
     label: "PLA",
     isWax: false,
-    densityKgM3: { value: 1240, source: "Sci. Rep. 2022, s41598-022-22520-6, table 1" },
-    growthPerK: { value: 0.7e-4, source: "from memory of polymer data" },
+    densityKgM3: { value: 1240, basis: "published", source: "Sci. Rep. 2022, s41598-022-22520-6, table 1" },
+    growthPerK: { value: 0.7e-4, basis: "published", source: "from memory of polymer data" },
   },
   pvb: {
     label: "PVB",
     isWax: false,
-    densityKgM3: { value: 1100, source: "from memory of polymer data, 1070–1120" },
+    densityKgM3: { value: 1100, basis: "published", source: "from memory of polymer data, 1070–1120" },
     growthPerK: null,
   },
   resin: {
     label: "Castable resin",
     isWax: false,
-    densityKgM3: { value: 1150, source: "from memory and common practice, 1050–1200" },
-    growthPerK: { value: 0.85e-4, source: "from memory of acrylic resins, 0.7–1.0e-4" },
+    densityKgM3: { value: 1150, basis: "published", source: "from memory and common practice, 1050–1200" },
+    growthPerK: { value: 0.85e-4, basis: "published", source: "from memory of acrylic resins, 0.7–1.0e-4" },
   },
   foam: {
     label: "EPS or XPS foam",
     isWax: false,
     densityKgM3: null,
-    growthPerK: { value: 0.65e-4, source: "from memory of polystyrene, 0.6–0.7e-4" },
+    growthPerK: { value: 0.65e-4, basis: "published", source: "from memory of polystyrene, 0.6–0.7e-4" },
   },
   other: { label: "Other", isWax: false, densityKgM3: null, growthPerK: null },
 };

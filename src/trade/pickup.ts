@@ -1,8 +1,9 @@
+import type { Basis } from "./published.ts";
 import type { CoatPickup } from "../physics/slurry/stock.ts";
 import type { CoatKind } from "./coats.ts";
 
 /** What a drained coat keeps, by kind, until the shop has weighed its own. */
-export type Pickup = CoatPickup & { readonly source: string };
+export type Pickup = CoatPickup & { readonly basis: Basis; readonly source: string };
 
 const source =
   "common practice and derived, no source; about a fifth on the lean side; replace by own weighings";
@@ -11,14 +12,14 @@ const source =
 export const pickupGCm3 = 1.68;
 
 export const pickups: Readonly<Record<CoatKind, Pickup>> = {
-  prime: { slurryKgM2: 0.42, stuccoKgM2: 0.4, buildMm: 0.4, source },
-  intermediate: { slurryKgM2: 0.6, stuccoKgM2: 0.85, buildMm: 0.75, source },
-  backup: { slurryKgM2: 0.75, stuccoKgM2: 1.25, buildMm: 1.05, source },
-  seal: { slurryKgM2: 0.5, stuccoKgM2: 0, buildMm: 0.2, source },
+  prime: { slurryKgM2: 0.42, stuccoKgM2: 0.4, buildMm: 0.4, basis: "practice", source },
+  intermediate: { slurryKgM2: 0.6, stuccoKgM2: 0.85, buildMm: 0.75, basis: "practice", source },
+  backup: { slurryKgM2: 0.75, stuccoKgM2: 1.25, buildMm: 1.05, basis: "practice", source },
+  seal: { slurryKgM2: 0.5, stuccoKgM2: 0, buildMm: 0.2, basis: "practice", source },
 };
 
 /** Shares lost on the way: drips and the bucket's wall; sand that misses. */
 export const materialLoss = {
-  slurry: { value: 0.15, source: "common practice, no source" },
-  stucco: { value: 0.1, source: "common practice, no source" },
+  slurry: { value: 0.15, basis: "practice", source: "common practice, no source" },
+  stucco: { value: 0.1, basis: "practice", source: "common practice, no source" },
 } as const;

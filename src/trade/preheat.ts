@@ -11,5 +11,5 @@ export function preheatOf({ alloy, wallMm }: { alloy: Alloy; wallMm: number }): 
     thinnestMm: wallMm,
     solidusC: alloy.solidusC.value,
   });
-  return value === null ? null : { value, source: preheatSource };
+  return value === null ? null : { value, basis: "practice", source: preheatSource };
 }

@@ -5,6 +5,7 @@ const source = "common practice, no source; the shop's own assays are better";
 type Through = Published<{ readonly low: number; readonly likely: number; readonly high: number }>;
 const through = (low: number, high: number, note?: string): Through => ({
   value: { low, likely: (low + high) / 2, high },
+  basis: "practice",
   source,
   note,
 });

@@ -1,4 +1,4 @@
-import type { Published } from "./published.ts";
+import type { Basis, Published } from "./published.ts";
 
 /** Starting mixes: kg of flour per kg of 30 % sol, and the seconds they should read. */
 export type SlurryStart = {
@@ -22,8 +22,12 @@ export const slurryStarts: readonly SlurryStart[] = [
 
 /** Share of the slurry's volume that is flour, for a flour nobody has a recipe of. */
 export const flourVolumeFractions = {
-  prime: { value: 0.48, source: "derived: usual primes lie at 0.46–0.49 whatever the flour" },
-  backup: { value: 0.435, source: "derived: usual backups lie at 0.42–0.45" },
+  prime: {
+    value: 0.48,
+    basis: "judgement",
+    source: "derived: usual primes lie at 0.46–0.49 whatever the flour",
+  },
+  backup: { value: 0.435, basis: "judgement", source: "derived: usual backups lie at 0.42–0.45" },
 } as const satisfies Record<string, Published>;
 
 export type SecondsTarget = {
@@ -32,6 +36,7 @@ export type SecondsTarget = {
   /** By cup id; null where the cup is no good for it. */
   readonly zahn4S: { readonly low: number; readonly high: number };
   readonly zahn5S: { readonly low: number; readonly high: number } | null;
+  readonly basis: Basis;
   readonly source: string;
 };
 
@@ -42,6 +47,7 @@ export const secondsTargets: readonly SecondsTarget[] = [
     label: "Prime of zircon, or zircon and fused silica",
     zahn4S: { low: 25, high: 45 },
     zahn5S: { low: 13, high: 22 },
+    basis: "practice",
     source: practice,
   },
   {
@@ -49,6 +55,7 @@ export const secondsTargets: readonly SecondsTarget[] = [
     label: "Prime of fused silica or alumino-silicate",
     zahn4S: { low: 18, high: 30 },
     zahn5S: { low: 9, high: 15 },
+    basis: "published",
     source: "US patents 6,000,457 and 6,257,316 (from memory): 18–30 s Zahn 4",
   },
   {
@@ -56,6 +63,7 @@ export const secondsTargets: readonly SecondsTarget[] = [
     label: "One bucket for all coats",
     zahn4S: { low: 12, high: 20 },
     zahn5S: { low: 7, high: 12 },
+    basis: "practice",
     source: practice,
   },
   {
@@ -63,9 +71,17 @@ export const secondsTargets: readonly SecondsTarget[] = [
     label: "Backup",
     zahn4S: { low: 10, high: 18 },
     zahn5S: null,
+    basis: "published",
     source: "US patents 6,000,457 and 6,257,316 (from memory): 10–18 s Zahn 4",
   },
-  { id: "seal", label: "Seal", zahn4S: { low: 8, high: 12 }, zahn5S: null, source: practice },
+  {
+    id: "seal",
+    label: "Seal",
+    zahn4S: { low: 8, high: 12 },
+    zahn5S: null,
+    basis: "practice",
+    source: practice,
+  },
 ];
 
 function start(
@@ -75,5 +91,5 @@ function start(
   ratio: number,
   use: SlurryStart["use"],
 ): SlurryStart {
-  return { id, label, flourId, ratio: { value: ratio, source: practice }, use };
+  return { id, label, flourId, ratio: { value: ratio, basis: "practice", source: practice }, use };
 }

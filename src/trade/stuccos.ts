@@ -1,6 +1,7 @@
 import { coatBuildMm } from "../physics/shell/wall.ts";
 import type { SieveMesh } from "./meshes.ts";
 import { sieveOpeningMm } from "./meshes.ts";
+import type { Basis } from "./published.ts";
 
 /** A cut of sand, named by the sieves it passes and stays on. `order` runs from the finest, 0. */
 export type Stucco = {
@@ -14,6 +15,7 @@ export type Stucco = {
     readonly value: number;
     readonly low: number;
     readonly high: number;
+    readonly basis: Basis;
     readonly source: string;
   };
 };
@@ -50,7 +52,7 @@ export const stuccos: readonly Stucco[] = cuts.map(({ coarse, fine, filmMm, low,
     fineMm,
     coarseMm,
     order,
-    mmPerCoat: { value, low, high, source: buildSource },
+    mmPerCoat: { value, low, high, basis: "judgement", source: buildSource },
   };
 });
 
@@ -63,5 +65,6 @@ export const sealMm = {
   value: 0.25,
   low: 0.15,
   high: 0.35,
+  basis: "practice",
   source: "common practice, no source",
 } as const;

@@ -20,6 +20,7 @@ const run = {
   shellC: 540,
   mould,
 };
+const front = { massKg: 6, fillS: 5, wayMm: 250, widthMm: 80, gateMS: 0.5 };
 const part = { kind: "flat", widthMm: 60, lengthMm: 120 } as const;
 const solid = { kind: "bar", widthMm: 12, thicknessMm: 8, lengthMm: 60 } as const;
 
@@ -73,7 +74,6 @@ export const gatingRows: Rows = {
     effusivity: row(fluidity.effusivity, [mould]),
     runTime: row(fluidity.runTime, [{ ...run, stopShare: 0.25, interfaceWM2K: 1000 }]),
     runTimeBandS: row(fluidity.runTimeBandS, [run]),
-    runLengthMm: row(fluidity.runLengthMm, [{ timeS: 3, speedMS: 0.5 }]),
   },
   freezing: {
     modulusMm: row(freezing.modulusMm, [solid]),
@@ -106,7 +106,12 @@ export const gatingRows: Rows = {
   },
   misrun: {
     misrunAdvice: row(misrun.misrunAdvice, [
-      { run, neededMm: 250, speedMS: 0.5, solidusC: 860, preheat: { lowC: 500, highC: 700 } },
+      { run, front, leastFillS: 3, solidusC: 860, preheat: { lowC: 500, highC: 700 } },
+    ]),
+    frontIn: row(misrun.frontIn, [{ ...front, liquidKgM3: 7600, wallMm: 4 }]),
+    fillWithinS: row(misrun.fillWithinS, [
+      { massKg: 6, wayMm: 250, widthMm: 80, gateMS: 0.5, liquidKgM3: 7600, wallMm: 4 },
+      4,
     ]),
   },
   wall: {

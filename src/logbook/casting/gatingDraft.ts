@@ -32,6 +32,8 @@ export type GatingDraft = {
   readonly gateMm2: number | null;
   readonly wallMm: number | null;
   readonly runMm: number | null;
+  /** Breadth of the front in the thinnest wall. */
+  readonly runWidthMm: number | null;
   readonly wallHeadMm: number | null;
   readonly shellC: number | null;
   readonly metalC: number | null;
@@ -65,6 +67,7 @@ export const gatingLimits: Limits<GatingDraft> = {
   gateMm2: { low: 0.5, high: 100_000 },
   wallMm: { low: 0.3, high: 300 },
   runMm: { low: 1, high: 5000 },
+  runWidthMm: { low: 1, high: 5000 },
   wallHeadMm: { low: 0, high: 5000 },
   shellC: { low: -20, high: 1300 },
   metalC: { low: 100, high: 2200 },
@@ -111,6 +114,7 @@ export function gatingDraftOf({
     gateMm2: null,
     wallMm: mesh?.thinnestMm ?? null,
     runMm: null,
+    runWidthMm: null,
     wallHeadMm: null,
     shellC: null,
     metalC: null,

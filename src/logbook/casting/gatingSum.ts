@@ -29,7 +29,7 @@ export type GatingSum = {
     readonly speedMS: number;
     readonly reynolds: number;
     readonly ventsMm2: number;
-    /** What all gates together need so that the metal comes in below its limit. */
+    /** What all gates together need so that the metal comes in below its limit, poured as quickly as may be. */
     readonly gatesMm2: number;
     readonly gateToChoke: number;
   } | null;
@@ -48,12 +48,15 @@ export function gatingSum({
   draft,
   massKg,
   timeS,
+  quickestS = null,
   liquidKgM3,
   stream,
 }: {
   readonly draft: GatingDraft;
   readonly massKg: number | null;
   readonly timeS: number | null;
+  /** The quickest it may be poured: gates hold their speed then too. Left out where the fill is set by hand. */
+  readonly quickestS?: number | null | undefined;
   readonly liquidKgM3: number;
   readonly stream: Stream;
 }): GatingSum {
@@ -67,7 +70,7 @@ export function gatingSum({
     headM,
     noHead: typed.sprueMm === null || at === null ? "missing" : headM === null ? "never-fills" : null,
     taper: taperOf(typed),
-    choke: isReady ? chokeOf({ typed, massKg, timeS, headM, liquidKgM3, stream }) : null,
+    choke: isReady ? chokeOf({ typed, massKg, timeS, quickestS, headM, liquidKgM3, stream }) : null,
     throughGates: isReady ? throughGates({ typed, massKg, timeS, headM, liquidKgM3, limitMS }) : null,
     limitMS,
     criticalMS: criticalSpeedMS({ tensionNM: stream.tensionNM.value, liquidKgM3 }),
@@ -98,11 +101,24 @@ type Ready = {
   readonly liquidKgM3: number;
 };
 
-function chokeOf({ typed, massKg, timeS, headM, liquidKgM3, stream }: Ready & { readonly stream: Stream }) {
+function chokeOf({
+  typed,
+  massKg,
+  timeS,
+  quickestS,
+  headM,
+  liquidKgM3,
+  stream,
+}: Ready & { readonly quickestS: number | null; readonly stream: Stream }) {
   const dischargeCoefficient = dischargeCoefficients[typed.flow].value.likely;
   const areaMm2 = chokeAreaMm2({ massKg, liquidKgM3, timeS, headM, dischargeCoefficient });
   const speedMS = spoutVelocityMS({ headM, dischargeCoefficient });
-  const gatesMm2 = sectionForSpeedMm2({ massKg, liquidKgM3, timeS, speedMS: stream.gateSpeedMS.value });
+  const gatesMm2 = sectionForSpeedMm2({
+    massKg,
+    liquidKgM3,
+    timeS: Math.min(timeS, quickestS ?? timeS),
+    speedMS: stream.gateSpeedMS.value,
+  });
   const diameterMm = roundMm(areaMm2);
   return {
     areaMm2,

@@ -74,7 +74,9 @@ describe("numbers and names", () => {
     expect(refusalOf(testLog(), set({}))).toMatchObject({ field: "coats", found: 0 });
     const coats = [{ kind: "seal", stuccoId: null, targetDryness: 95 }];
     expect(refusalOf(testLog(), set({ coats }))).toMatchObject({ field: "targetDryness", found: 95 });
-    expect(refusalOf(testLog(), set({ coats: [{ ...coats[0], targetDryness: 0.95 }] }))).toBeNull();
+    const well = [{ ...coats[0], targetDryness: 0.95 }];
+    expect(refusalOf(testLog(), set({ coats: well }))).toBeNull();
+    expect(refusalOf(testLog(), set({ coats: well, polymer: true }))).toBeNull();
   });
 });
 

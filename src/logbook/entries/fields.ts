@@ -202,6 +202,7 @@ export const fields = {
   thickestWallMm: { quantity: "mm", stored: [0, 10_000], entry: [0.1, 60], as: "wallMm" },
   patternKg: { quantity: "kg", stored: [0, 1e5], entry: [0, 5000] },
   shellKg: { quantity: "kg", stored: [0, 1e5], entry: [0, 5000] },
+  greenShare: { quantity: "plain", stored: [0, 100], entry: [0.1, 5] },
   blindMm: { quantity: "mm", stored: [0, 1e5], entry: [0, 2000] },
   preheatC: { quantity: "temp", stored: tempC, entry: [-30, 1400], as: "shellC" },
   fireC: { quantity: "temp", stored: tempC, entry: [100, 1600], as: "peakC" },

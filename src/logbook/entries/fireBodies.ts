@@ -60,6 +60,8 @@ const basis = z.strictObject({
   damp: z.enum(["dry", "damp", "patched-wet"]),
   firedBefore: z.boolean(),
   seenAbove1100: z.boolean(),
+  /** Green strength over a plain, well dried shell's, of the weakest. Left out in plans made before it was asked. */
+  greenShare: numberOf("greenShare").optional(),
   blindMm: numberOf("blindMm"),
   kiln: z.strictObject({
     powerKW: numberOf("powerKW"),

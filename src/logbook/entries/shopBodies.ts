@@ -63,6 +63,8 @@ export const recipeBodies = {
     morMPa: numberOf("morMPa"),
     safetyFactor: numberOf("safetyFactor"),
     floorMm: numberOf("floorMm"),
+    /** Polymer in its binder. */
+    polymer: flag,
     note,
     copiedFrom: id.optional(),
     retired: flag,

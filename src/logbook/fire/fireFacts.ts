@@ -1,6 +1,7 @@
 import type { PatternMaterial } from "../../trade/patternMaterials.ts";
 import { waxFilmShare } from "../../trade/patternBurnout.ts";
 import { patternMaterials } from "../../trade/patternMaterials.ts";
+import { greenStrengthShare } from "../../trade/shellStrength.ts";
 import { shellThermal } from "../../trade/shellThermal.ts";
 import type { StuccoFamily } from "../../trade/shellThermal.ts";
 import type { RunBasis, RunPurpose } from "../entries/fireBodies.ts";
@@ -8,6 +9,7 @@ import type { Piece } from "../piece/piece.ts";
 
 import { patternState } from "../piece/patternState.ts";
 import { ranges, within } from "../entries/ranges.ts";
+import { dampShare } from "../piece/weakened.ts";
 import type { Standing } from "../piece/standing.ts";
 
 /** Where a pattern's mass comes from; the volumes are taken as solid, so they are the most it can be. */
@@ -30,6 +32,8 @@ export type FireFacts = {
   readonly damp: { readonly state: RunBasis["damp"]; readonly source: DampSource };
   readonly firedBefore: boolean;
   readonly seenAbove1100: boolean;
+  /** Strength before its first fire over a plain, well dried shell's: polymer and coats covered damp. */
+  readonly greenShare: number;
 };
 
 const devitrifyC = 1100;
@@ -37,7 +41,7 @@ const devitrifyC = 1100;
 const startingShellKg = 3;
 
 export function fireFacts(standing: Standing, family: StuccoFamily): FireFacts {
-  const { piece, wall } = standing;
+  const { piece, wall, recipe } = standing;
   const { plan, burnouts, firings } = piece;
   const hottest = Math.max(
     -Infinity,
@@ -59,6 +63,9 @@ export function fireFacts(standing: Standing, family: StuccoFamily): FireFacts {
     damp: dampOf(standing),
     firedBefore: firings.length > 0,
     seenAbove1100: hottest > devitrifyC,
+    greenShare:
+      greenStrengthShare(recipe?.polymer) *
+      dampShare({ piece, drying: standing.drying, isWallMeasured: true }),
   };
 }
 
@@ -134,6 +141,7 @@ export type FactsTogether = {
   readonly dampest: string;
   readonly firedBefore: boolean;
   readonly seenAbove1100: boolean;
+  readonly greenShare: number;
 };
 
 /** Pieces that go in together: the thickest wall, the dampest shell and the frailest past govern, masses add up. */
@@ -160,5 +168,6 @@ export function factsTogether(facts: readonly FireFacts[]): FactsTogether | null
     // A first fire asks for more care than a later one.
     firedBefore: facts.every((one) => one.firedBefore),
     seenAbove1100: facts.some((one) => one.seenAbove1100),
+    greenShare: Math.min(...facts.map((one) => one.greenShare)),
   };
 }

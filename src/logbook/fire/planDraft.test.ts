@@ -22,6 +22,7 @@ const heron: FireFacts = {
   damp: { state: "dry", source: "drying" },
   firedBefore: false,
   seenAbove1100: false,
+  greenShare: 1,
 };
 const start = startingDraft("burnout", ["heron"]);
 const gapsOf = (draft: PlanDraft, facts: readonly FireFacts[] = [heron]) => {

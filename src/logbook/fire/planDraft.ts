@@ -135,6 +135,7 @@ export function askedOf(
       damp: told.damp ?? together.damp,
       firedBefore: told.firedBefore ?? together.firedBefore,
       seenAbove1100: told.seenAbove1100 ?? together.seenAbove1100,
+      greenShare: together.greenShare,
       blindMm: blindMm ?? 0,
       kiln,
       after: purpose === "preheat" ? "pour" : after,

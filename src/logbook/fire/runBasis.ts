@@ -11,7 +11,8 @@ export function firingForOf(
   purpose: RunPurpose,
   { basis, startC }: { readonly basis: RunBasis; readonly startC: number },
 ): FiringFor | null {
-  const { pattern, wallMm, family, seenAbove1100, preheatC, fireC, waxLeaves, isFilm, ...same } = basis;
+  const { pattern, wallMm, family, seenAbove1100, greenShare, preheatC, fireC, waxLeaves, isFilm, ...same } =
+    basis;
   const burning = pattern && burningPatternOf(pattern.material, pattern.massKg, { waxLeaves, isFilm });
   if (pattern !== null && burning === null) return null;
   return {
@@ -19,7 +20,7 @@ export function firingForOf(
     purpose: purpose === "firing" ? "fire" : purpose,
     pattern: burning,
     waxLeaves: burning?.isWax === true ? waxLeaves : undefined,
-    shell: firingShellOf(family, { wallMm, seenAbove1100 }),
+    shell: firingShellOf(family, { wallMm, seenAbove1100, greenShare }),
     seenAbove1100,
     startC,
     preheatC: preheatC ?? undefined,

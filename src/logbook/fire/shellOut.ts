@@ -47,7 +47,7 @@ export const shellCooling = ({
   readonly minutes?: number | undefined;
 }): readonly WallTemperature[] =>
   wallCooling({
-    ...coolingHeatOf(family),
+    ...coolingHeatOf(family, startC),
     wallMm,
     startC,
     airC,

@@ -143,6 +143,21 @@ describe("half the strength", () => {
     expect(judgedOf(damp).safety / judgedOf(dry).safety).toBeLessThan(0.7);
   });
 
+  test("of a wall that was measured only the strength is lost: 0.65, not 0.5", () => {
+    const damp = generalShell();
+    damp.coat(at(96.5), { step: null });
+    damp.tell("wall-measured", { wallMm: 7 }, at(110));
+    expect(judgedOf(damp)).toMatchObject({ morHalved: true, loadShare: 0.65 });
+    expect(judgedOf(damp).morMPa).toBeCloseTo(2.6, 9);
+  });
+
+  test("with little water left it costs little: 20 % accepted at the dip leaves 0.8 of the load", () => {
+    const log = generalShell();
+    const acceptedDamp = { coatId: log.piece().coats.at(-1)?.id ?? "", leftShare: 0.2 };
+    log.coat(at(97.4), { step: null, acceptedDamp });
+    expect(judgedOf(log).loadShare).toBeCloseTo(0.8, 9);
+  });
+
   test("not when the coat beneath was felt dry first", () => {
     const log = generalShell();
     const coatId = log.piece().coats.at(-1)?.id ?? "";
@@ -160,6 +175,19 @@ describe("half the strength", () => {
     };
     expect(dipAfter(1.4)).toBe(true);
     expect(dipAfter(10)).toBe(false);
+  });
+
+  test("a recipe with polymer counts with its hot strength, from the shop's own bars too", () => {
+    const log = generalShell();
+    const asked = testShop(air);
+    const standing = (more: object, shop = builtInShop) => {
+      const recipes = new Map([...asked.recipes].map(([id, recipe]) => [id, { ...recipe, ...more }]));
+      return standingOf(log.piece(), { ...testShop(air, { shop }), recipes }, at(150)).wall.judged?.morMPa;
+    };
+    expect(standing({})).toBe(4);
+    expect(standing({ polymer: false })).toBe(4);
+    expect(standing({ polymer: true })).toBeCloseTo(2.6, 9);
+    expect(standing({ polymer: true }, { ...builtInShop, morMPa: 5 })).toBeCloseTo(3.25, 9);
   });
 
   test.each<[string, EntryBodies["shell-fired"], boolean]>([

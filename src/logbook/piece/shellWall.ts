@@ -7,15 +7,15 @@ import {
   strengthSpread,
 } from "../../physics/shell/wall.ts";
 import type { WallPart } from "../../physics/shell/wall.ts";
-import { practice } from "../../trade/practice.ts";
 import { coatMm as coatBuildMm } from "../drying/coatMm.ts";
+import { hotMorMPa } from "./hotStrength.ts";
 import type { Piece, Recipe, Shop } from "./piece.ts";
 import { ownAlloy } from "../shop/ownAlloy.ts";
 import { ranges, within } from "../entries/ranges.ts";
 import type { CoatDrying, WallStanding } from "./standing.ts";
+import { loadShare } from "./weakened.ts";
 
-/** Serves until a recipe says otherwise: fired fused silica, and a backup of common cut; see the starting recipes. */
-const startingMorMPa = 4;
+/** Serve until a recipe says otherwise: a factor, and a backup of common cut; see the starting recipes. */
 const startingSafetyFactor = 3;
 const startingBackup = { kind: "backup", stuccoId: "16-30" } as const;
 /** What one caliper reading may say of coats still to come: no more than the table's own spread. */
@@ -43,8 +43,8 @@ export function wallStanding({ piece, recipe, shop, drying }: From): WallStandin
   const wall = { reachedMm, perCoatMm, basis, missing };
   if (load.part === null || missing.length > 0) return { ...wall, judged: null };
   const { part, pressurePa } = load;
-  const morHalved = isWeakened(piece, drying);
-  const morMPa = fullMorMPa(recipe, shop) * (morHalved ? practice.weakShare.value : 1);
+  const share = loadShare({ piece, drying, wallBasis: basis });
+  const morMPa = hotMorMPa(recipe, shop) * share;
   const floorMm = within(ranges.floorMm, recipe?.floorMm) ? recipe.floorMm : 0;
   const wanted = recipe?.safetyFactor;
   const safetyFactor = within(ranges.safetyFactor, wanted) ? wanted : startingSafetyFactor;
@@ -56,7 +56,8 @@ export function wallStanding({ piece, recipe, shop, drying }: From): WallStandin
     judged: {
       headPressurePa: pressurePa,
       morMPa,
-      morHalved,
+      morHalved: share < 1,
+      loadShare: share,
       requiredMm: needed.likelyMm,
       requiredLowMm: needed.lowMm,
       requiredHighMm: needed.highMm,
@@ -123,30 +124,6 @@ function loadOf({ plan }: Piece, shop: Shop): Load {
 function isPart(part: WallPart): boolean {
   const spans = part.kind === "flat" ? [part.widthMm, part.lengthMm] : [part.diameterMm];
   return spans.every((mm) => within(ranges.spanMm, mm));
-}
-
-function fullMorMPa(recipe: Recipe | null, shop: Shop): number {
-  if (within(ranges.morMPa, shop.morMPa)) return shop.morMPa;
-  return within(ranges.morMPa, recipe?.morMPa) ? recipe.morMPa : startingMorMPa;
-}
-
-/** A coat put on over a damp one, or a fire too cool or too short for the wall that stands now. */
-function isWeakened({ coats, firings }: Piece, drying: readonly CoatDrying[]): boolean {
-  const accepted = new Map(coats.flatMap(({ acceptedDamp: damp }) => (damp ? [[damp.coatId, damp]] : [])));
-  const recoatedDamp = drying.slice(0, -1).some(({ coat, verdict, evidence, readyAt, basis }) => {
-    if (verdict === "wet") return true;
-    // In air nobody read only what is wet at the dry end of the guess counts.
-    if (basis.assumed) return false;
-    // What was accepted as damp stays so, unless someone saw it dry or the air read since makes it likely.
-    const wasDamp = (accepted.get(coat.id)?.leftShare ?? 0) > 0;
-    return wasDamp && evidence?.says !== "dry" && readyAt.likely === null;
-  });
-  const lastDip = coats.at(-1)?.dippedAt ?? -Infinity;
-  const ofThisWall = firings.filter(({ at }) => at >= lastDip);
-  const firedWell = ofThisWall.some(
-    ({ peakC, holdMin }) => peakC >= practice.firedC.value && holdMin >= practice.firedMin.value,
-  );
-  return recoatedDamp || (ofThisWall.length > 0 && !firedWell);
 }
 
 /** What one more backup coat of this recipe adds to the wall, mm. */

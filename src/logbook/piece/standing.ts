@@ -114,7 +114,10 @@ export type WallStanding = {
   readonly judged: null | {
     readonly headPressurePa: number;
     readonly morMPa: number;
+    /** True where something weakened it; `loadShare` says by how much. */
     readonly morHalved: boolean;
+    /** Share of its load the wall bears, 1 where nothing weakened it; `morMPa` counts it already. */
+    readonly loadShare: number;
     readonly requiredMm: number;
     readonly requiredLowMm: number;
     readonly requiredHighMm: number;

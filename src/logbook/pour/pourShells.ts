@@ -1,7 +1,7 @@
 import { castingCooling, type CastingTimes } from "../../physics/heat/castingCooling.ts";
 import { meltCoolKPerMin, pourOrder, type PourOrder } from "../../physics/metal/pourOrder.ts";
 import type { Alloy, MeltFigures } from "../../trade/metals/alloy.ts";
-import { coolingHeatOf } from "../../trade/shellThermal.ts";
+import { shellThermal } from "../../trade/shellThermal.ts";
 import { pourHeatOf } from "./pourHeat.ts";
 import { startingSectionMm } from "../fire/shellHeat.ts";
 import { coolingWall, mayBeOut, minutesToFull, type ShellBed } from "../fire/shellOut.ts";
@@ -150,7 +150,7 @@ export function castingTimesOf({
   readonly place: ShellBed;
 }): CastingTimes | null {
   if (shell.modulusMm === null) return null;
-  const { conductivityWMK, densityKgM3, heatJKgK, emissivity } = coolingHeatOf(place.family);
+  const { conductivityWMK, densityKgM3, hotHeatJKgK, emissivity } = shellThermal[place.family];
   return castingCooling({
     metal: {
       densityKgM3: figures.crucibleKgM3.value,
@@ -164,10 +164,10 @@ export function castingTimesOf({
     pourC: Math.min(1900, Math.max(alloy.liquidusC.value, metalC)),
     shellMm: shell.wallMm,
     shellC: Math.min(1300, Math.max(-20, faceC)),
-    conductivityWMK,
-    shellKgM3: densityKgM3,
-    shellJKgK: heatJKgK,
-    emissivity,
+    conductivityWMK: conductivityWMK.value,
+    shellKgM3: densityKgM3.value,
+    shellJKgK: hotHeatJKgK.value,
+    emissivity: emissivity.value,
     airC: place.airC,
     around: place.bed === "air" ? "air" : "sand",
     sandC: place.bed === "hot-sand" ? place.sandC : undefined,

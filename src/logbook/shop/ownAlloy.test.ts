@@ -26,7 +26,11 @@ describe("a shop's own copy of an alloy", () => {
   test("a copy takes the shop's figures and keeps the row's for what it doesn't tell", () => {
     const alloy = ownAlloy("own studio bronze", shopWith(copy));
     expect(alloy).toMatchObject({ id: "c87300", name: "Studio bronze" });
-    expect(alloy?.solidKgM3).toEqual({ value: 8500, source: "the shop's own copy" });
+    expect(alloy?.solidKgM3).toEqual({
+      value: 8500,
+      basis: "own",
+      source: "the shop's own copy",
+    });
     expect(alloy?.liquidusC).toEqual(alloyOf("c87300")?.liquidusC);
     expect(alloy?.pourLowC.value).toBe(1080);
     const figures = ownMeltFigures("own studio bronze", shopWith(copy));

@@ -129,7 +129,7 @@ function copyOf(alloyId: string, shop: OwnAlloys): OwnAlloy | null {
 }
 
 function stand(row: Published, own: number | undefined): Published {
-  return own === undefined ? row : { value: own, source: ownSource };
+  return own === undefined ? row : { value: own, basis: "own", source: ownSource };
 }
 
 /** A pair that two devices have set across each other falls back to the table's. */

@@ -17,6 +17,8 @@ const base: CastingFor = {
   shellKgM3: 1900,
   shellJKgK: 1100,
   emissivity: 0.9,
+  // The reference rows were worked out with this contact.
+  contactWM2K: 1500,
   airC: 20,
   around: "air",
   knockoutC: 300,

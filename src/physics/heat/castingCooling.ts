@@ -1,6 +1,7 @@
 import type { Bed } from "./heat.ts";
 import { requireBed, requireWall } from "./heat.ts";
 import { evenCellsMm, growingCellsMm, march } from "./heatMarch.ts";
+import { metalToShellWM2K } from "./metalContact.ts";
 import type { HeatHeld, Property } from "./heatProperty.ts";
 import { requireProperty } from "./heatProperty.ts";
 import { startConduction } from "./heatSolver.ts";
@@ -34,7 +35,7 @@ export type CastingFor = {
   readonly sandC?: number | undefined;
   readonly sand?: Bed | undefined;
   readonly filmWM2K?: number | undefined;
-  /** From metal to shell: 500–1500 W/(m²·K) is what is printed, from memory. */
+  /** From metal to shell, W/(m²·K); `metalToShellWM2K.likely` unless given. */
   readonly contactWM2K?: number | undefined;
   /** To be at or below before the shell is broken. */
   readonly knockoutC: number;
@@ -91,7 +92,7 @@ export function castingCooling(of: CastingFor): CastingTimes {
     outer: { kind: "open", airC: of.airC, filmWM2K: of.filmWM2K ?? 10, emissivity: of.emissivity },
     melt: {
       kgM2: (metal.densityKgM3 * of.modulusMm) / 1000,
-      contactWM2K: of.contactWM2K ?? 1500,
+      contactWM2K: of.contactWM2K ?? metalToShellWM2K.likely,
       startC: of.pourC,
       held: heldBy(metal),
     },
@@ -162,7 +163,11 @@ function requireCasting(of: CastingFor): void {
   requireWithin("airC", of.airC, { low: -40, high: 60, unit: "°C" });
   requireWithin("knockoutC", of.knockoutC, { low: of.airC + 5, high: 1500, unit: "°C" });
   requireWithin("emissivity", of.emissivity, { low: 0, high: 1, unit: "" });
-  requireWithin("contactWM2K", of.contactWM2K ?? 1500, { low: 1, high: 1e5, unit: "W/(m²·K)" });
+  requireWithin("contactWM2K", of.contactWM2K ?? metalToShellWM2K.likely, {
+    low: 1,
+    high: 1e5,
+    unit: "W/(m²·K)",
+  });
   requireWithin("solidusC", metal.solidusC, {
     low: 30,
     high: metal.liquidusC,

@@ -203,13 +203,13 @@ describe("what slows a slope", () => {
   test("25 mm of aluminosilicate is slowed by its own stress in its first fire", () => {
     const slow = plan({ shell: { ...aluminosilicateShell, wallMm: 25 } });
     expect(rampAt(slow, 500)?.reasons[0]?.code).toBe("thermal-stress");
-    // 4·a·σ·(1 − ν)/(E·α·t²): first 0.5 MPa and six tenths of 8 GPa, once fired 1.2 MPa and all of it.
-    expect(slow.limits.rates[0]?.rateKPerH).toBeCloseTo(202, 0);
+    // 4·a·σ·(1 − ν)/(E·α·t²): first 0.35 MPa, a quarter of what was measured green, and six tenths of 8 GPa, once fired 1.2 MPa and all of it.
+    expect(slow.limits.rates[0]?.rateKPerH).toBeCloseTo(141.4, 0);
     const refired = plan({ shell: { ...aluminosilicateShell, wallMm: 25 }, firedBefore: true });
     expect(refired.limits.rates[0]?.rateKPerH).toBeCloseTo(291, 0);
-    // On cooling its outside takes two thirds in place of a half: three quarters of 202.
+    // On cooling its outside takes two thirds in place of a half: three quarters of 141.
     const cooling = slow.limits.rates.find(({ code, way }) => code === "thermal-stress" && way === "cooling");
-    expect(cooling?.rateKPerH).toBeCloseTo(151.5, 0);
+    expect(cooling?.rateKPerH).toBeCloseTo(106, 0);
     expect(slow.limits.rates.some(({ code, way }) => code === "thermal-stress" && way === "both")).toBe(
       false,
     );

@@ -9,7 +9,7 @@ import {
   sectionForSpeedMm2,
   spoutVelocityMS,
 } from "./flow.ts";
-import { runLengthMm, runTime, runTimeBandS, type RunAsked } from "./fluidity.ts";
+import { runTime, runTimeBandS, type RunAsked } from "./fluidity.ts";
 import {
   capillaryHeadMm,
   criticalSpeedMS,
@@ -20,7 +20,6 @@ import {
   tiltSpeedMS,
   ventAreaMm2,
 } from "./gating.ts";
-import { misrunAdvice } from "./misrun.ts";
 
 const off = (found: number, wanted: number): number => Math.abs(found / wanted - 1);
 const round = (mm: number): number => (Math.PI / 4) * mm * mm;
@@ -169,7 +168,6 @@ describe("laws of filling", () => {
     expect(() => spoutVelocityMS({ headM: 200 })).toThrow(/not mm/);
     expect(() => spoutVelocityMS({ headM: NaN })).toThrow(RangeError);
     expect(() => sprueTaper({ topDepthM: 0.2, dropM: 0.1 })).toThrow(/whole drop/);
-    expect(fillTimeS({ by: "freezing", runTimeS: 2.4 })).toBe(1.2);
     expect(fillTimeS({ by: "ladle", massKg: 4, rateKgS: 0.5 })).toBe(8);
   });
 });
@@ -199,13 +197,6 @@ describe("how far thin metal runs", () => {
     },
   );
 
-  test("2 mm of bronze in a shell of 600 °C runs 1.2 m at half a metre a second; plan with 0.6", () => {
-    const { mostMm, planMm } = runLengthMm({ timeS: runTime(bronze)?.timeS ?? NaN, speedMS: 0.5 });
-    expect(mostMm).toBeGreaterThan(1150);
-    expect(mostMm).toBeLessThan(1250);
-    expect(planMm).toBe(mostMm / 2);
-  });
-
   test("a hotter shell, a thicker wall and hotter metal never shorten the run", () =>
     fc.assert(
       fc.property(
@@ -217,59 +208,25 @@ describe("how far thin metal runs", () => {
             runTime({ ...bronze, shellC, wallMm, superheatK, ...more })?.timeS ?? Infinity;
           expect(at({ shellC: shellC + 5 })).toBeGreaterThanOrEqual(at({}));
           const band = runTimeBandS({ ...bronze, shellC, wallMm, superheatK });
-          // Within a few kelvins of the liquidus a thick wall runs on for good.
+          // Near the liquidus a thick wall runs on for good.
           if (band === null) {
             expect(shellC).toBeGreaterThan(900);
             return;
           }
-          expect(at({ wallMm: wallMm * 1.1 })).toBeGreaterThan(at({}));
-          expect(at({ superheatK: superheatK + 10 })).toBeGreaterThan(at({}));
-          expect(band.lowS).toBeLessThan(at({}));
-          expect(band.highS).toBeGreaterThan(at({}));
+          if (at({ wallMm: wallMm * 1.1 }) < Infinity) {
+            expect(at({ wallMm: wallMm * 1.1 })).toBeGreaterThan(at({}));
+            expect(at({ superheatK: superheatK + 10 })).toBeGreaterThan(at({}));
+          }
+          expect(band.lowS).toBeLessThan(band.likelyS ?? Infinity);
+          expect(band.likelyS ?? 0).toBeLessThan(band.highS ?? Infinity);
         },
       ),
     ));
 
   test("in a shell as hot as its liquidus it never stops", () => {
     expect(runTime({ ...bronze, shellC: 1000 })).toBeNull();
-    expect(runTimeBandS({ ...bronze, shellC: 1000 })).toBeNull();
+    expect(runTimeBandS({ ...bronze, shellC: 1000 })?.likelyS).toBeNull();
+    expect(runTimeBandS({ ...bronze, shellC: 1030 })).toBeNull();
     expect(runTime({ ...bronze, wallMm: 10, shellC: 999.9 })).toBeNull();
-  });
-
-  test("the shell heat it advises is the least that runs", () => {
-    const asked = { run: bronze, neededMm: 900, speedMS: 0.5, solidusC: 854, preheat: null };
-    const advice = misrunAdvice(asked);
-    expect(advice.verdict).toBe("may-stop");
-    const [step] = advice.steps;
-    const toC = step?.do === "heat-shell" ? step.toC : NaN;
-    expect(toC).toBeGreaterThan(600);
-    expect(misrunAdvice({ ...asked, run: { ...bronze, shellC: toC + 1e-6 } }).verdict).toBe("runs");
-    expect(misrunAdvice({ ...asked, run: { ...bronze, shellC: toC - 1 } }).verdict).toBe("may-stop");
-  });
-
-  test("where no shell heat is enough it asks for a gate, near the solidus for a cooler shell", () => {
-    const asked = { run: bronze, neededMm: 15_000, speedMS: 0.5, solidusC: 854, preheat: null };
-    expect(misrunAdvice(asked)).toMatchObject({
-      verdict: "will-stop",
-      steps: [{ do: "add-gate-or-thicken" }],
-    });
-    const hot = misrunAdvice({ ...asked, neededMm: 100, run: { ...bronze, shellC: 840 } });
-    expect(hot).toMatchObject({ verdict: "runs", steps: [{ do: "cool-shell", toC: 804 }] });
-  });
-
-  test("for a metal that melts above it, no shell heat above 2000 °C is asked for", () => {
-    const run = { ...bronze, liquidusC: 2200, shellC: 1500, wallMm: 0.5 };
-    const asked = { run, neededMm: 15_000, speedMS: 0.5, solidusC: 2150, preheat: null };
-    expect(misrunAdvice(asked).steps).toMatchObject([{ do: "add-gate-or-thicken" }]);
-  });
-
-  test("a shell outside of what is usual for its wall is told so", () => {
-    const asked = { run: bronze, neededMm: 100, speedMS: 0.5, solidusC: 854 };
-    expect(misrunAdvice({ ...asked, preheat: { lowC: 650, highC: 850 } }).steps).toEqual([
-      { do: "shell-below-usual", usualC: 650 },
-    ]);
-    expect(misrunAdvice({ ...asked, preheat: { lowC: 350, highC: 550 } }).steps).toEqual([
-      { do: "shell-above-usual", usualC: 550 },
-    ]);
   });
 });

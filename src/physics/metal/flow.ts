@@ -100,10 +100,8 @@ export type FillBy =
       readonly headM: number;
       readonly dischargeCoefficient?: number | undefined;
     }
-  /** What the crucible gives, kg/s: a hand pours 0.3–1.0 (common practice, no source). */
-  | { readonly by: "ladle"; readonly massKg: number; readonly rateKgS: number }
-  /** Half of the time the stream can run before it stops (common practice, no source). */
-  | { readonly by: "freezing"; readonly runTimeS: number };
+  /** What the way of pouring gives, kg/s. */
+  | { readonly by: "ladle"; readonly massKg: number; readonly rateKgS: number };
 
 /** Time to fill, s, by one way of reckoning it; Cd is 1 unless given; null where the cavity stands above the metal in the cup and never fills. */
 export function fillTimeS(fill: FillBy): number | null {
@@ -123,11 +121,8 @@ export function fillTimeS(fill: FillBy): number | null {
       requirePositive("massKg", fill.massKg, { high: 100_000, unit: "kg" });
       requirePositive("rateKgS", fill.rateKgS, { high: 100, unit: "kg/s" });
       return fill.massKg / fill.rateKgS;
-    case "freezing":
-      requireWithin("runTimeS", fill.runTimeS, { low: 0, high: 1e6, unit: "s" });
-      return fill.runTimeS / 2;
     default:
-      throw new RangeError(`by must be mass, top-gate, bottom-gate, ladle or freezing, found ${said(fill)}`);
+      throw new RangeError(`by must be mass, top-gate, bottom-gate or ladle, found ${said(fill)}`);
   }
 }
 

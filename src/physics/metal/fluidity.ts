@@ -1,3 +1,4 @@
+import { metalToShellWM2K } from "../heat/metalContact.ts";
 import { requireFraction, requirePositive, requireWithin } from "../stats/range.ts";
 import { dayS } from "../stats/time.ts";
 
@@ -19,7 +20,7 @@ export type RunAsked = {
   readonly mould: MouldHeat;
   /** Solid that stops the stream, 0.2–0.35. */
   readonly stopShare: number;
-  /** Metal to shell, 500–1500 W/m²K. */
+  /** Metal to shell, W/m²K: see `metalToShellWM2K`. */
   readonly interfaceWM2K: number;
 };
 
@@ -70,32 +71,54 @@ export function runTime(asked: RunAsked): RunTime | null {
   };
 }
 
-/** What is not known to better than this (literature spread, from memory): solid that stops a stream, metal to shell. */
+/**
+ * What is not known to better than this: solid that stops a stream (Flemings, from memory), metal to shell, and the
+ * cavity's face against what is read (judgement: a controller's swing and its sensor). Between crucible and section
+ * metal loses heat to lip, cup and runner: 20 to 40 K (common practice, no source). No cast wall is even: it may be
+ * thinner in places (judgement).
+ */
 export const runSpread = {
   stopShare: { low: 0.2, likely: 0.25, high: 0.35 },
-  interfaceWM2K: { low: 500, likely: 1000, high: 1500 },
+  interfaceWM2K: metalToShellWM2K,
+  shellK: 30,
+  lostK: 30,
+  thinnerMm: 0.3,
 } as const;
 
-/** Run time with its band, s: from little solid and good contact to much solid and poor contact; null as above. */
-export function runTimeBandS(
-  asked: Omit<RunAsked, "stopShare" | "interfaceWM2K">,
-): { readonly lowS: number; readonly likelyS: number; readonly highS: number } | null {
-  const { stopShare, interfaceWM2K } = runSpread;
-  const low = runTime({ ...asked, stopShare: stopShare.low, interfaceWM2K: interfaceWM2K.high });
-  const likely = runTime({ ...asked, stopShare: stopShare.likely, interfaceWM2K: interfaceWM2K.likely });
-  const high = runTime({ ...asked, stopShare: stopShare.high, interfaceWM2K: interfaceWM2K.low });
-  return low === null || likely === null || high === null
-    ? null
-    : { lowS: low.timeS, likelyS: likely.timeS, highS: high.timeS };
-}
+/** Time a front has, s; null where it is so hot that it does not stop. */
+export type RunBand = {
+  readonly lowS: number;
+  readonly likelyS: number | null;
+  readonly highS: number | null;
+};
 
-/** Length a stream runs before it stops, mm, and half of it to plan with: films and a cooled runner shorten it (common practice, no source). */
-export function runLengthMm({ timeS, speedMS }: { timeS: number; speedMS: number }): {
-  readonly mostMm: number;
-  readonly planMm: number;
-} {
-  requireWithin("timeS", timeS, { low: 0, high: 1e6, unit: "s" });
-  requireWithin("speedMS", speedMS, { low: 0, high: 20, unit: "m/s" });
-  const mostMm = timeS * speedMS * 1000;
-  return { mostMm, planMm: mostMm / 2 };
+/**
+ * Time a front has before it stops, with its band, s: from little solid, good contact, a colder face and a thinner place to much solid,
+ * poor contact and a hotter face. `superheatK` is that of the crucible. Null where even the low end does not stop.
+ */
+export function runTimeBandS(asked: Omit<RunAsked, "stopShare" | "interfaceWM2K">): RunBand | null {
+  const { stopShare, interfaceWM2K, shellK, lostK, thinnerMm } = runSpread;
+  requireWithin("superheatK", asked.superheatK, { low: 0, high: 2500, unit: "K" });
+  const entering = { ...asked, superheatK: Math.max(0, asked.superheatK - lostK) };
+  const likely = runTime({
+    ...entering,
+    stopShare: stopShare.likely,
+    interfaceWM2K: interfaceWM2K.likely,
+  });
+  const low = runTime({
+    ...entering,
+    shellC: Math.max(-50, asked.shellC - shellK),
+    wallMm: Math.max(asked.wallMm / 2, asked.wallMm - thinnerMm),
+    stopShare: stopShare.low,
+    interfaceWM2K: interfaceWM2K.high,
+  });
+  const high = runTime({
+    ...entering,
+    shellC: Math.min(2000, asked.shellC + shellK),
+    stopShare: stopShare.high,
+    interfaceWM2K: interfaceWM2K.low,
+  });
+  return low === null
+    ? null
+    : { lowS: low.timeS, likelyS: likely?.timeS ?? null, highS: high?.timeS ?? null };
 }

@@ -19,11 +19,13 @@ export function freezingGroup({
 export const feedingWalls: Readonly<Record<FreezingGroup, Published>> = {
   skin: {
     value: 4,
+    basis: "published",
     source: "from memory of Pellini, steel plate 4–4.5 walls; taken for skin-freezing alloys",
   },
-  between: { value: 3, source: "common practice, no source" },
+  between: { value: 3, basis: "practice", source: "common practice, no source" },
   pasty: {
     value: 2,
+    basis: "practice",
     source: "common practice, no source; 2–3 walls",
     note: "Beyond it fine, spread porosity has to be accepted.",
   },

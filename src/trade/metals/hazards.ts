@@ -20,7 +20,11 @@ export type MetalHazard =
   | "hydrogen"
   | "oxygen-pick-up";
 
-const judged = (value: number, why: string): Published => ({ value, source: `judgement, no source; ${why}` });
+const judged = (value: number, why: string): Published => ({
+  value,
+  basis: "judgement",
+  source: `judgement, no source; ${why}`,
+});
 
 /** Share of a metal above which its hazard is named; fractions. The most it may hold counts, never the middle. */
 export const hazardAbove = {

@@ -10,6 +10,7 @@ const practice =
   "common practice, no source; one industrial reference gives 3 % gas-fired aluminium, 1 % electric";
 const loss = (low: number, high: number, note?: string): LossRange => ({
   value: { low, high },
+  basis: "practice",
   source: practice,
   note,
 });

@@ -7,7 +7,7 @@ const z1 = "29 CFR 1910.1000, table Z-1 (from memory)";
 const mean = (label: string, value: number): FumeLimit => ({
   label,
   unit: "mg/m³",
-  limit: { value, source: z1 },
+  limit: { value, basis: "published", source: z1 },
   kind: "mean-8-h",
   actionLevel: null,
 });
@@ -34,6 +34,7 @@ const tellFrom = 0.005;
 /** Lead above which no tableware is made of a metal. */
 export const leadFlag: Published = {
   value: 0.0009,
+  basis: "published",
   source: "limit of present silicon bronzes, ASTM B584-14, by way of a trade magazine's table; check",
 };
 
@@ -55,9 +56,13 @@ export function limitsOfMetal(contents: Contents): readonly FumeLimit[] {
 
 /** Zinc from which a melt is flagged, and flagged again: it boils at 907 °C, below every pour. */
 export const zincFlags = {
-  watch: { value: 0.04, source: "common practice, no source; zinc boils at 907 °C" },
-  hold: { value: 0.12, source: "common practice, no source; zinc boils at 907 °C" },
+  watch: { value: 0.04, basis: "practice", source: "common practice, no source; zinc boils at 907 °C" },
+  hold: { value: 0.12, basis: "practice", source: "common practice, no source; zinc boils at 907 °C" },
 } as const satisfies Record<string, Published>;
 
 /** Ingot, skimmer and ingot mould are dry and at least this warm before they meet metal, °C. */
-export const dryToolC: Published = { value: 150, source: "common practice, no source; 120–150 °C" };
+export const dryToolC: Published = {
+  value: 150,
+  basis: "practice",
+  source: "common practice, no source; 120–150 °C",
+};

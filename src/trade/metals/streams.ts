@@ -12,23 +12,30 @@ export type Stream = {
 const guthrie = "from memory of Iida & Guthrie, The Physical Properties of Liquid Metals (1988)";
 const filmed: Published = {
   value: 0.5,
+  basis: "published",
   source:
     "from memory of J. Campbell, Complete Casting Handbook; Runyoro, Boutorabi & Campbell, Trans. AFS 100 (1992) 225–234",
 };
 const quiet: Published = {
   value: 1,
+  basis: "practice",
   source: "common practice, no source: melts with little film bear about 1 m/s",
 };
 
 const bronze: Stream = {
-  tensionNM: { value: 1.2, source: guthrie },
-  viscosityPaS: { value: 0.0035, source: `${guthrie}, 3–4 mPa·s` },
+  tensionNM: { value: 1.2, basis: "published", source: guthrie },
+  viscosityPaS: { value: 0.0035, basis: "published", source: `${guthrie}, 3–4 mPa·s` },
   hasSkin: false,
   gateSpeedMS: quiet,
 };
 const aluminium: Stream = {
-  tensionNM: { value: 0.9, source: guthrie },
-  viscosityPaS: { value: 0.0013, source: guthrie, note: "Textbooks take 4 mPa·s for its oxide." },
+  tensionNM: { value: 0.9, basis: "published", source: guthrie },
+  viscosityPaS: {
+    value: 0.0013,
+    basis: "published",
+    source: guthrie,
+    note: "Textbooks take 4 mPa·s for its oxide.",
+  },
   hasSkin: true,
   gateSpeedMS: filmed,
 };
@@ -39,26 +46,30 @@ export const streams = {
   filmedBronze: { ...bronze, gateSpeedMS: filmed },
   aluminium,
   copper: {
-    tensionNM: { value: 1.3, source: guthrie },
-    viscosityPaS: { value: 0.004, source: guthrie },
+    tensionNM: { value: 1.3, basis: "published", source: guthrie },
+    viscosityPaS: { value: 0.004, basis: "published", source: guthrie },
     hasSkin: false,
     gateSpeedMS: quiet,
   },
   silver: {
-    tensionNM: { value: 0.9, source: guthrie },
-    viscosityPaS: { value: 0.0039, source: guthrie },
+    tensionNM: { value: 0.9, basis: "published", source: guthrie },
+    viscosityPaS: { value: 0.0039, basis: "published", source: guthrie },
     hasSkin: false,
     gateSpeedMS: quiet,
   },
   tin: {
-    tensionNM: { value: 0.55, source: guthrie },
-    viscosityPaS: { value: 0.0018, source: guthrie },
+    tensionNM: { value: 0.55, basis: "published", source: guthrie },
+    viscosityPaS: { value: 0.0018, basis: "published", source: guthrie },
     hasSkin: false,
     gateSpeedMS: quiet,
   },
   iron: {
-    tensionNM: { value: 1.2, source: "from memory, no source; iron with sulphur 1.0–1.4" },
-    viscosityPaS: { value: 0.006, source: guthrie },
+    tensionNM: {
+      value: 1.2,
+      basis: "judgement",
+      source: "from memory, no source; iron with sulphur 1.0–1.4",
+    },
+    viscosityPaS: { value: 0.006, basis: "published", source: guthrie },
     hasSkin: false,
     gateSpeedMS: quiet,
   },

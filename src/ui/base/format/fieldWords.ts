@@ -137,6 +137,7 @@ const words: Readonly<Record<string, string | FieldWords | undefined>> = {
   patternKg: "weight of the patterns",
   mayHold: "share of an element",
   shellKg: "weight of the shells",
+  greenShare: "green strength over a plain shell's",
   blindMm: "depth of a blind hollow",
   rateKPerH: { name: "climb an hour", quantity: "tempDiff" },
   code: "the instruction",

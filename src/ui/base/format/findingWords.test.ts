@@ -198,7 +198,7 @@ test("a damp recoat reads as a maker would say it", () => {
   const { title, says, remedy } = findingText(found, metric);
   expect(title).toBe("Coat 1 was damp when you dipped coat 2");
   expect(says).toMatch(
-    /^It hung 0\.2.h and needed about 0\.\d.h; about \d\d% of its water was left\. Its strength counts at half: /,
+    /^It hung 0\.2.h and needed about 0\.\d.h; about \d\d% of its water was left\. That weakens it: /,
   );
   expect(remedy).toMatch(/^No more coats and no fire yet\. /);
 });

@@ -27,7 +27,7 @@ const accepted = (say: Say): string => {
 
 const halved = (say: Say): string =>
   say.isKnown("usedSafety")
-    ? ` Its strength counts at half: safety factor ${say.show("usedSafety")} in place of ${say.show("fullSafety")}.`
+    ? ` That weakens it: safety factor ${say.show("usedSafety")} in place of ${say.show("fullSafety")}.`
     : "";
 
 const perhaps = (say: Say): string => {

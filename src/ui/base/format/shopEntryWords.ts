@@ -23,12 +23,13 @@ export function roomAndRecipeWords(entry: EntryIn<"room"> | EntryIn<"recipe">, f
     case "air-logged":
       return airLogged(entry.body, format);
     case "recipe-set": {
-      const { name, coats, note } = entry.body;
+      const { name, coats, polymer, note } = entry.body;
       const own = coats.filter(({ leastDryH }) => leastDryH !== undefined).length;
       return entryText(
         `Recipe: ${name}`,
         `${coats.length} coats`,
         own === 0 ? null : `${own} with a minimum drying time`,
+        polymer === true ? "polymer in the binder" : null,
         note,
       );
     }

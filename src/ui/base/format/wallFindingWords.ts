@@ -3,7 +3,7 @@ import type { Say, WordsOf } from "./findingSay.ts";
 const halved = (say: Say): string =>
   say.list("damp").length === 0
     ? ""
-    : ` Strength counts at half: damp under the next coat, ${say.coatsIn("damp").toLowerCase()}.`;
+    : ` Its strength is reduced: damp under the next coat, ${say.coatsIn("damp").toLowerCase()}.`;
 const wall = (say: Say): string =>
   `The shell is ${say.show("reachedMm")}. This pour needs ${say.show("requiredMm")}, from ${say.show("requiredLowMm")} to ${say.show("requiredHighMm")}. Safety factor ${say.show("safety")}.${halved(say)}`;
 const measure = "Measure the real thickness with a caliper on a broken edge of the cup or sprue, and log it.";

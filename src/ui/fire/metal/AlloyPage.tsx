@@ -11,7 +11,8 @@ import { useFormat } from "../../base/state/useFormat.ts";
 import { Card } from "../../base/parts/Card.tsx";
 import { Empty } from "../../base/parts/Empty.tsx";
 import { Page } from "../../base/parts/Page.tsx";
-import { alloyFigures } from "./alloyFigures.ts";
+import { alloyFigures } from "../../base/format/alloyFigures.ts";
+import { basisAndSource } from "../../base/format/figureBasis.ts";
 import { CompositionCard } from "./CompositionCard.tsx";
 import { HazardCard } from "./HazardCard.tsx";
 import { freezingWords } from "./metalWords.ts";
@@ -113,16 +114,13 @@ function FiguresCard({ alloy, figures }: { readonly alloy: Alloy; readonly figur
   return (
     <Card title="Every figure, and who says so">
       <dl className={`${sheet["cell"]} ${sheet["rows"]}`}>
-        {alloyFigures(alloy, figures, format).map(({ name, value, source, note, kind }) => (
+        {alloyFigures(alloy, figures, format).map(({ name, value, decides, of: { basis, source, note } }) => (
           <div key={name} className={css["sourced"]}>
             <dt>{name}</dt>
             <dd>{value}</dd>
             <dd className={css["source"]}>
-              {kind !== "sourced" && !source.startsWith(kind) && (
-                <strong>{kind === "own" ? "your own" : kind}: </strong>
-              )}
-              {kind === "own" ? "set on this page" : source}
-              {note !== undefined && `. ${note}`}
+              {basisAndSource(basis, basis === "own" ? "set on this page" : source)}
+              {note !== undefined && `. ${note}`} Decides: {decides}.
             </dd>
           </div>
         ))}

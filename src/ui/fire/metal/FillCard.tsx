@@ -1,7 +1,7 @@
 import { useFormat } from "../../base/state/useFormat.ts";
 import { Card } from "../../base/parts/Card.tsx";
 import type { SumForm } from "../../base/forms/bound.ts";
-import type { FillTime } from "../../../logbook/casting/fillTimes.ts";
+import type { FillTime, FillTimes } from "../../../logbook/casting/fillTimes.ts";
 import { type GatingDraft } from "../../../logbook/casting/gatingDraft.ts";
 import type { GatingSum } from "../../../logbook/casting/gatingSum.ts";
 import { shortSpan } from "./heatWords.ts";
@@ -13,9 +13,13 @@ const byWords: Readonly<Record<FillTime["by"], string>> = {
   wall: "By the wall and the mass",
   gate: "By the gate and the mass",
   metal: "By the metal and the mass",
-  freezing: "At most, before it stops",
-  hand: "What a hand pours",
+  freezing: "At most, by the thinnest wall",
+  ladle: "What a hand ladle gives",
+  shank: "What a shank gives",
+  hoist: "What a hoist gives",
 };
+
+const wayNames = { ladle: "hand ladle", shank: "shank", hoist: "hoist" } as const;
 
 /** How long the fill should take, and the choke, gates and vents that make it so. */
 export function FillCard({
@@ -25,12 +29,12 @@ export function FillCard({
   sum,
 }: {
   readonly form: SumForm<GatingDraft>;
-  readonly times: readonly FillTime[];
+  readonly times: FillTimes | null;
   readonly timeS: number | null;
   readonly sum: GatingSum;
 }) {
-  const freezing = times.find(({ by }) => by === "freezing");
-  const hand = times.find(({ by }) => by === "hand");
+  const rows = times?.rows ?? [];
+  const freezing = rows.find(({ by }) => by === "freezing");
   return (
     <Card title="Fill time and choke">
       <NumberOf
@@ -40,9 +44,9 @@ export function FillCard({
         quantity="kg"
         hint="Casting, gates and risers; from the plan if it says."
       />
-      {times.length > 0 && (
+      {rows.length > 0 && (
         <Rows
-          rows={times.map(({ by, lowS, highS }): Given => [
+          rows={rows.map(({ by, lowS, highS }): Given => [
             byWords[by],
             lowS === highS ? shortSpan(lowS) : `${shortSpan(lowS)} to ${shortSpan(highS)}`,
           ])}
@@ -53,16 +57,20 @@ export function FillCard({
         at="fillS"
         label="Planned fill"
         quantity="s"
-        hint={timeS === null ? "Give the metal first." : `Empty: ${shortSpan(timeS)}.`}
+        hint={
+          times === null
+            ? "Enter the metal first."
+            : `Empty: ${shortSpan(times.plannedS)}, no quicker than a ${wayNames[times.way]} usually gives.`
+        }
       />
       {timeS !== null && freezing !== undefined && timeS > freezing.lowS * 1.001 && (
         <p role="alert" className={css["warn"]}>
-          Longer than the {shortSpan(freezing.lowS)} the thinnest wall allows: it may stop before it is full.
+          Longer than the {shortSpan(freezing.lowS)} the thinnest wall allows. It may stop before it is full.
         </p>
       )}
-      {timeS !== null && hand !== undefined && timeS < hand.lowS * 0.999 && (
+      {timeS !== null && times !== null && timeS < times.leastS * 0.999 && (
         <p className={css["warn"]}>
-          Faster than a hand gives: from a crucible it takes about {shortSpan(hand.lowS)} at best.
+          Faster than a {wayNames[times.way]} gives: {shortSpan(times.leastS)} at best.
         </p>
       )}
       {sum.choke === null ? (
@@ -80,7 +88,7 @@ export function FillCard({
       {sum.throughGates !== null && <Through through={sum.throughGates} limitMS={sum.limitMS} />}
       <Reckoned
         formula="choke = mass ÷ (liquid density × time × Cd × √(2·g·H)); gates = mass ÷ (density × time × speed limit); vents ≥ ½ choke; critical speed = 2·(γ·g/ρ)^¼"
-        given={times.map(({ by, source }): Given => [byWords[by], source])}
+        given={rows.map(({ by, source }): Given => [byWords[by], source])}
         source="P. N. Rao, gating (from memory); gate speed: J. Campbell, Complete Casting Handbook (from memory), Runyoro, Boutorabi & Campbell, Trans. AFS 100 (1992) 225–234; exact fill from below: Ghosh & Mallik, Manufacturing Science ch. 2 (from memory); vents: common practice, no source"
       />
     </Card>

@@ -16,7 +16,7 @@ import { TakeGating } from "../../pattern/mesh/TakeGating.tsx";
 import { chainSum } from "../../../logbook/casting/chainSum.ts";
 import { FeedCard } from "./FeedCard.tsx";
 import { FillCard } from "./FillCard.tsx";
-import { fillTimes, plannedFillS } from "../../../logbook/casting/fillTimes.ts";
+import { fillTimes } from "../../../logbook/casting/fillTimes.ts";
 import { gatingDraftOf, gatingLimits } from "../../../logbook/casting/gatingDraft.ts";
 import { gatingSum } from "../../../logbook/casting/gatingSum.ts";
 import { HeadCard } from "./HeadCard.tsx";
@@ -24,7 +24,7 @@ import { HeadSave } from "./HeadSave.tsx";
 import { KnockoutCard } from "./KnockoutCard.tsx";
 import { kept } from "../../../logbook/casting/limits.ts";
 import { RunCard } from "./RunCard.tsx";
-import { metalHot, runSum } from "../../../logbook/casting/runSum.ts";
+import { metalHot, mostFillS, runSum } from "../../../logbook/casting/runSum.ts";
 import sheet from "../../base/styles/sheet.module.css";
 import css from "./metal.module.css";
 
@@ -75,21 +75,25 @@ function Gating({
   const start = gatingDraftOf({ metalKg: plan.metalKg, headM: plan.headM, mesh, shellMm });
   const form = useSumForm(`gating/${piece.id}`, start, { limits: gatingLimits });
   const { draft } = form;
-  const { massKg, wallMm, fillS } = kept(draft, gatingLimits);
+  const { massKg, wallMm, fillS, runMm, runWidthMm } = kept(draft, gatingLimits);
   const { stream } = alloy;
+  const heat = pourHeatOf({ alloy, figures, thinnestMm: wallMm });
   const hot = metalHot(draft, alloy, figures);
   const liquidKgM3 = figures.crucibleKgM3.value;
-  const runAt = (speedMS: number) => (hot === null ? null : runSum({ draft, hot, alloy, figures, speedMS }));
-  const runTimeS = runAt(stream.gateSpeedMS.value)?.time?.likelyS ?? null;
-  const times = massKg === null ? [] : fillTimes({ massKg, gate: draft.gate, alloy, wallMm, runTimeS });
-  const timeS = fillS ?? plannedFillS(times);
-  const sum = gatingSum({ draft, massKg, timeS, liquidKgM3, stream });
-  const run = runAt(Math.min(20, sum.throughGates?.speedMS ?? stream.gateSpeedMS.value));
+  const mostS =
+    hot === null ? null : mostFillS({ hot, alloy, figures, massKg, wayMm: runMm, widthMm: runWidthMm });
+  const times = massKg === null ? null : fillTimes({ massKg, gate: draft.gate, alloy, wallMm, mostS });
+  const timeS = fillS ?? times?.plannedS ?? null;
+  const quickestS = fillS === null ? (times?.leastS ?? null) : null;
+  const sum = gatingSum({ draft, massKg, timeS, quickestS, liquidKgM3, stream });
+  // Gates that give less than is poured set the pace.
+  const takenS = timeS === null ? null : Math.min(3600, Math.max(timeS, sum.throughGates?.fillS ?? 0));
+  const run = hot === null ? null : runSum({ draft, hot, alloy, figures, fillS: takenS });
   const chain = chainSum({
     draft,
     alloy,
     figures,
-    metalC: hot?.metalC ?? pourHeatOf({ alloy, figures, thinnestMm: null }).startC,
+    metalC: hot?.metalC ?? heat.startC,
     shellC: hot?.shellC ?? 20,
   });
   return (
@@ -113,7 +117,7 @@ function Gating({
           <HeadCard form={form} sum={sum} />
           <HeadSave piece={piece} draft={draft} />
           <FillCard form={form} times={times} timeS={timeS} sum={sum} />
-          <RunCard form={form} hot={hot} run={run} alloy={alloy} limitMS={sum.limitMS} />
+          <RunCard form={form} hot={hot} run={run} alloy={alloy} heat={heat} limitMS={sum.limitMS} />
         </div>
         <div className={sheet["stack"]}>
           <FeedCard form={form} sum={chain} alloy={alloy} figures={figures} mesh={mesh} />

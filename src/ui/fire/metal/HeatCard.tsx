@@ -1,4 +1,5 @@
 import { pourHeatOf } from "../../../logbook/pour/pourHeat.ts";
+import { pourHeatReason } from "./pourHeatWords.ts";
 import { usefulPower, type FurnaceMemory } from "../../../logbook/fire/furnaceMemory.ts";
 import type { Furnace } from "../../../logbook/shop/shopThings.ts";
 import type { Alloy, MeltFigures } from "../../../trade/metals/alloy.ts";
@@ -66,7 +67,7 @@ export function HeatCard({
         at="pourC"
         label="Poured at"
         quantity="temp"
-        hint={`Empty: ${temp(pourC)}, the low end for ${usual.work} work, as a hot shell asks less than sand. A thin wall asks the shell to be hotter first, the metal second.`}
+        hint={`Empty: ${temp(usual.startC)}, ${pourHeatReason(usual, format)}. For a thin wall heat the shell first, the metal second.`}
       />
       {pourC < alloy.liquidusC.value && (
         <p role="alert" className={`${sheet["held"]} ${sheet["firm"]} ${sheet["inset"]}`}>

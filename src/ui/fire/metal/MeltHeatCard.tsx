@@ -1,6 +1,7 @@
 import { crucibleLiftKg } from "../../../logbook/bucket/liftWeights.ts";
 import { crucibleLift } from "../../../trade/lifting.ts";
 import { pourHeatOf } from "../../../logbook/pour/pourHeat.ts";
+import { pourHeatReason } from "./pourHeatWords.ts";
 import { brimNeededMl, brimShare } from "../../../physics/metal/crucible.ts";
 import type { MeltHeat } from "../../../physics/metal/melt.ts";
 import type { PowerKnown } from "../../../logbook/fire/furnaceMemory.ts";
@@ -74,7 +75,7 @@ export function MeltHeatCard({
         at="pourC"
         label="Poured at"
         quantity="temp"
-        hint={`Light work ${temp(alloy.pourLowC.value)} to ${temp(alloy.pourHighC.value)}, heavy ${temp(figures.heavyLowC.value)} to ${temp(figures.heavyHighC.value)}. Empty: ${temp(usual.startC)}, the low end for ${usual.work} work.`}
+        hint={`Light work ${temp(alloy.pourLowC.value)} to ${temp(alloy.pourHighC.value)}, heavy ${temp(figures.heavyLowC.value)} to ${temp(figures.heavyHighC.value)}. Empty: ${temp(usual.startC)}, ${pourHeatReason(usual, format)}.`}
       />
       {pourC < alloy.liquidusC.value && (
         <p role="alert" className={`${sheet["held"]} ${sheet["firm"]} ${sheet["inset"]}`}>

@@ -1,28 +1,20 @@
-import type { MisrunStep } from "../../../physics/metal/misrun.ts";
 import type { Alloy } from "../../../trade/metals/alloy.ts";
+import { runSpread } from "../../../physics/metal/fluidity.ts";
+import type { PourHeat } from "../../../logbook/pour/pourHeat.ts";
 import { leanDeg } from "../../../trade/gatingFigures.ts";
 import { metalToShellWM2K, mouldHeat } from "../../../trade/mouldHeat.ts";
 import { useFormat } from "../../base/state/useFormat.ts";
-import type { Format } from "../../base/format/units.ts";
 import { Card } from "../../base/parts/Card.tsx";
 import { LevelMark } from "../../base/parts/LevelMark.tsx";
 import type { SumForm } from "../../base/forms/bound.ts";
 import { type GatingDraft } from "../../../logbook/casting/gatingDraft.ts";
-import { shortSpan } from "./heatWords.ts";
 import { Reckoned, Rows, type Given } from "../../base/parts/Reckoned.tsx";
 import { leanSum, type MetalHot, type RunSum } from "../../../logbook/casting/runSum.ts";
 import sheet from "../../base/styles/sheet.module.css";
+import { pourHeatReason } from "./pourHeatWords.ts";
+import { hasWords, runBecause, runStepWords, runVerdicts } from "./runWords.ts";
 import { NumberOf } from "../../base/forms/BoundFields.tsx";
 import css from "./metal.module.css";
-
-const verdicts = {
-  runs: { level: "clear", says: "It runs full: half the length it could run is enough." },
-  "may-stop": {
-    level: "watch",
-    says: "It may stop: only the whole length it could run is enough, and walls run shorter.",
-  },
-  "will-stop": { level: "hold", says: "It stops before it is full." },
-} as const;
 
 /** Will the thinnest wall run full, what head it asks, and how far the mould may lean. */
 export function RunCard({
@@ -30,17 +22,21 @@ export function RunCard({
   hot,
   run,
   alloy,
+  heat,
   limitMS,
 }: {
   readonly form: SumForm<GatingDraft>;
   readonly hot: MetalHot | null;
   readonly run: RunSum | null;
   readonly alloy: Alloy;
+  /** Where a plan of this metal and section starts. */
+  readonly heat: PourHeat;
   readonly limitMS: number;
 }) {
   const format = useFormat();
-  const hint = (c: number | undefined): string | undefined =>
-    c === undefined ? undefined : `Empty: ${format.show("temp", c)}, the middle of what is usual.`;
+  const shell = mouldHeat.shell.value;
+  const hint = (c: number | undefined, why: string): string | undefined =>
+    c === undefined ? undefined : `Empty: ${format.show("temp", c)}, ${why}.`;
   return (
     <Card title="Will the thinnest wall run full?">
       <div className={css["fields"]}>
@@ -54,12 +50,25 @@ export function RunCard({
         />
         <NumberOf
           form={form}
+          at="runWidthMm"
+          label="Breadth of that wall"
+          quantity="mm"
+          hint="Across the flow. Empty: the whole casting counts as this thin."
+        />
+        <NumberOf
+          form={form}
           at="shellC"
           label="Shell at the pour"
           quantity="temp"
-          hint={hint(hot?.shellC)}
+          hint={hint(hot?.shellC, "the middle of what is usual for this wall")}
         />
-        <NumberOf form={form} at="metalC" label="Metal" quantity="temp" hint={hint(hot?.metalC)} />
+        <NumberOf
+          form={form}
+          at="metalC"
+          label="Metal"
+          quantity="temp"
+          hint={hint(hot?.metalC, pourHeatReason(heat, format))}
+        />
         <NumberOf
           form={form}
           at="wallHeadMm"
@@ -71,7 +80,7 @@ export function RunCard({
       {run === null ? (
         <p>
           {form.draft.wallMm === null
-            ? "Give the thinnest metal and it is reckoned."
+            ? "Enter the thinnest metal."
             : `That is below the ${format.show("temp", alloy.liquidusC.value)} where ${alloy.name} is all melted.`}
         </p>
       ) : (
@@ -79,13 +88,19 @@ export function RunCard({
       )}
       <Lean form={form} limitMS={limitMS} />
       <Reckoned
-        formula="heat to stop E = ρ·(s/2)·(f·L + c·ΔT) a face; time = the longer of (E·√π/2e·θ)² through the shell and E/(h·θ) at its skin; run = time × speed, half of it to plan with; slot: head = 2γ/(ρ·g·s), doubled by an oxide skin"
+        formula="the front takes √(way ÷ speed × fill time); speed = flow ÷ (wall × breadth), at most the gate's; flow = mass ÷ (density × fill time); without a breadth it takes the fill time. It has: heat to stop E = ρ·(s/2)·(f·L + c·ΔT) a face; time = the longer of (E·√π/2e·θ)² through the shell and E/(h·θ) at its skin. Slot: head = 2γ/(ρ·g·s), doubled by an oxide skin"
         given={[
-          ["Shell k, ρ, c", "1.0 W/m·K, 1900 kg/m³, 1100 J/kg·K"],
+          [
+            "Shell k, ρ, c",
+            `${shell.conductivityWMK} W/m·K, ${shell.densityKgM3} kg/m³, ${shell.heatJKgK} J/kg·K`,
+          ],
           ["Metal to shell", `${metalToShellWM2K.value.low} to ${metalToShellWM2K.value.high} W/m²K`],
-          ["Solid that stops it", "0.2 to 0.35"],
+          ["Solid that stops it", `${runSpread.stopShare.low} to ${runSpread.stopShare.high}`],
+          ["Heat lost from crucible to wall", format.show("tempDiff", runSpread.lostK)],
+          ["Face of the shell, give or take", format.show("tempDiff", runSpread.shellK)],
+          ["Thinner in places by", format.show("mm", runSpread.thinnerMm)],
         ]}
-        source={`M. C. Flemings, Solidification Processing (1974), ch. 7 (from memory); shell: ${mouldHeat.shell.source}; half to plan with: common practice, no source; slot: Laplace`}
+        source={`M. C. Flemings, Solidification Processing (1974), ch. 7 (from memory); shell: ${mouldHeat.shell.source}; contact: ${metalToShellWM2K.source}; heat lost: common practice, no source; face: judgement; slot: Laplace`}
       />
     </Card>
   );
@@ -93,24 +108,28 @@ export function RunCard({
 
 function RunSays({ run, wallMm }: { readonly run: RunSum; readonly wallMm: number }) {
   const format = useFormat();
-  const { time, length, speedMS, capillary, advice, preheat } = run;
+  const { has, capillary, advice, preheat } = run;
   const mm = (value: number): string => format.show("mm", roundedMm(value));
   return (
     <>
+      {advice !== null && (
+        <div>
+          <p>
+            <LevelMark level={runVerdicts[advice.verdict].level} />{" "}
+            <strong>{runVerdicts[advice.verdict].says}</strong> {runBecause(advice, format)}
+          </p>
+          {advice.steps.length > 0 && (
+            <ul>
+              {advice.steps.map((step) => (
+                <li key={step.do}>{runStepWords(step, format)}</li>
+              ))}
+            </ul>
+          )}
+        </div>
+      )}
       <Rows
         rows={[
-          [
-            "It runs for",
-            time === null
-              ? "as long as it likes: the shell is about as hot as the liquidus"
-              : `${shortSpan(time.lowS)} to ${shortSpan(time.highS)}, likely ${shortSpan(time.likelyS)}`,
-          ],
-          ...(length === null
-            ? []
-            : ([
-                [`At ${format.show("speed", speedMS)} it gets`, mm(length.mostMm)],
-                ["To plan with, half of it", mm(length.planMm)],
-              ] satisfies readonly Given[])),
+          ["Time the front has in this wall", hasWords(has)],
           ...(preheat === null
             ? []
             : ([
@@ -128,39 +147,8 @@ function RunSays({ run, wallMm }: { readonly run: RunSum; readonly wallMm: numbe
           {mm(2 * capillary.needMm)}): edges come out round. Raise the cup, or thicken the edge.
         </p>
       )}
-      {advice !== null && (
-        <div>
-          <p>
-            <LevelMark level={verdicts[advice.verdict].level} />{" "}
-            <strong>{verdicts[advice.verdict].says}</strong>
-          </p>
-          {advice.steps.length > 0 && (
-            <ul>
-              {advice.steps.map((step) => (
-                <li key={step.do}>{stepWords(step, format)}</li>
-              ))}
-            </ul>
-          )}
-        </div>
-      )}
     </>
   );
-}
-
-function stepWords(step: MisrunStep, format: Format): string {
-  const temp = (c: number): string => format.show("temp", Math.round(c / 10) * 10);
-  switch (step.do) {
-    case "heat-shell":
-      return `Heat the shell to ${temp(step.toC)} first; the metal second.`;
-    case "add-gate-or-thicken":
-      return `No shell heat that is allowed is enough: at most ${format.show("mm", roundedMm(Math.min(step.mostPlanMm, 99_999)))}. Add a gate nearer to it, or thicken the wall.`;
-    case "cool-shell":
-      return `Keep the shell below ${temp(step.toC)}, ${format.show("tempDiff", 50)} under where the metal begins to melt: hotter, grain coarsens and gas is drawn.`;
-    case "shell-below-usual":
-      return `The shell is colder than usual for this wall, which begins at ${temp(step.usualC)}.`;
-    case "shell-above-usual":
-      return `The shell is hotter than usual for this wall, which ends at ${temp(step.usualC)}.`;
-  }
 }
 
 function Lean({ form, limitMS }: { readonly form: SumForm<GatingDraft>; readonly limitMS: number }) {

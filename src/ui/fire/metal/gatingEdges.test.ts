@@ -12,7 +12,7 @@ import {
   type GatingDraft,
 } from "../../../logbook/casting/gatingDraft.ts";
 import { heatSum } from "../../../logbook/casting/heatSum.ts";
-import { metalHot, runSum } from "../../../logbook/casting/runSum.ts";
+import { metalHot, mostFillS, runSum } from "../../../logbook/casting/runSum.ts";
 
 const start = gatingDraftOf({ metalKg: 4, headM: 0.2, mesh: null, shellMm: 8 });
 const links = [
@@ -25,11 +25,12 @@ function pageOf(draft: GatingDraft, alloy: Alloy) {
   const figures = alloy;
   const middleC = (alloy.pourLowC.value + alloy.pourHighC.value) / 2;
   const hot = metalHot(draft, alloy, figures);
-  const run = hot && runSum({ draft, hot, alloy, figures, speedMS: 0.5 });
-  const runTimeS = run?.time?.likelyS ?? null;
+  const run = hot && runSum({ draft, hot, alloy, figures, fillS: null });
+  const mostS =
+    hot && mostFillS({ hot, alloy, figures, massKg: 4, wayMm: draft.runMm, widthMm: draft.runWidthMm });
   return {
     run,
-    times: fillTimes({ massKg: 4, gate: draft.gate, alloy, wallMm: draft.wallMm, runTimeS }),
+    times: fillTimes({ massKg: 4, gate: draft.gate, alloy, wallMm: draft.wallMm, mostS }),
     chain: chainSum({
       draft,
       alloy,
@@ -60,7 +61,7 @@ const numbersIn = (value: unknown): readonly number[] =>
       : [];
 const within = ({ low, high }: { low: number; high: number }) =>
   fc.double({ min: low, max: high, noNaN: true });
-const limit = (name: "wallMm" | "shellC" | "metalC" | "runMm" | "shellMm") =>
+const limit = (name: "wallMm" | "shellC" | "metalC" | "runMm" | "runWidthMm" | "shellMm") =>
   within(gatingLimits[name] ?? { low: 0, high: 1 });
 
 describe("whatever the gating page takes, it can reckon", () => {
@@ -68,7 +69,7 @@ describe("whatever the gating page takes, it can reckon", () => {
     for (const alloy of alloys) {
       const shellC = alloy.liquidusC.value - 1;
       const { run } = pageOf({ ...start, links, wallMm: 300, runMm: 400, metalC: null, shellC }, alloy);
-      expect(run?.time, alloy.id).toBeNull();
+      expect(run?.has?.likelyS ?? null, alloy.id).toBeNull();
       expect(run?.advice?.verdict, alloy.id).toBe("runs");
     }
   });
@@ -85,12 +86,13 @@ describe("whatever the gating page takes, it can reckon", () => {
             shellC: fc.option(limit("shellC")),
             metalC: fc.option(limit("metalC")),
             runMm: fc.option(limit("runMm")),
+            runWidthMm: fc.option(limit("runWidthMm")),
             shellMm: fc.option(limit("shellMm")),
             bed: fc.constantFrom("air" as const, "cold-sand" as const, "thick-mould" as const),
           }),
         }),
         ({ alloy, melts, pours, draft }) => {
-          const figure = (value: number) => ({ value, source: "own" });
+          const figure = (value: number) => ({ value, basis: "own" as const, source: "own" });
           const own = {
             ...alloy,
             solidusC: figure(Math.min(...melts)),

@@ -1,6 +1,7 @@
 import { Link } from "wouter";
 import type { Melt, Run } from "../../../logbook/fire/fireStates.ts";
 import { pourHeatOf } from "../../../logbook/pour/pourHeat.ts";
+import { pourHeatReason } from "../metal/pourHeatWords.ts";
 import { chargedKg } from "../../../logbook/fire/furnaceMemory.ts";
 import { alloyName } from "../../../logbook/shop/ownAlloy.ts";
 import { shellThermal, type StuccoFamily } from "../../../trade/shellThermal.ts";
@@ -237,6 +238,6 @@ export function PlanHeat({ form, parts, day, runs, melts }: Props) {
         : `${melt === null ? "Starting value" : "By the melt"}: ${format.show("temp", day.metalC)}. `;
     return alloy === null || heat === null
       ? `${from}No metal is planned for these shells.`
-      : `${from}${alloy.name} is poured at ${format.show("temp", heat.lowC)} to ${format.show("temp", heat.highC)} in ${heat.work} work.`;
+      : `${from}${alloy.name} is poured at ${format.show("temp", heat.lowC)} to ${format.show("temp", heat.highC)} in ${heat.work} work. A plan starts at ${format.show("temp", heat.startC)}, ${pourHeatReason(heat, format)}.`;
   }
 }

@@ -20,6 +20,7 @@ const hook: FireFacts = {
   damp: { state: "dry", source: "drying" },
   firedBefore: false,
   seenAbove1100: false,
+  greenShare: 1,
 };
 const kiln = { powerKW: 3.6, maxC: 1200, volumeL: 60 };
 const basisOf = (draft: Partial<PlanDraft>, facts: Partial<FireFacts> = {}) => {

@@ -24,7 +24,10 @@ export function WallVerdict({ standing }: { readonly standing: Standing }) {
       {isBuilding ? "So far: safety factor " : <strong>{bandWords[band]}. </strong>}
       {!isBuilding && "Safety factor "}
       {factor(safety)}, between {factor(safetyLow)} and {factor(safetyHigh)}
-      {morHalved ? ", with the strength halved for damp coats or a short firing" : ""}.
+      {morHalved
+        ? `, with ${format.show("percent", judged.loadShare)} of its strength for damp coats or a short firing`
+        : ""}
+      .
       {coatsToAdd > 0 &&
         ` ${coatsToAdd === 1 ? "1 more coat" : `${coatsToAdd} more coats`} would reach what is needed.`}{" "}
       An estimate, no promise.

@@ -38,8 +38,9 @@ export function WallSummary({ standing: { wall, piece } }: { readonly standing: 
             <dt>Reckoned with</dt>
             <dd>
               {format.show("MPa", judged.morMPa)} bend strength
-              {judged.morHalved && ", halved for a damp coat or too little firing"},{" "}
-              {format.show("kPa", judged.headPressurePa / 1000)} of metal pressure
+              {judged.morHalved &&
+                `, ${format.show("percent", judged.loadShare)} of it left for a damp coat or too little firing`}
+              , {format.show("kPa", judged.headPressurePa / 1000)} of metal pressure
             </dd>
           </>
         )}

@@ -1,11 +1,11 @@
+import { hotMorMPa } from "../../../logbook/piece/hotStrength.ts";
 import { ownAlloy } from "../../../logbook/shop/ownAlloy.ts";
 import type { Recipe, Shop } from "../../../logbook/piece/piece.ts";
 import { ranges, within } from "../../../logbook/entries/ranges.ts";
 import { resultsFor, type PatternStudy } from "./patternStudy.ts";
 import { wallNeeds, type WallFigures, type WallNeed } from "./wallNeeds.ts";
 
-/** Serve where neither shop nor recipe has its own: fired fused silica, and the factor the wall rule asks for. */
-const startingMorMPa = 4;
+/** Serves where the recipe has none of its own: the factor the wall rule asks for. */
 const startingSafetyFactor = 3;
 
 /** What a wall is reckoned with for this pattern; null while the alloy is not known. */
@@ -15,10 +15,9 @@ export function wallFiguresOf(
 ): WallFigures | null {
   const alloy = study.alloyId === null ? null : ownAlloy(study.alloyId, shop);
   if (alloy === null) return null;
-  const ofRecipe = within(ranges.morMPa, recipe?.morMPa) ? recipe.morMPa : startingMorMPa;
   return {
     densityKgM3: alloy.liquidKgM3.value,
-    morMPa: within(ranges.morMPa, shop.morMPa) ? shop.morMPa : ofRecipe,
+    morMPa: hotMorMPa(recipe, shop),
     safetyFactor: within(ranges.safetyFactor, recipe?.safetyFactor)
       ? recipe.safetyFactor
       : startingSafetyFactor,

@@ -12,10 +12,11 @@ import { useEntryForm } from "../../base/forms/useEntryForm.ts";
 import { Button } from "../../base/parts/Button.tsx";
 import { Card } from "../../base/parts/Card.tsx";
 import { Page } from "../../base/parts/Page.tsx";
+import { polymerStrength } from "../../../trade/shellStrength.ts";
 import { CoatRows } from "./CoatRows.tsx";
 import { blankRecipe, draftOfRecipe, freeName, recipeFields } from "./recipeForm.ts";
 import { wallOf } from "../../../logbook/piece/recipeWall.ts";
-import { NumberOf, TextOf } from "../../base/forms/BoundFields.tsx";
+import { NumberOf, TextOf, YesNoOf } from "../../base/forms/BoundFields.tsx";
 import css from "./RecipeForm.module.css";
 
 type Props = {
@@ -96,6 +97,12 @@ export function RecipeForm({ recipe, taken, onSaved }: Props) {
             at="floorMm"
             label="Least wall"
             hint="Handling and burnout need this much, whatever the head asks."
+          />
+          <YesNoOf
+            form={form}
+            at="polymer"
+            label="Polymer in the binder"
+            hint={`Hot, it counts with ${format.show("percent", polymerStrength.hot.value)} of its strength; before the first fire with ${format.show("percent", polymerStrength.green.value)}.`}
           />
           <TextOf form={form} at="note" label="Note" multiline />
         </Card>

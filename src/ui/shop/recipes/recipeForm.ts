@@ -5,6 +5,7 @@ import {
   figure,
   figureOrNone,
   rowsOf,
+  ticked,
   withoutEmpty,
   words,
   wordsOrNone,
@@ -49,6 +50,7 @@ export const recipeFields = {
     what: "least wall",
     remedy: "It is what handling and burnout need whatever the sum says.",
   }),
+  polymer: ticked,
   note: wordsOrNone,
 };
 
@@ -66,10 +68,11 @@ export function draftOfRecipe({
   morMPa,
   safetyFactor,
   floorMm,
+  polymer = false,
   note = "",
 }: RecipeBody): DraftOf<typeof recipeFields> {
   const rows = coats.map((coat, key) => ({ key, ...coat, leastDryH: coat.leastDryH ?? null }));
-  return { name, coats: rows, morMPa, safetyFactor, floorMm, note };
+  return { name, coats: rows, morMPa, safetyFactor, floorMm, polymer, note };
 }
 
 const freshKey = (coats: readonly CoatDraft[]): number => Math.max(-1, ...coats.map(({ key }) => key)) + 1;

@@ -48,3 +48,14 @@ test("coats move and go, and a recipe without any is not saved", async () => {
   await press("Save the recipe");
   await expect.poll(async () => (await logged("recipe-set"))[0]?.body.name).toBe("Thin");
 });
+
+test("polymer in the binder is asked, written, and read again", async () => {
+  const { shop, logged } = await demoDesk();
+  open(shop, "start-small");
+  await expect.element(page.getByRole("radio", { name: "No" })).toBeChecked();
+  await page.getByRole("radio", { name: "Yes" }).click();
+  await press("Save the recipe");
+  await expect.poll(async () => (await logged("recipe-set"))[0]?.body.polymer).toBe(true);
+  open(shop, "start-small");
+  await expect.element(page.getByRole("radio", { name: "Yes" })).toBeChecked();
+});

@@ -2,6 +2,7 @@ import { useState } from "react";
 import { Link } from "wouter";
 import { useFigures, useRecipes } from "../../base/state/live.ts";
 import { paths } from "../../base/state/paths.ts";
+import { basisAndSource } from "../../base/format/figureBasis.ts";
 import { useFormat } from "../../base/state/useFormat.ts";
 import { Page } from "../../base/parts/Page.tsx";
 import { TextField } from "../../base/forms/TextField.tsx";
@@ -26,9 +27,10 @@ export function FiguresPage() {
   return (
     <Page title="Figures" back={paths.settings}>
       <p className={css["lead"]}>
-        Starting values are labelled as such. Strength and drying take{" "}
-        <Link href={paths.settings}>the shop's own figures</Link>, the wall takes caliper readings, and all
-        that a recipe says is yours to change in <Link href={paths.recipes}>Recipes</Link>.
+        Each starting value says what it rests on (measured, published, common practice or judgement) and what
+        it decides. Strength and drying take <Link href={paths.settings}>the shop's own figures</Link>, the
+        wall takes caliper readings, and all that a recipe says is yours to change in{" "}
+        <Link href={paths.recipes}>Recipes</Link>.
       </p>
       <TextField label="Find" value={sought} onChange={setSought} />
       {groups.length === 0 && <p role="status">No figure of that name.</p>}
@@ -56,7 +58,7 @@ function Group({
       </summary>
       <p className={css["lead"]}>{about}</p>
       <dl className={`${sheet["stack3"]} ${css["figures"]}`}>
-        {figures.map(({ name, value, source, note, own }) => (
+        {figures.map(({ name, value, basis, source, decides, note, own }) => (
           <div key={name} className={`${sheet["lines"]} ${css["figure"]}`}>
             <dt>{name}</dt>
             <dd className={css["value"]}>
@@ -69,9 +71,10 @@ function Group({
               )}
             </dd>
             <dd className={css["soft"]}>
-              {source}
+              {basisAndSource(basis, source)}
               {note !== undefined && `. ${note}`}
             </dd>
+            <dd className={css["soft"]}>Decides: {decides}</dd>
           </div>
         ))}
       </dl>
