@@ -7,7 +7,7 @@ import { bestHeat, isEnough } from "./firings.ts";
 /** The coats that were damp under the next one, and what that does to the strength the wall is counted with. */
 export type HalvedStrength = {
   readonly damp: readonly CoatDrying[];
-  readonly figures: Readonly<Record<"fullMPa" | "usedMPa" | "fullSafety" | "usedSafety", Figure>>;
+  readonly figures: Readonly<Record<"fullMPa" | "usedMPa", Figure>>;
 };
 
 /**
@@ -29,8 +29,6 @@ export function halvedStrength({ piece, wall, drying }: Standing): HalvedStrengt
     figures: {
       fullMPa: figure(judged.morMPa / share, "MPa"),
       usedMPa: figure(judged.morMPa, "MPa"),
-      fullSafety: figure(judged.safety / share, "factor"),
-      usedSafety: figure(judged.safety, "factor"),
     },
   };
 }

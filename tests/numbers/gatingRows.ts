@@ -7,6 +7,7 @@ import * as gating from "../../src/physics/metal/gating.ts";
 import * as misrun from "../../src/physics/metal/misrun.ts";
 import * as riserSanity from "../../src/physics/metal/riserSanity.ts";
 import * as wall from "../../src/physics/shell/wall.ts";
+import * as wallVerdict from "../../src/physics/shell/wallVerdict.ts";
 import type { Rows } from "./numberRow.ts";
 import { row } from "./numberRow.ts";
 
@@ -22,6 +23,7 @@ const run = {
   mould,
 };
 const part = { kind: "flat", widthMm: 60, lengthMm: 120 } as const;
+const load = { pressurePa: 22_000, morMPa: 4, part, spreads: { strength: 2, wall: 1.25, head: 1.1 } };
 const casting = { volumeMm3: 350_000, areaMm2: 60_000 };
 const riser = { volumeMm3: 150_000, areaMm2: 16_000 };
 const constants = { a: 0.1, b: 0.03, c: 1 };
@@ -122,20 +124,34 @@ export const gatingRows: Rows = {
   wall: {
     headPressurePa: row(wall.headPressurePa, [{ densityKgM3: 7600, headM: 0.3 }]),
     flatFactor: row(wall.flatFactor, [1.7]),
-    requiredWallMm: row(wall.requiredWallMm, [
-      { pressurePa: 22_000, morMPa: 4, safetyFactor: 3, part, floorMm: 4 },
-    ]),
-    requiredWallBandMm: row(wall.requiredWallBandMm, [
-      { pressurePa: 22_000, morMPa: 4, safetyFactor: 3, part, floorMm: 4 },
-    ]),
     loadIndexMPa: row(wall.loadIndexMPa, [
       { pressurePa: 22_000, wallMm: 8, part: { kind: "round", diameterMm: 80 } },
     ]),
-    safetyReached: row(wall.safetyReached, [{ pressurePa: 22_000, morMPa: 4, wallMm: 8, part }], {
+    strengthOverLoad: row(wall.strengthOverLoad, [{ pressurePa: 22_000, morMPa: 4, wallMm: 8, part }], {
       mayBeEndless: true,
     }),
-    safetyBand: row(wall.safetyBand, [2.4]),
+    wallPower: row(wall.wallPower, [part], { unread: ["0.widthMm", "0.lengthMm"] }),
     coatsToAdd: row(wall.coatsToAdd, [{ requiredMm: 8, haveMm: 5, coatMm: 1.1 }]),
     coatBuildMm: row(wall.coatBuildMm, [{ coarseMm: 1, fineMm: 0.5, filmMm: 0.3 }]),
+  },
+  wallVerdict: {
+    lnSdOf: row(wallVerdict.lnSdOf, [2]),
+    toTenth: row(wallVerdict.toTenth, [7.66]),
+    isBelow: row(wallVerdict.isBelow, [7.7, 8]),
+    wallIndex: row(wallVerdict.wallIndex, [{ ...load, wallMm: 8 }], { mayBeEndless: true }),
+    headNeeds: row(wallVerdict.headNeeds, [load, { least: 1.2 }]),
+    wallVerdict: row(
+      wallVerdict.wallVerdict,
+      [
+        {
+          ...load,
+          wallMm: 8,
+          limits: { carries: 1.2, marginal: 0.8, thin: 0.4 },
+          floorMm: 4,
+          coatMm: 1.1,
+        },
+      ],
+      { mayBeEndless: true },
+    ),
   },
 };

@@ -1,28 +1,21 @@
 import { ownAlloy } from "../../../logbook/shop/ownAlloy.ts";
 import type { Recipe, Shop } from "../../../logbook/piece/piece.ts";
-import { ranges, within } from "../../../logbook/entries/ranges.ts";
+import { floorMmOf, wallLimitsOf, wallStrength } from "../../../logbook/piece/wallBasis.ts";
 import { resultsFor, type PatternStudy } from "./patternStudy.ts";
 import { wallNeeds, type WallFigures, type WallNeed } from "./wallNeeds.ts";
 
-/** Serve where neither shop nor recipe has its own: fired fused silica, and the factor the wall rule asks for. */
-const startingMorMPa = 4;
-const startingSafetyFactor = 3;
-
-/** What a wall is reckoned with for this pattern; null while the alloy is not known. */
+/** What a wall is worked out with for this pattern; null while the alloy is not known. */
 export function wallFiguresOf(
   study: Pick<PatternStudy, "alloyId">,
   { shop, recipe }: { readonly shop: Shop; readonly recipe: Recipe | null },
 ): WallFigures | null {
   const alloy = study.alloyId === null ? null : ownAlloy(study.alloyId, shop);
   if (alloy === null) return null;
-  const ofRecipe = within(ranges.morMPa, recipe?.morMPa) ? recipe.morMPa : startingMorMPa;
   return {
     densityKgM3: alloy.liquidKgM3.value,
-    morMPa: within(ranges.morMPa, shop.morMPa) ? shop.morMPa : ofRecipe,
-    safetyFactor: within(ranges.safetyFactor, recipe?.safetyFactor)
-      ? recipe.safetyFactor
-      : startingSafetyFactor,
-    floorMm: within(ranges.floorMm, recipe?.floorMm) ? recipe.floorMm : 0,
+    strength: wallStrength(recipe, shop),
+    limits: wallLimitsOf(recipe),
+    floorMm: floorMmOf(recipe),
   };
 }
 

@@ -1,0 +1,46 @@
+import { lnSdOf, type WallLimits } from "../../physics/shell/wallVerdict.ts";
+import { usualFactor, wallFigures, wallLimits } from "../../trade/wallFigures.ts";
+import { ranges, within } from "../entries/ranges.ts";
+import type { Recipe, Shop } from "./piece.ts";
+
+/** Likely bending strength of a fired shell, MPa, the factor it is known to, and what it comes from. */
+export type WallStrength = {
+  readonly morMPa: number;
+  readonly spread: number;
+  readonly from: "starting" | "recipe" | "bars";
+};
+
+/** The shop's own test bars stand before the recipe's figure, and that before the starting value. */
+export function wallStrength(
+  recipe: Pick<Recipe, "morMPa"> | null,
+  { morMPa }: Pick<Shop, "morMPa">,
+): WallStrength {
+  if (within(ranges.morMPa, morMPa)) return { morMPa, spread: wallFigures.barsSpread.value, from: "bars" };
+  const spread = wallFigures.strengthSpread.value;
+  return within(ranges.morMPa, recipe?.morMPa)
+    ? { morMPa: recipe.morMPa, spread, from: "recipe" }
+    : { morMPa: wallFigures.strengthMPa.value, spread, from: "starting" };
+}
+
+/** Standard deviation of the logarithm of a flat's strength over load with nothing measured. */
+const usualSd = Math.hypot(
+  lnSdOf(wallFigures.strengthSpread.value),
+  2 * lnSdOf(wallFigures.tableSpread.value),
+  lnSdOf(wallFigures.headSpread.value),
+);
+
+/**
+ * The limits a recipe asks for. Its factor of old is read as the limit it stood for: 3 is the usual one, 4 asks for a
+ * third more strength over load, and no factor lowers it under the limit of marginal.
+ */
+export function wallLimitsOf(recipe: Pick<Recipe, "safetyFactor"> | null): WallLimits {
+  const factor = recipe?.safetyFactor;
+  const asked = within(ranges.safetyFactor, factor) ? factor : usualFactor.value;
+  const carries = wallLimits.carries.value + Math.log(asked / usualFactor.value) / usualSd;
+  const marginal = wallLimits.marginal.value;
+  return { carries: Math.max(marginal, carries), marginal, thin: wallLimits.thin.value };
+}
+
+/** What handling and burnout ask of a wall, mm; 0 where no recipe says. */
+export const floorMmOf = (recipe: Pick<Recipe, "floorMm"> | null): number =>
+  within(ranges.floorMm, recipe?.floorMm) ? recipe.floorMm : 0;

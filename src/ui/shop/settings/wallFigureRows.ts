@@ -1,0 +1,49 @@
+import type { Recipe, Shop } from "../../../logbook/piece/piece.ts";
+import { usualFactor, wallFigures, wallLimits } from "../../../trade/wallFigures.ts";
+import type { Format } from "../../base/format/units.ts";
+import { published, type FigureGroup } from "./figure.ts";
+
+/** What a shell's verdict against its pour is worked out with. */
+export function wallFigureRows(
+  format: Format,
+  { shop, recipes }: { readonly shop: Shop; readonly recipes: readonly Recipe[] },
+): FigureGroup {
+  const own = shop.morMPa === null ? undefined : format.show("MPa", shop.morMPa);
+  const within = (factor: number): string => `× or ÷ ${format.number(factor, 2)}`;
+  const index = (value: number): string => `index ${format.number(value, 1)} and up`;
+  return {
+    title: "Strength of the shell",
+    about:
+      "Metal pressure is density times head. Strength over load, with the doubt in strength, thickness and head, gives the reliability index: how many standard deviations lie between the likely case and the one that breaks. A spread holds the middle nine in ten of all cases. No safety factor comes on top: the size of a piece and the shock of a pour are not in the calculation, the limits answer for them.",
+    figures: [
+      ...recipes.map(({ name, morMPa, safetyFactor, floorMm, starting }) => ({
+        name: `Recipe ${name}`,
+        value: `${format.show("MPa", morMPa)}, margin ${format.show("plain", safetyFactor)}, least shell ${format.show("mm", floorMm)}`,
+        source: starting
+          ? `strength: ${wallFigures.strengthMPa.source}; margin: judgement; least shell: common practice, no source`
+          : "written in your recipe",
+        own,
+      })),
+      {
+        name: "Stress in a flat",
+        value: "0.31 (square) to 0.75 (long) of pressure × width² / thickness²",
+        source:
+          "Roark's Formulas for Stress and Strain, 7th ed., table 11.4 cases 1a and 8a; the greater of free and clamped edges",
+      },
+      {
+        name: "Tension a round bears",
+        value: "half the bend strength",
+        source: "from memory of Davidge, Mechanical Behaviour of Ceramics",
+      },
+      published("How well a strength is known that was never measured", wallFigures.strengthSpread, within),
+      published("The same by your own test bars", wallFigures.barsSpread, within),
+      published("How well a thickness is known by the table of stuccos", wallFigures.tableSpread, within),
+      published("The same by caliper", wallFigures.caliperSpread, within),
+      published("How well a head is known", wallFigures.headSpread, within),
+      published("Carries the pour", wallLimits.carries, index),
+      published("Borderline", wallLimits.marginal, index),
+      published("Too thin; below that it is expected to break", wallLimits.thin, index),
+      published("Usual margin of a recipe", usualFactor, (value) => format.show("plain", value)),
+    ],
+  };
+}
