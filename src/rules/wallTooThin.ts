@@ -4,6 +4,7 @@ import { figure } from "./finding.ts";
 import { halvedStrength } from "./halvedStrength.ts";
 import { coatsAreDone } from "./stage.ts";
 import type { FindingOf } from "./variants.ts";
+import { wayFigures } from "./wayFigures.ts";
 
 type Found = FindingOf<"wall-too-thin">;
 
@@ -33,6 +34,7 @@ const verdictFigures = (judged: JudgedWall) => ({
   neededMm: figure(judged.neededMm, "mm"),
   pressure: figure(judged.headPressurePa, "Pa"),
   coatsToAdd: figure(judged.coatsToAdd, "count"),
+  ...(judged.ways === null ? {} : wayFigures(judged.ways)),
 });
 
 function ofWall(standing: Standing): readonly Found[] {

@@ -48,3 +48,6 @@ export const usualFactor: Published = {
   source:
     "judgement: 3 asks for the usual shell; another one for as much more or less load as it stands to 3, never for less than the limit of marginal",
 };
+
+/** Sand all round a shell from which on it counts as boxed, mm. */
+export const sandCoverMm: Published = { value: 75, source: "common practice, no source" };

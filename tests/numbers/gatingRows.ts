@@ -7,6 +7,8 @@ import * as gating from "../../src/physics/metal/gating.ts";
 import * as misrun from "../../src/physics/metal/misrun.ts";
 import * as riserSanity from "../../src/physics/metal/riserSanity.ts";
 import * as wall from "../../src/physics/shell/wall.ts";
+import * as wallSupport from "../../src/physics/shell/wallSupport.ts";
+import * as wallWays from "../../src/physics/shell/wallWays.ts";
 import * as wallVerdict from "../../src/physics/shell/wallVerdict.ts";
 import type { Rows } from "./numberRow.ts";
 import { row } from "./numberRow.ts";
@@ -24,6 +26,7 @@ const run = {
 };
 const part = { kind: "flat", widthMm: 60, lengthMm: 120 } as const;
 const load = { pressurePa: 22_000, morMPa: 4, part, spreads: { strength: 2, wall: 1.25, head: 1.1 } };
+const support = { ribEveryMm: 90, crownMm: 4, sand: "vibrated" } as const;
 const casting = { volumeMm3: 350_000, areaMm2: 60_000 };
 const riser = { volumeMm3: 150_000, areaMm2: 16_000 };
 const constants = { a: 0.1, b: 0.03, c: 1 };
@@ -130,15 +133,37 @@ export const gatingRows: Rows = {
     strengthOverLoad: row(wall.strengthOverLoad, [{ pressurePa: 22_000, morMPa: 4, wallMm: 8, part }], {
       mayBeEndless: true,
     }),
-    wallPower: row(wall.wallPower, [part], { unread: ["0.widthMm", "0.lengthMm"] }),
+    wallLoads: row(wall.wallLoads, [{ pressurePa: 22_000, wallMm: 8, part, support }]),
     coatsToAdd: row(wall.coatsToAdd, [{ requiredMm: 8, haveMm: 5, coatMm: 1.1 }]),
     coatBuildMm: row(wall.coatBuildMm, [{ coarseMm: 1, fineMm: 0.5, filmMm: 0.3 }]),
+  },
+  wallSupport: {
+    heldFactor: row(wallSupport.heldFactor, [1.7]),
+    sandShare: row(wallSupport.sandShare, [{ shortMm: 250, aspect: 1.4, wallMm: 8, least: 0.6 }]),
+    crownRadiusMm: row(wallSupport.crownRadiusMm, [{ spanMm: 150, crownMm: 4 }]),
+  },
+  wallWays: {
+    wallWays: row(wallWays.wallWays, [
+      {
+        ...load,
+        wallMm: 3,
+        limits: { carries: 1.2, marginal: 0.8, thin: 0.4 },
+        floorMm: 4,
+        coatMm: 1.1,
+      },
+      { headM: 0.3 },
+    ]),
   },
   wallVerdict: {
     lnSdOf: row(wallVerdict.lnSdOf, [2]),
     toTenth: row(wallVerdict.toTenth, [7.66]),
     isBelow: row(wallVerdict.isBelow, [7.7, 8]),
     wallIndex: row(wallVerdict.wallIndex, [{ ...load, wallMm: 8 }], { mayBeEndless: true }),
+    carries: row(
+      wallVerdict.carries,
+      [load, { likelyMm: 7.7, limits: { carries: 1.2, marginal: 0.8, thin: 0.4 } }],
+      { unread: ["1.limits.marginal", "1.limits.thin"] },
+    ),
     headNeeds: row(wallVerdict.headNeeds, [load, { least: 1.2 }]),
     wallVerdict: row(
       wallVerdict.wallVerdict,

@@ -57,6 +57,8 @@ export const fields = {
   widthMm: { quantity: "mm", stored: [0, 20_000], entry: [1, 5000] },
   lengthMm: { quantity: "mm", stored: [0, 20_000], entry: [1, 5000] },
   diameterMm: { quantity: "mm", stored: [0, 20_000], entry: [1, 5000] },
+  ribEveryMm: { quantity: "mm", stored: [0, 20_000], entry: [10, 5000] },
+  crownMm: { quantity: "mm", stored: [0, 20_000], entry: [0.5, 2000] },
   areaM2: { quantity: "m2", stored: [0, 1000], entry: [0.0001, 100] },
   metalKg: { quantity: "kg", stored: [0, 100_000], entry: [0.001, 10_000] },
   metalLitre: { quantity: "litre", stored: [0, 100_000], entry: [0.0001, 4000] },

@@ -19,15 +19,25 @@ import {
 import { drynessSeen } from "./drynessBody.ts";
 import { ranges } from "./ranges.ts";
 
+const spans = { widthMm: numberOf("widthMm"), lengthMm: numberOf("lengthMm") };
 const part = z.discriminatedUnion("kind", [
-  z.strictObject({
-    kind: z.literal("flat"),
-    widthMm: numberOf("widthMm"),
-    lengthMm: numberOf("lengthMm"),
-  }),
+  z.strictObject({ kind: z.literal("flat"), ...spans }),
+  /** A flat with one edge open. */
+  z.strictObject({ kind: z.literal("rim"), ...spans }),
   z.strictObject({ kind: z.literal("round"), diameterMm: numberOf("diameterMm") }),
 ]);
 export type WallPart = Body<typeof part>;
+
+/** What takes load off a flat; a key that is absent is not there. */
+const support = z.strictObject({
+  ribEveryMm: numberOf("ribEveryMm").optional(),
+  /** How far the middle stands out over the short span. */
+  crownMm: numberOf("crownMm").optional(),
+  /** `vibrated`: in a box with 75 mm and more around the shell. */
+  sand: z.enum(["loose", "vibrated"]).optional(),
+  /** A thin plate whose two faces are one shell. */
+  edges: z.enum(["held"]).optional(),
+});
 
 const name = filled(short);
 const planFields = {
@@ -37,6 +47,7 @@ const planFields = {
   metalLitre: numberOf("metalLitre"),
   headM: numberOf("headM"),
   part,
+  support,
   areaM2: numberOf("areaM2"),
   recipeId: id,
   geometry,
@@ -60,6 +71,7 @@ const changes = z.strictObject({
   metalLitre: cleared(planFields.metalLitre),
   headM: cleared(planFields.headM),
   part: cleared(part),
+  support: cleared(support),
   areaM2: cleared(planFields.areaM2),
   recipeId: cleared(planFields.recipeId),
   geometry: cleared(geometry),

@@ -1,6 +1,7 @@
 import { describe, expect, test } from "vitest";
 import truth from "../../../tests/truth/castingWalls.json" with { type: "json" };
 import { headPressurePa, strengthOverLoad, type WallPart } from "../../physics/shell/wall.ts";
+import type { WallSupport } from "../../physics/shell/wallSupport.ts";
 import { wallVerdict } from "../../physics/shell/wallVerdict.ts";
 import { alloyOf } from "../../trade/metals/alloys.ts";
 import { startingRecipeOf } from "../../trade/startingRecipes.ts";
@@ -24,10 +25,11 @@ const asFirstMade = {
   wall: wallFigures.tableSpread.value,
   head: wallFigures.headSpread.value,
 };
-const judge = (row: Row, wallMm: number, floorMm: number) =>
+const judge = (row: Row, wallMm: number, floorMm: number, support?: WallSupport) =>
   wallVerdict({
     pressurePa: pressureOf(row),
     part: partOf(row),
+    support,
     morMPa: wallStrength(null, builtInShop).morMPa,
     spreads: asFirstMade,
     wallMm,
@@ -60,6 +62,12 @@ describe.each(truth.rows)("$name", (row) => {
     for (const wallMm of [low, high])
       expect(judge(row, wallMm, 0).word === "carries").toBe(row.word === "carries");
   });
+});
+
+test.each(truth.supported.rows)("$casting, $support, $wallMm mm: $word", (row) => {
+  const bare = truth.rows.find(({ name }) => name === row.casting);
+  if (bare === undefined) throw new Error("no such casting");
+  expect(judge(bare, row.wallMm, 0, row.support as WallSupport).word).toBe(row.word);
 });
 
 describe("the limits", () => {

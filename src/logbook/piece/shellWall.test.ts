@@ -145,6 +145,35 @@ describe("what the head asks for", () => {
   });
 });
 
+describe("what takes load off a flat", () => {
+  const panel: Partial<PiecePlan> = { part: { kind: "flat", widthMm: 150, lengthMm: 300 } };
+
+  test("is in the verdict as the plan has it", () => {
+    const bare = judgedOf(generalShell(panel));
+    expect(bare).toMatchObject({ word: "fails", neededMm: 14 });
+    // Ribs every 100 mm: 100 × 150 of 0.4872 in place of 150 × 300 of 0.6102: 8.3 mm.
+    const ribbed = judgedOf(generalShell({ ...panel, support: { ribEveryMm: 100 } }));
+    expect(ribbed.neededMm).toBe(8.5);
+    expect(judgedOf(generalShell({ ...panel, support: { sand: "loose" } })).neededMm).toBe(14);
+    expect(judgedOf(generalShell({ ...panel, support: { sand: "vibrated" } })).neededMm).toBeLessThan(14);
+    expect(judgedOf(generalShell({ ...panel, support: { crownMm: 20 } })).word).toBe("carries");
+    // 0.4974·0.0306 MPa·150²·1.832/4, its root 12.52 mm.
+    expect(judgedOf(generalShell({ ...panel, support: { edges: "held" } })).neededMm).toBe(13);
+    const rim = judgedOf(generalShell({ part: { kind: "rim", widthMm: 150, lengthMm: 300 } }));
+    // 13.86 mm times the root of two.
+    expect(rim.neededMm).toBe(20);
+  });
+
+  test("gives ways to carry, and the plan that takes one of them does", () => {
+    const { ways } = judgedOf(generalShell(panel));
+    if (ways?.ribEveryMm == null || ways.headM === null) throw new Error("no way was found");
+    const { ribEveryMm, headM } = ways;
+    expect(judgedOf(generalShell({ ...panel, support: { ribEveryMm } })).word).toBe("carries");
+    expect(judgedOf(generalShell({ ...panel, headM })).word).toBe("carries");
+    expect(judgedOf(generalShell({ ...panel, headM })).ways).toBeNull();
+  });
+});
+
 describe("when it can't be judged", () => {
   test.each<[string, Partial<PiecePlan>, readonly string[]]>([
     ["no alloy", { alloyId: undefined }, ["alloy"]],

@@ -1,6 +1,8 @@
 import { headPressurePa } from "../../physics/shell/wall.ts";
-import type { WallPart } from "../../physics/shell/wall.ts";
+import type { WallPart, WallPress } from "../../physics/shell/wall.ts";
+import type { WallSupport } from "../../physics/shell/wallSupport.ts";
 import { thickestMm, toTenth, wallVerdict } from "../../physics/shell/wallVerdict.ts";
+import { wallWays } from "../../physics/shell/wallWays.ts";
 import { practice } from "../../trade/practice.ts";
 import { wallFigures } from "../../trade/wallFigures.ts";
 import { coatMm as coatBuildMm } from "../drying/coatMm.ts";
@@ -35,25 +37,29 @@ export function wallStanding({ piece, recipe, shop, drying, next }: From): WallS
   const morHalved = isWeakened(piece, drying);
   const morMPa = strength.morMPa * (morHalved ? practice.weakShare.value : 1);
   const coatMm = backupMm(recipe, shop) * Math.min(learntRange.high, Math.max(learntRange.low, factor));
-  const judge = (wallMm: number): JudgedWall | null =>
-    load === null
-      ? null
-      : {
-          ...wallVerdict({
-            ...load,
-            wallMm,
-            morMPa,
-            spreads: { strength: strength.spread, wall: spread, head: wallFigures.headSpread.value },
-            limits: wallLimitsOf(recipe),
-            floorMm: floorMmOf(recipe),
-            coatMm,
-          }),
-          headPressurePa: load.pressurePa,
-          morMPa,
-          strengthFrom: strength.from,
-          strengthSpread: strength.spread,
-          morHalved,
-        };
+  const judge = (wallMm: number): JudgedWall | null => {
+    if (load === null) return null;
+    const { headM, ...press } = load;
+    const asked = {
+      ...press,
+      wallMm,
+      morMPa,
+      spreads: { strength: strength.spread, wall: spread, head: wallFigures.headSpread.value },
+      limits: wallLimitsOf(recipe),
+      floorMm: floorMmOf(recipe),
+      coatMm,
+    };
+    const verdict = wallVerdict(asked);
+    return {
+      ...verdict,
+      ways: verdict.word === "carries" ? null : wallWays(asked, { headM }),
+      headPressurePa: load.pressurePa,
+      morMPa,
+      strengthFrom: strength.from,
+      strengthSpread: strength.spread,
+      morHalved,
+    };
+  };
   const plannedMm = plannedWallMm({ piece, recipe, shop, next }, reachedMm);
   const isBare = piece.coats.length === 0;
   return {
@@ -115,7 +121,7 @@ function coatsMm(
 type Load = {
   readonly missing: readonly ("alloy" | "head" | "part")[];
   /** Null while one of them is missing. */
-  readonly load: { readonly part: WallPart; readonly pressurePa: number } | null;
+  readonly load: (WallPress & { readonly headM: number }) | null;
 };
 
 function loadOf({ plan }: Piece, shop: Shop): Load {
@@ -125,7 +131,10 @@ function loadOf({ plan }: Piece, shop: Shop): Load {
   const given = alloy?.liquidKgM3.value;
   const densityKgM3 = within(ranges.densityKgM3, given) ? given : null;
   if (densityKgM3 !== null && headM !== null && part !== null)
-    return { missing: [], load: { part, pressurePa: headPressurePa({ densityKgM3, headM }) } };
+    return {
+      missing: [],
+      load: { part, support: supportOf(plan), headM, pressurePa: headPressurePa({ densityKgM3, headM }) },
+    };
   return {
     missing: [
       ...(densityKgM3 === null ? (["alloy"] as const) : []),
@@ -137,8 +146,18 @@ function loadOf({ plan }: Piece, shop: Shop): Load {
 }
 
 function isPart(part: WallPart): boolean {
-  const spans = part.kind === "flat" ? [part.widthMm, part.lengthMm] : [part.diameterMm];
+  const spans = part.kind === "round" ? [part.diameterMm] : [part.widthMm, part.lengthMm];
   return spans.every((mm) => within(ranges.spanMm, mm));
+}
+
+/** What takes load off the flat, by the plan; a figure no shop has is left out. */
+function supportOf({ support = {} }: Piece["plan"]): WallSupport {
+  const { ribEveryMm, crownMm, ...rest } = support;
+  return {
+    ...rest,
+    ribEveryMm: within(ranges.ribEveryMm, ribEveryMm) ? ribEveryMm : undefined,
+    crownMm: within(ranges.crownMm, crownMm) ? crownMm : undefined,
+  };
 }
 
 /** A coat put on over a damp one, or a fire too cool or too short for the wall that stands now. */

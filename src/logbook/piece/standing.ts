@@ -1,3 +1,4 @@
+import type { WallWays } from "../../physics/shell/wallWays.ts";
 import type { WallVerdict } from "../../physics/shell/wallVerdict.ts";
 import type { ReadySpread } from "../../physics/stats/spread.ts";
 import type { AirClass } from "../../trade/airClasses.ts";
@@ -108,6 +109,8 @@ export type CoatDrying = {
 
 /** A wall's verdict with what it was worked out from. */
 export type JudgedWall = WallVerdict & {
+  /** What would make it carry; null where it does. */
+  readonly ways: WallWays | null;
   readonly headPressurePa: number;
   /** Bending strength the verdict counts with, MPa. */
   readonly morMPa: number;

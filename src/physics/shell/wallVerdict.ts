@@ -1,5 +1,5 @@
 import { requireWithin } from "../stats/range.ts";
-import { coatsToAdd, strengthOverLoad, wallPower, type WallPart } from "./wall.ts";
+import { coatsToAdd, strengthOverLoad, wallLoads, type WallPress } from "./wall.ts";
 
 export type WallWord = "carries" | "marginal" | "thin" | "fails";
 
@@ -12,9 +12,7 @@ export type WallSpreads = { readonly strength: number; readonly wall: number; re
 /** The index from which on a wall gets each word, each lower than the one before; below the last one it fails. */
 export type WallLimits = { readonly carries: number; readonly marginal: number; readonly thin: number };
 
-export type WallLoad = {
-  readonly pressurePa: number;
-  readonly part: WallPart;
+export type WallLoad = WallPress & {
   /** Likely bending strength, MPa. */
   readonly morMPa: number;
   readonly spreads: WallSpreads;
@@ -65,18 +63,19 @@ export function lnSdOf(spread: number): number {
  * in which it breaks, in standard deviations. Method: ISO 2394 and EN 1990 annex C; neither gives the limit.
  *
  * Strength, wall and head are log-normal, and load over strength is a product of their powers, so the limit state is
- * linear in the logarithms and the index exact: mean over standard deviation. Infinity where there is no pressure.
+ * linear in the logarithms and the index exact: mean over standard deviation. A part that can bear in two ways has the
+ * better of the two. Infinity where there is no pressure.
  * Wall 0.001–500 mm. Spreads of nothing at all (all 1) give ± Infinity, and 0 where load and strength are alike.
  */
 export function wallIndex({ wallMm, ...load }: WallLoad & { wallMm: number }): number {
-  const { spreads, part } = load;
-  const mean = Math.log(strengthOverLoad({ ...load, wallMm }));
-  const sd = Math.hypot(
-    lnSdOf(spreads.strength),
-    wallPower(part) * lnSdOf(spreads.wall),
-    lnSdOf(spreads.head),
-  );
-  return mean === 0 ? 0 : mean / sd;
+  const { spreads, morMPa } = load;
+  if (strengthOverLoad({ ...load, wallMm }) === Infinity) return Infinity;
+  const known = Math.hypot(lnSdOf(spreads.strength), lnSdOf(spreads.head));
+  const indices = wallLoads({ ...load, wallMm }).map(({ loadMPa, power }) => {
+    const mean = Math.log(morMPa / loadMPa);
+    return mean === 0 ? 0 : mean / Math.hypot(known, power * lnSdOf(spreads.wall));
+  });
+  return Math.max(...indices);
 }
 
 /**
@@ -128,10 +127,11 @@ export function wallVerdict({
   const likelyMm = toTenth(wallMm);
   const judgedMm = Math.max(thinnestMm, likelyMm);
   const { mm: headMm } = headNeeds(load, { least: limits.carries });
+  const isEnough = carries(load, { likelyMm, limits });
   const index = wallIndex({ ...load, wallMm: judgedMm });
   const neededMm = Math.max(headMm, floorMm);
   return {
-    word: index >= limits.carries && !isBelow(likelyMm, headMm) ? "carries" : wordBelow(index, limits),
+    word: isEnough ? "carries" : wordBelow(index, limits),
     likelyMm,
     lowMm: likelyMm / load.spreads.wall,
     highMm: likelyMm * load.spreads.wall,
@@ -140,6 +140,17 @@ export function wallVerdict({
     neededMm,
     coatsToAdd: coatsToAdd({ requiredMm: neededMm, haveMm: likelyMm, coatMm }),
   };
+}
+
+/** Whether a wall to a tenth of a millimetre is the wall needed: as far as half a millimetre goes, its index is enough. */
+export function carries(
+  load: WallLoad,
+  { likelyMm, limits }: { readonly likelyMm: number; readonly limits: WallLimits },
+): boolean {
+  requireWithin("likelyMm", likelyMm, { low: 0, high: thickestMm, unit: "mm" });
+  requireWithin("limits.carries", limits.carries, { low: 0, high: 20, unit: "" });
+  const halfMm = Math.floor(likelyMm * 2 + hair) / 2;
+  return wallIndex({ ...load, wallMm: Math.max(thinnestMm, halfMm) }) >= limits.carries;
 }
 
 function wordBelow(index: number, { marginal, thin }: WallLimits): WallWord {

@@ -21,6 +21,8 @@ const words: Readonly<Record<string, string | FieldWords | undefined>> = {
   widthMm: "width of the wall part",
   lengthMm: "length of the wall part",
   diameterMm: "diameter of the wall part",
+  ribEveryMm: "distance of the ribs",
+  crownMm: "crown of the flat",
   areaM2: "surface area",
   metalKg: "metal weight",
   massKg: "metal poured",

@@ -20,6 +20,15 @@ const figures: Readonly<Record<string, Figure>> = {
   count: figure(2, "count"),
   days: figure(8, "count"),
   coatsToAdd: figure(4, "count"),
+  moreCoats: figure(4, "count"),
+  ribEveryMm: figure(150, "mm"),
+  sandCoats: figure(2, "count"),
+  sandCoverMm: figure(75, "mm"),
+  headM: figure(0.21, "m"),
+  lyingHeadM: figure(0.15, "m"),
+  panels: figure(2, "count"),
+  panelWidthMm: figure(150, "mm"),
+  panelLengthMm: figure(400, "mm"),
   leftShare: figure(0.4, "share"),
   stoodH: figure(1.5, "h"),
   neededH: figure(3.2, "h"),
@@ -218,7 +227,7 @@ test("a recipe that falls short says what it gives, what is needed and how many 
   expect(says).toMatch(
     /^Your recipe gives [\d.]+.mm \([\d.]+.mm to [\d.]+.mm\)\. This pour needs [\d.]+.mm\.$/,
   );
-  expect(remedy).toMatch(/^Add \d coats?, lower the head/);
+  expect(remedy).toMatch(/^Add \d coats?\. Or bring the head down to 0\.\d+.m or less\.$/);
 });
 
 const notTheTrade =

@@ -9,7 +9,7 @@ export function partWords(part: WallPart, format: Format): string {
   const show = (mm: number): string => format.show("mm", mm);
   return part.kind === "round"
     ? `round ${show(part.diameterMm)}`
-    : `flat ${show(part.widthMm)} × ${show(part.lengthMm)}`;
+    : `${part.kind === "rim" ? "open rim" : "flat"} ${show(part.widthMm)} × ${show(part.lengthMm)}`;
 }
 
 /** What a plan says, a part each; a key that is null says it is no longer known. */
@@ -33,6 +33,7 @@ export function planWords(
     ...sized("metal", "litre", plan.metalLitre),
     ...sized("head", "m", plan.headM),
     ...say("wall part", plan.part, (part) => partWords(part, format)),
+    ...say("support", plan.support, (support) => supportWords(support, format)),
     ...sized("area", "m2", plan.areaM2),
     ...say("recipe", plan.recipeId, recipe),
     ...say("shape", plan.geometry, (geometry) => inSentence(geometryClasses[geometry].label)),
@@ -42,6 +43,18 @@ export function planWords(
     ...(plan.patternId === undefined ? [] : [plan.patternId === null ? "no mesh" : "begun from a mesh"]),
     ...(plan.note === undefined || plan.note === null ? [] : [plan.note]),
   ];
+}
+
+/** "ribs every 150 mm, vibrated sand in a box": what takes load off the flat. */
+function supportWords(support: NonNullable<PlanChanges["support"]>, format: Format): string {
+  const { ribEveryMm, crownMm, sand, edges } = support;
+  const said = [
+    ...(ribEveryMm === undefined ? [] : [`ribs every ${format.show("mm", ribEveryMm)}`]),
+    ...(crownMm === undefined ? [] : [`crowned by ${format.show("mm", crownMm)}`]),
+    ...(sand === undefined ? [] : [sand === "loose" ? "loose sand" : "vibrated sand in a box"]),
+    ...(edges === undefined ? [] : ["edges held by the other face"]),
+  ];
+  return said.length === 0 ? "none" : said.join(", ");
 }
 
 /** A label as it stands within a line: "Wax" becomes "wax", "PLA" stays. */

@@ -1,4 +1,5 @@
 import type { Say, WordsOf } from "./findingSay.ts";
+import { noSingleWay, wayWords } from "./wallWayWords.ts";
 
 const halved = (say: Say): string =>
   say.list("damp").length === 0
@@ -9,13 +10,10 @@ const range = (say: Say): string => `${say.show("likelyMm")} (${say.show("lowMm"
 const wall = (say: Say): string =>
   `The shell is ${range(say)}. This pour needs ${say.show("neededMm")}.${halved(say)}`;
 const measure = "Measure the real thickness with a caliper on a broken edge of the cup or sprue, and log it.";
-/** More coats than this are no longer a way out, but a sign to change the piece's attitude or shape. */
-const mostCoats = 6;
+/** The ways that would each be enough, the first as it stands, the others after an "Or". */
 const add = (say: Say): string => {
-  if (say.value("coatsToAdd") > mostCoats)
-    return "More coats alone are not enough: lay it lower, rib or crown the flat, or divide the span.";
-  const coats = say.value("coatsToAdd") > 0 ? `Add ${say.coats("coatsToAdd")}` : "Add a coat";
-  return `${coats}, lower the head, or rib the flat.`;
+  const [first = noSingleWay, ...others] = wayWords(say);
+  return [first, ...others.map((way) => `Or ${way.charAt(0).toLowerCase()}${way.slice(1)}`)].join(" ");
 };
 
 export const thinWallWords: WordsOf<"wall-too-thin"> = {

@@ -1,5 +1,6 @@
 import { Link } from "wouter";
 import type { Standing } from "../../../logbook/piece/standing.ts";
+import { WallWayList } from "./WallWayList.tsx";
 import { paths } from "../../base/state/paths.ts";
 import { useFormat } from "../../base/state/useFormat.ts";
 import { moreCoats, wallMissingWords, wallRange, wallWords } from "../../base/format/wallWords.ts";
@@ -20,12 +21,15 @@ export function WallVerdict({ standing }: { readonly standing: Standing }) {
     );
   const { word, neededMm, coatsToAdd, morHalved } = whole;
   return (
-    <p>
-      <strong>{wallWords[word]}. </strong>
-      {planned === null ? "The shell is " : "With the coats to come the shell will be "}
-      {wallRange(whole, format)}; this pour needs {format.show("mm", neededMm)}.
-      {coatsToAdd > 0 && ` ${moreCoats(coatsToAdd)} would reach that.`}
-      {morHalved && " Strength counts at half, for a damp coat or a short firing."} An estimate, no promise.
-    </p>
+    <>
+      <p>
+        <strong>{wallWords[word]}. </strong>
+        {planned === null ? "The shell is " : "With the coats to come the shell will be "}
+        {wallRange(whole, format)}; this pour needs {format.show("mm", neededMm)}.
+        {coatsToAdd > 0 && ` ${moreCoats(coatsToAdd)} would reach that.`}
+        {morHalved && " Strength counts at half, for a damp coat or a short firing."} An estimate, no promise.
+      </p>
+      <WallWayList judged={whole} />
+    </>
   );
 }

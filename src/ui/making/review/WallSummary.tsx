@@ -8,6 +8,7 @@ import {
   wallRange,
   wallWords,
 } from "../../base/format/wallWords.ts";
+import { WallWayList } from "../piece/WallWayList.tsx";
 import sheet from "../../base/styles/sheet.module.css";
 import css from "./ReviewPage.module.css";
 
@@ -39,6 +40,14 @@ export function WallSummary({ standing: { wall, piece } }: { readonly standing: 
               {wallWords[judged.word]}
               {judged.coatsToAdd > 0 && `; ${moreCoats(judged.coatsToAdd)} of the kind on it`}
             </dd>
+            {judged.ways !== null && (
+              <>
+                <dt>Ways out</dt>
+                <dd>
+                  <WallWayList judged={judged} />
+                </dd>
+              </>
+            )}
             <dt>Based on</dt>
             <dd>
               {format.show("MPa", judged.morMPa)} bend strength, {strengthFromWords[judged.strengthFrom]}

@@ -1,4 +1,5 @@
 import type { Recipe, Shop } from "../../../logbook/piece/piece.ts";
+import { leastSandShare } from "../../../physics/shell/wallSupport.ts";
 import { usualFactor, wallFigures, wallLimits } from "../../../trade/wallFigures.ts";
 import type { Format } from "../../base/format/units.ts";
 import { published, type FigureGroup } from "./figure.ts";
@@ -43,6 +44,38 @@ export function wallFigureRows(
       published("Carries the pour", wallLimits.carries, index),
       published("Borderline", wallLimits.marginal, index),
       published("Too thin; below that it is expected to break", wallLimits.thin, index),
+      {
+        name: "Loose sand around a shell",
+        value: "no credit",
+        source: "judgement: it gives way before the shell does; it holds a leak and heat",
+      },
+      {
+        name: "Sand vibrated in a box",
+        value: `the load × ${format.number(leastSandShare, 1)} at the least; nothing to speak of below ${format.show("mm", 150)} of span`,
+        source:
+          "a bed of springs under a clamped plate, 64 MN/m³ (Bowles, Foundation Analysis and Design, from memory); the end at 0.6: judgement",
+      },
+      {
+        name: "Ribs across a flat",
+        value: "divide its span; the ribs themselves are not checked",
+        source: "judgement",
+      },
+      {
+        name: "A crowned flat",
+        value: "the better of plate and tube of its radius",
+        source: "judgement",
+      },
+      {
+        name: "A flat whose edges the other face holds",
+        value: "0.31 (square) to 0.5 (long) of pressure × width² / thickness²",
+        source:
+          "Roark's Formulas for Stress and Strain, 7th ed., table 11.4 case 8a (from memory); when it counts: judgement",
+      },
+      {
+        name: "An open rim",
+        value: "twice the stress of a flat",
+        source: "judgement; plate theory has 1.3 to 2.4 times for one free edge",
+      },
       published("Usual margin of a recipe", usualFactor, (value) => format.show("plain", value)),
     ],
   };
