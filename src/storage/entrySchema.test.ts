@@ -142,6 +142,7 @@ const added: { readonly [T in EntryType]?: EntryBodies[T] } = {
     changes: {
       part: { kind: "rim", widthMm: 60, lengthMm: 140 },
       support: { ribEveryMm: 70, crownMm: 4, sand: "vibrated", edges: "held" },
+      core: { litre: 1.2, densityKgM3: 1500, morMPa: 2, pins: 6, pinMm: 3, mouthMm: 40, depthMm: 150 },
     },
   },
   "pour-decided": {

@@ -1,3 +1,4 @@
+import * as coreLift from "../../src/physics/shell/coreLift.ts";
 import * as feedChain from "../../src/physics/metal/feedChain.ts";
 import * as feeding from "../../src/physics/metal/feeding.ts";
 import * as flow from "../../src/physics/metal/flow.ts";
@@ -136,6 +137,14 @@ export const gatingRows: Rows = {
     wallLoads: row(wall.wallLoads, [{ pressurePa: 22_000, wallMm: 8, part, support }]),
     coatsToAdd: row(wall.coatsToAdd, [{ requiredMm: 8, haveMm: 5, coatMm: 1.1 }]),
     coatBuildMm: row(wall.coatBuildMm, [{ coarseMm: 1, fineMm: 0.5, filmMm: 0.3 }]),
+  },
+  coreLift: {
+    coreLiftN: row(coreLift.coreLiftN, [{ litre: 1, metalKgM3: 7800, coreKgM3: 1600 }]),
+    pinYieldMPa: row(coreLift.pinYieldMPa, [1050]),
+    pinHoldN: row(coreLift.pinHoldN, [{ pins: 6, pinMm: 3, seatMm: 10, yieldMPa: 7, coreMPa: 2 }]),
+    neckHoldN: row(coreLift.neckHoldN, [{ mouthMm: 40, depthMm: 150, coreMPa: 2 }]),
+    coreNeedsN: row(coreLift.coreNeedsN, [{ liftN: 61, spread: 2, least: 1.2 }]),
+    mouthResistanceSM: row(coreLift.mouthResistanceSM, [{ litre: 0.5, mouthMm: 30, depthMm: 120 }]),
   },
   wallSupport: {
     heldFactor: row(wallSupport.heldFactor, [1.7]),

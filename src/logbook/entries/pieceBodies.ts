@@ -39,6 +39,18 @@ const support = z.strictObject({
   edges: z.enum(["held"]).optional(),
 });
 
+/** A core inside a hollow casting. What is left out is not known, density and strength: the starting value. */
+const core = z.strictObject({
+  litre: numberOf("coreLitre"),
+  densityKgM3: numberOf("coreKgM3").optional(),
+  morMPa: numberOf("coreMPa").optional(),
+  pins: numberOf("pins").optional(),
+  pinMm: numberOf("pinMm").optional(),
+  /** Across the opening where core and shell are one, and from there to its far end. */
+  mouthMm: numberOf("mouthMm").optional(),
+  depthMm: numberOf("coreDepthMm").optional(),
+});
+
 const name = filled(short);
 const planFields = {
   material: z.enum(["wax", "pla", "pvb", "resin", "foam", "other"]),
@@ -48,6 +60,7 @@ const planFields = {
   headM: numberOf("headM"),
   part,
   support,
+  core,
   areaM2: numberOf("areaM2"),
   recipeId: id,
   geometry,
@@ -72,6 +85,7 @@ const changes = z.strictObject({
   headM: cleared(planFields.headM),
   part: cleared(part),
   support: cleared(support),
+  core: cleared(core),
   areaM2: cleared(planFields.areaM2),
   recipeId: cleared(planFields.recipeId),
   geometry: cleared(geometry),

@@ -7,6 +7,7 @@ import { alloyOf } from "../../trade/metals/alloys.ts";
 import { startingRecipeOf } from "../../trade/startingRecipes.ts";
 import { wallFigures } from "../../trade/wallFigures.ts";
 import { builtInShop } from "./builtIns.ts";
+import { coreStanding } from "./coreStanding.ts";
 import { wallOf } from "./recipeWall.ts";
 import { floorMmOf, wallLimitsOf, wallStrength } from "./wallBasis.ts";
 
@@ -68,6 +69,13 @@ test.each(truth.supported.rows)("$casting, $support, $wallMm mm: $word", (row) =
   const bare = truth.rows.find(({ name }) => name === row.casting);
   if (bare === undefined) throw new Error("no such casting");
   expect(judge(bare, row.wallMm, 0, row.support as WallSupport).word).toBe(row.word);
+});
+
+test.each(truth.cores.rows)("$casting, core of $core: $verdict", (row) => {
+  const alloyId = truth.rows.find(({ name }) => name === row.casting)?.alloyId;
+  const found = coreStanding({ name: row.casting, core: row.core, ...(alloyId && { alloyId }) }, builtInShop);
+  expect((found?.liftN ?? NaN) / row.liftN).toBeCloseTo(1, 1);
+  expect(found?.verdict).toBe(row.verdict);
 });
 
 describe("the limits", () => {

@@ -38,6 +38,8 @@ const quantityOf: Readonly<Record<FigureUnit, Quantity>> = {
   K: "tempDiff",
   "K/h": "rate",
   m: "m",
+  N: "N",
+  litre: "litre",
   kg: "kg",
   h: "h",
   min: "min",

@@ -34,6 +34,7 @@ export function planWords(
     ...sized("head", "m", plan.headM),
     ...say("wall part", plan.part, (part) => partWords(part, format)),
     ...say("support", plan.support, (support) => supportWords(support, format)),
+    ...say("core", plan.core, (core) => coreWords(core, format)),
     ...sized("area", "m2", plan.areaM2),
     ...say("recipe", plan.recipeId, recipe),
     ...say("shape", plan.geometry, (geometry) => inSentence(geometryClasses[geometry].label)),
@@ -55,6 +56,16 @@ function supportWords(support: NonNullable<PlanChanges["support"]>, format: Form
     ...(edges === undefined ? [] : ["edges held by the other face"]),
   ];
   return said.length === 0 ? "none" : said.join(", ");
+}
+
+/** "1.2 L, 6 pins, mouth 40 mm". */
+function coreWords({ litre, pins, mouthMm }: NonNullable<PlanChanges["core"]>, format: Format): string {
+  const said = [
+    format.show("litre", litre),
+    ...(pins === undefined ? [] : [pins === 1 ? "1 pin" : `${pins} pins`]),
+    ...(mouthMm === undefined ? [] : [`mouth ${format.show("mm", mouthMm)}`]),
+  ];
+  return said.join(", ");
 }
 
 /** A label as it stands within a line: "Wax" becomes "wax", "PLA" stays. */

@@ -13,6 +13,7 @@ import { useEntryForm } from "../../base/forms/useEntryForm.ts";
 import { Button } from "../../base/parts/Button.tsx";
 import { Empty } from "../../base/parts/Empty.tsx";
 import { Page } from "../../base/parts/Page.tsx";
+import { PlanCore } from "./PlanCore.tsx";
 import { PlanMetal } from "./PlanMetal.tsx";
 import { PlanPattern } from "./PlanPattern.tsx";
 import { PlanShell } from "./PlanShell.tsx";
@@ -81,6 +82,7 @@ function PlanForm({ standing }: { readonly standing: Standing }) {
         <PlanPattern form={form} />
         <PlanShell form={form} standing={standing} />
         <PlanMetal form={form} />
+        <PlanCore form={form} />
         <Refused form={form} notYet="Not saved yet" />
         <Button kind="primary" size="big" onPress={() => void save()}>
           Save the plan

@@ -13,6 +13,7 @@ import {
   type ReadOf,
 } from "../../base/forms/formFields.ts";
 import type { EntryForm } from "../../base/forms/useEntryForm.ts";
+import { coreFields, coreOf, draftOfCore } from "./planCore.ts";
 import { draftOfSupport, supportFields, supportOf } from "./planSupport.ts";
 
 const headMm = { low: ranges.headM.low * 1000, high: ranges.headM.high * 1000 };
@@ -37,6 +38,7 @@ export const planFields = {
   lengthMm: figureOrNull("lengthMm", { what: "length", ...span }),
   diameterMm: figureOrNull("diameterMm", { what: "diameter", ...span }),
   ...supportFields,
+  ...coreFields,
   areaM2: figureOrNull("areaM2", { what: "surface", remedy }),
   recipeId: asGiven<string | null>(null),
   geometry: asGiven<GeometryClass | null>(null),
@@ -64,6 +66,7 @@ export function draftOfPlan(plan: PiecePlan, roomId: string | null): PlanDraft {
     lengthMm: flat?.lengthMm ?? null,
     diameterMm: round?.diameterMm ?? null,
     ...draftOfSupport(plan),
+    ...draftOfCore(plan),
     areaM2: plan.areaM2 ?? null,
     recipeId: plan.recipeId ?? null,
     geometry: plan.geometry ?? null,
@@ -102,6 +105,7 @@ function planOf(draft: Read): WholePlan {
     headM: draft.headMm === null ? null : draft.headMm / 1000,
     part,
     support: supportOf(draft, part?.kind),
+    core: coreOf(draft),
     areaM2: draft.areaM2,
     recipeId: draft.recipeId,
     geometry: draft.geometry,

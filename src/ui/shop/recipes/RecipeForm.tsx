@@ -17,6 +17,7 @@ import { blankRecipe, draftOfRecipe, freeName, recipeFields } from "./recipeForm
 import { wallFigures } from "../../../trade/wallFigures.ts";
 import { wallOf } from "../../../logbook/piece/recipeWall.ts";
 import { NumberOf, TextOf } from "../../base/forms/BoundFields.tsx";
+import { RecipeCarries } from "./RecipeCarries.tsx";
 import css from "./RecipeForm.module.css";
 
 type Props = {
@@ -77,6 +78,7 @@ export function RecipeForm({ recipe, taken, onSaved }: Props) {
               : `about ${format.show("mm", wall.mm)} of wall, ${format.show("mm", wall.lowMm)} to ${format.show("mm", wall.highMm)}`}
             . By the table of stuccos; your caliper readings replace it piece by piece.
           </p>
+          <RecipeCarries recipe={draft} />
           <CoatRows coats={draft.coats} errors={errors} onChange={(coats) => set({ coats })} />
         </Card>
         <Card title="For the shell check">

@@ -4,7 +4,7 @@ import type { FigureGroup } from "./figure.ts";
 import { hazardFigures, pourFigures } from "./fireFigures.ts";
 import { alloyFigures, patternFigures } from "./materialFigures.ts";
 import { airFigures, dryingFigures, limitFigures, stuccoFigures } from "./shellFigures.ts";
-import { wallFigureRows } from "./wallFigureRows.ts";
+import { coreFigureRows, wallFigureRows } from "./wallFigureRows.ts";
 
 /** Every figure the sums and rules rest on, in the person's own units. */
 export function figureGroups(
@@ -13,6 +13,7 @@ export function figureGroups(
 ): readonly FigureGroup[] {
   return [
     wallFigureRows(format, { shop, recipes }),
+    coreFigureRows(format),
     stuccoFigures(format),
     dryingFigures(format, shop),
     airFigures(format),

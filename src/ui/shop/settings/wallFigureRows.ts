@@ -1,8 +1,35 @@
 import type { Recipe, Shop } from "../../../logbook/piece/piece.ts";
 import { leastSandShare } from "../../../physics/shell/wallSupport.ts";
+import { coreFigures } from "../../../trade/coreFigures.ts";
 import { usualFactor, wallFigures, wallLimits } from "../../../trade/wallFigures.ts";
 import type { Format } from "../../base/format/units.ts";
 import { published, type FigureGroup } from "./figure.ts";
+
+/** What a core's lift is set against. */
+export function coreFigureRows(format: Format): FigureGroup {
+  return {
+    title: "Cores",
+    about:
+      "Metal lifts a core by the difference of their densities. Pins hold by their shear when hot or by what the core bears under them, a neck by its pull or bending. What holds must reach the index at which a shell carries.",
+    figures: [
+      published("Density of a core", coreFigures.coreKgM3, (value) => `${format.number(value, 0)} kg/m³`),
+      published("Fired bend strength of a core", coreFigures.coreMPa, (value) => format.show("MPa", value)),
+      published("How deep a pin stands in the core", coreFigures.pinSeatMm, (value) =>
+        format.show("mm", value),
+      ),
+      published(
+        "How well what holds is known",
+        coreFigures.holdSpread,
+        (value) => `× or ÷ ${format.number(value, 1)}`,
+      ),
+      {
+        name: "Strength of a steel pin",
+        value: `${format.show("MPa", 235)} cold, 23% of it at ${format.show("temp", 700)}, 4% at ${format.show("temp", 1000)}`,
+        source: "EN 1993-1-2, table 3.1 (from memory); at the liquidus of the alloy: judgement",
+      },
+    ],
+  };
+}
 
 /** What a shell's verdict against its pour is worked out with. */
 export function wallFigureRows(

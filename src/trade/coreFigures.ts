@@ -1,0 +1,11 @@
+import type { Published } from "./published.ts";
+
+/** What a core is taken to be until someone has measured it. */
+export const coreFigures = {
+  coreKgM3: { value: 1600, source: "aluminosilicate or plaster core, common practice, no source" },
+  /** Bending strength of a fired core. */
+  coreMPa: { value: 2, source: "judgement: half a fired shell's" },
+  /** How deep a pin stands in the core, mm. */
+  pinSeatMm: { value: 10, source: "common practice, no source" },
+  holdSpread: { value: 2, source: "judgement: the spread of a fired shell's strength" },
+} as const satisfies Record<string, Published>;
