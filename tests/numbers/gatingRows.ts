@@ -6,6 +6,7 @@ import * as fluidity from "../../src/physics/metal/fluidity.ts";
 import * as freezing from "../../src/physics/metal/freezing.ts";
 import * as gating from "../../src/physics/metal/gating.ts";
 import * as misrun from "../../src/physics/metal/misrun.ts";
+import * as provenStrength from "../../src/physics/shell/provenStrength.ts";
 import * as riserSanity from "../../src/physics/metal/riserSanity.ts";
 import * as wall from "../../src/physics/shell/wall.ts";
 import * as wallSupport from "../../src/physics/shell/wallSupport.ts";
@@ -145,6 +146,11 @@ export const gatingRows: Rows = {
     neckHoldN: row(coreLift.neckHoldN, [{ mouthMm: 40, depthMm: 150, coreMPa: 2 }]),
     coreNeedsN: row(coreLift.coreNeedsN, [{ liftN: 61, spread: 2, least: 1.2 }]),
     mouthResistanceSM: row(coreLift.mouthResistanceSM, [{ litre: 0.5, mouthMm: 30, depthMm: 120 }]),
+  },
+  provenStrength: {
+    provenStrength: row(provenStrength.provenStrength, [
+      { likelyMPa: 4, spread: 2, within: 1.5, loadSpread: 1.5, held: [1.5, 2], broke: [3] },
+    ]),
   },
   wallSupport: {
     heldFactor: row(wallSupport.heldFactor, [1.7]),

@@ -18,6 +18,7 @@ const mostSteps = 300;
  */
 export function recipeCarries(
   recipe: Pick<Recipe, "morMPa" | "safetyFactor"> & {
+    readonly id?: string | undefined;
     readonly coats: readonly Pick<RecipeCoat, "kind" | "stuccoId">[];
   },
   shop: Shop,

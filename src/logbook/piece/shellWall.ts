@@ -76,6 +76,13 @@ export function wallStanding({ piece, recipe, shop, drying, next }: From): WallS
   };
 }
 
+/** The load of a shell as it was poured; null while it can't be worked out. */
+export function pourLoad(piece: Piece, shop: Shop): (WallPress & { readonly wallMm: number }) | null {
+  const { load } = loadOf(piece, shop);
+  const wallMm = coatsMm(piece, shop).perCoatMm.reduce((sum, mm) => sum + mm, 0);
+  return load === null || !(wallMm > 0 && wallMm <= thickestMm) ? null : { ...load, wallMm };
+}
+
 /** The wall once the recipe is through, mm; null where no coat of one is to come. */
 function plannedWallMm(
   { piece, recipe, shop, next }: Omit<From, "drying">,

@@ -1,4 +1,5 @@
 import { lnSdOf, type WallLimits } from "../../physics/shell/wallVerdict.ts";
+import { provenStrength } from "../../physics/shell/provenStrength.ts";
 import { usualFactor, wallFigures, wallLimits } from "../../trade/wallFigures.ts";
 import { ranges, within } from "../entries/ranges.ts";
 import type { Recipe, Shop } from "./piece.ts";
@@ -7,27 +8,47 @@ import type { Recipe, Shop } from "./piece.ts";
 export type WallStrength = {
   readonly morMPa: number;
   readonly spread: number;
-  readonly from: "starting" | "recipe" | "bars";
+  readonly from: "starting" | "recipe" | "bars" | "pours";
 };
 
-/** The shop's own test bars stand before the recipe's figure, and that before the starting value. */
+/**
+ * The shop's own test bars stand before the recipe's figure, and that before the starting value; the last two learn from
+ * what shells of that recipe bore at the pour.
+ */
 export function wallStrength(
-  recipe: Pick<Recipe, "morMPa"> | null,
-  { morMPa }: Pick<Shop, "morMPa">,
+  recipe: (Pick<Recipe, "morMPa"> & { readonly id?: string | undefined }) | null,
+  { morMPa, proven = [] }: Pick<Shop, "morMPa" | "proven">,
 ): WallStrength {
-  if (within(ranges.morMPa, morMPa)) return { morMPa, spread: wallFigures.barsSpread.value, from: "bars" };
-  const spread = wallFigures.strengthSpread.value;
-  return within(ranges.morMPa, recipe?.morMPa)
-    ? { morMPa: recipe.morMPa, spread, from: "recipe" }
-    : { morMPa: wallFigures.strengthMPa.value, spread, from: "starting" };
+  const { barsSpread, strengthSpread, strengthMPa } = wallFigures;
+  if (within(ranges.morMPa, morMPa)) return { morMPa, spread: barsSpread.value, from: "bars" };
+  const isOwn = within(ranges.morMPa, recipe?.morMPa);
+  const likelyMPa = isOwn ? recipe.morMPa : strengthMPa.value;
+  const bore = proven.filter(({ recipeId }) => recipeId === recipe?.id);
+  const loadsOf = (held: boolean): readonly number[] =>
+    bore.filter((one) => one.held === held).map(({ loadMPa }) => loadMPa);
+  const learned = provenStrength({
+    likelyMPa,
+    spread: strengthSpread.value,
+    within: barsSpread.value,
+    loadSpread: Math.exp(1.645 * usualLoadSd),
+    held: loadsOf(true),
+    broke: loadsOf(false),
+  });
+  return {
+    morMPa: learned.likelyMPa,
+    spread: learned.spread,
+    from: bore.length > 0 ? "pours" : isOwn ? "recipe" : "starting",
+  };
 }
 
-/** Standard deviation of the logarithm of a flat's strength over load with nothing measured. */
-const usualSd = Math.hypot(
-  lnSdOf(wallFigures.strengthSpread.value),
+/** Standard deviation of the logarithm of a flat's load, its wall by the table. */
+const usualLoadSd = Math.hypot(
   2 * lnSdOf(wallFigures.tableSpread.value),
   lnSdOf(wallFigures.headSpread.value),
 );
+
+/** Standard deviation of the logarithm of a flat's strength over load with nothing measured. */
+const usualSd = Math.hypot(lnSdOf(wallFigures.strengthSpread.value), usualLoadSd);
 
 /**
  * The limits a recipe asks for. Its factor of old is read as the limit it stood for: 3 is the usual one, 4 asks for a

@@ -33,4 +33,5 @@ export const strengthFromWords: Record<JudgedWall["strengthFrom"], string> = {
   starting: "a starting value",
   recipe: "by the recipe",
   bars: "by your test bars",
+  pours: "by what your shells of this recipe have held",
 };

@@ -7,9 +7,10 @@ type Asked = Parameters<typeof recipeCarries>[0];
 
 /** How broad a flat and how wide a tube a recipe's shell carries under a usual head of bronze. */
 export function RecipeCarries({
-  recipe: { coats, morMPa, safetyFactor },
+  recipe: { id, coats, morMPa, safetyFactor },
 }: {
   readonly recipe: {
+    readonly id?: string | undefined;
     readonly coats: Asked["coats"];
     readonly morMPa: number | null;
     readonly safetyFactor: number | null;
@@ -18,7 +19,7 @@ export function RecipeCarries({
   const format = useFormat();
   const shop = useFigures() ?? builtInShop;
   if (morMPa === null || safetyFactor === null) return null;
-  const carried = recipeCarries({ coats, morMPa, safetyFactor }, shop);
+  const carried = recipeCarries({ id, coats, morMPa, safetyFactor }, shop);
   if (carried === null) return null;
   return (
     <p>

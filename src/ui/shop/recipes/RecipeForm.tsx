@@ -78,7 +78,7 @@ export function RecipeForm({ recipe, taken, onSaved }: Props) {
               : `about ${format.show("mm", wall.mm)} of wall, ${format.show("mm", wall.lowMm)} to ${format.show("mm", wall.highMm)}`}
             . By the table of stuccos; your caliper readings replace it piece by piece.
           </p>
-          <RecipeCarries recipe={draft} />
+          <RecipeCarries recipe={{ ...draft, id: recipe?.id }} />
           <CoatRows coats={draft.coats} errors={errors} onChange={(coats) => set({ coats })} />
         </Card>
         <Card title="For the shell check">
