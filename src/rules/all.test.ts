@@ -53,7 +53,7 @@ test("half a shell is no clear review, though nothing holds it on the rack", () 
 });
 
 function passed(): GivenPiece {
-  const piece = givenCoated({ headM: 1, part: { kind: "round", diameterMm: 250 } });
+  const piece = givenCoated({ headM: 1, part: { kind: "round", diameterMm: 320 } });
   piece.log(119, "review-signed", {
     name: "R.",
     verdict: "hold",

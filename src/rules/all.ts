@@ -4,6 +4,7 @@ import { airReadingOld } from "./airReadingOld.ts";
 import { airTooDamp } from "./airTooDamp.ts";
 import { burnoutResidue } from "./burnoutResidue.ts";
 import { cannotJudgeWall } from "./cannotJudgeWall.ts";
+import { coreLift } from "./coreLift.ts";
 import { dippedFromUnfitBucket } from "./dippedFromUnfitBucket.ts";
 import type { Finding, Level } from "./finding.ts";
 import { firedTooLittle } from "./firedTooLittle.ts";
@@ -34,6 +35,7 @@ const rules: readonly ((standing: Asked) => readonly Finding[])[] = [
   shellDampAgain,
   lastCoatDamp,
   wallTooThin,
+  coreLift,
   runBrokeALimit,
   firedTooLittle,
   pouredColdShell,

@@ -6,7 +6,7 @@ import { bestHeat, isEnough } from "./firings.ts";
 /** The coats that were damp under the next one, and what that does to the strength the wall is counted with. */
 export type HalvedStrength = {
   readonly damp: readonly CoatDrying[];
-  readonly figures: Readonly<Record<"fullMPa" | "usedMPa" | "fullSafety" | "usedSafety", Figure>>;
+  readonly figures: Readonly<Record<"fullMPa" | "usedMPa", Figure>>;
 };
 
 /**
@@ -15,7 +15,7 @@ export type HalvedStrength = {
  */
 export function halvedStrength({ piece, wall, drying }: Standing): HalvedStrength | null {
   const { judged } = wall;
-  if (judged === null || !judged.morHalved) return null;
+  if (judged === null || judged.loadShare === 1) return null;
   const accepted = new Set(piece.coats.map(({ acceptedDamp }) => acceptedDamp?.coatId));
   const damp = drying
     .slice(0, -1)
@@ -28,8 +28,6 @@ export function halvedStrength({ piece, wall, drying }: Standing): HalvedStrengt
     figures: {
       fullMPa: figure(judged.morMPa / share, "MPa"),
       usedMPa: figure(judged.morMPa, "MPa"),
-      fullSafety: figure(judged.safety / share, "factor"),
-      usedSafety: figure(judged.safety, "factor"),
     },
   };
 }

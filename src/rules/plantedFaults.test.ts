@@ -43,7 +43,16 @@ const faults: readonly Fault[] = [
     "wall-too-thin",
     () => {
       const piece = givenCoated();
-      piece.log(120.5, "piece-changed", { changes: { headM: 1, part: { kind: "round", diameterMm: 250 } } });
+      piece.log(120.5, "piece-changed", { changes: { headM: 1, part: { kind: "round", diameterMm: 350 } } });
+      return { piece, atH: 120.5 };
+    },
+  ],
+  [
+    "a core that nothing holds",
+    "core-lift",
+    () => {
+      const piece = givenCoated();
+      piece.log(120.5, "piece-changed", { changes: { core: { litre: 2, pins: 2, pinMm: 2 } } });
       return { piece, atH: 120.5 };
     },
   ],

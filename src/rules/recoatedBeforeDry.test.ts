@@ -101,7 +101,7 @@ test("felt wet two hours after the dip, in a room nobody reads, and covered a da
     const standing = piece.standing(2 + hours);
     expect(told(recoatedBeforeDry(standing)).filter((one) => one.startsWith("hold"))).toEqual([]);
     expect(standing.drying[0]?.leftShare ?? NaN).toBeLessThan(0.2);
-    expect(standing.wall.judged?.morHalved).toBe(false);
+    expect(standing.wall.judged?.loadShare).toBe(1);
   }
 });
 

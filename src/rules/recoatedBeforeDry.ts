@@ -93,9 +93,7 @@ function finding(
       leftShare: figure(under.leftShare, "share"),
       stoodH: figure(stoodH, "h"),
       neededH: figure(neededH(under, stoodH), "h"),
-      ...(halved === null
-        ? {}
-        : { fullSafety: halved.figures.fullSafety, usedSafety: halved.figures.usedSafety }),
+      ...(halved === null ? {} : { fullMPa: halved.figures.fullMPa, usedMPa: halved.figures.usedMPa }),
     },
     texts: { which: numbersOf(pairs), accepted: numbersOf(accepted) },
     entries: [

@@ -25,6 +25,7 @@ const until: Readonly<Record<RuleId, Until>> = {
   "no-seal-coat": "metal",
   "last-coat-damp": "metal",
   "open-crack": "metal",
+  "core-lift": "metal",
   "pattern-inside": "metal",
   "burnout-residue": "metal",
   "shell-damp-again": "metal",

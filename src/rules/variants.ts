@@ -28,6 +28,7 @@ export const variants = {
   "open-crack": ["open", "patch-not-dry", "trimmed-off"],
   "patched-without-wire": ["no-wire"],
   "dipped-from-unfit-bucket": ["unfit", "unfit-accepted", "watched", "not-checked", "never-read"],
+  "core-lift": ["floats", "not-known"],
   "pattern-inside": ["inside", "film"],
   "burnout-residue": ["residue"],
   "shell-damp-again": ["rinsed", "cold"],

@@ -1,23 +1,15 @@
-import { ownAlloy } from "../logbook/shop/ownAlloy.ts";
-import { backupMm } from "../logbook/piece/shellWall.ts";
-import {
-  coatsToAdd,
-  headPressurePa,
-  requiredWallMm,
-  safetyBand,
-  safetyReached,
-} from "../physics/shell/wall.ts";
-import { coatMm } from "../logbook/drying/coatMm.ts";
-import type { Standing } from "../logbook/piece/standing.ts";
+import type { JudgedWall, Standing } from "../logbook/piece/standing.ts";
+import { isBelow } from "../physics/shell/wallVerdict.ts";
 import { figure } from "./finding.ts";
 import { halvedStrength } from "./halvedStrength.ts";
 import { coatsAreDone } from "./stage.ts";
 import type { FindingOf } from "./variants.ts";
+import { wayFigures } from "./wayFigures.ts";
 
 type Found = FindingOf<"wall-too-thin">;
 
 const source =
-  "plate and tube formulas: Roark's Formulas for Stress and Strain, 7th ed., table 11.4; safety bands 3, 2 and 1.2: judgement; least wall: common practice, no source";
+  "plate and tube formulas: Roark's Formulas for Stress and Strain, 7th ed., table 11.4; first-order reliability: ISO 2394, EN 1990 annex C; limits: judgement, set by the walls of usual work; least wall: common practice, no source";
 
 /**
  * The wall that is there against the wall the head needs, once no coat is to come. Before that, whether the
@@ -34,38 +26,40 @@ const dampTexts = (standing: Standing): Readonly<Record<string, string>> => {
   return damp.length === 0 ? {} : { damp: damp.map(({ coat }) => coat.number).join(", ") };
 };
 
+/** What every verdict below "carries" says of itself. */
+const verdictFigures = (judged: JudgedWall) => ({
+  likelyMm: figure(judged.likelyMm, "mm"),
+  lowMm: figure(judged.lowMm, "mm"),
+  highMm: figure(judged.highMm, "mm"),
+  neededMm: figure(judged.neededMm, "mm"),
+  pressure: figure(judged.headPressurePa, "Pa"),
+  coatsToAdd: figure(judged.coatsToAdd, "count"),
+  ...(judged.ways === null ? {} : wayFigures(judged.ways)),
+});
+
 function ofWall(standing: Standing): readonly Found[] {
-  const { wall, recipe, piece } = standing;
-  const { reachedMm, judged } = wall;
+  const { wall, piece } = standing;
+  const { judged, likelyMm, floorMm } = wall;
   const entries = [...piece.coats.map(({ id }) => id), ...piece.wall.slice(-1).map(({ id }) => id)];
-  if (judged !== null && judged.band !== "carries")
+  if (judged !== null && judged.word !== "carries")
     return [
       {
         rule: "wall-too-thin",
-        variant: judged.band,
-        level: judged.band === "marginal" ? "watch" : "hold",
-        figures: {
-          reachedMm: figure(reachedMm, "mm"),
-          requiredMm: figure(judged.requiredMm, "mm"),
-          requiredLowMm: figure(judged.requiredLowMm, "mm"),
-          requiredHighMm: figure(judged.requiredHighMm, "mm"),
-          safety: figure(judged.safety, "factor"),
-          pressure: figure(judged.headPressurePa, "Pa"),
-          coatsToAdd: figure(judged.coatsToAdd, "count"),
-        },
+        variant: judged.word,
+        level: judged.word === "marginal" ? "watch" : "hold",
+        figures: verdictFigures(judged),
         texts: dampTexts(standing),
         entries,
         source,
       },
     ];
-  const floorMm = judged?.floorMm ?? recipe?.floorMm ?? null;
-  if (floorMm === null || wall.missing.includes("coats") || !isShort(reachedMm, floorMm)) return [];
+  if (wall.missing.includes("coats") || !isBelow(likelyMm, floorMm)) return [];
   return [
     {
       rule: "wall-too-thin",
       variant: "below-floor",
       level: "watch",
-      figures: { reachedMm: figure(reachedMm, "mm"), floorMm: figure(floorMm, "mm") },
+      figures: { likelyMm: figure(likelyMm, "mm"), floorMm: figure(floorMm, "mm") },
       texts: {},
       entries,
       source,
@@ -74,67 +68,32 @@ function ofWall(standing: Standing): readonly Found[] {
 }
 
 function ofPlan(standing: Standing): readonly Found[] {
-  const { wall, recipe, piece, next, shop } = standing;
-  if (recipe === null || next === null) return [];
-  const skipped = new Set(piece.skipped.map(({ step }) => step));
-  const left = recipe.coats.filter((_, step) => step >= next.step && !skipped.has(step));
-  const plannedMm = left.reduce((sum, coat) => sum + coatMm(coat, shop.buildMm), wall.reachedMm);
-  const floorMm = wall.judged?.floorMm ?? recipe.floorMm;
+  const { wall, piece } = standing;
+  if (wall.planned === null) return [];
+  const { likelyMm, judged } = wall.planned;
   const entries = piece.coats.map(({ id }) => id);
-  const load = loadOf(piece, shop);
-  const morMPa = wall.judged?.morMPa ?? shop.morMPa ?? recipe.morMPa;
-  const safety =
-    load === null || plannedMm <= 0 ? null : safetyReached({ ...load, morMPa, wallMm: plannedMm });
-  const band = safety === null ? null : safetyBand(safety);
-  if (load !== null && band !== null && band !== "carries") {
-    const requiredMm = requiredWallMm({ ...load, morMPa, safetyFactor: recipe.safetyFactor });
+  if (judged !== null && judged.word !== "carries")
     return [
       {
         rule: "wall-too-thin",
         variant: "plan-short",
-        level: band === "marginal" ? "note" : "watch",
-        figures: {
-          plannedMm: figure(plannedMm, "mm"),
-          requiredMm: figure(requiredMm, "mm"),
-          safety: figure(safety, "factor"),
-          coatsToAdd: figure(
-            coatsToAdd({
-              requiredMm: Math.min(thickestMm, requiredMm),
-              haveMm: Math.min(thickestMm, plannedMm),
-              coatMm: backupMm(recipe, shop),
-            }),
-            "count",
-          ),
-        },
+        level: judged.word === "marginal" ? "note" : "watch",
+        figures: verdictFigures(judged),
         texts: dampTexts(standing),
         entries,
         source,
       },
     ];
-  }
-  if (!isShort(plannedMm, floorMm)) return [];
+  if (!isBelow(likelyMm, wall.floorMm)) return [];
   return [
     {
       rule: "wall-too-thin",
       variant: "plan-below-floor",
       level: "note",
-      figures: { plannedMm: figure(plannedMm, "mm"), floorMm: figure(floorMm, "mm") },
+      figures: { likelyMm: figure(likelyMm, "mm"), floorMm: figure(wall.floorMm, "mm") },
       texts: {},
       entries,
       source,
     },
   ];
 }
-
-/** As far as the sums of the wall go. */
-const thickestMm = 500;
-
-function loadOf({ plan }: Standing["piece"], shop: Standing["shop"]) {
-  const alloy = plan.alloyId === undefined ? null : ownAlloy(plan.alloyId, shop);
-  if (alloy === null || plan.headM === undefined || plan.part === undefined) return null;
-  const pressurePa = headPressurePa({ densityKgM3: alloy.liquidKgM3.value, headM: plan.headM });
-  return pressurePa > 0 ? { pressurePa, part: plan.part } : null;
-}
-
-/** A tenth of a millimetre is less than any caliper on a rough shell tells. */
-const isShort = (haveMm: number, wantMm: number): boolean => haveMm < wantMm - 0.1;

@@ -2,6 +2,7 @@ import { type Entry, shopStream } from "../logbook/entries/entry.ts";
 import { demoLinesOf, isDemoThing } from "./demoShopLines.ts";
 import { parseEntry } from "./entrySchema.ts";
 import { learningKey } from "./learningRow.ts";
+import { provenKey } from "./provenRow.ts";
 import { refold } from "./rebuild.ts";
 import type { ShopDb, StoredEntry } from "./rows.ts";
 
@@ -43,7 +44,7 @@ export function removeDemo(db: ShopDb): Promise<void> {
     }
     await db.photos.where("id").between("demo-", "demo-\uffff").delete();
     // What invented coats taught goes with them; the shop's own is worked out again from its log.
-    await db.settings.delete(learningKey);
+    await db.settings.bulkDelete([learningKey, provenKey]);
   });
 }
 

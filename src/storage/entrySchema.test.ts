@@ -138,6 +138,13 @@ test("whatever number the logbook takes, the log can be read again", () => {
 /** What was added to bodies of the present version since; the fixture's own rows lack it. */
 const added: { readonly [T in EntryType]?: EntryBodies[T] } = {
   "melt-started": { hotFurnace: true, weighedKg: 5.2 },
+  "piece-changed": {
+    changes: {
+      part: { kind: "rim", widthMm: 60, lengthMm: 140 },
+      support: { ribEveryMm: 70, crownMm: 4, sand: "vibrated", edges: "held" },
+      core: { litre: 1.2, densityKgM3: 1500, morMPa: 2, pins: 6, pinMm: 3, mouthMm: 40, depthMm: 150 },
+    },
+  },
   "pour-decided": {
     go: true,
     name: "R.",

@@ -40,6 +40,31 @@ const taughtBy = async (db: ShopDb) => {
   return { factor: learning.shop.factor, by: pairs.map(({ pieceId }) => pieceId), reads: reads.length };
 };
 
+test("a poured piece that came out sound proves its recipe's shells, and the rack knows of it", async () => {
+  const { db } = freshShop();
+  const log = async <T extends EntryType>(type: T, body: EntryBodies[T], hours: number): Promise<void> => {
+    const at = dayOne + hours * hour;
+    const command = { do: "log", stream: "piece/otter", type, body, at } as unknown as Parameters<
+      typeof runCommand
+    >[1];
+    const ran = await runCommand(db, command, momentAt(at));
+    if (!ran.ok) throw new Error(`${type} was not logged`);
+  };
+  const part = { kind: "round", diameterMm: 200 } as const;
+  const plan = { name: "Otter", alloyId: "c87300", headM: 1, part, recipeId: "start-general" };
+  await log("piece-started", { plan, roomId: "first" }, 0);
+  for (const number of [1, 2, 3]) await log("coat-dipped", coatBody(number), 10 * number);
+  await log("metal-poured", { metalC: 1150, shellC: 600, massKg: 4, outOfKilnMin: 3 }, 80);
+  await log("shell-knocked-out", {}, 82);
+  await relearn(db, dayOne + 83 * hour);
+  expect((await readRack(db, dayOne + 83 * hour)).shop.proven).toBeUndefined();
+  await log("outcome-told", { result: "sound", defects: [] }, 84);
+  await relearn(db, dayOne + 85 * hour);
+  const { shop, stamps } = await readRack(db, dayOne + 85 * hour);
+  expect(shop.proven).toMatchObject([{ pieceId: "otter", recipeId: "start-general", held: true }]);
+  expect(JSON.stringify([...(stamps ?? [])])).toContain("otter");
+});
+
 test("invented coats teach the factor until the first coat of the shop's own is seen dry, and no longer", async () => {
   const { db } = freshShop();
   await readShopAir(db);

@@ -8,12 +8,14 @@ import { teachingPairs, withoutOwn } from "../logbook/drying/learnedDrying.ts";
 import type { WallRead } from "../logbook/drying/learnedGains.ts";
 import { wallReads, weighedCoats } from "../logbook/drying/learnedGains.ts";
 import { textHash } from "../logbook/log/textHash.ts";
-import type { Piece, Shop } from "../logbook/piece/piece.ts";
+import type { Piece, ProvenLoad, Shop } from "../logbook/piece/piece.ts";
+import { provenLoad } from "../logbook/piece/provenLoads.ts";
 import type { Surroundings } from "../logbook/piece/surroundings.ts";
 import { isDemoId } from "./demoShopLines.ts";
 import { statesOf } from "./listed.ts";
 import { readSurroundings } from "./reads.ts";
 import { learnedFromRow, learningKey, learningSums, rowOfLearned } from "./learningRow.ts";
+import { provenKey, rowOfProven } from "./provenRow.ts";
 import type { ShopDb } from "./rows.ts";
 
 /** From so long after its last dip on no reading to come changes what a piece teaches. */
@@ -50,13 +52,14 @@ export async function relearn(
   now: number,
   { anew = false }: { readonly anew?: boolean | undefined } = {},
 ): Promise<Learned> {
-  const { pieces, kept, around } = await db.transaction(
+  const { pieces, poured, kept, around } = await db.transaction(
     "r",
     db.projections,
     db.entries,
     db.settings,
     async () => {
-      const all = (await statesOf(db, "piece")).filter(teaches);
+      const states = await statesOf(db, "piece");
+      const all = states.filter(teaches);
       const before = anew ? null : lessonsOf((await db.settings.get(lessonsKey))?.value);
       const bare = await readSurroundings(db, []);
       const fresh = all.filter((piece) => !isKept(before?.byPiece[piece.id], piece, bare, now));
@@ -66,6 +69,7 @@ export async function relearn(
       );
       return {
         pieces: all,
+        poured: states.filter(({ outcome, pours }) => outcome !== null && pours.length > 0),
         kept: before?.byPiece ?? {},
         around:
           fresh.length === 0
@@ -88,6 +92,9 @@ export async function relearn(
   await db.transaction("rw", db.settings, async () => {
     await putIfNew(db, learningKey, row);
     await putIfNew(db, lessonsKey, lessons);
+    const loads = provenBy(poured, around.shop);
+    if (loads.length > 0) await putIfNew(db, provenKey, rowOfProven(loads));
+    else await db.settings.delete(provenKey);
   });
   return {
     learning,
@@ -96,6 +103,12 @@ export async function relearn(
     reads: ownFirst(byPiece, (one) => one.reads),
     pieces: new Map(pieces.map(({ id, plan }) => [id, plan.name])),
   };
+}
+
+/** What poured shells bore; the demo's invented ones count only while the shop has poured none of its own. */
+function provenBy(poured: readonly Piece[], shop: Shop): readonly ProvenLoad[] {
+  const own = poured.filter(({ id }) => !isDemoId(id));
+  return (own.length > 0 ? own : poured).flatMap((piece) => provenLoad(piece, shop) ?? []);
 }
 
 /** As `learnFrom`, with a breath after each coat left out, so that a hundred of them hold up no tap. */

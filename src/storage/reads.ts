@@ -6,10 +6,11 @@ import { foldBucket } from "../logbook/bucket/foldBucket.ts";
 import { foldShop } from "../logbook/shop/foldShop.ts";
 import { learningStamp } from "../logbook/drying/dryingMemory.ts";
 import { stampOf } from "../logbook/log/stamp.ts";
-import type { AirReading, Bucket, Piece, Recipe, Room, Shop } from "../logbook/piece/piece.ts";
+import type { AirReading, Bucket, Piece, ProvenLoad, Recipe, Room, Shop } from "../logbook/piece/piece.ts";
 import type { Surroundings } from "../logbook/piece/surroundings.ts";
 import { startingRecipes } from "../trade/startingRecipes.ts";
 import { learnedFromRow, learningKey } from "./learningRow.ts";
+import { provenFromRow, provenKey } from "./provenRow.ts";
 import { hasState, listedOf, stampsOf, statesOf } from "./listed.ts";
 import type { RowOf, Shelf } from "./projection.ts";
 import { readingsIn, readingsSince, type AirSpan } from "./roomReadings.ts";
@@ -145,7 +146,12 @@ const allRecipes = (states: readonly Recipe[]): readonly Recipe[] =>
     startingRecipes.map(({ id }) => foldRecipe(id, [])),
   );
 
-export const readShop = async (db: ShopDb): Promise<Shop> => (await readShopRow(db))?.state ?? foldShop([]);
+export const readShop = async (db: ShopDb): Promise<Shop> =>
+  shopWith((await readShopRow(db))?.state ?? foldShop([]), await readProven(db));
+
+/** The shop with what its poured shells bore. */
+const shopWith = (shop: Shop, proven: readonly ProvenLoad[]): Shop =>
+  proven.length === 0 ? shop : { ...shop, proven };
 
 async function readShopRow(db: ShopDb): Promise<RowOf<"shop"> | null> {
   const row = await db.projections.get(shopStream);
@@ -154,12 +160,13 @@ async function readShopRow(db: ShopDb): Promise<RowOf<"shop"> | null> {
 
 /** All that the sums need beside a piece, with each room's readings in these spans and the last one. */
 export async function readSurroundings(db: ShopDb, spans: readonly AirSpan[]): Promise<Surroundings> {
-  const [ofRooms, ofRecipes, ofBuckets, shopRow, learned] = await Promise.all([
+  const [ofRooms, ofRecipes, ofBuckets, shopRow, learned, proven] = await Promise.all([
     listedOf(db, "room"),
     listedOf(db, "recipe"),
     listedOf(db, "bucket"),
     readShopRow(db),
     readLearning(db),
+    readProven(db),
   ]);
   const rooms = allRooms(ofRooms.states);
   const recipes = allRecipes(ofRecipes.states);
@@ -174,7 +181,7 @@ export async function readSurroundings(db: ShopDb, spans: readonly AirSpan[]): P
     readings: new Map(readings),
     recipes: byId(recipes),
     buckets: byId(buckets),
-    shop: shopRow?.state ?? foldShop([]),
+    shop: shopWith(shopRow?.state ?? foldShop([]), proven),
     learned,
     stamps: new Map<string, string | number>([
       ...asTheyCame("recipe", recipes, ofRecipes.states),
@@ -183,7 +190,10 @@ export async function readSurroundings(db: ShopDb, spans: readonly AirSpan[]): P
       ...ofBuckets.stamps,
       ...ofRooms.stamps.map(([stream, stamp]) => [stream, `${stamp} ${asFar}`] as const),
       ...(shopRow === null ? [[shopStream, untouched] as const] : stampsOf(shopRow)),
-      [learningStamp, learned?.mark ?? untouched],
+      [
+        learningStamp,
+        `${learned?.mark ?? untouched}${proven.length === 0 ? "" : ` ${JSON.stringify(proven)}`}`,
+      ],
     ]),
   };
 }
@@ -220,6 +230,7 @@ async function withRuns(
   };
 }
 
+const readProven = async (db: ShopDb) => provenFromRow((await db.settings.get(provenKey))?.value);
 const readLearning = async (db: ShopDb) => learnedFromRow((await db.settings.get(learningKey))?.value);
 
 /** The last reading alone, as the one that holds when this opens. */

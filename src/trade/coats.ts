@@ -15,6 +15,7 @@ export type RecipeBody = {
   readonly coats: readonly RecipeCoat[];
   /** Fired bend strength to reckon with, MPa. */
   readonly morMPa: number;
+  /** Stands for the limit its walls must reach: 3 is the usual one (see `wallLimitsOf`). */
   readonly safetyFactor: number;
   /** Least wall whatever the sum says, mm: handling and burnout need it. */
   readonly floorMm: number;

@@ -1,4 +1,5 @@
 import type { RecipeBody, RecipeCoat } from "./coats.ts";
+import { usualFactor, wallFigures } from "./wallFigures.ts";
 
 const prime = (stuccoId: string): RecipeCoat => ({ kind: "prime", stuccoId, targetDryness: 0.95 });
 const intermediate = (stuccoId: string): RecipeCoat => ({
@@ -10,11 +11,12 @@ const backups = (count: number, stuccoId: string): readonly RecipeCoat[] =>
   Array.from({ length: count }, () => ({ kind: "backup", stuccoId, targetDryness: 0.95 }));
 /** The seal is the last coat before fire, so it asks for more than a coat that another one covers. */
 const seal: RecipeCoat = { kind: "seal", stuccoId: null, targetDryness: 0.99 };
+const usual = { morMPa: wallFigures.strengthMPa.value, safetyFactor: usualFactor.value };
 
 /**
  * Recipes to start from, until a shop has its own. Stacks and least walls: common practice, no source. Strength
  * 4 MPa: fired fused silica, from memory of Jones & Yuan 2003 and Beeley & Smart, Investment Casting (1995), known
- * to a factor of 1.7. Safety factor 3: judgement.
+ * to a factor of 2. Factor 3: judgement, the usual limit of the verdict.
  */
 export const startingRecipes: readonly (RecipeBody & { readonly id: string })[] = [
   {
@@ -28,8 +30,7 @@ export const startingRecipes: readonly (RecipeBody & { readonly id: string })[] 
       ...backups(2, "20-40"),
       seal,
     ],
-    morMPa: 4,
-    safetyFactor: 3,
+    ...usual,
     floorMm: 4.5,
     note: "Up to about 1 kg of bronze.",
   },
@@ -37,8 +38,7 @@ export const startingRecipes: readonly (RecipeBody & { readonly id: string })[] 
     id: "start-general",
     name: "General bronze",
     coats: [prime("80-120"), prime("80-120"), intermediate("30-80"), ...backups(5, "16-30"), seal],
-    morMPa: 4,
-    safetyFactor: 3,
+    ...usual,
     floorMm: 6.5,
     note: "About 1 to 10 kg of bronze.",
   },
@@ -53,8 +53,7 @@ export const startingRecipes: readonly (RecipeBody & { readonly id: string })[] 
       ...backups(5, "10-20"),
       seal,
     ],
-    morMPa: 4,
-    safetyFactor: 3,
+    ...usual,
     floorMm: 10,
     note: "About 10 to 50 kg of bronze, or a tall sprue.",
   },

@@ -52,7 +52,7 @@ export function makerAt(page: Page, { tap }: Hands) {
     if (plan.material !== undefined) await choose("Made of", plan.material);
     if (plan.recipe !== undefined) await page.getByLabel("Recipe").selectOption({ label: plan.recipe });
     if (plan.flatMm !== undefined) {
-      await choose(/^The part of the wall/, "A flat");
+      await choose(/^The weakest part of the shell/, "A flat panel");
       await page.getByLabel("Width of the flat").fill(String(plan.flatMm[0]));
       await page.getByLabel("Length of the flat").fill(String(plan.flatMm[1]));
     }

@@ -1,3 +1,4 @@
+import * as coreLift from "../../src/physics/shell/coreLift.ts";
 import * as feedChain from "../../src/physics/metal/feedChain.ts";
 import * as feeding from "../../src/physics/metal/feeding.ts";
 import * as flow from "../../src/physics/metal/flow.ts";
@@ -5,7 +6,11 @@ import * as fluidity from "../../src/physics/metal/fluidity.ts";
 import * as freezing from "../../src/physics/metal/freezing.ts";
 import * as gating from "../../src/physics/metal/gating.ts";
 import * as misrun from "../../src/physics/metal/misrun.ts";
+import * as provenStrength from "../../src/physics/shell/provenStrength.ts";
 import * as wall from "../../src/physics/shell/wall.ts";
+import * as wallSupport from "../../src/physics/shell/wallSupport.ts";
+import * as wallWays from "../../src/physics/shell/wallWays.ts";
+import * as wallVerdict from "../../src/physics/shell/wallVerdict.ts";
 import type { Rows } from "./numberRow.ts";
 import { row } from "./numberRow.ts";
 
@@ -22,6 +27,8 @@ const run = {
 };
 const front = { massKg: 6, fillS: 5, wayMm: 250, widthMm: 80, gateMS: 0.5 };
 const part = { kind: "flat", widthMm: 60, lengthMm: 120 } as const;
+const load = { pressurePa: 22_000, morMPa: 4, part, spreads: { strength: 2, wall: 1.25, head: 1.1 } };
+const support = { ribEveryMm: 90, crownMm: 4, sand: "vibrated" } as const;
 const solid = { kind: "bar", widthMm: 12, thicknessMm: 8, lengthMm: 60 } as const;
 
 export const gatingRows: Rows = {
@@ -117,20 +124,69 @@ export const gatingRows: Rows = {
   wall: {
     headPressurePa: row(wall.headPressurePa, [{ densityKgM3: 7600, headM: 0.3 }]),
     flatFactor: row(wall.flatFactor, [1.7]),
-    requiredWallMm: row(wall.requiredWallMm, [
-      { pressurePa: 22_000, morMPa: 4, safetyFactor: 3, part, floorMm: 4 },
-    ]),
-    requiredWallBandMm: row(wall.requiredWallBandMm, [
-      { pressurePa: 22_000, morMPa: 4, safetyFactor: 3, part, floorMm: 4 },
-    ]),
     loadIndexMPa: row(wall.loadIndexMPa, [
       { pressurePa: 22_000, wallMm: 8, part: { kind: "round", diameterMm: 80 } },
     ]),
-    safetyReached: row(wall.safetyReached, [{ pressurePa: 22_000, morMPa: 4, wallMm: 8, part }], {
+    strengthOverLoad: row(wall.strengthOverLoad, [{ pressurePa: 22_000, morMPa: 4, wallMm: 8, part }], {
       mayBeEndless: true,
     }),
-    safetyBand: row(wall.safetyBand, [2.4]),
+    wallLoads: row(wall.wallLoads, [{ pressurePa: 22_000, wallMm: 8, part, support }]),
     coatsToAdd: row(wall.coatsToAdd, [{ requiredMm: 8, haveMm: 5, coatMm: 1.1 }]),
     coatBuildMm: row(wall.coatBuildMm, [{ coarseMm: 1, fineMm: 0.5, filmMm: 0.3 }]),
+  },
+  coreLift: {
+    coreLiftN: row(coreLift.coreLiftN, [{ litre: 1, metalKgM3: 7800, coreKgM3: 1600 }]),
+    pinYieldMPa: row(coreLift.pinYieldMPa, [1050]),
+    pinHoldN: row(coreLift.pinHoldN, [{ pins: 6, pinMm: 3, seatMm: 10, yieldMPa: 7, coreMPa: 2 }]),
+    neckHoldN: row(coreLift.neckHoldN, [{ mouthMm: 40, depthMm: 150, coreMPa: 2 }]),
+    coreNeedsN: row(coreLift.coreNeedsN, [{ liftN: 61, spread: 2, least: 1.2 }]),
+    mouthResistanceSM: row(coreLift.mouthResistanceSM, [{ litre: 0.5, mouthMm: 30, depthMm: 120 }]),
+  },
+  provenStrength: {
+    provenStrength: row(provenStrength.provenStrength, [
+      { likelyMPa: 4, spread: 2, within: 1.5, loadSpread: 1.5, held: [1.5, 2], broke: [3] },
+    ]),
+  },
+  wallSupport: {
+    heldFactor: row(wallSupport.heldFactor, [1.7]),
+    sandShare: row(wallSupport.sandShare, [{ shortMm: 250, aspect: 1.4, wallMm: 8, least: 0.6 }]),
+    crownRadiusMm: row(wallSupport.crownRadiusMm, [{ spanMm: 150, crownMm: 4 }]),
+  },
+  wallWays: {
+    wallWays: row(wallWays.wallWays, [
+      {
+        ...load,
+        wallMm: 3,
+        limits: { carries: 1.2, marginal: 0.8, thin: 0.4 },
+        floorMm: 4,
+        coatMm: 1.1,
+      },
+      { headM: 0.3 },
+    ]),
+  },
+  wallVerdict: {
+    lnSdOf: row(wallVerdict.lnSdOf, [2]),
+    toTenth: row(wallVerdict.toTenth, [7.66]),
+    isBelow: row(wallVerdict.isBelow, [7.7, 8]),
+    wallIndex: row(wallVerdict.wallIndex, [{ ...load, wallMm: 8 }], { mayBeEndless: true }),
+    carries: row(
+      wallVerdict.carries,
+      [load, { likelyMm: 7.7, limits: { carries: 1.2, marginal: 0.8, thin: 0.4 } }],
+      { unread: ["1.limits.marginal", "1.limits.thin"] },
+    ),
+    headNeeds: row(wallVerdict.headNeeds, [load, { least: 1.2 }]),
+    wallVerdict: row(
+      wallVerdict.wallVerdict,
+      [
+        {
+          ...load,
+          wallMm: 8,
+          limits: { carries: 1.2, marginal: 0.8, thin: 0.4 },
+          floorMm: 4,
+          coatMm: 1.1,
+        },
+      ],
+      { mayBeEndless: true },
+    ),
   },
 };

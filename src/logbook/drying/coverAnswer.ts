@@ -3,6 +3,7 @@ import { wettedAt } from "./dryMinimum.ts";
 import { firstHotAt } from "../fire/hotTimes.ts";
 import type { Piece } from "../piece/piece.ts";
 import type { CoatDrying, CoverAnswer, DryMinimum } from "../piece/standing.ts";
+import { placesOfPlan } from "./slowPlace.ts";
 
 /**
  * May the outer coat be covered? Every screen and rule that asks reads this answer.
@@ -52,8 +53,8 @@ export function coverAnswer(
 }
 
 /** A place that a hand does not reach: what it feels is the face. */
-export const hasDeepPlace = ({ plan: { geometry, pockets = [] } }: Pick<Piece, "plan">): boolean =>
-  [geometry, ...pockets].some((place) => place === "recess" || place === "blind");
+export const hasDeepPlace = ({ plan }: Pick<Piece, "plan">): boolean =>
+  placesOfPlan(plan).some((place) => place === "recess" || place === "blind");
 
 /** What was measured dry, with its moment. */
 export const measuredDry = ({ evidence }: CoatDrying) =>

@@ -7,6 +7,7 @@ import { staysOf } from "../air/hanging.ts";
 import type { Piece, Shop } from "../piece/piece.ts";
 import { ranges, within } from "../entries/ranges.ts";
 import { pocketDrying } from "./pocketDrying.ts";
+import { placesOfPlan } from "./slowPlace.ts";
 import type { DryingFrom } from "./shellDrying.ts";
 import type { CoatDrying, DryPlace, FinalDry } from "../piece/standing.ts";
 import { firstDrier, meanRh } from "../air/stayAir.ts";
@@ -65,7 +66,7 @@ export function finalDry(
 
 function placesOf(piece: Piece, outer: CoatDrying, from: DryingFrom): readonly DryPlace[] {
   const named = piece.plan.geometry ?? "open";
-  const others = [...new Set(piece.plan.pockets)].filter((geometry) => geometry !== named);
+  const others = placesOfPlan(piece.plan).slice(1);
   const places: readonly DryPlace[] = [
     { geometry: named, isNamed: true, drying: outer },
     ...others.flatMap((geometry) => {

@@ -2,6 +2,7 @@ import type { SpeaksOf } from "../../physics/evidence/surfaceEvidence.ts";
 import type { GeometryClass } from "../../trade/geometryClasses.ts";
 import { geometryClasses } from "../../trade/geometryClasses.ts";
 import type { PiecePlan } from "../entries/pieceBodies.ts";
+import { corePlace } from "../piece/coreStanding.ts";
 
 /** Where a piece dries: the place its times are for, and the one of all its places that dries last. */
 export type SlowPlaces = { readonly named: GeometryClass; readonly slowest: GeometryClass };
@@ -9,9 +10,13 @@ export type SlowPlaces = { readonly named: GeometryClass; readonly slowest: Geom
 /** Open walls, corners and undercuts are the face: what is read on it speaks for all three. Judgement. */
 const rank: Readonly<Record<GeometryClass, number>> = { open: 0, corner: 0, recess: 1, blind: 2 };
 
-/** Every place of a piece, the named one first, each once. */
-const placesOfPlan = ({ geometry, pockets }: PiecePlan): readonly GeometryClass[] => [
-  ...new Set([geometry ?? "open", ...(pockets ?? [])]),
+/** Every place of a piece, the named one first, each once; the inside of a core is one of them. */
+export const placesOfPlan = (plan: PiecePlan): readonly GeometryClass[] => [
+  ...new Set([
+    plan.geometry ?? "open",
+    ...(plan.pockets ?? []),
+    ...(plan.core ? [corePlace(plan.core)] : []),
+  ]),
 ];
 
 export function slowPlacesOf(plan: PiecePlan): SlowPlaces {

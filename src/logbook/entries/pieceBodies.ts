@@ -19,15 +19,37 @@ import {
 import { drynessSeen } from "./drynessBody.ts";
 import { ranges } from "./ranges.ts";
 
+const spans = { widthMm: numberOf("widthMm"), lengthMm: numberOf("lengthMm") };
 const part = z.discriminatedUnion("kind", [
-  z.strictObject({
-    kind: z.literal("flat"),
-    widthMm: numberOf("widthMm"),
-    lengthMm: numberOf("lengthMm"),
-  }),
+  z.strictObject({ kind: z.literal("flat"), ...spans }),
+  /** A flat with one edge open. */
+  z.strictObject({ kind: z.literal("rim"), ...spans }),
   z.strictObject({ kind: z.literal("round"), diameterMm: numberOf("diameterMm") }),
 ]);
 export type WallPart = Body<typeof part>;
+
+/** What takes load off a flat; a key that is absent is not there. */
+const support = z.strictObject({
+  ribEveryMm: numberOf("ribEveryMm").optional(),
+  /** How far the middle stands out over the short span. */
+  crownMm: numberOf("crownMm").optional(),
+  /** `vibrated`: in a box with 75 mm and more around the shell. */
+  sand: z.enum(["loose", "vibrated"]).optional(),
+  /** A thin plate whose two faces are one shell. */
+  edges: z.enum(["held"]).optional(),
+});
+
+/** A core inside a hollow casting. What is left out is not known, density and strength: the starting value. */
+const core = z.strictObject({
+  litre: numberOf("coreLitre"),
+  densityKgM3: numberOf("coreKgM3").optional(),
+  morMPa: numberOf("coreMPa").optional(),
+  pins: numberOf("pins").optional(),
+  pinMm: numberOf("pinMm").optional(),
+  /** Across the opening where core and shell are one, and from there to its far end. */
+  mouthMm: numberOf("mouthMm").optional(),
+  depthMm: numberOf("coreDepthMm").optional(),
+});
 
 const name = filled(short);
 const planFields = {
@@ -37,6 +59,8 @@ const planFields = {
   metalLitre: numberOf("metalLitre"),
   headM: numberOf("headM"),
   part,
+  support,
+  core,
   areaM2: numberOf("areaM2"),
   recipeId: id,
   geometry,
@@ -60,6 +84,8 @@ const changes = z.strictObject({
   metalLitre: cleared(planFields.metalLitre),
   headM: cleared(planFields.headM),
   part: cleared(part),
+  support: cleared(support),
+  core: cleared(core),
   areaM2: cleared(planFields.areaM2),
   recipeId: cleared(planFields.recipeId),
   geometry: cleared(geometry),

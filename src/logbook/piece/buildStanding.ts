@@ -34,7 +34,7 @@ export function standingOf(
   const drying = shellDrying(piece, { surroundings, recipe, now, memory });
   const outer = drying.at(-1) ?? null;
   const next = nextCoat(piece, recipe);
-  const wall = wallStanding({ piece, recipe, shop, drying });
+  const wall = wallStanding({ piece, recipe, shop, drying, next });
   const from = { surroundings, recipe, now, memory };
   const bare = outer && bareDrying(piece, outer, from);
   const whole =

@@ -73,7 +73,7 @@ describe("a gate finial that cracks in burnout and comes out sound", () => {
     log.tell("shell-preheated", { shellC: 500 }, at(200));
     expect(action(log, 200)).toEqual({ kind: "pour" });
     const { wall, drying } = standing(log, 200);
-    expect(wall.judged).toMatchObject({ band: "carries", morHalved: false });
+    expect(wall.judged).toMatchObject({ word: "carries", loadShare: 1 });
     expect(drying.every(({ verdict }) => verdict === "dry")).toBe(true);
 
     log.tell("metal-poured", { metalC: 1150, shellC: 490, massKg: 4.2, outOfKilnMin: 2 }, at(201));

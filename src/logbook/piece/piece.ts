@@ -225,10 +225,20 @@ export type Recipe = EntryBodies["recipe-set"] & {
   readonly starting: boolean;
 };
 
+/** What one poured shell bore: the strength it would just have needed, MPa, and whether it held. */
+export type ProvenLoad = {
+  readonly pieceId: string;
+  readonly recipeId: string;
+  readonly loadMPa: number;
+  readonly held: boolean;
+};
+
 /** The shop's own figures and things. A figure is null, or its kind absent, where the starting value still serves. */
 export type Shop = {
   readonly dryingFactor: number | null;
   readonly morMPa: number | null;
+  /** What its poured shells bore, joined to it where it is read; no line of its log. */
+  readonly proven?: readonly ProvenLoad[] | undefined;
   readonly slurryKgM2: OwnByKind;
   readonly stuccoKgM2: OwnByKind;
   readonly buildMm: OwnByKind;

@@ -3,7 +3,7 @@ import { describe, expect, test } from "vitest";
 import { standingOf } from "./buildStanding.ts";
 import type { EntryBodies } from "../entries/entry.ts";
 import type { PiecePlan } from "../entries/pieceBodies.ts";
-import { builtInShop } from "./builtIns.ts";
+import { builtInRecipe, builtInShop } from "./builtIns.ts";
 import type { Shop } from "./piece.ts";
 import type { WallStanding } from "./standing.ts";
 import type { TestLog } from "../../../tests/logs/testLog.ts";
@@ -84,28 +84,93 @@ describe("what the coats give", () => {
 });
 
 describe("what the head asks for", () => {
-  test("a flat of 100 mm under 0.4 m of silicon bronze wants about 8.4 mm at strength 4 and factor 3", () => {
+  test("a flat of 100 mm under 0.4 m of silicon bronze needs 7 mm, and 7.7 mm carries it", () => {
     const judged = judgedOf(generalShell());
-    expect(judged.requiredMm).toBeCloseTo(8.4, 1);
-    // A stronger shell would do with 6.44 mm; the floor of the recipe holds.
-    expect(judged.requiredLowMm).toBe(6.5);
-    expect(judged.requiredHighMm).toBeCloseTo(8.4 * Math.sqrt(1.7), 1);
+    // By hand: 0.3078·0.0306 MPa·100² / 7.7² = 1.589 MPa against 4; the index 1.2 is reached at 6.57 mm.
+    expect(judged.ratio).toBeCloseTo(4 / 1.589, 2);
+    expect(judged.index).toBeCloseTo(Math.log(4 / 1.589) / 0.5045, 2);
+    expect(judged).toMatchObject({ likelyMm: 7.7, neededMm: 7, coatsToAdd: 0, word: "carries" });
     expect(judged.headPressurePa).toBeGreaterThan(30_000);
-    expect(judged.coatsToAdd).toBe(1);
-    expect(judged.safety).toBeCloseTo(3 * (7.66 / 8.4) ** 2, 1);
-    expect(judged.band).toBe("marginal");
-    expect(judged.safetyHigh / judged.safetyLow).toBeCloseTo(1.7 ** 2, 9);
+  });
+
+  test("a recipe's own factor asks for as much more as it stands to 3", () => {
+    const asking = (safetyFactor: number) => {
+      const recipes = new Map([["own", { ...builtInRecipe("start-general")!, id: "own", safetyFactor }]]);
+      const log = generalShell({ recipeId: "own" });
+      return standingOf(log.piece(), { ...testShop(air), recipes }, at(150)).wall.judged;
+    };
+    expect(asking(3)).toMatchObject({ word: "carries", neededMm: 7 });
+    // 6.57 mm times the root of 4/3 and of 5/3.
+    expect(asking(4)).toMatchObject({ word: "marginal", neededMm: 8 });
+    expect(asking(5)).toMatchObject({ word: "marginal", neededMm: 8.5 });
+  });
+
+  test("a caliper reading of the same thickness needs less of it", () => {
+    const log = generalShell({ headM: 0.55 });
+    const byTable = judgedOf(log);
+    log.tell("wall-measured", { wallMm: byTable.likelyMm }, at(110));
+    const byCaliper = judgedOf(log);
+    expect(byTable).toMatchObject({ likelyMm: 7.7, word: "marginal", neededMm: 8 });
+    expect(byCaliper).toMatchObject({ likelyMm: 7.7, word: "carries", neededMm: 7.5 });
+    expect([byCaliper.lowMm, byCaliper.highMm]).toEqual([7.7 / 1.1, 7.7 * 1.1]);
+  });
+
+  test("test bars of the same strength need less of it", () => {
+    const bars = judgedOf(generalShell({ headM: 0.55 }), { ...builtInShop, morMPa: 4 });
+    expect(bars).toMatchObject({ strengthFrom: "bars", strengthSpread: 1.5, word: "carries" });
+  });
+
+  test("coats put on after a caliper reading are known by the table alone", () => {
+    const spread = (log: TestLog): number => {
+      const { highMm, likelyMm } = wallOf(log);
+      return highMm / likelyMm;
+    };
+    const log = generalShell();
+    log.tell("wall-measured", { wallMm: 7.7 }, at(110));
+    expect(spread(log)).toBeCloseTo(1.1, 9);
+    log.coat(at(120), { step: null });
+    expect(spread(log)).toBeGreaterThan(1.1);
+    expect(spread(log)).toBeLessThan(1.25);
   });
 
   test("the floor holds where the head asks for little", () => {
     const judged = judgedOf(generalShell({ headM: 0.02 }));
-    expect(judged).toMatchObject({ requiredMm: 6.5, floorMm: 6.5, coatsToAdd: 0, band: "carries" });
+    expect(judged).toMatchObject({ neededMm: 6.5, coatsToAdd: 0, word: "carries" });
   });
 
   test("the shop's own strength stands before the recipe's", () => {
     expect(judgedOf(generalShell()).morMPa).toBe(4);
     expect(judgedOf(generalShell(), { ...builtInShop, morMPa: 6 }).morMPa).toBe(6);
     expect(judgedOf(generalShell({ recipeId: undefined })).morMPa).toBe(4);
+  });
+});
+
+describe("what takes load off a flat", () => {
+  const panel: Partial<PiecePlan> = { part: { kind: "flat", widthMm: 150, lengthMm: 300 } };
+
+  test("is in the verdict as the plan has it", () => {
+    const bare = judgedOf(generalShell(panel));
+    expect(bare).toMatchObject({ word: "fails", neededMm: 14 });
+    // Ribs every 100 mm: 100 × 150 of 0.4872 in place of 150 × 300 of 0.6102: 8.3 mm.
+    const ribbed = judgedOf(generalShell({ ...panel, support: { ribEveryMm: 100 } }));
+    expect(ribbed.neededMm).toBe(8.5);
+    expect(judgedOf(generalShell({ ...panel, support: { sand: "loose" } })).neededMm).toBe(14);
+    expect(judgedOf(generalShell({ ...panel, support: { sand: "vibrated" } })).neededMm).toBeLessThan(14);
+    expect(judgedOf(generalShell({ ...panel, support: { crownMm: 20 } })).word).toBe("carries");
+    // 0.4974·0.0306 MPa·150²·1.832/4, its root 12.52 mm.
+    expect(judgedOf(generalShell({ ...panel, support: { edges: "held" } })).neededMm).toBe(13);
+    const rim = judgedOf(generalShell({ part: { kind: "rim", widthMm: 150, lengthMm: 300 } }));
+    // 13.86 mm times the root of two.
+    expect(rim.neededMm).toBe(20);
+  });
+
+  test("gives ways to carry, and the plan that takes one of them does", () => {
+    const { ways } = judgedOf(generalShell(panel));
+    if (ways?.ribEveryMm == null || ways.headM === null) throw new Error("no way was found");
+    const { ribEveryMm, headM } = ways;
+    expect(judgedOf(generalShell({ ...panel, support: { ribEveryMm } })).word).toBe("carries");
+    expect(judgedOf(generalShell({ ...panel, headM })).word).toBe("carries");
+    expect(judgedOf(generalShell({ ...panel, headM })).ways).toBeNull();
   });
 });
 
@@ -136,18 +201,18 @@ describe("when it can't be judged", () => {
 describe("half the strength", () => {
   test("for a coat put on over a wet one, and only then", () => {
     const dry = generalShell();
-    expect(judgedOf(dry)).toMatchObject({ morHalved: false, morMPa: 4 });
+    expect(judgedOf(dry)).toMatchObject({ loadShare: 1, morMPa: 4 });
     const damp = generalShell();
     damp.coat(at(96.5), { step: null });
-    expect(judgedOf(damp)).toMatchObject({ morHalved: true, morMPa: 2 });
-    expect(judgedOf(damp).safety / judgedOf(dry).safety).toBeLessThan(0.7);
+    expect(judgedOf(damp)).toMatchObject({ loadShare: 0.5, morMPa: 2 });
+    expect(judgedOf(damp).ratio / judgedOf(dry).ratio).toBeLessThan(0.7);
   });
 
   test("of a wall that was measured only the strength is lost: 0.65, not 0.5", () => {
     const damp = generalShell();
     damp.coat(at(96.5), { step: null });
     damp.tell("wall-measured", { wallMm: 7 }, at(110));
-    expect(judgedOf(damp)).toMatchObject({ morHalved: true, loadShare: 0.65 });
+    expect(judgedOf(damp)).toMatchObject({ loadShare: 0.65 });
     expect(judgedOf(damp).morMPa).toBeCloseTo(2.6, 9);
   });
 
@@ -163,7 +228,7 @@ describe("half the strength", () => {
     const coatId = log.piece().coats.at(-1)?.id ?? "";
     log.tell("dryness-seen", { method: "touch", verdict: "dry", coatId }, at(96.4));
     log.coat(at(96.5), { step: null });
-    expect(judgedOf(log).morHalved).toBe(false);
+    expect(judgedOf(log).loadShare).toBe(1);
   });
 
   test("for one accepted as damp in the doubtful hours, unless the sum has come to call it ready", () => {
@@ -171,7 +236,7 @@ describe("half the strength", () => {
       const log = generalShell();
       const acceptedDamp = { coatId: log.piece().coats.at(-1)?.id ?? "", leftShare: 0.2 };
       log.coat(at(96 + hours), { step: null, acceptedDamp });
-      return judgedOf(log).morHalved;
+      return judgedOf(log).loadShare < 1;
     };
     expect(dipAfter(1.4)).toBe(true);
     expect(dipAfter(10)).toBe(false);
@@ -197,17 +262,17 @@ describe("half the strength", () => {
   ])("for a firing of %s: %o → %s", (_, fired, halved) => {
     const log = generalShell();
     log.tell("shell-fired", fired, at(120));
-    expect(judgedOf(log).morHalved).toBe(halved);
+    expect(judgedOf(log).loadShare < 1).toBe(halved);
   });
 
   test("not any more once it is fired well, and not for a fire before the coats that stand outside", () => {
     const log = generalShell();
     log.tell("shell-fired", { peakC: 600, holdMin: 60 }, at(120));
     log.tell("shell-fired", { peakC: 850, holdMin: 60 }, at(125));
-    expect(judgedOf(log).morHalved).toBe(false);
+    expect(judgedOf(log).loadShare).toBe(1);
     const mended = generalShell();
     mended.tell("shell-fired", { peakC: 600, holdMin: 60 }, at(110));
     mended.coat(at(130), { step: null });
-    expect(judgedOf(mended).morHalved).toBe(false);
+    expect(judgedOf(mended).loadShare).toBe(1);
   });
 });

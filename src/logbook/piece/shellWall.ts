@@ -1,78 +1,98 @@
-import {
-  coatsToAdd,
-  headPressurePa,
-  requiredWallBandMm,
-  safetyBand,
-  safetyReached,
-  strengthSpread,
-} from "../../physics/shell/wall.ts";
-import type { WallPart } from "../../physics/shell/wall.ts";
+import { headPressurePa } from "../../physics/shell/wall.ts";
+import type { WallPart, WallPress } from "../../physics/shell/wall.ts";
+import type { WallSupport } from "../../physics/shell/wallSupport.ts";
+import { thickestMm, toTenth, wallVerdict } from "../../physics/shell/wallVerdict.ts";
+import { wallWays } from "../../physics/shell/wallWays.ts";
+import { wallFigures } from "../../trade/wallFigures.ts";
 import { coatMm as coatBuildMm } from "../drying/coatMm.ts";
-import { hotMorMPa } from "./hotStrength.ts";
 import type { Piece, Recipe, Shop } from "./piece.ts";
 import { ownAlloy } from "../shop/ownAlloy.ts";
 import { ranges, within } from "../entries/ranges.ts";
-import type { CoatDrying, WallStanding } from "./standing.ts";
+import type { CoatDrying, JudgedWall, Standing, WallStanding } from "./standing.ts";
+import { floorMmOf, wallLimitsOf, wallStrength } from "./wallBasis.ts";
 import { loadShare } from "./weakened.ts";
 
-/** Serve until a recipe says otherwise: a factor, and a backup of common cut; see the starting recipes. */
-const startingSafetyFactor = 3;
 const startingBackup = { kind: "backup", stuccoId: "16-30" } as const;
 /** What one caliper reading may say of coats still to come: no more than the table's own spread. */
 const learntRange = { low: 0.75, high: 1.25 };
-
-/** As far as the sums of the wall go. */
-const thickestMm = 500;
 
 type From = {
   readonly piece: Piece;
   readonly recipe: Recipe | null;
   readonly shop: Shop;
   readonly drying: readonly CoatDrying[];
+  readonly next: Standing["next"];
 };
 
-/** The wall a piece has, by table or caliper, against the wall its head of metal asks for. */
-export function wallStanding({ piece, recipe, shop, drying }: From): WallStanding {
-  const { perCoatMm, basis, factor } = coatsMm(piece, shop);
+/** The wall a piece has, by table or caliper, and the one its recipe will give, each against its head of metal. */
+export function wallStanding({ piece, recipe, shop, drying, next }: From): WallStanding {
+  const { perCoatMm, basis, factor, spread } = coatsMm(piece, shop);
   const reachedMm = Math.min(
     thickestMm,
     perCoatMm.reduce((sum, mm) => sum + mm, 0),
   );
-  const load = loadOf(piece, shop);
-  const missing = [...load.missing, ...(piece.coats.length === 0 ? (["coats"] as const) : [])];
-  const wall = { reachedMm, perCoatMm, basis, missing };
-  if (load.part === null || missing.length > 0) return { ...wall, judged: null };
-  const { part, pressurePa } = load;
+  const { load, missing } = loadOf(piece, shop);
+  const likelyMm = toTenth(reachedMm);
+  const strength = wallStrength(recipe, shop);
   const share = loadShare({ piece, drying, wallBasis: basis });
-  const morMPa = hotMorMPa(recipe, shop) * share;
-  const floorMm = within(ranges.floorMm, recipe?.floorMm) ? recipe.floorMm : 0;
-  const wanted = recipe?.safetyFactor;
-  const safetyFactor = within(ranges.safetyFactor, wanted) ? wanted : startingSafetyFactor;
-  const needed = requiredWallBandMm({ pressurePa, morMPa, safetyFactor, part, floorMm });
-  const safety = safetyReached({ pressurePa, morMPa, wallMm: reachedMm, part });
+  const morMPa = strength.morMPa * share;
   const coatMm = backupMm(recipe, shop) * Math.min(learntRange.high, Math.max(learntRange.low, factor));
-  return {
-    ...wall,
-    judged: {
-      headPressurePa: pressurePa,
+  const judge = (wallMm: number): JudgedWall | null => {
+    if (load === null) return null;
+    const { headM, ...press } = load;
+    const asked = {
+      ...press,
+      wallMm,
       morMPa,
-      morHalved: share < 1,
+      spreads: { strength: strength.spread, wall: spread, head: wallFigures.headSpread.value },
+      limits: wallLimitsOf(recipe),
+      floorMm: floorMmOf(recipe),
+      coatMm,
+    };
+    const verdict = wallVerdict(asked);
+    return {
+      ...verdict,
+      ways: verdict.word === "carries" ? null : wallWays(asked, { headM }),
+      headPressurePa: load.pressurePa,
+      morMPa,
+      strengthFrom: strength.from,
+      strengthSpread: strength.spread,
       loadShare: share,
-      requiredMm: needed.likelyMm,
-      requiredLowMm: needed.lowMm,
-      requiredHighMm: needed.highMm,
-      floorMm,
-      safety,
-      safetyLow: safety / strengthSpread,
-      safetyHigh: safety * strengthSpread,
-      band: safetyBand(safety),
-      coatsToAdd: coatsToAdd({
-        requiredMm: Math.min(thickestMm, needed.likelyMm),
-        haveMm: reachedMm,
-        coatMm,
-      }),
-    },
+    };
   };
+  const plannedMm = plannedWallMm({ piece, recipe, shop, next }, reachedMm);
+  const isBare = piece.coats.length === 0;
+  return {
+    reachedMm,
+    perCoatMm,
+    basis,
+    likelyMm,
+    lowMm: likelyMm / spread,
+    highMm: likelyMm * spread,
+    floorMm: floorMmOf(recipe),
+    missing: [...missing, ...(isBare ? (["coats"] as const) : [])],
+    judged: isBare ? null : judge(reachedMm),
+    planned: plannedMm === null ? null : { likelyMm: toTenth(plannedMm), judged: judge(plannedMm) },
+  };
+}
+
+/** The load of a shell as it was poured; null while it can't be worked out. */
+export function pourLoad(piece: Piece, shop: Shop): (WallPress & { readonly wallMm: number }) | null {
+  const { load } = loadOf(piece, shop);
+  const wallMm = coatsMm(piece, shop).perCoatMm.reduce((sum, mm) => sum + mm, 0);
+  return load === null || !(wallMm > 0 && wallMm <= thickestMm) ? null : { ...load, wallMm };
+}
+
+/** The wall once the recipe is through, mm; null where no coat of one is to come. */
+function plannedWallMm(
+  { piece, recipe, shop, next }: Omit<From, "drying">,
+  reachedMm: number,
+): number | null {
+  if (recipe === null || next === null) return null;
+  const skipped = new Set(piece.skipped.map(({ step }) => step));
+  const left = recipe.coats.filter((_, step) => step >= next.step && !skipped.has(step));
+  const mm = left.reduce((sum, coat) => sum + coatBuildMm(coat, shop.buildMm), reachedMm);
+  return Math.min(thickestMm, mm);
 }
 
 /**
@@ -86,48 +106,69 @@ function coatsMm(
   readonly perCoatMm: readonly number[];
   readonly basis: WallStanding["basis"];
   readonly factor: number;
+  /** The wall is known to × or ÷ this. */
+  readonly spread: number;
 } {
   const table = coats.map((coat) => coatBuildMm(coat, buildMm));
   const read = wall.findLast(({ wallMm, coats: count }) => count > 0 && within(ranges.wallMm, wallMm));
   const then = table.slice(0, read?.coats ?? 0).reduce((sum, mm) => sum + mm, 0);
-  if (read === undefined || then === 0) return { perCoatMm: table, basis: "table", factor: 1 };
+  const byTable = wallFigures.tableSpread.value;
+  if (read === undefined || then === 0)
+    return { perCoatMm: table, basis: "table", factor: 1, spread: byTable };
   const factor = read.wallMm / then;
   const later = Math.min(learntRange.high, Math.max(learntRange.low, factor));
-  return {
-    perCoatMm: table.map((mm, i) => mm * (i < read.coats ? factor : later)),
-    basis: "measured",
-    factor,
-  };
+  const perCoatMm = table.map((mm, i) => mm * (i < read.coats ? factor : later));
+  const wholeMm = perCoatMm.reduce((sum, mm) => sum + mm, 0);
+  // The part that was read is known by caliper, what went on later by the table still.
+  const measured = Math.min(1, read.wallMm / wholeMm);
+  const spread = wallFigures.caliperSpread.value ** measured * byTable ** (1 - measured);
+  return { perCoatMm, basis: "measured", factor, spread };
 }
 
 type Load = {
   readonly missing: readonly ("alloy" | "head" | "part")[];
-  readonly part: WallPart | null;
-  readonly pressurePa: number;
+  /** Null while one of them is missing. */
+  readonly load: (WallPress & { readonly headM: number }) | null;
 };
 
 function loadOf({ plan }: Piece, shop: Shop): Load {
   const alloy = plan.alloyId === undefined ? null : ownAlloy(plan.alloyId, shop);
   const headM = within(ranges.headM, plan.headM) ? plan.headM : null;
   const part = plan.part && isPart(plan.part) ? plan.part : null;
-  const told = alloy?.liquidKgM3.value;
-  const densityKgM3 = within(ranges.densityKgM3, told) ? told : undefined;
-  const missing = [
-    ...(densityKgM3 === undefined ? (["alloy"] as const) : []),
-    ...(headM === null ? (["head"] as const) : []),
-    ...(part === null ? (["part"] as const) : []),
-  ];
-  const known = densityKgM3 !== undefined && headM !== null;
-  return { missing, part, pressurePa: known ? headPressurePa({ densityKgM3, headM }) : 0 };
+  const given = alloy?.liquidKgM3.value;
+  const densityKgM3 = within(ranges.densityKgM3, given) ? given : null;
+  if (densityKgM3 !== null && headM !== null && part !== null)
+    return {
+      missing: [],
+      load: { part, support: supportOf(plan), headM, pressurePa: headPressurePa({ densityKgM3, headM }) },
+    };
+  return {
+    missing: [
+      ...(densityKgM3 === null ? (["alloy"] as const) : []),
+      ...(headM === null ? (["head"] as const) : []),
+      ...(part === null ? (["part"] as const) : []),
+    ],
+    load: null,
+  };
 }
 
 function isPart(part: WallPart): boolean {
-  const spans = part.kind === "flat" ? [part.widthMm, part.lengthMm] : [part.diameterMm];
+  const spans = part.kind === "round" ? [part.diameterMm] : [part.widthMm, part.lengthMm];
   return spans.every((mm) => within(ranges.spanMm, mm));
 }
 
+/** What takes load off the flat, by the plan; a figure no shop has is left out. */
+function supportOf({ support = {} }: Piece["plan"]): WallSupport {
+  const { ribEveryMm, crownMm, ...rest } = support;
+  return {
+    ...rest,
+    ribEveryMm: within(ranges.ribEveryMm, ribEveryMm) ? ribEveryMm : undefined,
+    crownMm: within(ranges.crownMm, crownMm) ? crownMm : undefined,
+  };
+}
+
 /** What one more backup coat of this recipe adds to the wall, mm. */
-export function backupMm(recipe: Recipe | null, { buildMm }: Shop): number {
+function backupMm(recipe: Recipe | null, { buildMm }: Shop): number {
   const backup = recipe?.coats.findLast(({ kind }) => kind === "backup") ?? startingBackup;
   return coatBuildMm(backup, buildMm);
 }

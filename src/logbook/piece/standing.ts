@@ -1,3 +1,5 @@
+import type { WallWays } from "../../physics/shell/wallWays.ts";
+import type { WallVerdict } from "../../physics/shell/wallVerdict.ts";
 import type { ReadySpread } from "../../physics/stats/spread.ts";
 import type { AirClass } from "../../trade/airClasses.ts";
 import type { RecipeCoat } from "../../trade/coats.ts";
@@ -9,6 +11,7 @@ import type { DryBy } from "../drying/dryEvidence.ts";
 import type { Run } from "../fire/fireStates.ts";
 import type { WeighToTell } from "../drying/weighToTell.ts";
 import type { MetalBar } from "../fire/metalReady.ts";
+import type { WallStrength } from "./wallBasis.ts";
 import type { AirReading, Coat, DrynessSeen, Piece, Recipe, Room, Shop } from "./piece.ts";
 
 /** The learned factor a ready time rests on: 90 % interval, the pairs of its own group, and those of the shop. */
@@ -104,31 +107,37 @@ export type CoatDrying = {
   readonly curve: readonly { readonly at: number; readonly waterKgM2: number }[];
 };
 
+/** A wall's verdict with what it was worked out from. */
+export type JudgedWall = WallVerdict & {
+  /** What would make it carry; null where it does. */
+  readonly ways: WallWays | null;
+  readonly headPressurePa: number;
+  /** Bending strength the verdict counts with, MPa. */
+  readonly morMPa: number;
+  readonly strengthFrom: WallStrength["from"];
+  /** That strength is known to × or ÷ this. */
+  readonly strengthSpread: number;
+  /** Share of its load the wall bears after damp coats or a poor firing, 1 where nothing weakened it; `morMPa` counts it. */
+  readonly loadShare: number;
+};
+
 export type WallStanding = {
   /** Wall by the coats' table or own caliper readings, mm. */
   readonly reachedMm: number;
   readonly perCoatMm: readonly number[];
   /** `measured` when a caliper reading carries the figure. */
   readonly basis: "table" | "measured";
+  /** The same to a tenth of a millimetre, and its middle nine in ten. */
+  readonly likelyMm: number;
+  readonly lowMm: number;
+  readonly highMm: number;
+  /** What handling and burnout ask, mm; 0 where no recipe says. */
+  readonly floorMm: number;
   /** Null with the missing figures when it can't be judged. */
-  readonly judged: null | {
-    readonly headPressurePa: number;
-    readonly morMPa: number;
-    /** True where something weakened it; `loadShare` says by how much. */
-    readonly morHalved: boolean;
-    /** Share of its load the wall bears, 1 where nothing weakened it; `morMPa` counts it already. */
-    readonly loadShare: number;
-    readonly requiredMm: number;
-    readonly requiredLowMm: number;
-    readonly requiredHighMm: number;
-    readonly floorMm: number;
-    readonly safety: number;
-    readonly safetyLow: number;
-    readonly safetyHigh: number;
-    readonly band: "carries" | "marginal" | "thin" | "fails";
-    readonly coatsToAdd: number;
-  };
+  readonly judged: JudgedWall | null;
   readonly missing: readonly ("alloy" | "head" | "part" | "coats")[];
+  /** The wall once the recipe is through; null where no coat of one is to come. */
+  readonly planned: { readonly likelyMm: number; readonly judged: JudgedWall | null } | null;
 };
 
 /** One kind of place on a piece, and how the outer coat dries there. */

@@ -115,8 +115,8 @@ export function firedWhy({ standing: { piece }, findings }: SheetShell): Told {
 
 export function wallWhy({ standing: { wall } }: SheetShell): Told {
   if (wall.judged === null) return one("wall-not-judged");
-  if (wall.judged.band === "carries") return fine;
-  return one(wall.judged.band === "marginal" ? "wall-marginal" : "wall-fails");
+  if (wall.judged.word === "carries") return fine;
+  return one(wall.judged.word === "marginal" ? "wall-marginal" : "wall-fails");
 }
 
 const isOld = (read: HeatRead, now: number): boolean => now - read.at >= pourGo.heatMin.value * minuteMs;

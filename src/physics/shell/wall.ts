@@ -1,14 +1,13 @@
 import { requirePositive, requireWithin } from "../stats/range.ts";
+import { crownRadiusMm, heldFactor, sandShare, type WallSupport } from "./wallSupport.ts";
 
 /**
- * The part of the wall that suffers most: a flat of two spans, or a round (tube or cup) of a diameter, both
- * measured on the metal's side, mm.
+ * The part of the wall that suffers most: a flat of two spans, the same with one edge open (a rim), or a round (tube or
+ * cup) of a diameter, all measured on the metal's side, mm.
  */
 export type WallPart =
-  | { readonly kind: "flat"; readonly widthMm: number; readonly lengthMm: number }
+  | { readonly kind: "flat" | "rim"; readonly widthMm: number; readonly lengthMm: number }
   | { readonly kind: "round"; readonly diameterMm: number };
-
-export type SafetyBand = "carries" | "marginal" | "thin" | "fails";
 
 /**
  * Long span over short span, and the stress factor of a rectangular plate under even pressure, β in
@@ -16,7 +15,7 @@ export type SafetyBand = "carries" | "marginal" | "thin" | "fails";
  *
  * Simply supported: Roark's Formulas for Stress and Strain, 7th ed., table 11.4 case 1a. Clamped, greater
  * only up to about 1.35: case 8a (from memory; checked in the tests by a clamped series). 1.5: Timoshenko & Woinowsky-Krieger,
- * Theory of Plates and Shells, table 8 (from memory). How a real shell holds its edges is unknown; the
+ * Theory of Plates and Shells, table 8 (from memory). 2.5: Navier's series (in the tests). How a real shell holds its edges is unknown; the
  * envelope is safe for both.
  */
 const flatFactors: readonly (readonly [aspect: number, beta: number])[] = [
@@ -27,6 +26,7 @@ const flatFactors: readonly (readonly [aspect: number, beta: number])[] = [
   [1.6, 0.5172],
   [1.8, 0.5688],
   [2, 0.6102],
+  [2.5, 0.6776],
   [3, 0.7134],
   [4, 0.741],
   [5, 0.7476],
@@ -35,9 +35,6 @@ const endlessFactor = 0.75;
 
 /** Direct tension a brittle porous ceramic bears, over its bending strength (from memory of Davidge, Mechanical Behaviour of Ceramics). */
 const hoopShare = 0.5;
-
-/** Bending strength of a shell whose own was never measured is known to × or ÷ this: judgement. */
-export const strengthSpread = 1.7;
 
 /** Pressure of standing metal, Pa: ρ·g·h. Liquid density 500–25 000 kg/m³, head 0–20 m. */
 export function headPressurePa({ densityKgM3, headM }: { densityKgM3: number; headM: number }): number {
@@ -65,82 +62,81 @@ export function flatFactor(aspect: number): number {
 }
 
 /**
- * Wall needed, mm, >= 0, and never below `floorMm` (what handling and dewax ask; 0 unless given).
- *
- * Flat: b·√(β·p·SF/MOR). Round: p·r·SF/(MOR/2), thin wall; it reads low by about half of wall/radius against
- * Lamé (11 % in stress at wall/radius 0.2), which the safety factor of 3 is meant to cover.
- * Strength 0.05–100 MPa, safety factor 0.1–20.
+ * A rim bears about twice what a flat of its size does. Judgement; plate theory has 1.3 to 2.4 for three supported edges
+ * (Timoshenko & Woinowsky-Krieger, table 40, from memory).
  */
-export function requiredWallMm({
-  pressurePa,
+const rimTimes = 2;
+
+export type WallPress = {
+  readonly pressurePa: number;
+  readonly part: WallPart;
+  readonly support?: WallSupport | undefined;
+};
+
+/**
+ * Load index, MPa: the bending strength this wall would need to just bear this head. Compare with what shells have held.
+ *
+ * Flat: β·p·b²/t². Round: p·r/(t/2), thin wall; it reads low by about half of wall/radius against Lamé (11 % in stress
+ * at wall/radius 0.2), a fifth of what strength is known to. A crowned flat bears as the better of plate and round.
+ */
+export const loadIndexMPa = (of: WallPress & { readonly wallMm: number }): number =>
+  Math.min(...wallLoads(of).map(({ loadMPa }) => loadMPa));
+
+/** Strength over load, both likely: bending strength over load index. Infinity where there is no pressure. Strength 0.05–100 MPa. */
+export function strengthOverLoad({
   morMPa,
-  safetyFactor,
-  part,
-  floorMm = 0,
-}: {
-  pressurePa: number;
-  morMPa: number;
-  safetyFactor: number;
-  part: WallPart;
-  floorMm?: number | undefined;
-}): number {
-  requireStrength(morMPa);
-  requireWithin("safetyFactor", safetyFactor, { low: 0.1, high: 20, unit: "" });
-  requireWithin("floorMm", floorMm, { low: 0, high: 500, unit: "mm" });
-  const share = safetyFactor / morMPa;
-  const load = unitLoadMPa({ pressurePa, part });
-  return Math.max(floorMm, part.kind === "flat" ? Math.sqrt(load * share) : load * share);
+  ...of
+}: WallPress & { readonly morMPa: number; readonly wallMm: number }): number {
+  requireWithin("morMPa", morMPa, { low: 0.05, high: 100, unit: "MPa" });
+  const loadMPa = loadIndexMPa(of);
+  return loadMPa === 0 ? Infinity : morMPa / loadMPa;
 }
 
-/** The wall needed if the strength is × or ÷ 1.7 of the figure used, mm: what to show instead of one number. */
-export function requiredWallBandMm(from: Parameters<typeof requiredWallMm>[0]): {
-  readonly lowMm: number;
-  readonly likelyMm: number;
-  readonly highMm: number;
-} {
-  return {
-    lowMm: requiredWallMm({ ...from, morMPa: from.morMPa * strengthSpread }),
-    likelyMm: requiredWallMm(from),
-    highMm: requiredWallMm({ ...from, morMPa: from.morMPa / strengthSpread }),
-  };
-}
-
-/** Load index, MPa: the bending strength this wall would need to just bear this head. Compare with what shells have held. */
-export function loadIndexMPa({
+/**
+ * The ways a part can bear, each with its load index and the power of the wall it goes with: bending with the square, the
+ * pull round a round with the wall itself. Wall up to 500 mm, pressure up to 10 MPa.
+ */
+export function wallLoads({
   pressurePa,
-  wallMm,
   part,
-}: {
-  pressurePa: number;
-  wallMm: number;
-  part: WallPart;
-}): number {
+  support = {},
+  wallMm,
+}: WallPress & { readonly wallMm: number }): readonly { readonly loadMPa: number; readonly power: 1 | 2 }[] {
   requirePositive("wallMm", wallMm, { high: 500, unit: "mm" });
-  return unitLoadMPa({ pressurePa, part }) / (part.kind === "flat" ? wallMm * wallMm : wallMm);
+  requireWithin("pressurePa", pressurePa, { low: 0, high: 1e7, unit: "Pa" });
+  const pressureMPa = pressurePa / 1e6;
+  const hoopMPa = (radiusMm: number): number => (pressureMPa * radiusMm) / hoopShare / wallMm;
+  if (part.kind === "round") {
+    requirePositive("diameterMm", part.diameterMm, { high: 5000, unit: "mm" });
+    return [{ loadMPa: hoopMPa(part.diameterMm / 2), power: 1 }];
+  }
+  const { shortMm, longMm } = spansOf(part, support.ribEveryMm);
+  const aspect = longMm / shortMm;
+  const isHeld = part.kind === "flat" && support.edges === "held";
+  const beta = (isHeld ? heldFactor(aspect) : flatFactor(aspect)) * (part.kind === "rim" ? rimTimes : 1);
+  const share = support.sand === "vibrated" ? sandShare({ shortMm, aspect, wallMm }) : 1;
+  const plate = { loadMPa: (share * beta * pressureMPa * shortMm ** 2) / wallMm ** 2, power: 2 as const };
+  const { crownMm = 0 } = support;
+  requireWithin("crownMm", crownMm, { low: 0, high: 5000, unit: "mm" });
+  if (part.kind === "rim" || crownMm < leastCrownMm) return [plate];
+  const spanMm = Math.min(part.widthMm, part.lengthMm);
+  return [plate, { loadMPa: hoopMPa(crownRadiusMm({ spanMm, crownMm })), power: 1 }];
 }
 
-/** Safety factor reached: strength over load index. Infinity where there is no pressure. */
-export function safetyReached({
-  pressurePa,
-  morMPa,
-  wallMm,
-  part,
-}: {
-  pressurePa: number;
-  morMPa: number;
-  wallMm: number;
-  part: WallPart;
-}): number {
-  requireStrength(morMPa);
-  return morMPa / loadIndexMPa({ pressurePa, wallMm, part });
-}
+/** Less crown than this no shell has, mm. */
+const leastCrownMm = 0.1;
 
-/** Band of a safety factor: 3 and up carries, 2 marginal, 1.2 thin, below fails. Judgement, built in the same way as the factor 3. */
-export function safetyBand(safetyFactor: number): SafetyBand {
-  if (!(safetyFactor >= 0)) throw new RangeError(`safetyFactor must be 0 or more, found ${safetyFactor}`);
-  if (safetyFactor >= 3) return "carries";
-  if (safetyFactor >= 2) return "marginal";
-  return safetyFactor >= 1.2 ? "thin" : "fails";
+/** The spans between edges, shorter and longer. Ribs cut the long side. */
+function spansOf(
+  { widthMm, lengthMm }: Extract<WallPart, { widthMm: number }>,
+  ribEveryMm: number = Math.max(widthMm, lengthMm),
+): { readonly shortMm: number; readonly longMm: number } {
+  requirePositive("widthMm", widthMm, { high: 5000, unit: "mm" });
+  requirePositive("lengthMm", lengthMm, { high: 5000, unit: "mm" });
+  requirePositive("ribEveryMm", ribEveryMm, { high: 5000, unit: "mm" });
+  const short = Math.min(widthMm, lengthMm);
+  const cut = Math.min(ribEveryMm, Math.max(widthMm, lengthMm));
+  return { shortMm: Math.min(short, cut), longMm: Math.max(short, cut) };
 }
 
 /** Coats still to add, a whole number >= 0. */
@@ -174,23 +170,4 @@ export function coatBuildMm({
   requireWithin("fineMm", fineMm, { low: 0, high: 10, unit: "mm" });
   requireWithin("filmMm", filmMm, { low: 0, high: 5, unit: "mm" });
   return filmMm + (1.1 * (coarseMm + fineMm)) / 2;
-}
-
-/** Load index of a wall of 1 mm: MPa·mm² for a flat, MPa·mm for a round. */
-function unitLoadMPa({ pressurePa, part }: { pressurePa: number; part: WallPart }): number {
-  requireWithin("pressurePa", pressurePa, { low: 0, high: 1e7, unit: "Pa" });
-  const pressureMPa = pressurePa / 1e6;
-  if (part.kind === "round") {
-    requirePositive("diameterMm", part.diameterMm, { high: 5000, unit: "mm" });
-    return (pressureMPa * part.diameterMm) / 2 / hoopShare;
-  }
-  const { widthMm, lengthMm } = part;
-  requirePositive("widthMm", widthMm, { high: 5000, unit: "mm" });
-  requirePositive("lengthMm", lengthMm, { high: 5000, unit: "mm" });
-  const short = Math.min(widthMm, lengthMm);
-  return flatFactor(Math.max(widthMm, lengthMm) / short) * pressureMPa * short * short;
-}
-
-function requireStrength(morMPa: number): void {
-  requireWithin("morMPa", morMPa, { low: 0.05, high: 100, unit: "MPa" });
 }

@@ -2,6 +2,7 @@ import { ZipWriter, configure, Reader } from "@zip.js/zip.js/lib/zip-core.js";
 import { schemaVersion } from "../../logbook/entries/lifts.ts";
 import { crc32 } from "../../geometry/read/crc32.ts";
 import { learningKey } from "../learningRow.ts";
+import { provenKey } from "../provenRow.ts";
 import { openRaw, rawKeys, rawRow, rawRows, rawRowsOf } from "../rawRows.ts";
 import type { Manifest, Part } from "./format.ts";
 import { fullPart, manifestName, photoName, sealLine, sha256Of, zipFormat, zipVersion } from "./format.ts";
@@ -216,7 +217,7 @@ export const copiedTables = ["settings", "drafts", "patterns"] as const;
 export type CopiedTable = (typeof copiedTables)[number];
 
 /** What can be made again from the log stays behind. */
-const leftBehind = new Set<IDBValidKey>([learningKey]);
+const leftBehind = new Set<IDBValidKey>([learningKey, provenKey]);
 
 /** Settings, half-written forms and meshes, each row a line with its binary parts beside it. */
 async function writeKept(

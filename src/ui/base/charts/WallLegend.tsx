@@ -11,11 +11,11 @@ const order = ["wet", "maybe", "unknown", "covered-damp"] as const satisfies rea
 export function WallLegend({
   bands,
   isComing,
-  needed,
+  wall: { judged, floorMm },
 }: {
   readonly isComing: boolean;
   readonly bands: readonly WallBand[];
-  readonly needed: WallStanding["judged"];
+  readonly wall: WallStanding;
 }) {
   const id = useId();
   const outer = bands.at(-1);
@@ -51,14 +51,20 @@ export function WallLegend({
           coats to come by the recipe
         </li>
       )}
-      {needed !== null && (
+      {bands.length > 0 && (
         <li>
           <svg width="22" height="22" aria-hidden="true">
-            <rect className={styles["neededRange"]} x="1" y="1" width="20" height="6" />
+            <rect className={styles["range"]} x="1" y="8" width="20" height="6" />
+          </svg>
+          how thick it may really be
+        </li>
+      )}
+      {judged !== null && (
+        <li>
+          <svg width="22" height="22" aria-hidden="true">
             <path className={styles["neededLine"]} d="M11 0V22" />
           </svg>
-          {needed.requiredMm > needed.floorMm ? "wall the head needs" : "least wall for handling and burnout"}
-          {needed.requiredHighMm > needed.requiredLowMm && ", and how sure that is"}
+          {judged.neededMm > floorMm ? "needed for this pour" : "needed for handling and burnout"}
         </li>
       )}
     </ul>

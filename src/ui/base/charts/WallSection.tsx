@@ -2,7 +2,8 @@ import { useId } from "react";
 import type { Standing } from "../../../logbook/piece/standing.ts";
 import { useFormat } from "../state/useFormat.ts";
 import type { Format } from "../format/units.ts";
-import { NeededWall } from "./NeededWall.tsx";
+import { wallRange } from "../format/wallWords.ts";
+import { NeededWall, WallRange } from "./NeededWall.tsx";
 import { scaleBar } from "./scaleBar.ts";
 import { useWidth } from "./useWidth.ts";
 import { comingBands, coreOf, wallBands, wetnessWords, type WallBand } from "./wallBands.ts";
@@ -25,8 +26,9 @@ export function WallSection({ standing }: { readonly standing: Standing }) {
   const id = useId();
   const bands = wallBands(standing);
   const coming = comingBands(standing);
-  const { judged, reachedMm } = standing.wall;
-  const farMm = Math.max(reachedMm, coming.at(-1)?.toMm ?? 0, judged?.requiredHighMm ?? 0, 2) * 1.06;
+  const { wall } = standing;
+  const { judged, floorMm } = wall;
+  const farMm = Math.max(wall.highMm, coming.at(-1)?.toMm ?? 0, judged?.neededMm ?? 0, 2) * 1.06;
   const pxPerMm = (width - coreWidth - rightSpace) / farMm;
   const bar = scaleBar(format, farMm / 3);
   const core = coreOf(standing);
@@ -45,9 +47,6 @@ export function WallSection({ standing }: { readonly standing: Standing }) {
           aria-label={wallSummary(standing, bands, format)}
         >
           <WetPattern id={id} />
-          {judged !== null && (
-            <NeededWall judged={judged} {...{ pxPerMm, coreWidth, top, bottom, width, format }} part="band" />
-          )}
           {coming.map(({ step, kind, fromMm, toMm }) => (
             <rect
               key={step}
@@ -68,20 +67,24 @@ export function WallSection({ standing }: { readonly standing: Standing }) {
           <WallDrawing bands={bands} patternId={id} {...{ pxPerMm, coreWidth, top, height }} />
           <BandNumbers bands={bands} pxPerMm={pxPerMm} />
           {judged !== null && (
-            <NeededWall judged={judged} {...{ pxPerMm, coreWidth, top, bottom, width, format }} part="line" />
+            <NeededWall
+              neededMm={judged.neededMm}
+              {...{ floorMm, pxPerMm, coreWidth, top, bottom, width, format }}
+            />
           )}
           {bands.length > 0 && (
             <g className={styles["measure"]}>
+              <WallRange {...{ wall, pxPerMm, coreWidth }} y={bottom + 23} />
               <path d={`M${coreWidth} ${bottom + 26}v8h${drawnTo * pxPerMm}v-8`} />
               <text x={coreWidth + (drawnTo * pxPerMm) / 2} y={bottom + 50}>
-                {format.show("mm", reachedMm)} wall
+                {format.show("mm", wall.likelyMm)} shell
               </text>
             </g>
           )}
         </svg>
       </div>
       <figcaption className={`${sheet["row24"]} ${styles["caption"]}`}>
-        <WallLegend bands={bands} isComing={coming.length > 0} needed={judged} />
+        <WallLegend bands={bands} isComing={coming.length > 0} wall={wall} />
         <span className={`${sheet["line2"]} ${sheet["pale"]}`}>
           <span className={styles["bar"]} style={{ width: bar.mm * pxPerMm }} />
           {bar.text}
@@ -112,16 +115,10 @@ function BandNumbers({ bands, pxPerMm }: { readonly bands: readonly WallBand[]; 
 
 function wallSummary({ wall }: Standing, bands: readonly WallBand[], format: Format): string {
   const outer = bands.at(-1);
-  const show = (mm: number): string => format.show("mm", mm);
   const said = [
-    `Wall in section: ${bands.length === 1 ? "1 coat" : `${bands.length} coats`}, ${show(wall.reachedMm)}.`,
+    `Shell in section: ${bands.length === 1 ? "1 coat" : `${bands.length} coats`}, ${wallRange(wall, format)}.`,
   ];
-  if (wall.judged !== null) {
-    const { requiredMm, requiredLowMm, requiredHighMm } = wall.judged;
-    said.push(
-      `The head needs ${show(requiredMm)}, between ${show(requiredLowMm)} and ${show(requiredHighMm)}.`,
-    );
-  }
+  if (wall.judged !== null) said.push(`This pour needs ${format.show("mm", wall.judged.neededMm)}.`);
   if (outer !== undefined) said.push(`Outer coat ${wetnessWords[outer.wetness]}.`);
   return said.join(" ");
 }

@@ -10,7 +10,7 @@ const fullMm = 12;
 export function WallStrip({ standing }: { readonly standing: Standing }) {
   const bands = wallBands(standing);
   const { judged, reachedMm } = standing.wall;
-  const pxPerMm = (width - 8) / Math.max(fullMm, reachedMm, judged?.requiredMm ?? 0);
+  const pxPerMm = (width - 8) / Math.max(fullMm, reachedMm, judged?.neededMm ?? 0);
   const outer = bands.at(-1);
   const x = (mm: number): number => 8 + mm * pxPerMm;
   return (
@@ -39,7 +39,7 @@ export function WallStrip({ standing }: { readonly standing: Standing }) {
           height={height}
         />
       )}
-      {judged !== null && <path className={styles["needed"]} d={`M${x(judged.requiredMm)} 0V${height}`} />}
+      {judged !== null && <path className={styles["needed"]} d={`M${x(judged.neededMm)} 0V${height}`} />}
     </svg>
   );
 }

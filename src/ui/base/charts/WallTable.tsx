@@ -1,6 +1,7 @@
 import type { Standing } from "../../../logbook/piece/standing.ts";
 import { useFormat } from "../state/useFormat.ts";
 import { kindWords, stuccoWords } from "../format/coatWords.ts";
+import { wallRange } from "../format/wallWords.ts";
 import { wetnessWords, type WallBand } from "./wallBands.ts";
 
 export function WallTable({
@@ -11,7 +12,7 @@ export function WallTable({
   readonly standing: Standing;
 }) {
   const format = useFormat();
-  const { judged, reachedMm, basis } = standing.wall;
+  const { judged, basis } = standing.wall;
   const show = (mm: number): string => format.show("mm", mm);
   return (
     <table>
@@ -38,19 +39,16 @@ export function WallTable({
       <tfoot>
         <tr>
           <th scope="row" colSpan={3}>
-            Wall, {basis === "measured" ? "by your calipers" : "by the table of coats"}
+            Shell, {basis === "measured" ? "by your calipers" : "by the table of coats"}
           </th>
-          <td colSpan={2}>{show(reachedMm)}</td>
+          <td colSpan={2}>{wallRange(standing.wall, format)}</td>
         </tr>
         {judged !== null && (
           <tr>
             <th scope="row" colSpan={3}>
-              Wall the head needs
+              Needed for this pour
             </th>
-            <td colSpan={2}>
-              {show(judged.requiredMm)}, between {show(judged.requiredLowMm)} and{" "}
-              {show(judged.requiredHighMm)}
-            </td>
+            <td colSpan={2}>{show(judged.neededMm)}</td>
           </tr>
         )}
       </tfoot>

@@ -58,7 +58,7 @@ export function entryWords(entry: Entry, names: EntryNames): EntryText {
       return entryText(
         `Review signed: ${entry.body.verdict}`,
         `by ${entry.body.name}`,
-        entry.body.safety === null ? null : `safety factor ${format.number(entry.body.safety, 1)}`,
+        entry.body.safety === null ? null : `strength ${format.number(entry.body.safety, 1)} times the load`,
         ...entry.body.passed.map(({ reason }) => `hold passed: ${reason}`),
       );
     case "burnout-started":

@@ -38,6 +38,8 @@ const quantityOf: Readonly<Record<FigureUnit, Quantity>> = {
   K: "tempDiff",
   "K/h": "rate",
   m: "m",
+  N: "N",
+  litre: "litre",
   kg: "kg",
   h: "h",
   min: "min",
@@ -48,7 +50,10 @@ const quantityOf: Readonly<Record<FigureUnit, Quantity>> = {
 
 const weighAnyhow = "Weigh it twice, as far apart as its weigh page says: the same weight then means dry.";
 
-export function sayOf({ figures, texts, weigh }: Finding, format: Format): Say {
+export function sayOf(
+  { figures, texts, weigh }: Pick<Finding, "figures" | "texts" | "weigh">,
+  format: Format,
+): Say {
   const valueOf = (name: string): number | null => figures[name]?.value ?? null;
   const show = (name: string): string => {
     const found = figures[name];

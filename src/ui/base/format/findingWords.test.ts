@@ -20,6 +20,19 @@ const figures: Readonly<Record<string, Figure>> = {
   count: figure(2, "count"),
   days: figure(8, "count"),
   coatsToAdd: figure(4, "count"),
+  litre: figure(1.2, "litre"),
+  liftN: figure(73, "N"),
+  holdN: figure(40, "N"),
+  needN: figure(121, "N"),
+  moreCoats: figure(4, "count"),
+  ribEveryMm: figure(150, "mm"),
+  sandCoats: figure(2, "count"),
+  sandCoverMm: figure(75, "mm"),
+  headM: figure(0.21, "m"),
+  lyingHeadM: figure(0.15, "m"),
+  panels: figure(2, "count"),
+  panelWidthMm: figure(150, "mm"),
+  panelLengthMm: figure(400, "mm"),
   leftShare: figure(0.4, "share"),
   stoodH: figure(1.5, "h"),
   neededH: figure(3.2, "h"),
@@ -28,17 +41,13 @@ const figures: Readonly<Record<string, Figure>> = {
   ageH: figure(7, "h"),
   limitH: figure(6, "h"),
   bareH: figure(30, "h"),
-  reachedMm: figure(7.6, "mm"),
-  requiredMm: figure(12.7, "mm"),
-  requiredLowMm: figure(9.7, "mm"),
-  requiredHighMm: figure(16.5, "mm"),
-  plannedMm: figure(7.6, "mm"),
+  likelyMm: figure(7.6, "mm"),
+  lowMm: figure(6.1, "mm"),
+  highMm: figure(9.5, "mm"),
+  neededMm: figure(12.5, "mm"),
   floorMm: figure(6.5, "mm"),
   grainMm: figure(0.6, "mm"),
   limitMm: figure(0.3, "mm"),
-  safety: figure(1.4, "factor"),
-  fullSafety: figure(2.8, "factor"),
-  usedSafety: figure(1.4, "factor"),
   ratio: figure(5.8, "factor"),
   limit: figure(0.8, "share"),
   pressure: figure(30_600, "Pa"),
@@ -215,12 +224,14 @@ test("several coats are named in one sentence", () => {
 });
 
 test("a recipe that falls short says what it gives, what is needed and how many coats to add", () => {
-  const piece = givenPiece({ ...knownPlan, headM: 1, part: { kind: "round", diameterMm: 200 } });
+  const piece = givenPiece({ ...knownPlan, headM: 1, part: { kind: "round", diameterMm: 300 } });
   const [found] = findingsFor(piece.standing(1));
   if (found?.variant !== "plan-short") throw new Error("the recipe was long enough");
   const { says, remedy } = findingText(found, metric);
-  expect(says).toMatch(/^Your recipe gives [\d.]+.mm\. This pour needs [\d.]+.mm\. Safety factor [\d.]+\.$/);
-  expect(remedy).toMatch(/^Add \d coats?, lower the head/);
+  expect(says).toMatch(
+    /^Your recipe gives [\d.]+.mm \([\d.]+.mm to [\d.]+.mm\)\. This pour needs [\d.]+.mm\.$/,
+  );
+  expect(remedy).toMatch(/^Add \d coats?\. Or bring the head down to 0\.\d+.m or less\.$/);
 });
 
 const notTheTrade =

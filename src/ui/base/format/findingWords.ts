@@ -1,5 +1,6 @@
 import type { Finding, RuleId } from "../../../rules/finding.ts";
 import { unfitBucketWords } from "./bucketFindingWords.ts";
+import { coreLiftWords } from "./coreWords.ts";
 import { dampAirWords, frostWords, lastCoatWords, oldReadingWords } from "./dryingFindingWords.ts";
 import type { FindingText, Say, WordsOf } from "./findingSay.ts";
 import { sayOf } from "./findingSay.ts";
@@ -35,6 +36,7 @@ const words: { readonly [R in RuleId]: WordsOf<R> } = {
   "open-crack": crackWords,
   "patched-without-wire": wireWords,
   "dipped-from-unfit-bucket": unfitBucketWords,
+  "core-lift": coreLiftWords,
   "pattern-inside": patternInsideWords,
   "burnout-residue": residueWords,
   "shell-damp-again": dampAgainWords,

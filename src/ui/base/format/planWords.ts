@@ -9,7 +9,7 @@ export function partWords(part: WallPart, format: Format): string {
   const show = (mm: number): string => format.show("mm", mm);
   return part.kind === "round"
     ? `round ${show(part.diameterMm)}`
-    : `flat ${show(part.widthMm)} × ${show(part.lengthMm)}`;
+    : `${part.kind === "rim" ? "open rim" : "flat"} ${show(part.widthMm)} × ${show(part.lengthMm)}`;
 }
 
 /** What a plan says, a part each; a key that is null says it is no longer known. */
@@ -33,6 +33,8 @@ export function planWords(
     ...sized("metal", "litre", plan.metalLitre),
     ...sized("head", "m", plan.headM),
     ...say("wall part", plan.part, (part) => partWords(part, format)),
+    ...say("support", plan.support, (support) => supportWords(support, format)),
+    ...say("core", plan.core, (core) => coreWords(core, format)),
     ...sized("area", "m2", plan.areaM2),
     ...say("recipe", plan.recipeId, recipe),
     ...say("shape", plan.geometry, (geometry) => inSentence(geometryClasses[geometry].label)),
@@ -42,6 +44,28 @@ export function planWords(
     ...(plan.patternId === undefined ? [] : [plan.patternId === null ? "no mesh" : "begun from a mesh"]),
     ...(plan.note === undefined || plan.note === null ? [] : [plan.note]),
   ];
+}
+
+/** "ribs every 150 mm, vibrated sand in a box": what takes load off the flat. */
+function supportWords(support: NonNullable<PlanChanges["support"]>, format: Format): string {
+  const { ribEveryMm, crownMm, sand, edges } = support;
+  const said = [
+    ...(ribEveryMm === undefined ? [] : [`ribs every ${format.show("mm", ribEveryMm)}`]),
+    ...(crownMm === undefined ? [] : [`crowned by ${format.show("mm", crownMm)}`]),
+    ...(sand === undefined ? [] : [sand === "loose" ? "loose sand" : "vibrated sand in a box"]),
+    ...(edges === undefined ? [] : ["edges held by the other face"]),
+  ];
+  return said.length === 0 ? "none" : said.join(", ");
+}
+
+/** "1.2 L, 6 pins, mouth 40 mm". */
+function coreWords({ litre, pins, mouthMm }: NonNullable<PlanChanges["core"]>, format: Format): string {
+  const said = [
+    format.show("litre", litre),
+    ...(pins === undefined ? [] : [pins === 1 ? "1 pin" : `${pins} pins`]),
+    ...(mouthMm === undefined ? [] : [`mouth ${format.show("mm", mouthMm)}`]),
+  ];
+  return said.join(", ");
 }
 
 /** A label as it stands within a line: "Wax" becomes "wax", "PLA" stays. */

@@ -26,8 +26,8 @@ const accepted = (say: Say): string => {
 };
 
 const halved = (say: Say): string =>
-  say.isKnown("usedSafety")
-    ? ` That weakens it: safety factor ${say.show("usedSafety")} in place of ${say.show("fullSafety")}.`
+  say.isKnown("usedMPa")
+    ? ` That weakens it: it counts with ${say.show("usedMPa")} in place of ${say.show("fullMPa")}.`
     : "";
 
 const perhaps = (say: Say): string => {

@@ -4,7 +4,7 @@ export type UnitSystem = "metric" | "us" | "mixed";
 
 /**
  * What a number is. Canonical units, as the core holds them: temp °C, tempDiff K, mm, m, kg, g, m2, litre,
- * percent a fraction 0–1, min, s, h, MPa, kPa, density g/cm³, hPa, plain a bare number; share a fraction told to
+ * percent a fraction 0–1, min, s, h, MPa, kPa, N, density g/cm³, hPa, plain a bare number; share a fraction told to
  * hundredths of a percent, kW, kWh, mm2, cm3, speed m/s, deg an angle, rate K/h.
  */
 export type Quantity =
@@ -22,6 +22,7 @@ export type Quantity =
   | "h"
   | "MPa"
   | "kPa"
+  | "N"
   | "density"
   | "hPa"
   | "gM2"
@@ -59,6 +60,7 @@ const metric: Record<Quantity, Shown> = {
   h: { unit: "h", factor: 1, digits: 1 },
   MPa: { unit: "MPa", factor: 1, digits: 2 },
   kPa: { unit: "kPa", factor: 1, digits: 1 },
+  N: { unit: "N", factor: 1, digits: 0 },
   density: { unit: "g/cm³", factor: 1, digits: 3 },
   hPa: { unit: "hPa", factor: 1, digits: 0 },
   gM2: { unit: "g/m²", factor: 1, digits: 0 },
@@ -93,6 +95,7 @@ const us: Record<Quantity, Shown> = {
   litre: { unit: "qt", factor: 1 / 0.946352946, digits: 2 },
   MPa: { unit: "psi", factor: 145.03773773, digits: 0 },
   kPa: { unit: "psi", factor: 0.14503773773, digits: 2 },
+  N: { unit: "lbf", factor: 1 / 4.4482216152605, digits: 1 },
   hPa: { unit: "inHg", factor: 1 / 33.8638866667, digits: 2 },
   // Grains (64.79891 mg, by definition) a cubic foot.
   gM3: { unit: "gr/ft³", factor: 0.028316846592 / 0.06479891, digits: 1 },

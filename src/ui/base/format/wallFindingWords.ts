@@ -1,19 +1,20 @@
 import type { Say, WordsOf } from "./findingSay.ts";
+import { noSingleWay, wayWords } from "./wallWayWords.ts";
 
 const halved = (say: Say): string =>
   say.list("damp").length === 0
     ? ""
     : ` Its strength is reduced: damp under the next coat, ${say.coatsIn("damp").toLowerCase()}.`;
+
+/** What is likely there, and the range to allow for. */
+const range = (say: Say): string => `${say.show("likelyMm")} (${say.show("lowMm")} to ${say.show("highMm")})`;
 const wall = (say: Say): string =>
-  `The shell is ${say.show("reachedMm")}. This pour needs ${say.show("requiredMm")}, from ${say.show("requiredLowMm")} to ${say.show("requiredHighMm")}. Safety factor ${say.show("safety")}.${halved(say)}`;
+  `The shell is ${range(say)}. This pour needs ${say.show("neededMm")}.${halved(say)}`;
 const measure = "Measure the real thickness with a caliper on a broken edge of the cup or sprue, and log it.";
-/** More coats than this are no longer a way out, but a sign to change the piece's attitude or shape. */
-const mostCoats = 6;
+/** The ways that would each be enough, the first as it stands, the others after an "Or". */
 const add = (say: Say): string => {
-  if (say.value("coatsToAdd") > mostCoats)
-    return "More coats alone are not enough: lay it lower, rib or crown the flat, or divide the span.";
-  const coats = say.value("coatsToAdd") > 0 ? `Add ${say.coats("coatsToAdd")}` : "Add a coat";
-  return `${coats}, lower the head, or rib the flat.`;
+  const [first = noSingleWay, ...others] = wayWords(say);
+  return [first, ...others.map((way) => `Or ${way.charAt(0).toLowerCase()}${way.slice(1)}`)].join(" ");
 };
 
 export const thinWallWords: WordsOf<"wall-too-thin"> = {
@@ -34,17 +35,17 @@ export const thinWallWords: WordsOf<"wall-too-thin"> = {
   }),
   "below-floor": (say) => ({
     title: "Shell thinner than the recipe's minimum",
-    says: `The shell is ${say.show("reachedMm")}; the recipe wants at least ${say.show("floorMm")} for handling and burnout.`,
+    says: `The shell is ${say.show("likelyMm")}; the recipe wants at least ${say.show("floorMm")} for handling and burnout.`,
     remedy: `Add a coat, or handle it with care and support it in the kiln. ${measure}`,
   }),
   "plan-short": (say) => ({
     title: "Your recipe gives too thin a shell",
-    says: `Your recipe gives ${say.show("plannedMm")}. This pour needs ${say.show("requiredMm")}. Safety factor ${say.show("safety")}.${halved(say)}`,
+    says: `Your recipe gives ${range(say)}. This pour needs ${say.show("neededMm")}.${halved(say)}`,
     remedy: add(say),
   }),
   "plan-below-floor": (say) => ({
     title: "Your recipe stays below its own minimum",
-    says: `Your recipe gives ${say.show("plannedMm")}; its minimum is ${say.show("floorMm")}.`,
+    says: `Your recipe gives ${say.show("likelyMm")}; its minimum is ${say.show("floorMm")}.`,
     remedy: "Add a backup coat.",
   }),
 };

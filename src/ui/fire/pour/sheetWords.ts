@@ -134,7 +134,8 @@ export function lineFigure(
   if (id === "wall-carries") {
     const judged = shells.flatMap(({ standing }) => standing.wall.judged ?? []);
     if (judged.length === 0) return null;
-    return `least safety ${format.number(Math.min(...judged.map(({ safety }) => safety)), 1)}`;
+    const nearest = judged.reduce((least, one) => (one.index < least.index ? one : least));
+    return `${format.show("mm", nearest.likelyMm)} of shell, ${format.show("mm", nearest.neededMm)} needed`;
   }
   return state === "ok" && isTickable && check !== null
     ? `checked ${soonTime(check.at, now, format.locale)}`

@@ -1,50 +1,37 @@
 import { Link } from "wouter";
-import type { Standing, WallStanding } from "../../../logbook/piece/standing.ts";
+import type { Standing } from "../../../logbook/piece/standing.ts";
+import { WallWayList } from "./WallWayList.tsx";
 import { paths } from "../../base/state/paths.ts";
 import { useFormat } from "../../base/state/useFormat.ts";
+import { moreCoats, wallMissingWords, wallRange, wallWords } from "../../base/format/wallWords.ts";
 
-/** The wall's sum in a sentence; what is missing when it can't be made. */
+/** The shell against its pour in a sentence; what is missing when it can't be judged. */
 export function WallVerdict({ standing }: { readonly standing: Standing }) {
   const format = useFormat();
-  const { wall, piece, next } = standing;
-  const { judged, missing } = wall;
-  if (judged === null)
+  const { wall, piece } = standing;
+  const { judged, planned, missing } = wall;
+  const whole = planned?.judged ?? judged;
+  if (whole === null)
     return (
       <p>
-        Whether it bears the head can't be judged without{" "}
-        {missing.map((what) => missingWords[what]).join(", ")}.{" "}
+        Not entered: {missing.map((what) => wallMissingWords[what]).join(", ")}. Without it the shell
+        can&rsquo;t be checked against the pour.{" "}
         <Link href={paths.editPiece(piece.id)}>Add it to the plan</Link>.
       </p>
     );
-  const { safety, safetyLow, safetyHigh, coatsToAdd, morHalved, band } = judged;
-  const isBuilding = piece.phase === "coating" && next !== null;
-  const factor = (value: number): string => format.number(value, value < 1 ? 2 : 1);
+  const { word, neededMm, coatsToAdd, loadShare } = whole;
   return (
-    <p>
-      {isBuilding ? "So far: safety factor " : <strong>{bandWords[band]}. </strong>}
-      {!isBuilding && "Safety factor "}
-      {factor(safety)}, between {factor(safetyLow)} and {factor(safetyHigh)}
-      {morHalved
-        ? `, with ${format.show("percent", judged.loadShare)} of its strength for damp coats or a short firing`
-        : ""}
-      .
-      {coatsToAdd > 0 &&
-        ` ${coatsToAdd === 1 ? "1 more coat" : `${coatsToAdd} more coats`} would reach what is needed.`}{" "}
-      An estimate, no promise.
-    </p>
+    <>
+      <p>
+        <strong>{wallWords[word]}. </strong>
+        {planned === null ? "The shell is " : "With the coats to come the shell will be "}
+        {wallRange(whole, format)}; this pour needs {format.show("mm", neededMm)}.
+        {coatsToAdd > 0 && ` ${moreCoats(coatsToAdd)} would reach that.`}
+        {loadShare < 1 &&
+          ` Its strength counts at ${format.show("percent", loadShare)}, for a damp coat or a short firing.`}{" "}
+        An estimate, no promise.
+      </p>
+      <WallWayList judged={whole} />
+    </>
   );
 }
-
-const bandWords: Record<NonNullable<WallStanding["judged"]>["band"], string> = {
-  carries: "By the sum it carries the head",
-  marginal: "By the sum it is at the edge",
-  thin: "By the sum it is thin for the head",
-  fails: "By the sum it would fail",
-};
-
-const missingWords: Record<WallStanding["missing"][number], string> = {
-  alloy: "the alloy",
-  head: "the head height",
-  part: "the part of the wall that suffers most",
-  coats: "the first coat",
-};

@@ -38,7 +38,7 @@ export function SignForm({
     const read = signedReview(draft, {
       findings,
       verdict,
-      safety: standing.wall.judged?.safety ?? null,
+      safety: standing.wall.judged?.ratio ?? null,
     });
     form.tell(read.ok ? {} : read.errors);
     if (!read.ok) return;

@@ -1,7 +1,14 @@
 import type { Standing } from "../../../logbook/piece/standing.ts";
 import { useFormat } from "../../base/state/useFormat.ts";
 import { shortDateTime } from "./coatLines.ts";
-import { bandWords, factorWords, missingWords, neededWords } from "./wallWords.ts";
+import {
+  moreCoats,
+  strengthFromWords,
+  wallMissingWords,
+  wallRange,
+  wallWords,
+} from "../../base/format/wallWords.ts";
+import { WallWayList } from "../piece/WallWayList.tsx";
 import sheet from "../../base/styles/sheet.module.css";
 import css from "./ReviewPage.module.css";
 
@@ -10,37 +17,44 @@ export function WallSummary({ standing: { wall, piece } }: { readonly standing: 
   const { judged } = wall;
   return (
     <section className={`${sheet["stack2"]} ${css["section"]}`} aria-labelledby="review-wall">
-      <h2 id="review-wall">Wall against head</h2>
+      <h2 id="review-wall">Shell against the pour</h2>
       <dl className={css["facts"]}>
-        <dt>Reached</dt>
+        <dt>Shell</dt>
         <dd>
-          {format.show("mm", wall.reachedMm)},{" "}
-          {wall.basis === "measured" ? "by caliper" : "by the table of stuccos"}
+          {wallRange(wall, format)}, {wall.basis === "measured" ? "by caliper" : "by the table of stuccos"}
         </dd>
         {judged === null ? (
           <>
             <dt>Needed</dt>
-            <dd>cannot judge: not known {wall.missing.map((one) => missingWords[one]).join(", ")}</dd>
+            <dd>not known; not entered: {wall.missing.map((one) => wallMissingWords[one]).join(", ")}</dd>
           </>
         ) : (
           <>
             <dt>Needed</dt>
             <dd>
-              {neededWords(judged, format)}, never under {format.show("mm", judged.floorMm)}
+              {format.show("mm", judged.neededMm)}
+              {wall.floorMm > 0 && `; the recipe's minimum is ${format.show("mm", wall.floorMm)}`}
             </dd>
-            <dt>Safety factor</dt>
+            <dt>Verdict</dt>
             <dd>
-              {factorWords(judged.safety, format)} ({factorWords(judged.safetyLow, format)} to{" "}
-              {factorWords(judged.safetyHigh, format)}): {bandWords[judged.band]}
-              {judged.coatsToAdd > 0 &&
-                `; ${judged.coatsToAdd} more ${judged.coatsToAdd === 1 ? "coat" : "coats"} of the kind on it`}
+              {wallWords[judged.word]}
+              {judged.coatsToAdd > 0 && `; ${moreCoats(judged.coatsToAdd)} of the kind on it`}
             </dd>
-            <dt>Reckoned with</dt>
+            {judged.ways !== null && (
+              <>
+                <dt>Ways out</dt>
+                <dd>
+                  <WallWayList judged={judged} />
+                </dd>
+              </>
+            )}
+            <dt>Based on</dt>
             <dd>
-              {format.show("MPa", judged.morMPa)} bend strength
-              {judged.morHalved &&
+              {format.show("MPa", judged.morMPa)} bend strength, {strengthFromWords[judged.strengthFrom]}
+              {judged.loadShare < 1 &&
                 `, ${format.show("percent", judged.loadShare)} of it left for a damp coat or too little firing`}
-              , {format.show("kPa", judged.headPressurePa / 1000)} of metal pressure
+              , known to × or ÷ {format.number(judged.strengthSpread, 1)};{" "}
+              {format.show("kPa", judged.headPressurePa / 1000)} of metal pressure
             </dd>
           </>
         )}

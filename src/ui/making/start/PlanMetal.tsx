@@ -27,7 +27,7 @@ export function PlanMetal({ form }: { readonly form: PlanForm }) {
           value: id,
           label: isOwn ? `${name} (your own)` : name,
         }))}
-        hint="Needed for the wall check: what it weighs is what presses on the wall."
+        hint="Needed for the shell check: its weight presses on the shell."
       />
       <PickOf form={form} at="metalBy" label="How much metal, casting and gating" options={ways} />
       {draft.metalBy === "mass" ? (

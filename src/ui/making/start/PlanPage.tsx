@@ -3,7 +3,7 @@ import sheet from "../../base/styles/sheet.module.css";
 import css from "./StartPage.module.css";
 import type { Command } from "../../../logbook/log/command.ts";
 import { streamOf } from "../../../logbook/entries/entry.ts";
-import type { Piece } from "../../../logbook/piece/piece.ts";
+import type { Standing } from "../../../logbook/piece/standing.ts";
 import { useFleeting } from "../../base/state/fleeting.ts";
 import { usePiece } from "../../base/state/live.ts";
 import { paths } from "../../base/state/paths.ts";
@@ -13,6 +13,7 @@ import { useEntryForm } from "../../base/forms/useEntryForm.ts";
 import { Button } from "../../base/parts/Button.tsx";
 import { Empty } from "../../base/parts/Empty.tsx";
 import { Page } from "../../base/parts/Page.tsx";
+import { PlanCore } from "./PlanCore.tsx";
 import { PlanMetal } from "./PlanMetal.tsx";
 import { PlanPattern } from "./PlanPattern.tsx";
 import { PlanShell } from "./PlanShell.tsx";
@@ -33,10 +34,11 @@ export function PlanPage() {
         </Empty>
       </Page>
     );
-  return <PlanForm key={id} piece={found.item.standing.piece} />;
+  return <PlanForm key={id} standing={found.item.standing} />;
 }
 
-function PlanForm({ piece }: { readonly piece: Piece }) {
+function PlanForm({ standing }: { readonly standing: Standing }) {
+  const { piece } = standing;
   const shop = useShop();
   const say = useFleeting((fleeting) => fleeting.say);
   const [, goTo] = useLocation();
@@ -78,8 +80,9 @@ function PlanForm({ piece }: { readonly piece: Piece }) {
           verdict needs it.
         </p>
         <PlanPattern form={form} />
-        <PlanShell form={form} />
+        <PlanShell form={form} standing={standing} />
         <PlanMetal form={form} />
+        <PlanCore form={form} />
         <Refused form={form} notYet="Not saved yet" />
         <Button kind="primary" size="big" onPress={() => void save()}>
           Save the plan

@@ -1,14 +1,18 @@
 import { useRecipes, useRooms } from "../../base/state/live.ts";
 import { Card } from "../../base/parts/Card.tsx";
 import { NumberOf, PickOf, SelectOf } from "../../base/forms/BoundFields.tsx";
+import type { Standing } from "../../../logbook/piece/standing.ts";
 import type { PlanForm } from "./planForm.ts";
+import { PlanSupport } from "./PlanSupport.tsx";
+import { PlanVerdict } from "./PlanVerdict.tsx";
 
 const parts = [
-  { value: "flat", label: "A flat", hint: "A plate, a base, a broad back." },
-  { value: "round", label: "A round", hint: "A tube, a limb, the cup." },
+  { value: "flat", label: "A flat panel", hint: "A plate, a base, a broad back." },
+  { value: "rim", label: "An open rim", hint: "A flat wall with one edge free." },
+  { value: "round", label: "A tube", hint: "A limb, a vessel, the cup." },
 ] as const;
 
-export function PlanShell({ form }: { readonly form: PlanForm }) {
+export function PlanShell({ form, standing }: { readonly form: PlanForm; readonly standing: Standing }) {
   const { draft } = form;
   const recipes = (useRecipes() ?? []).filter(({ id, retired }) => retired !== true || id === draft.recipeId);
   const rooms = (useRooms() ?? []).filter(({ id, retired }) => !retired || id === draft.roomId);
@@ -36,19 +40,20 @@ export function PlanShell({ form }: { readonly form: PlanForm }) {
       <PickOf
         form={form}
         at="part"
-        label="The part of the wall that suffers most"
+        label="The weakest part of the shell"
         options={parts}
-        hint="Needed for the wall check. Look for the broadest flat low down; if there is none, the widest round."
+        hint="Needed for the shell check. Look for the broadest flat low down; if there is none, the widest tube."
       />
-      {draft.part === "flat" && (
+      {(draft.part === "flat" || draft.part === "rim") && (
         <>
           <NumberOf
             form={form}
             at="widthMm"
             label="Width of the flat"
-            hint="Its short side on the pattern, edge to edge. Ribs and bends count as edges."
+            hint="Its short side on the pattern, edge to edge. Bends count as edges."
           />
           <NumberOf form={form} at="lengthMm" label="Length of the flat" hint="Its long side." />
+          <PlanSupport form={form} />
         </>
       )}
       {draft.part === "round" && (
@@ -63,8 +68,9 @@ export function PlanShell({ form }: { readonly form: PlanForm }) {
         form={form}
         at="headMm"
         label="Head"
-        hint="Needed for the wall check. Stand the tree as it will be poured; measure from the lip of the cup straight down to the lowest wall."
+        hint="Needed for the shell check. Stand the tree as it will be poured; measure from the lip of the cup straight down to the lowest part."
       />
+      <PlanVerdict form={form} standing={standing} />
     </Card>
   );
 }

@@ -49,6 +49,27 @@ test("a plan survives the way into the form and back", () => {
   expect(read.ok && changesBetween(plan, read.value.plan)).toEqual({});
 });
 
+test("ribs, crown, sand and held edges survive the way into the form and back, and go with the flat they were for", () => {
+  const plan = {
+    name: "Heron",
+    part: { kind: "flat", widthMm: 300, lengthMm: 400 },
+    support: { ribEveryMm: 150, crownMm: 4, sand: "vibrated", edges: "held" },
+  } as const;
+  const draft = draftOfPlan(plan, null);
+  const read = readPlan(draft, metric);
+  expect(read.ok && changesBetween(plan, read.value.plan)).toEqual({});
+  const asRim = readPlan({ ...draft, part: "rim" }, metric);
+  expect(asRim.ok && asRim.value.plan).toMatchObject({
+    part: { kind: "rim", widthMm: 300, lengthMm: 400 },
+    support: { ribEveryMm: 150, sand: "vibrated" },
+  });
+  const asTube = readPlan({ ...draft, part: "round", diameterMm: 90 }, metric);
+  expect(asTube.ok && changesBetween(plan, asTube.value.plan)).toEqual({
+    part: { kind: "round", diameterMm: 90 },
+    support: null,
+  });
+});
+
 test("metal is kept by mass or by volume, not both", () => {
   const read = readPlan({ ...bare, metalBy: "volume", metalKg: 4, metalLitre: 0.5 }, metric);
   expect(read.ok && read.value.plan).toMatchObject({ metalKg: null, metalLitre: 0.5 });

@@ -13,6 +13,8 @@ import {
   type ReadOf,
 } from "../../base/forms/formFields.ts";
 import type { EntryForm } from "../../base/forms/useEntryForm.ts";
+import { coreFields, coreOf, draftOfCore } from "./planCore.ts";
+import { draftOfSupport, supportFields, supportOf } from "./planSupport.ts";
 
 const headMm = { low: ranges.headM.low * 1000, high: ranges.headM.high * 1000 };
 const remedy = "Correct it, or leave it empty until you know.";
@@ -31,10 +33,12 @@ export const planFields = {
     remedy: "Measure from the lip of the cup straight down to the lowest wall, or leave it empty.",
     own: { quantity: "mm", range: headMm, why: "a head is measured in the unit of the other lengths" },
   }),
-  part: asGiven<"flat" | "round" | null>(null),
+  part: asGiven<"flat" | "rim" | "round" | null>(null),
   widthMm: figureOrNull("widthMm", { what: "width", ...span }),
   lengthMm: figureOrNull("lengthMm", { what: "length", ...span }),
   diameterMm: figureOrNull("diameterMm", { what: "diameter", ...span }),
+  ...supportFields,
+  ...coreFields,
   areaM2: figureOrNull("areaM2", { what: "surface", remedy }),
   recipeId: asGiven<string | null>(null),
   geometry: asGiven<GeometryClass | null>(null),
@@ -47,8 +51,8 @@ type PlanDraft = DraftOf<typeof planFields>;
 type Read = ReadOf<typeof planFields>;
 
 export function draftOfPlan(plan: PiecePlan, roomId: string | null): PlanDraft {
-  const flat = plan.part?.kind === "flat" ? plan.part : null;
   const round = plan.part?.kind === "round" ? plan.part : null;
+  const flat = plan.part?.kind === "round" ? null : (plan.part ?? null);
   return {
     name: plan.name,
     material: plan.material ?? null,
@@ -61,6 +65,8 @@ export function draftOfPlan(plan: PiecePlan, roomId: string | null): PlanDraft {
     widthMm: flat?.widthMm ?? null,
     lengthMm: flat?.lengthMm ?? null,
     diameterMm: round?.diameterMm ?? null,
+    ...draftOfSupport(plan),
+    ...draftOfCore(plan),
     areaM2: plan.areaM2 ?? null,
     recipeId: plan.recipeId ?? null,
     geometry: plan.geometry ?? null,
@@ -73,7 +79,7 @@ export function draftOfPlan(plan: PiecePlan, roomId: string | null): PlanDraft {
 /** Form to plan; every key but the name may be null, which is "not known". */
 export function readPlan(draft: PlanDraft, format: Format) {
   const read = checkFields(planFields, draft, format, ({ part, widthMm, lengthMm }) => {
-    if (part !== "flat" || (widthMm === null) === (lengthMm === null)) return {};
+    if ((part !== "flat" && part !== "rim") || (widthMm === null) === (lengthMm === null)) return {};
     const missing = widthMm === null ? "width" : "length";
     return {
       [`${missing}Mm`]: `Found only one side of the flat, expected both. Give the ${missing}, or clear the other.`,
@@ -89,6 +95,7 @@ type Asked = Omit<PiecePlan, "patternId">;
 type WholePlan = { readonly [K in keyof Asked]-?: Exclude<Asked[K], undefined> | null };
 
 function planOf(draft: Read): WholePlan {
+  const part = partOf(draft);
   return {
     name: draft.name,
     material: draft.material,
@@ -96,7 +103,9 @@ function planOf(draft: Read): WholePlan {
     metalKg: draft.metalBy === "mass" ? draft.metalKg : null,
     metalLitre: draft.metalBy === "volume" ? draft.metalLitre : null,
     headM: draft.headMm === null ? null : draft.headMm / 1000,
-    part: partOf(draft),
+    part,
+    support: supportOf(draft, part?.kind),
+    core: coreOf(draft),
     areaM2: draft.areaM2,
     recipeId: draft.recipeId,
     geometry: draft.geometry,
@@ -112,7 +121,8 @@ function pocketsOf({ geometry, pockets }: Read): WholePlan["pockets"] {
 }
 
 function partOf({ part, widthMm, lengthMm, diameterMm }: Read): WholePlan["part"] {
-  if (part === "flat" && widthMm !== null && lengthMm !== null) return { kind: "flat", widthMm, lengthMm };
+  if ((part === "flat" || part === "rim") && widthMm !== null && lengthMm !== null)
+    return { kind: part, widthMm, lengthMm };
   if (part === "round" && diameterMm !== null) return { kind: "round", diameterMm };
   return null;
 }

@@ -36,7 +36,7 @@ test("a plan saves only what was changed, and a move to a room is an entry of it
   const { shop, logged } = await demoDesk();
   const { places } = showAt(shop, "/piece/demo-wren/plan", plan);
   await field("Head").fill("320");
-  await page.getByRole("radio", { name: "A round" }).click();
+  await page.getByRole("radio", { name: "A tube" }).click();
   await field("Diameter of the round").fill("45");
   await page.getByRole("combobox", { name: "Room" }).selectOptions("Drying room");
   await press("Save the plan");

@@ -1,5 +1,5 @@
 import type { Recipe, Shop } from "../../../logbook/piece/piece.ts";
-import { strengthSpread } from "../../../physics/shell/wall.ts";
+import { strengthFromWords } from "../../base/format/wallWords.ts";
 import { useFormat } from "../../base/state/useFormat.ts";
 import { partWords } from "../../base/format/planWords.ts";
 import { Reckoned } from "../../base/parts/Reckoned.tsx";
@@ -26,28 +26,28 @@ export function WallCard({
   const figures = wallFiguresOf(study, { shop, recipe });
   const needs = needsOf(study, { shop, recipe });
   return (
-    <Card title="Wall the shell needs">
-      {figures === null && <p>Choose the alloy: what it weighs is what presses on the wall.</p>}
+    <Card title="Shell this pattern needs">
+      {figures === null && <p>Choose the alloy: its weight presses on the shell.</p>}
       {figures !== null && needs.length === 0 && (
-        <p>No flat and no round was found that a wall would feel.</p>
+        <p>No flat panel and no tube was found that would load the shell.</p>
       )}
       {figures !== null && needs[0] !== undefined && (
         <>
           <p className={css["big"]}>
-            {format.show("mm", needs[0].likelyMm)}{" "}
+            {format.show("mm", needs[0].neededMm)}{" "}
             <small>
-              {needs[0].likelyMm > figures.floorMm
+              {needs[0].neededMm > figures.floorMm
                 ? `${partWords(needs[0].part, format)} decides`
-                : "the least wall for handling decides; no flat and no round asks for more"}
+                : "the least shell for handling decides; no flat panel and no tube asks for more"}
             </small>
           </p>
           <div className={`${sheet["scroll"]} ${css["wide"]}`}>
             <table>
               <thead>
                 <tr>
-                  <th scope="col">Part of the wall</th>
+                  <th scope="col">Part of the shell</th>
                   <th scope="col">Head over it</th>
-                  <th scope="col">Wall needed</th>
+                  <th scope="col">Thickness needed</th>
                 </tr>
               </thead>
               <tbody>
@@ -56,9 +56,8 @@ export function WallCard({
                     <td>{partWords(need.part, format)}</td>
                     <td>{format.show("mm", need.headMm)}</td>
                     <td>
-                      {need.highMm > figures.floorMm
-                        ? `${format.show("mm", need.lowMm)} to ${format.show("mm", need.highMm)}`
-                        : `${format.show("mm", need.bareMm)}, less than handling asks`}
+                      {format.show("mm", need.bareMm)}
+                      {need.bareMm < figures.floorMm && ", less than handling asks"}
                     </td>
                   </tr>
                 ))}
@@ -66,15 +65,17 @@ export function WallCard({
             </table>
           </div>
           <Reckoned
-            formula="flat: width × √(β × ρ g h × safety ÷ strength); round: ρ g h × radius × safety ÷ half the strength"
+            formula="flat: β × ρ g h × width² ÷ thickness² against strength; round: ρ g h × radius ÷ thickness against half the strength; with the doubt in strength, thickness and head counted in"
             given={[
               ["Liquid metal", `${format.number(figures.densityKgM3, 0)} kg/m³`],
-              ["Strength of the fired shell", format.show("MPa", figures.morMPa)],
-              ["Strength known to", `× or ÷ ${format.number(strengthSpread, 1)}`],
-              ["Safety factor", format.number(figures.safetyFactor, 1)],
-              ["Least wall for handling", format.show("mm", figures.floorMm)],
+              [
+                "Strength of the fired shell",
+                `${format.show("MPa", figures.strength.morMPa)}, ${strengthFromWords[figures.strength.from]}`,
+              ],
+              ["Strength known to", `× or ÷ ${format.number(figures.strength.spread, 1)}`],
+              ["Least shell for handling", format.show("mm", figures.floorMm)],
             ]}
-            source="plate and hoop formulas after Roark; strength a starting value until you measure your own. The head is taken at the lowest edge of each part. Ribs and bends inside a flat are not seen as edges unless they turn it by more than 8°"
+            source="plate and hoop formulas after Roark; first-order reliability after ISO 2394. The head is taken at the lowest edge of each part. Ribs and bends inside a flat are not seen as edges unless they turn it by more than 8°"
           />
           <p className={sheet["soft"]}>
             A number is never permission: look at the shell, and keep out of its way at the pour.

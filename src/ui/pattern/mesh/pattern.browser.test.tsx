@@ -67,7 +67,7 @@ test("the sample, from its unit to a piece with its metal, surface, head and wal
         .first(),
     )
     .toBeVisible();
-  await expect.element(card("Wall the shell needs").getByText(/decides/), soon).toBeVisible();
+  await expect.element(card("Shell this pattern needs").getByText(/decides/), soon).toBeVisible();
   await expect.element(card("Hollows that dry late"), soon).toBeVisible();
   // Kept by itself, and there again at once, without the worker.
   await expect.poll(async () => (await studyAt(desk, path))?.shape?.thickness ?? null, soon).not.toBeNull();

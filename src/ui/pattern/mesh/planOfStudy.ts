@@ -68,6 +68,6 @@ function round(value: number, digits: number): number {
 }
 
 const roundedPart = (part: WallNeed["part"]): WallNeed["part"] =>
-  part.kind === "flat"
-    ? { kind: "flat", widthMm: round(part.widthMm, 3), lengthMm: round(part.lengthMm, 3) }
-    : { kind: "round", diameterMm: round(part.diameterMm, 3) };
+  part.kind === "round"
+    ? { kind: "round", diameterMm: round(part.diameterMm, 3) }
+    : { kind: part.kind, widthMm: round(part.widthMm, 3), lengthMm: round(part.lengthMm, 3) };

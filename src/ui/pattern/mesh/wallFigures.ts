@@ -1,14 +1,10 @@
-import { hotMorMPa } from "../../../logbook/piece/hotStrength.ts";
 import { ownAlloy } from "../../../logbook/shop/ownAlloy.ts";
 import type { Recipe, Shop } from "../../../logbook/piece/piece.ts";
-import { ranges, within } from "../../../logbook/entries/ranges.ts";
+import { floorMmOf, wallLimitsOf, wallStrength } from "../../../logbook/piece/wallBasis.ts";
 import { resultsFor, type PatternStudy } from "./patternStudy.ts";
 import { wallNeeds, type WallFigures, type WallNeed } from "./wallNeeds.ts";
 
-/** Serves where the recipe has none of its own: the factor the wall rule asks for. */
-const startingSafetyFactor = 3;
-
-/** What a wall is reckoned with for this pattern; null while the alloy is not known. */
+/** What a wall is worked out with for this pattern; null while the alloy is not known. */
 export function wallFiguresOf(
   study: Pick<PatternStudy, "alloyId">,
   { shop, recipe }: { readonly shop: Shop; readonly recipe: Recipe | null },
@@ -17,11 +13,9 @@ export function wallFiguresOf(
   if (alloy === null) return null;
   return {
     densityKgM3: alloy.liquidKgM3.value,
-    morMPa: hotMorMPa(recipe, shop),
-    safetyFactor: within(ranges.safetyFactor, recipe?.safetyFactor)
-      ? recipe.safetyFactor
-      : startingSafetyFactor,
-    floorMm: within(ranges.floorMm, recipe?.floorMm) ? recipe.floorMm : 0,
+    strength: wallStrength(recipe, shop),
+    limits: wallLimitsOf(recipe),
+    floorMm: floorMmOf(recipe),
   };
 }
 

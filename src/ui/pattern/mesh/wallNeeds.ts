@@ -1,12 +1,10 @@
 import { headAt } from "../../../geometry/attitude.ts";
 import { dot, type Vec3 } from "../../../geometry/vector.ts";
 import { ranges, within } from "../../../logbook/entries/ranges.ts";
-import {
-  headPressurePa,
-  requiredWallBandMm,
-  requiredWallMm,
-  type WallPart,
-} from "../../../physics/shell/wall.ts";
+import type { WallStrength } from "../../../logbook/piece/wallBasis.ts";
+import { headPressurePa, type WallPart } from "../../../physics/shell/wall.ts";
+import { headNeeds, type WallLimits } from "../../../physics/shell/wallVerdict.ts";
+import { wallFigures } from "../../../trade/wallFigures.ts";
 import type { Shape } from "./patternResults.ts";
 
 export type WallNeed = {
@@ -14,17 +12,16 @@ export type WallNeed = {
   readonly point: Vec3;
   /** From the level in the cup down to the part's lowest edge. */
   readonly headMm: number;
-  readonly lowMm: number;
-  readonly likelyMm: number;
-  readonly highMm: number;
-  /** The likely one without the least wall for handling: what the metal alone asks for. */
+  /** What metal and handling ask for together. */
+  readonly neededMm: number;
+  /** What the metal alone asks for. */
   readonly bareMm: number;
 };
 
 export type WallFigures = {
   readonly densityKgM3: number;
-  readonly morMPa: number;
-  readonly safetyFactor: number;
+  readonly strength: WallStrength;
+  readonly limits: WallLimits;
   readonly floorMm: number;
 };
 
@@ -44,13 +41,21 @@ export function wallNeeds({
   cupLevelMm: number;
   figures: WallFigures;
 }): readonly WallNeed[] {
-  const need = (part: WallPart, point: Vec3, below: number): WallNeed => {
+  const { densityKgM3, strength, limits, floorMm } = figures;
+  const spreads = {
+    strength: strength.spread,
+    wall: wallFigures.tableSpread.value,
+    head: wallFigures.headSpread.value,
+  };
+  const need = (part: WallPart, point: Vec3, below: number): WallNeed & { readonly exactMm: number } => {
     const headMm = headAt({ up, cupLevel: cupLevelMm, point }) + below;
-    const { densityKgM3, ...wall } = figures;
     const headM = Math.min(20, headMm / 1000);
-    const load = { ...wall, part, pressurePa: headPressurePa({ densityKgM3, headM }) };
-    const bareMm = requiredWallMm({ ...load, floorMm: 0 });
-    return { part, point, headMm, bareMm, ...requiredWallBandMm(load) };
+    const pressurePa = headPressurePa({ densityKgM3, headM });
+    const { mm, exactMm } = headNeeds(
+      { pressurePa, part, morMPa: strength.morMPa, spreads },
+      { least: limits.carries },
+    );
+    return { part, point, headMm, exactMm, bareMm: mm, neededMm: Math.max(floorMm, mm) };
   };
   const flats = (shape.flats ?? [])
     .filter(({ width, length }) => within(ranges.spanMm, width) && within(ranges.spanMm, length))
@@ -61,5 +66,5 @@ export function wallNeeds({
   const rounds = (shape.rounds ?? [])
     .filter(({ diameter }) => within(ranges.spanMm, diameter))
     .map(({ point, diameter }) => need({ kind: "round", diameterMm: diameter }, point, diameter / 2));
-  return [...flats, ...rounds].sort((a, b) => b.bareMm - a.bareMm);
+  return [...flats, ...rounds].sort((a, b) => b.exactMm - a.exactMm);
 }

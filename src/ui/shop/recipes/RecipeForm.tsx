@@ -15,8 +15,10 @@ import { Page } from "../../base/parts/Page.tsx";
 import { polymerStrength } from "../../../trade/shellStrength.ts";
 import { CoatRows } from "./CoatRows.tsx";
 import { blankRecipe, draftOfRecipe, freeName, recipeFields } from "./recipeForm.ts";
+import { wallFigures } from "../../../trade/wallFigures.ts";
 import { wallOf } from "../../../logbook/piece/recipeWall.ts";
 import { NumberOf, TextOf, YesNoOf } from "../../base/forms/BoundFields.tsx";
+import { RecipeCarries } from "./RecipeCarries.tsx";
 import css from "./RecipeForm.module.css";
 
 type Props = {
@@ -77,25 +79,26 @@ export function RecipeForm({ recipe, taken, onSaved }: Props) {
               : `about ${format.show("mm", wall.mm)} of wall, ${format.show("mm", wall.lowMm)} to ${format.show("mm", wall.highMm)}`}
             . By the table of stuccos; your caliper readings replace it piece by piece.
           </p>
+          <RecipeCarries recipe={{ ...draft, id: recipe?.id }} />
           <CoatRows coats={draft.coats} errors={errors} onChange={(coats) => set({ coats })} />
         </Card>
-        <Card title="For the wall check">
+        <Card title="For the shell check">
           <NumberOf
             form={form}
             at="morMPa"
             label="Fired bend strength"
-            hint={`${format.show("MPa", 4)} is a starting value for fused silica, known to a factor of 1.7. A broken test bar is better.`}
+            hint={`${format.show("MPa", wallFigures.strengthMPa.value)} is a starting value for fused silica; shells lie between half and twice that. A broken test bar is better.`}
           />
           <NumberOf
             form={form}
             at="safetyFactor"
-            label="Safety factor"
-            hint={`3 to start with; 4 for more than ${format.show("kg", 25)} of metal, a first use, or people near.`}
+            label="Margin"
+            hint={`3 is usual. 4 for more than ${format.show("kg", 25)} of metal, a first use, or people near: a flat then needs a sixth more shell, a tube nearly a third.`}
           />
           <NumberOf
             form={form}
             at="floorMm"
-            label="Least wall"
+            label="Least shell"
             hint="Handling and burnout need this much, whatever the head asks."
           />
           <YesNoOf

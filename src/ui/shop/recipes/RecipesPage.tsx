@@ -8,6 +8,7 @@ import { Card } from "../../base/parts/Card.tsx";
 import { Page } from "../../base/parts/Page.tsx";
 import { newRecipeId } from "./newRecipe.ts";
 import { wallOf } from "../../../logbook/piece/recipeWall.ts";
+import { RecipeCarries } from "./RecipeCarries.tsx";
 import css from "./RecipesPage.module.css";
 
 export function RecipesPage() {
@@ -59,6 +60,7 @@ function RecipeCard({ recipe }: { readonly recipe: Recipe }) {
           : `${format.show("mm", wall.mm)} of wall (${format.show("mm", wall.lowMm)} to ${format.show("mm", wall.highMm)})`}
         .
       </p>
+      <RecipeCarries recipe={recipe} />
       {recipe.note !== undefined && <p>{recipe.note}</p>}
       {recipe.starting && <p className={css["soft"]}>A starting recipe, unchanged.</p>}
     </Card>

@@ -1,5 +1,6 @@
 import { ranges } from "../../../logbook/entries/ranges.ts";
 import type { CoatKind, RecipeBody, RecipeCoat } from "../../../trade/coats.ts";
+import { usualFactor, wallFigures } from "../../../trade/wallFigures.ts";
 import {
   asGiven,
   figure,
@@ -43,8 +44,8 @@ export const recipeFields = {
     remedy: "Break a fired test bar, or leave the starting value.",
   }),
   safetyFactor: figure("safetyFactor", {
-    what: "safety factor",
-    remedy: "3 is the starting value; 4 for a heavy pour or a first use.",
+    what: "margin",
+    remedy: "3 is usual; 4 for a heavy pour or a first use.",
   }),
   floorMm: figure("floorMm", {
     what: "least wall",
@@ -57,8 +58,8 @@ export const recipeFields = {
 export const blankRecipe: RecipeBody = {
   name: "",
   coats: [{ kind: "prime", stuccoId: "80-120", targetDryness: 0.95 }],
-  morMPa: 4,
-  safetyFactor: 3,
+  morMPa: wallFigures.strengthMPa.value,
+  safetyFactor: usualFactor.value,
   floorMm: 6.5,
 };
 

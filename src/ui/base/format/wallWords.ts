@@ -1,0 +1,37 @@
+import type { JudgedWall, WallStanding } from "../../../logbook/piece/standing.ts";
+import type { Format } from "./units.ts";
+
+/** A wall's word as a sentence begins; the findings' titles say the same of walls that fall short. */
+export const wallWords: Record<JudgedWall["word"], string> = {
+  carries: "Carries this pour by the estimate",
+  marginal: "Borderline for this pour",
+  thin: "Too thin for this pour",
+  fails: "Expected to break in this pour",
+};
+
+export const wallMissingWords: Record<WallStanding["missing"][number], string> = {
+  alloy: "the alloy",
+  head: "the head (lip of the cup down to the lowest part)",
+  part: "the weakest part of the shell",
+  coats: "the first coat",
+};
+
+/** "7.7 mm (6.2 mm to 9.6 mm)": what is likely there, and the range to allow for. */
+export function wallRange(
+  { likelyMm, lowMm, highMm }: Pick<JudgedWall, "likelyMm" | "lowMm" | "highMm">,
+  format: Format,
+): string {
+  const show = (mm: number): string => format.show("mm", mm);
+  return `${show(likelyMm)} (${show(lowMm)} to ${show(highMm)})`;
+}
+
+/** "1 more coat", "3 more coats". */
+export const moreCoats = (count: number): string => (count === 1 ? "1 more coat" : `${count} more coats`);
+
+/** What the strength in a verdict comes from. */
+export const strengthFromWords: Record<JudgedWall["strengthFrom"], string> = {
+  starting: "a starting value",
+  recipe: "by the recipe",
+  bars: "by your test bars",
+  pours: "by what your shells of this recipe have held",
+};

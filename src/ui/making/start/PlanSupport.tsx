@@ -1,0 +1,58 @@
+import { NumberOf, PickOf } from "../../base/forms/BoundFields.tsx";
+import { sandCoverMm } from "../../../trade/wallFigures.ts";
+import { useFormat } from "../../base/state/useFormat.ts";
+import type { PlanForm } from "./planForm.ts";
+
+/** What takes load off a flat panel or a rim: asked where the part is asked. */
+export function PlanSupport({ form }: { readonly form: PlanForm }) {
+  const format = useFormat();
+  const { part } = form.draft;
+  if (part !== "flat" && part !== "rim") return null;
+  return (
+    <>
+      <NumberOf
+        form={form}
+        at="ribEveryMm"
+        label="Ribs across it, every"
+        hint="Bars or ridges across the panel, coated in with the shell. They count as edges; the ribs themselves are not checked."
+      />
+      {part === "flat" && (
+        <NumberOf
+          form={form}
+          at="crownMm"
+          label="Crown"
+          hint="How far the middle stands out over the short side. A ruler across it shows."
+        />
+      )}
+      <PickOf
+        form={form}
+        at="sand"
+        label="Sand around it at the pour"
+        options={[
+          { value: "loose", label: "Loose", hint: "Holds a leak; adds no strength." },
+          {
+            value: "vibrated",
+            label: "Vibrated in a box",
+            hint: `At least ${format.show("mm", sandCoverMm.value)} all round.`,
+          },
+        ]}
+        empty="None"
+      />
+      {part === "flat" && (
+        <PickOf
+          form={form}
+          at="edges"
+          label="Its edges"
+          options={[
+            {
+              value: "held",
+              label: "Held by the other face",
+              hint: "A thin plate, coated on both faces in one shell.",
+            },
+          ]}
+          empty="Not held"
+        />
+      )}
+    </>
+  );
+}
