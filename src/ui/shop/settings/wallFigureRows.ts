@@ -1,7 +1,7 @@
 import type { Recipe, Shop } from "../../../logbook/piece/piece.ts";
 import { leastSandShare } from "../../../physics/shell/wallSupport.ts";
 import { coreFigures } from "../../../trade/coreFigures.ts";
-import { usualFactor, wallFigures, wallLimits } from "../../../trade/wallFigures.ts";
+import { sandCoverMm, usualFactor, wallFigures, wallLimits } from "../../../trade/wallFigures.ts";
 import type { Format } from "../../base/format/units.ts";
 import { published, type FigureGroup, type ShownFigure } from "./figure.ts";
 
@@ -86,6 +86,12 @@ export function wallFigureRows(
         source: "from memory of Davidge, Mechanical Behaviour of Ceramics",
       },
       published(
+        "Strength of a shell that was never measured",
+        wallFigures.strengthMPa,
+        (value) => format.show("MPa", value),
+        "whether the shell carries the metal, and the coats to add",
+      ),
+      published(
         "How well a strength is known that was never measured",
         wallFigures.strengthSpread,
         within,
@@ -130,6 +136,12 @@ export function wallFigureRows(
         decides: "what sand takes off a flat",
         source: "judgement: it gives way before the shell does; it holds a leak and heat",
       },
+      published(
+        "Sand all round a shell to count as boxed",
+        sandCoverMm,
+        (value) => format.show("mm", value),
+        "what sand takes off a flat",
+      ),
       {
         name: "Sand vibrated in a box",
         value: `the load × ${format.number(leastSandShare, 1)} at the least; nothing to speak of below ${format.show("mm", 150)} of span`,
