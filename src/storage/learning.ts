@@ -94,7 +94,7 @@ export async function relearn(
     await putIfNew(db, lessonsKey, lessons);
     const loads = provenBy(poured, around.shop);
     if (loads.length > 0) await putIfNew(db, provenKey, rowOfProven(loads));
-    else await db.settings.delete(provenKey);
+    else if ((await db.settings.get(provenKey)) !== undefined) await db.settings.delete(provenKey);
   });
   return {
     learning,
