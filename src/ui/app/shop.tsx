@@ -58,12 +58,14 @@ export function makeShop({ db, clock, newId, opened }: ShopParts): ShopDoor {
     if (!quiet) useFleeting.getState().say(text, "refused");
     return { ok: false, text };
   };
-  const written = async (run: () => Promise<Ran>, quiet: boolean): Promise<LogResult> => {
+  const written = async (run: (at: Moment) => Promise<Ran>, quiet: boolean): Promise<LogResult> => {
+    // The moment of the tap, not the one when the store has answered.
+    const at = moment();
     try {
       const { movedTo } = await readSettings(db);
       if (movedTo !== "")
         return refuse(`Not logged: this log has moved to ${movedTo}. Here it can only be read.`, quiet);
-      const result = await run();
+      const result = await run(at);
       if (result.ok) return result;
       if ("failure" in result) return refuse(outOfSpace, quiet);
       const { units } = await readSettings(db);
@@ -77,8 +79,8 @@ export function makeShop({ db, clock, newId, opened }: ShopParts): ShopDoor {
     clock,
     moment,
     opened,
-    log: (command, { quiet = false } = {}) => written(() => runCommand(db, command, moment()), quiet),
-    logAll: (commands, { quiet = false } = {}) => written(() => runCommands(db, commands, moment()), quiet),
+    log: (command, { quiet = false } = {}) => written((at) => runCommand(db, command, at), quiet),
+    logAll: (commands, { quiet = false } = {}) => written((at) => runCommands(db, commands, at), quiet),
   };
 }
 
