@@ -12,7 +12,8 @@ import { Reckoned, Rows, type Given } from "../../base/parts/Reckoned.tsx";
 import { leanSum, type MetalHot, type RunSum } from "../../../logbook/casting/runSum.ts";
 import sheet from "../../base/styles/sheet.module.css";
 import { pourHeatReason } from "./pourHeatWords.ts";
-import { hasWords, runBecause, runStepWords, runVerdicts } from "./runWords.ts";
+import { RunVerdictText } from "./RunVerdictText.tsx";
+import { hasWords, runVerdicts } from "./runWords.ts";
 import { NumberOf } from "../../base/forms/BoundFields.tsx";
 import css from "./metal.module.css";
 
@@ -114,17 +115,14 @@ function RunSays({ run, wallMm }: { readonly run: RunSum; readonly wallMm: numbe
     <>
       {advice !== null && (
         <div>
-          <p>
-            <LevelMark level={runVerdicts[advice.verdict].level} />{" "}
-            <strong>{runVerdicts[advice.verdict].says}</strong> {runBecause(advice, format)}
-          </p>
-          {advice.steps.length > 0 && (
-            <ul>
-              {advice.steps.map((step) => (
-                <li key={step.do}>{runStepWords(step, format)}</li>
-              ))}
-            </ul>
-          )}
+          <RunVerdictText
+            advice={advice}
+            before={
+              <>
+                <LevelMark level={runVerdicts[advice.verdict].level} />{" "}
+              </>
+            }
+          />
         </div>
       )}
       <Rows

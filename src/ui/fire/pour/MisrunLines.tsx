@@ -4,7 +4,7 @@ import { runFull } from "../../../logbook/casting/runSum.ts";
 import type { PourShell } from "../../../logbook/pour/pourShells.ts";
 import { useFormat } from "../../base/state/useFormat.ts";
 import { NumberField } from "../../base/forms/NumberField.tsx";
-import { runBecause, runStepWords, runVerdicts } from "../metal/runWords.ts";
+import { RunVerdictText } from "../metal/RunVerdictText.tsx";
 import sheet from "../../base/styles/sheet.module.css";
 import styles from "./pour.module.css";
 
@@ -66,7 +66,7 @@ export function MisrunLines({
         max={5000}
         value={wayMm}
         onChange={setWay}
-        hint="From its gate to its far end. Starting value: 100 mm."
+        hint={`From its gate to its far end. Starting value: ${format.show("mm", 100)}.`}
       />
       <NumberField
         label="Breadth of that section"
@@ -77,16 +77,7 @@ export function MisrunLines({
         onChange={setWidth}
         hint="Across the flow. Empty: the whole casting counts as this thin."
       />
-      <p className={advice.verdict === "runs" ? undefined : styles["warn"]}>
-        <strong>{runVerdicts[advice.verdict].says}</strong> {runBecause(advice, format)}
-      </p>
-      {advice.steps.length > 0 && (
-        <ul>
-          {advice.steps.map((step) => (
-            <li key={step.do}>{runStepWords(step, format)}</li>
-          ))}
-        </ul>
-      )}
+      <RunVerdictText advice={advice} className={advice.verdict === "runs" ? undefined : styles["warn"]} />
     </div>
   );
 }
