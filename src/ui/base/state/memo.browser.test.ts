@@ -21,7 +21,7 @@ const rooms = ["first", "shed"] as const;
 const at = (h: number): number => dayOne + h * hour;
 const now = at(400);
 
-/** As tapped then; what is refused changes nothing and is as good a step as any. */
+/** Runs a command at that hour. A refused one writes nothing and gives an empty id. */
 async function run(db: ShopDb, h: number, command: object): Promise<string> {
   const ran = await runCommand(db, { ...command, at: at(h) } as unknown as Command, momentAt(at(h) + 1000));
   return ran.ok ? (ran.entries[0]?.id ?? "") : "";

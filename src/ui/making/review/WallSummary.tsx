@@ -38,7 +38,7 @@ export function WallSummary({ standing: { wall, piece } }: { readonly standing: 
             <dt>Verdict</dt>
             <dd>
               {wallWords[judged.word]}
-              {judged.coatsToAdd > 0 && `; ${moreCoats(judged.coatsToAdd)} of the kind on it`}
+              {judged.coatsToAdd > 0 && `; ${moreCoats(judged.coatsToAdd)} would reach that`}
             </dd>
             {judged.ways !== null && (
               <>
