@@ -27,11 +27,12 @@ const dampTexts = (standing: Standing): Readonly<Record<string, string>> => {
 };
 
 /** What every verdict below "carries" says of itself. */
-const verdictFigures = (judged: JudgedWall) => ({
+const verdictFigures = (judged: JudgedWall, floorMm: number) => ({
   likelyMm: figure(judged.likelyMm, "mm"),
   lowMm: figure(judged.lowMm, "mm"),
   highMm: figure(judged.highMm, "mm"),
   neededMm: figure(judged.neededMm, "mm"),
+  floorMm: figure(floorMm, "mm"),
   pressure: figure(judged.headPressurePa, "Pa"),
   coatsToAdd: figure(judged.coatsToAdd, "count"),
   ...(judged.ways === null ? {} : wayFigures(judged.ways)),
@@ -47,7 +48,7 @@ function ofWall(standing: Standing): readonly Found[] {
         rule: "wall-too-thin",
         variant: judged.word,
         level: judged.word === "marginal" ? "watch" : "hold",
-        figures: verdictFigures(judged),
+        figures: verdictFigures(judged, floorMm),
         texts: dampTexts(standing),
         entries,
         source,
@@ -78,7 +79,7 @@ function ofPlan(standing: Standing): readonly Found[] {
         rule: "wall-too-thin",
         variant: "plan-short",
         level: judged.word === "marginal" ? "note" : "watch",
-        figures: verdictFigures(judged),
+        figures: verdictFigures(judged, wall.floorMm),
         texts: dampTexts(standing),
         entries,
         source,

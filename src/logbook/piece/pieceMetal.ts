@@ -2,7 +2,7 @@ import type { Alloy } from "../../trade/metals/alloy.ts";
 import type { Piece } from "./piece.ts";
 
 /** Metal a piece asks for, casting and gating, kg, by its plan; null where the plan doesn't say. */
-export function metalOf({ plan }: Piece, alloy: Alloy | null): number | null {
+export function metalOf({ plan }: Pick<Piece, "plan">, alloy: Alloy | null): number | null {
   if (plan.metalKg !== undefined && plan.metalKg > 0) return plan.metalKg;
   return plan.metalLitre === undefined || alloy === null
     ? null

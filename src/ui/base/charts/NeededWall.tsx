@@ -1,5 +1,6 @@
 import type { WallStanding } from "../../../logbook/piece/standing.ts";
 import type { Format } from "../format/units.ts";
+import { neededText } from "../format/wallWords.ts";
 import sheet from "../styles/sheet.module.css";
 import styles from "./WallSection.module.css";
 
@@ -29,15 +30,11 @@ export function NeededWall(props: NeededProps) {
         y={16}
         textAnchor={rightOfLine ? "start" : "end"}
       >
-        {neededText({ neededMm, floorMm })} {format.show("mm", neededMm)}
+        {neededText({ neededMm, floorMm }, format)}
       </text>
     </g>
   );
 }
-
-/** Where the head asks for no more than handling and burnout do, the line stands at the least wall. */
-const neededText = ({ neededMm, floorMm }: { neededMm: number; floorMm: number }): string =>
-  neededMm > floorMm ? "this pour needs" : "handling needs";
 
 type RangeProps = {
   readonly wall: Pick<WallStanding, "lowMm" | "highMm">;

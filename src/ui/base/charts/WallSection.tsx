@@ -2,7 +2,8 @@ import { useId } from "react";
 import type { Standing } from "../../../logbook/piece/standing.ts";
 import { useFormat } from "../state/useFormat.ts";
 import type { Format } from "../format/units.ts";
-import { wallRange } from "../format/wallWords.ts";
+import { sentence } from "../format/sentence.ts";
+import { neededText, wallRange } from "../format/wallWords.ts";
 import { NeededWall, WallRange } from "./NeededWall.tsx";
 import { scaleBar } from "./scaleBar.ts";
 import { useWidth } from "./useWidth.ts";
@@ -118,7 +119,8 @@ function wallSummary({ wall }: Standing, bands: readonly WallBand[], format: For
   const said = [
     `Shell in section: ${bands.length === 1 ? "1 coat" : `${bands.length} coats`}, ${wallRange(wall, format)}.`,
   ];
-  if (wall.judged !== null) said.push(`This pour needs ${format.show("mm", wall.judged.neededMm)}.`);
+  const { judged, floorMm } = wall;
+  if (judged !== null) said.push(`${sentence(neededText({ neededMm: judged.neededMm, floorMm }, format))}.`);
   if (outer !== undefined) said.push(`Outer coat ${wetnessWords[outer.wetness]}.`);
   return said.join(" ");
 }

@@ -1,5 +1,6 @@
 import type { CoverAnswer, DryMinimum } from "../../../logbook/piece/standing.ts";
 import { noReadyWords } from "./readyWords.ts";
+import { sentence } from "./sentence.ts";
 import { atTime, soonTime } from "./time.ts";
 
 type Times = Pick<CoverAnswer, "checkAt" | "dryAt" | "by" | "airAt" | "minimum" | "reason">;
@@ -86,5 +87,3 @@ export function coverWhen(
     return reason === "no-readings" ? noReadyWords(reason) : `perhaps dry since ${say(checkAt)}${latest}`;
   return `check from ${say(checkAt)}${latest}`;
 }
-
-const sentence = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);

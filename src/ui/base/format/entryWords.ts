@@ -5,6 +5,7 @@ import { dewaxEntryWords, insideWords } from "./dewaxWords.ts";
 import { drynessWords } from "./drynessWords.ts";
 import type { EntryNames } from "./entryNames.ts";
 import { figureDetail, entryText, type EntryText } from "./entryText.ts";
+import { headText, volumeText } from "./figureText.ts";
 import { meltEntryWords, pourEntryWords, runEntryWords } from "./fireEntryWords.ts";
 import { planWords } from "./planWords.ts";
 import { roomAndRecipeWords, shopEntryWords } from "./shopEntryWords.ts";
@@ -190,13 +191,13 @@ function patternMeasured(body: EntryBodies["pattern-measured"], format: Format):
   return entryText(
     `Pattern measured: ${body.fileName}`,
     body.watertight ? null : "the mesh is open",
-    figureDetail("volume", litre, (known) => format.show("litre", known)),
+    figureDetail("volume", litre, (known) => volumeText(known, format)),
     `area ${format.show("m2", body.areaMm2 / 1e6)}`,
-    figureDetail("head", body.headM, (m) => format.show("m", m)),
+    figureDetail("head", body.headM, (m) => headText(m, format)),
     figureDetail("thinnest", body.thinnestMm, (mm) => format.show("mm", mm)),
     counted(body.vents, "vent"),
     counted(body.drains, "drain"),
-    figureDetail("air trapped", body.trappedMl, (ml) => format.show("litre", ml / 1000)),
+    figureDetail("air trapped", body.trappedMl, (ml) => volumeText(ml / 1000, format)),
   );
 }
 

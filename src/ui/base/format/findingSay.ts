@@ -9,6 +9,7 @@ export type FindingText = { readonly title: string; readonly says: string; reado
 
 /** What words ask of a finding: its figures in the user's units, and its texts. */
 export type Say = {
+  readonly format: Format;
   /** The figure with its unit; "not known" where there is none. */
   readonly show: (name: string) => string;
   readonly isKnown: (name: string) => boolean;
@@ -64,6 +65,7 @@ export function sayOf(
   const list = (name: string): readonly string[] =>
     (texts[name] ?? "").split(", ").filter((one) => one !== "");
   return {
+    format,
     show,
     isKnown: (name) => valueOf(name) !== null,
     has: (name) => name in figures,

@@ -2,11 +2,12 @@ import type { LeftOut } from "../../../logbook/log/leftOut.ts";
 import { fieldWords } from "./fieldWords.ts";
 import type { Format } from "./units.ts";
 import { dateFormat } from "./formatters.ts";
+import { sentence } from "./sentence.ts";
 
 /** A number the sums leave out, with what they take and what to do. */
 export function leftOutWords({ at, key, value, low, high }: LeftOut, format: Format): string {
   const { name, quantity } = fieldWords(key);
   const day = dateFormat(format.locale, { day: "numeric", month: "long" }).format(at);
   const show = (figure: number): string => format.show(quantity, figure);
-  return `${name.charAt(0).toUpperCase()}${name.slice(1)} ${show(value)} on ${day} is outside what the sums take (${show(low)} to ${show(high)}). It is left out. Correct or delete it.`;
+  return `${sentence(name)} ${show(value)} on ${day} is outside what the sums take (${show(low)} to ${show(high)}). It is left out. Correct or delete it.`;
 }

@@ -2,6 +2,7 @@ import type { PlanChanges, WallPart } from "../../../logbook/entries/pieceBodies
 import { geometryClasses } from "../../../trade/geometryClasses.ts";
 import { patternMaterials } from "../../../trade/patternMaterials.ts";
 import type { EntryNames } from "./entryNames.ts";
+import { headText, volumeText } from "./figureText.ts";
 import type { Format, Quantity } from "./units.ts";
 
 /** "flat 120 mm × 200 mm", "round 80 mm". */
@@ -30,8 +31,8 @@ export function planWords(
     ...say("pattern of", plan.material, (material) => inSentence(patternMaterials[material].label)),
     ...say("alloy", plan.alloyId, alloy),
     ...sized("metal", "kg", plan.metalKg),
-    ...sized("metal", "litre", plan.metalLitre),
-    ...sized("head", "m", plan.headM),
+    ...say("metal", plan.metalLitre, (litre) => volumeText(litre, format)),
+    ...say("head", plan.headM, (m) => headText(m, format)),
     ...say("wall part", plan.part, (part) => partWords(part, format)),
     ...say("support", plan.support, (support) => supportWords(support, format)),
     ...say("core", plan.core, (core) => coreWords(core, format)),
@@ -61,7 +62,7 @@ function supportWords(support: NonNullable<PlanChanges["support"]>, format: Form
 /** "1.2 L, 6 pins, mouth 40 mm". */
 function coreWords({ litre, pins, mouthMm }: NonNullable<PlanChanges["core"]>, format: Format): string {
   const said = [
-    format.show("litre", litre),
+    volumeText(litre, format),
     ...(pins === undefined ? [] : [pins === 1 ? "1 pin" : `${pins} pins`]),
     ...(mouthMm === undefined ? [] : [`mouth ${format.show("mm", mouthMm)}`]),
   ];

@@ -1,4 +1,6 @@
 import type { Say, WordsOf } from "./findingSay.ts";
+import { sentence } from "./sentence.ts";
+import { neededText } from "./wallWords.ts";
 import { noSingleWay, wayWords } from "./wallWayWords.ts";
 
 const halved = (say: Say): string =>
@@ -8,8 +10,10 @@ const halved = (say: Say): string =>
 
 /** What is likely there, and the range to allow for. */
 const range = (say: Say): string => `${say.show("likelyMm")} (${say.show("lowMm")} to ${say.show("highMm")})`;
-const wall = (say: Say): string =>
-  `The shell is ${range(say)}. This pour needs ${say.show("neededMm")}.${halved(say)}`;
+/** A wall that falls short of its pour is short of what the pour asks, or of what handling asks beyond that. */
+const needs = (say: Say): string =>
+  sentence(neededText({ neededMm: say.value("neededMm"), floorMm: say.value("floorMm") }, say.format));
+const wall = (say: Say): string => `The shell is ${range(say)}. ${needs(say)}.${halved(say)}`;
 const measure = "Measure the real thickness with a caliper on a broken edge of the cup or sprue, and log it.";
 /** The ways that would each be enough, the first as it stands, the others after an "Or". */
 const add = (say: Say): string => {
@@ -40,7 +44,7 @@ export const thinWallWords: WordsOf<"wall-too-thin"> = {
   }),
   "plan-short": (say) => ({
     title: "Your recipe gives too thin a shell",
-    says: `Your recipe gives ${range(say)}. This pour needs ${say.show("neededMm")}.${halved(say)}`,
+    says: `Your recipe gives ${range(say)}. ${needs(say)}.${halved(say)}`,
     remedy: add(say),
   }),
   "plan-below-floor": (say) => ({

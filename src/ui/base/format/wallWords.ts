@@ -25,6 +25,15 @@ export function wallRange(
   return `${show(likelyMm)} (${show(lowMm)} to ${show(highMm)})`;
 }
 
+/**
+ * "this pour needs 6.2 mm"; where the head asks for no more than handling and burnout do, "handling needs 4.5 mm".
+ * The one wording of drawing, page, finding and sheet.
+ */
+export const neededText = (
+  { neededMm, floorMm }: { readonly neededMm: number; readonly floorMm: number },
+  format: Format,
+): string => `${neededMm > floorMm ? "this pour" : "handling"} needs ${format.show("mm", neededMm)}`;
+
 /** "1 more coat", "3 more coats". */
 export const moreCoats = (count: number): string => (count === 1 ? "1 more coat" : `${count} more coats`);
 

@@ -11,7 +11,8 @@ import { LinkButton } from "../../base/parts/LinkButton.tsx";
 import { Page } from "../../base/parts/Page.tsx";
 import sheet from "../../base/styles/sheet.module.css";
 import css from "./FinalDry.module.css";
-import { leastWords, placeWords, fireReasonWords, sentence, usualWords } from "./finalDryWords.ts";
+import { leastWords, placeWords, fireReasonWords, usualWords } from "./finalDryWords.ts";
+import { sentence } from "../../base/format/sentence.ts";
 import { PlacesChart } from "./PlacesChart.tsx";
 
 /** The last drying of a shell: its water, its slowest place and the least wait, with what sets it. */

@@ -4,7 +4,8 @@ import { paths } from "../../base/state/paths.ts";
 import { useFormat } from "../../base/state/useFormat.ts";
 import sheet from "../../base/styles/sheet.module.css";
 import review from "../review/ReviewPage.module.css";
-import { leastWords, placeWords, fireReasonWords, sentence } from "./finalDryWords.ts";
+import { leastWords, placeWords, fireReasonWords } from "./finalDryWords.ts";
+import { sentence } from "../../base/format/sentence.ts";
 
 /** The last drying as a section of the review. */
 export function FinalDrySummary({

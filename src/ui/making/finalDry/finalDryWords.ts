@@ -1,3 +1,4 @@
+import { sentence } from "../../base/format/sentence.ts";
 import type { FinalDry, FireAnswer } from "../../../logbook/piece/standing.ts";
 import { geometryClasses, type GeometryClass } from "../../../trade/geometryClasses.ts";
 import { practice } from "../../../trade/practice.ts";
@@ -67,5 +68,3 @@ export function usualWords({ practice: hung }: FinalDry, format: Format): string
   if (meanRh === null) return `${usual} No room reading, so the shorter counts.`;
   return `${usual} Here the mean is ${format.show("percent", meanRh)}: ${format.show("h", hours)} count.`;
 }
-
-export const sentence = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);

@@ -2,7 +2,7 @@ import { RemakeKey } from "../../shop/settings/RemakeKey.tsx";
 import type { SetAside } from "../../../storage/streams.ts";
 import { mostUnreadNamed, unreadLineWords } from "../../base/format/faultWords.ts";
 import { Card } from "../../base/parts/Card.tsx";
-import { sentence } from "../finalDry/finalDryWords.ts";
+import { sentence } from "../../base/format/sentence.ts";
 
 /** What of this piece's log and summary can't be read; nothing where all can. */
 export function UnreadNote({

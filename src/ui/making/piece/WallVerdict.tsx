@@ -3,7 +3,13 @@ import type { Standing } from "../../../logbook/piece/standing.ts";
 import { WallWayList } from "./WallWayList.tsx";
 import { paths } from "../../base/state/paths.ts";
 import { useFormat } from "../../base/state/useFormat.ts";
-import { moreCoats, wallMissingWords, wallRange, wallWords } from "../../base/format/wallWords.ts";
+import {
+  moreCoats,
+  neededText,
+  wallMissingWords,
+  wallRange,
+  wallWords,
+} from "../../base/format/wallWords.ts";
 
 /** The shell against its pour in a sentence; what is missing when it can't be judged. */
 export function WallVerdict({ standing }: { readonly standing: Standing }) {
@@ -25,7 +31,7 @@ export function WallVerdict({ standing }: { readonly standing: Standing }) {
       <p>
         <strong>{wallWords[word]}. </strong>
         {planned === null ? "The shell is " : "With the coats to come the shell will be "}
-        {wallRange(whole, format)}; this pour needs {format.show("mm", neededMm)}.
+        {wallRange(whole, format)}; {neededText({ neededMm, floorMm: wall.floorMm }, format)}.
         {coatsToAdd > 0 && ` ${moreCoats(coatsToAdd)} would reach that.`}
         {loadShare < 1 &&
           ` Its strength counts at ${format.show("percent", loadShare)}, for a damp coat or a short firing.`}{" "}

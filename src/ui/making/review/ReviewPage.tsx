@@ -1,8 +1,9 @@
 import { Link, useParams } from "wouter";
 import { reviewFindingsFor, reviewVerdict } from "../../../rules/all.ts";
-import { alloyName } from "../../../logbook/shop/ownAlloy.ts";
+import { alloyName, ownAlloy } from "../../../logbook/shop/ownAlloy.ts";
 import { usePiece, type RackItem } from "../../base/state/live.ts";
 import { paths } from "../../base/state/paths.ts";
+import { headText, pieceMetalText } from "../../base/format/figureText.ts";
 import { useFormat } from "../../base/state/useFormat.ts";
 import { WallSection } from "../../base/charts/WallSection.tsx";
 import { FinalDrySummary } from "../finalDry/FinalDrySummary.tsx";
@@ -82,16 +83,10 @@ function Facts({ item: { standing } }: { readonly item: RackItem }) {
   const format = useFormat();
   const { piece, recipe, room, now, shop } = standing;
   const { plan } = piece;
-  const metal =
-    plan.metalKg !== undefined
-      ? format.show("kg", plan.metalKg)
-      : plan.metalLitre !== undefined
-        ? format.show("litre", plan.metalLitre)
-        : null;
   const facts = [
     plan.alloyId === undefined ? "alloy not known" : alloyName(plan.alloyId, shop),
-    metal,
-    plan.headM === undefined ? "head not known" : `head ${format.show("mm", plan.headM * 1000)}`,
+    pieceMetalText(piece, plan.alloyId === undefined ? null : ownAlloy(plan.alloyId, shop), format),
+    plan.headM === undefined ? "head not known" : `head ${headText(plan.headM, format)}`,
     recipe === null ? "no recipe" : `recipe ${recipe.name}`,
     room === null ? null : `in ${room.name}`,
   ];

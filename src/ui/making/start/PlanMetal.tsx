@@ -3,6 +3,7 @@ import { alloyChoices, ownAlloy } from "../../../logbook/shop/ownAlloy.ts";
 import type { Alloy } from "../../../trade/metals/alloy.ts";
 import { patternMaterials } from "../../../trade/patternMaterials.ts";
 import { useFigures } from "../../base/state/live.ts";
+import { volumeText } from "../../base/format/figureText.ts";
 import { useFormat } from "../../base/state/useFormat.ts";
 import { Card } from "../../base/parts/Card.tsx";
 import { NumberOf, PickOf, SelectOf } from "../../base/forms/BoundFields.tsx";
@@ -78,7 +79,7 @@ function MetalOtherWay({
   if (draft.metalBy === "mass" && draft.metalKg !== null)
     return (
       <p>
-        That is about {format.show("litre", (draft.metalKg / alloy.solidKgM3.value) * 1000)} of {alloy.name}.
+        That is about {volumeText((draft.metalKg / alloy.solidKgM3.value) * 1000, format)} of {alloy.name}.
       </p>
     );
   return null;

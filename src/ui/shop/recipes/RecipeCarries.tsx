@@ -1,6 +1,7 @@
 import { recipeCarries } from "../../../logbook/piece/recipeCarries.ts";
 import { builtInShop } from "../../../logbook/piece/builtIns.ts";
 import { useFigures } from "../../base/state/live.ts";
+import { headText } from "../../base/format/figureText.ts";
 import { useFormat } from "../../base/state/useFormat.ts";
 
 type Asked = Parameters<typeof recipeCarries>[0];
@@ -23,7 +24,7 @@ export function RecipeCarries({
   if (carried === null) return null;
   return (
     <p>
-      Under {format.show("m", carried.headM)} of silicon bronze it carries a square flat up to{" "}
+      Under {headText(carried.headM, format)} of silicon bronze it carries a square flat up to{" "}
       {format.show("mm", carried.flatMm)}, a tube up to {format.show("mm", carried.tubeMm)} across.
     </p>
   );
