@@ -7,8 +7,9 @@ import { strengthOverLoad } from "../../../physics/shell/wall.ts";
 import { findingsFor } from "../../../rules/all.ts";
 import { WallSection } from "../../base/charts/WallSection.tsx";
 import { findingText } from "../../base/format/findingWords.ts";
+import { sentence } from "../../base/format/sentence.ts";
 import { makeFormat } from "../../base/format/units.ts";
-import { moreCoats, wallRange, wallWords } from "../../base/format/wallWords.ts";
+import { moreCoats, neededText, wallRange, wallWords } from "../../base/format/wallWords.ts";
 import { shopLocale } from "../../base/state/locale.ts";
 import { ShopProvider } from "../../base/state/shop.tsx";
 import { WallSummary } from "../review/WallSummary.tsx";
@@ -47,6 +48,7 @@ test("drawing, piece page, review and finding say one thing of random pieces", a
   const { shop } = freshDesk();
   const format = makeFormat("metric", shopLocale());
   const words = new Set<string>();
+  const asked = new Set<string>();
   await fc.assert(
     fc.asyncProperty(anyPiece, async (piece) => {
       const standing = piece.standing(119);
@@ -54,6 +56,8 @@ test("drawing, piece page, review and finding say one thing of random pieces", a
       if (judged === null) throw new Error("a piece with every figure was not judged");
       words.add(judged.word);
       const needed = format.show("mm", judged.neededMm);
+      const needs = neededText({ neededMm: judged.neededMm, floorMm: standing.wall.floorMm }, format);
+      asked.add(needs.split(" needs ")[0] ?? "");
       const range = wallRange(judged, format);
       const { container } = render(
         <ShopProvider shop={shop}>
@@ -64,12 +68,10 @@ test("drawing, piece page, review and finding say one thing of random pieces", a
       );
       await expect.poll(() => container.querySelector("svg[role=img]")).not.toBeNull();
       const drawing = container.querySelector("svg[role=img]")?.getAttribute("aria-label") ?? "";
-      expect(drawing).toContain(`${range}. This pour needs ${needed}.`);
+      expect(drawing).toContain(`${range}. ${sentence(needs)}.`);
       const text = container.textContent.replaceAll(/\s+/g, " ");
       const plain = (said: string): string => said.replaceAll(/\s+/g, " ");
-      expect(text).toContain(
-        plain(`${wallWords[judged.word]}. The shell is ${range}; this pour needs ${needed}.`),
-      );
+      expect(text).toContain(plain(`${wallWords[judged.word]}. The shell is ${range}; ${needs}.`));
       const review = container.querySelector("section")?.textContent.replaceAll(/\s+/g, " ") ?? "";
       expect(review).toContain(plain(`Needed${needed}`));
       expect(review).toContain(plain(`Verdict${wallWords[judged.word]}`));
@@ -82,7 +84,7 @@ test("drawing, piece page, review and finding say one thing of random pieces", a
         expect(found).toHaveLength(1);
         const { title, says } = findingText(found[0]!, format);
         expect(title).toBe(titles[judged.word]);
-        expect(says).toContain(`The shell is ${range}. This pour needs ${needed}.`);
+        expect(says).toContain(`The shell is ${range}. ${sentence(needs)}.`);
       }
       cleanup();
     }),
@@ -90,5 +92,6 @@ test("drawing, piece page, review and finding say one thing of random pieces", a
   );
   // Else the four words were not all put to the test.
   expect([...words].sort()).toEqual(["carries", "fails", "marginal", "thin"]);
+  expect([...asked].sort()).toEqual(["handling", "this pour"]);
   await clearDesks();
 }, 120_000);
