@@ -84,10 +84,10 @@ export function showAt(
   at: { readonly route: string; readonly screen: ComponentType },
 ) {
   const places = [path];
-  const hook = memoryPlace(places);
+  const { hook, searchHook } = memoryPlace(places);
   render(
     <ShopProvider shop={shop}>
-      <Router hook={hook}>
+      <Router hook={hook} searchHook={searchHook}>
         <Route path={at.route} component={at.screen as never} />
       </Router>
     </ShopProvider>,
@@ -106,7 +106,12 @@ function memoryPlace(places: string[]) {
     places.push(path);
     for (const listener of listeners) listener();
   };
-  return (): [string, typeof goTo] => [useSyncExternalStore(listen, () => places.at(-1) ?? "/"), goTo];
+  const usePart = (part: 0 | 1): string =>
+    useSyncExternalStore(listen, () => (places.at(-1) ?? "/").split("?")[part] ?? "");
+  return {
+    hook: (): [string, typeof goTo] => [usePart(0), goTo],
+    searchHook: (): string => usePart(1),
+  };
 }
 
 /**

@@ -11,9 +11,10 @@ import { readPlan, type PlanForm } from "./planForm.ts";
 /** The shell against the pour by what the form holds now, not yet saved; nothing while a figure is missing or wrong. */
 export function PlanVerdict({ form, standing }: { readonly form: PlanForm; readonly standing: Standing }) {
   const format = useFormat();
-  const recipes = useRecipes() ?? [];
+  const recipes = useRecipes();
   const read = readPlan(form.draft, format);
-  if (!read.ok) return null;
+  // Without its recipe the shell would be held against another wall for a moment.
+  if (!read.ok || recipes === undefined) return null;
   const given = Object.entries(read.value.plan).filter(([, value]) => value !== null);
   const plan = withoutEmpty(Object.fromEntries(given)) as PiecePlan;
   const recipe = recipes.find(({ id }) => id === plan.recipeId) ?? null;

@@ -1,5 +1,4 @@
 import { Link, useParams } from "wouter";
-import { builtInShop } from "../../../logbook/piece/builtIns.ts";
 import { useFigures, useRecipes } from "../../base/state/live.ts";
 import { paths } from "../../base/state/paths.ts";
 import { Empty } from "../../base/parts/Empty.tsx";
@@ -40,13 +39,20 @@ export function PatternPage() {
 }
 
 function Opened({ door }: { readonly door: PatternController }) {
-  const shop = useFigures() ?? builtInShop;
-  const recipes = useRecipes() ?? [];
+  const shop = useFigures();
+  const recipes = useRecipes();
   const { study, trouble } = door;
+  const title = study.name === "" ? "Pattern" : study.name;
+  if (shop === undefined || recipes === undefined)
+    return (
+      <Page title={title} back={paths.patterns}>
+        {null}
+      </Page>
+    );
   const recipe = recipes.find(({ id }) => id === study.recipeId) ?? null;
   const need = needsOf(study, { shop, recipe })[0] ?? null;
   return (
-    <Page title={study.name === "" ? "Pattern" : study.name} back={paths.patterns}>
+    <Page title={title} back={paths.patterns}>
       {trouble !== null && trouble.why !== "aborted" && (
         <p role="alert" className={`${sheet["refused"]} ${sheet["held"]} ${css["refused"]}`}>
           {notAnsweredWords(trouble)}

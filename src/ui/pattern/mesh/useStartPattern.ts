@@ -1,5 +1,4 @@
 import type { PatternMeasured, PiecePlan } from "../../../logbook/entries/pieceBodies.ts";
-import { builtInShop } from "../../../logbook/piece/builtIns.ts";
 import { useFigures, usePattern, useRecipes } from "../../base/state/live.ts";
 import { measuredOf, planOfStudy } from "./planOfStudy.ts";
 import { readStudy } from "./readStudy.ts";
@@ -17,10 +16,12 @@ export function useStartPattern(
   recipeId: string | null,
 ): StartPattern | null | undefined {
   const row = usePattern(patternId ?? "");
-  const shop = useFigures() ?? builtInShop;
-  const recipe = (useRecipes() ?? []).find(({ id }) => id === recipeId) ?? null;
+  const shop = useFigures();
+  const recipes = useRecipes();
   if (patternId === null) return null;
-  if (row === undefined) return undefined;
+  // A plan begun with starting figures in place of the shop's own would keep them.
+  if (row === undefined || shop === undefined || recipes === undefined) return undefined;
+  const recipe = recipes.find(({ id }) => id === recipeId) ?? null;
   const study = row === null ? null : readStudy(row.kept);
   // A live read keeps its last row for a moment when the question changes.
   if (study === null || study.id !== patternId) return row === null || study === null ? null : undefined;

@@ -1,5 +1,4 @@
 import { recipeCarries } from "../../../logbook/piece/recipeCarries.ts";
-import { builtInShop } from "../../../logbook/piece/builtIns.ts";
 import { useFigures } from "../../base/state/live.ts";
 import { headText } from "../../base/format/figureText.ts";
 import { useFormat } from "../../base/state/useFormat.ts";
@@ -18,8 +17,8 @@ export function RecipeCarries({
   };
 }) {
   const format = useFormat();
-  const shop = useFigures() ?? builtInShop;
-  if (morMPa === null || safetyFactor === null) return null;
+  const shop = useFigures();
+  if (shop === undefined || morMPa === null || safetyFactor === null) return null;
   const carried = recipeCarries({ id, coats, morMPa, safetyFactor }, shop);
   if (carried === null) return null;
   return (
