@@ -3,7 +3,7 @@ import type { CoatPickup } from "../physics/slurry/stock.ts";
 import type { CoatKind } from "./coats.ts";
 
 /** What a drained coat keeps, by kind, until the shop has weighed its own. */
-export type Pickup = CoatPickup & { readonly basis: Basis; readonly source: string };
+export type Pickup = Omit<CoatPickup, "buildMm"> & { readonly basis: Basis; readonly source: string };
 
 const source =
   "common practice and derived, no source; about a fifth on the lean side; replace by own weighings";
@@ -12,10 +12,10 @@ const source =
 export const pickupGCm3 = 1.68;
 
 export const pickups: Readonly<Record<CoatKind, Pickup>> = {
-  prime: { slurryKgM2: 0.42, stuccoKgM2: 0.4, buildMm: 0.4, basis: "practice", source },
-  intermediate: { slurryKgM2: 0.6, stuccoKgM2: 0.85, buildMm: 0.75, basis: "practice", source },
-  backup: { slurryKgM2: 0.75, stuccoKgM2: 1.25, buildMm: 1.05, basis: "practice", source },
-  seal: { slurryKgM2: 0.5, stuccoKgM2: 0, buildMm: 0.2, basis: "practice", source },
+  prime: { slurryKgM2: 0.42, stuccoKgM2: 0.4, basis: "practice", source },
+  intermediate: { slurryKgM2: 0.6, stuccoKgM2: 0.85, basis: "practice", source },
+  backup: { slurryKgM2: 0.75, stuccoKgM2: 1.25, basis: "practice", source },
+  seal: { slurryKgM2: 0.5, stuccoKgM2: 0, basis: "practice", source },
 };
 
 /** Shares lost on the way: drips and the bucket's wall; sand that misses. */

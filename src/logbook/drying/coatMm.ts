@@ -1,5 +1,6 @@
 import { coatWaterOf } from "../../trade/coatWater.ts";
 import type { CoatKind } from "../../trade/coats.ts";
+import { startingRecipeOf } from "../../trade/startingRecipes.ts";
 import { sealMm, stuccoOf } from "../../trade/stuccos.ts";
 import { ranges, within } from "../entries/ranges.ts";
 import type { OwnByKind } from "../shop/shopThings.ts";
@@ -11,6 +12,12 @@ type LaidCoat = { readonly kind: CoatKind; readonly stuccoId: string | null };
 export function tableMm({ stuccoId }: LaidCoat): number {
   const stucco = stuccoId === null ? null : stuccoOf(stuccoId);
   return stucco?.mmPerCoat.value ?? sealMm.value;
+}
+
+/** Wall a coat of a kind is taken to give before any was read, mm: as in the general starting recipe. */
+export function startingMm(kind: CoatKind): number {
+  const coat = startingRecipeOf("start-general")?.coats.find((one) => one.kind === kind);
+  return tableMm(coat ?? { kind, stuccoId: null });
 }
 
 /** Wall a coat gives, mm: the shop's own figure for its kind where it has one, else by the table of stuccos. */

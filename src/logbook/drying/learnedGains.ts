@@ -1,8 +1,7 @@
 import type { CoatWeighing, LearnedCoat, LearnedMm } from "../../physics/evidence/learnedBuild.ts";
 import { learnCoatGains, learnCoatMm } from "../../physics/evidence/learnedBuild.ts";
 import type { CoatKind } from "../../trade/coats.ts";
-import { pickups } from "../../trade/pickup.ts";
-import { tableMm } from "./coatMm.ts";
+import { startingMm, tableMm } from "./coatMm.ts";
 import { spanOf } from "./coatDrying.ts";
 import { chainOf } from "./coatWeights.ts";
 import type { Coat, Piece } from "../piece/piece.ts";
@@ -71,7 +70,7 @@ export function learnGains(weighings: readonly CoatWeighing[], reads: readonly W
     learnedKinds.map((kind) => {
       const count = reads.reduce((sum, { coats }) => sum + (coats[kind] ?? 0), 0);
       const total = reads.reduce((sum, { tableMm: table }) => sum + (table[kind] ?? 0), 0);
-      const mm = count > 0 ? total / count : pickups[kind].buildMm;
+      const mm = count > 0 ? total / count : startingMm(kind);
       return [kind, { mm, sdMm: mm * tableSdShare }];
     }),
   );

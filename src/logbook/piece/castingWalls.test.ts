@@ -8,7 +8,7 @@ import { startingRecipeOf } from "../../trade/startingRecipes.ts";
 import { wallFigures } from "../../trade/wallFigures.ts";
 import { builtInShop } from "./builtIns.ts";
 import { coreStanding } from "./coreStanding.ts";
-import { wallOf } from "./recipeWall.ts";
+import { recipeWall } from "./recipeWall.ts";
 import { floorMmOf, wallLimitsOf, wallStrength } from "./wallBasis.ts";
 
 type Row = (typeof truth.rows)[number];
@@ -41,7 +41,7 @@ const judge = (row: Row, wallMm: number, floorMm: number, support?: WallSupport)
 
 describe.each(truth.rows)("$name", (row) => {
   const recipe = startingRecipeOf(row.recipeId);
-  const shellMm = wallOf(recipe?.coats ?? [])?.mm ?? NaN;
+  const shellMm = recipeWall(recipe?.coats ?? [], {})?.mm ?? NaN;
   const [low = NaN, high = NaN] = row.practiceMm;
 
   test("the recipe's shell is what practice builds, or a note says why not", () => {

@@ -7,6 +7,7 @@ import { builtInRecipe, builtInShop } from "./builtIns.ts";
 import type { Shop } from "./piece.ts";
 import type { WallStanding } from "./standing.ts";
 import type { TestLog } from "../../../tests/logs/testLog.ts";
+import { givenPiece, knownPlan } from "../../../tests/givenPiece.ts";
 import { monday, steadyAir, testLog, testShop } from "../../../tests/logs/testLog.ts";
 
 const at = (hours: number): number => monday + hours * hourMs;
@@ -276,3 +277,20 @@ describe("half the strength", () => {
     expect(judgedOf(mended).loadShare).toBe(1);
   });
 });
+
+test.each([0.6, 1.1, 2.4])(
+  "read as %s mm at three coats, the wall said to come is the wall once the coats are on",
+  (wallMm) => {
+    const piece = givenPiece({ ...knownPlan, ...plan });
+    piece.air(0.5);
+    piece.coats([1, 6, 12]);
+    piece.log(18, "wall-measured", { wallMm });
+    const { planned, basis } = piece.standing(18).wall;
+    piece.coats([24, 36, 48, 60, 72, 84]);
+    const { wall } = piece.standing(85);
+    expect(basis).toBe("measured");
+    expect(planned?.likelyMm).toBe(wall.likelyMm);
+    expect(planned?.judged?.lowMm).toBeCloseTo(wall.lowMm, 9);
+    expect(planned?.judged?.highMm).toBeCloseTo(wall.highMm, 9);
+  },
+);

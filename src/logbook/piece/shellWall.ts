@@ -26,17 +26,20 @@ type From = {
 
 /** The wall a piece has, by table or caliper, and the one its recipe will give, each against its head of metal. */
 export function wallStanding({ piece, recipe, shop, drying, next }: From): WallStanding {
-  const { perCoatMm, basis, factor, spread } = coatsMm(piece, shop);
+  const { perCoatMm, basis, later, spreadOf } = coatsMm(piece, shop);
   const reachedMm = Math.min(
     thickestMm,
     perCoatMm.reduce((sum, mm) => sum + mm, 0),
   );
+  const plannedMm = plannedWallMm({ piece, recipe, shop, next }, { reachedMm, later });
+  // One spread, that of the shell as it will be poured: what it needs must not differ between the coats on and those to come.
+  const spread = spreadOf(plannedMm ?? reachedMm);
   const { load, missing } = loadOf(piece, shop);
   const likelyMm = toTenth(reachedMm);
   const strength = wallStrength(recipe, shop);
   const share = loadShare({ piece, drying, wallBasis: basis });
   const morMPa = strength.morMPa * share;
-  const coatMm = backupMm(recipe, shop) * Math.min(learntRange.high, Math.max(learntRange.low, factor));
+  const coatMm = backupMm(recipe, shop) * later;
   const judge = (wallMm: number): JudgedWall | null => {
     if (load === null) return null;
     const { headM, ...press } = load;
@@ -60,7 +63,6 @@ export function wallStanding({ piece, recipe, shop, drying, next }: From): WallS
       loadShare: share,
     };
   };
-  const plannedMm = plannedWallMm({ piece, recipe, shop, next }, reachedMm);
   const isBare = piece.coats.length === 0;
   return {
     reachedMm,
@@ -86,12 +88,12 @@ export function pourLoad(piece: Piece, shop: Shop): (WallPress & { readonly wall
 /** The wall once the recipe is through, mm; null where no coat of one is to come. */
 function plannedWallMm(
   { piece, recipe, shop, next }: Omit<From, "drying">,
-  reachedMm: number,
+  { reachedMm, later }: { readonly reachedMm: number; readonly later: number },
 ): number | null {
   if (recipe === null || next === null) return null;
   const skipped = new Set(piece.skipped.map(({ step }) => step));
   const left = recipe.coats.filter((_, step) => step >= next.step && !skipped.has(step));
-  const mm = left.reduce((sum, coat) => sum + coatBuildMm(coat, shop.buildMm), reachedMm);
+  const mm = left.reduce((sum, coat) => sum + later * coatBuildMm(coat, shop.buildMm), reachedMm);
   return Math.min(thickestMm, mm);
 }
 
@@ -105,24 +107,26 @@ function coatsMm(
 ): {
   readonly perCoatMm: readonly number[];
   readonly basis: WallStanding["basis"];
-  readonly factor: number;
-  /** The wall is known to × or ÷ this. */
-  readonly spread: number;
+  /** What a coat put on from now on gives, as a factor on the table. */
+  readonly later: number;
+  /** A wall of so many mm, the coats read and those after them, is known to × or ÷ this. */
+  readonly spreadOf: (wholeMm: number) => number;
 } {
   const table = coats.map((coat) => coatBuildMm(coat, buildMm));
   const read = wall.findLast(({ wallMm, coats: count }) => count > 0 && within(ranges.wallMm, wallMm));
   const then = table.slice(0, read?.coats ?? 0).reduce((sum, mm) => sum + mm, 0);
   const byTable = wallFigures.tableSpread.value;
   if (read === undefined || then === 0)
-    return { perCoatMm: table, basis: "table", factor: 1, spread: byTable };
+    return { perCoatMm: table, basis: "table", later: 1, spreadOf: () => byTable };
   const factor = read.wallMm / then;
   const later = Math.min(learntRange.high, Math.max(learntRange.low, factor));
   const perCoatMm = table.map((mm, i) => mm * (i < read.coats ? factor : later));
-  const wholeMm = perCoatMm.reduce((sum, mm) => sum + mm, 0);
   // The part that was read is known by caliper, what went on later by the table still.
-  const measured = Math.min(1, read.wallMm / wholeMm);
-  const spread = wallFigures.caliperSpread.value ** measured * byTable ** (1 - measured);
-  return { perCoatMm, basis: "measured", factor, spread };
+  const spreadOf = (wholeMm: number): number => {
+    const measured = Math.min(1, read.wallMm / wholeMm);
+    return wallFigures.caliperSpread.value ** measured * byTable ** (1 - measured);
+  };
+  return { perCoatMm, basis: "measured", later, spreadOf };
 }
 
 type Load = {

@@ -1,6 +1,7 @@
+import { pickupOf } from "../../../logbook/bucket/dippedOut.ts";
+import { coatMm } from "../../../logbook/drying/coatMm.ts";
 import type { Recipe, Shop } from "../../../logbook/piece/piece.ts";
-import { pieceMaterial, type CoatPickup } from "../../../physics/slurry/stock.ts";
-import type { CoatKind } from "../../../trade/coats.ts";
+import { pieceMaterial } from "../../../physics/slurry/stock.ts";
 import { materialLoss, pickups } from "../../../trade/pickup.ts";
 import { useFormat } from "../../base/state/useFormat.ts";
 import { Reckoned, Rows } from "../../base/parts/Reckoned.tsx";
@@ -30,7 +31,10 @@ export function ShellCard({
   if (!(areaM2 > 0 && areaM2 <= 1000)) return null;
   const takes = pieceMaterial({
     areaM2,
-    coats: recipe.coats.map(({ kind }) => pickupOf(kind, shop)),
+    coats: recipe.coats.map((coat) => ({
+      ...pickupOf(coat.kind, { shop, gains: new Map(), densityGCm3: null }),
+      buildMm: coatMm(coat, shop.buildMm),
+    })),
     slurryLoss: materialLoss.slurry.value,
     stuccoLoss: materialLoss.stucco.value,
     grows: true,
@@ -55,12 +59,4 @@ export function ShellCard({
       />
     </Card>
   );
-}
-
-function pickupOf(kind: CoatKind, { slurryKgM2, stuccoKgM2, buildMm }: Shop): CoatPickup {
-  return {
-    slurryKgM2: slurryKgM2[kind] ?? pickups[kind].slurryKgM2,
-    stuccoKgM2: stuccoKgM2[kind] ?? pickups[kind].stuccoKgM2,
-    buildMm: buildMm[kind] ?? pickups[kind].buildMm,
-  };
 }

@@ -3,6 +3,7 @@ import { shopStream, type EntryBodies } from "../../../logbook/entries/entry.ts"
 import type { Shop } from "../../../logbook/piece/piece.ts";
 import type { Learned } from "../../../storage/learning.ts";
 import { coatWaterOf } from "../../../trade/coatWater.ts";
+import { startingMm } from "../../../logbook/drying/coatMm.ts";
 import { pickups } from "../../../trade/pickup.ts";
 import type { CoatKind } from "../../../trade/coats.ts";
 import { useShop } from "../../base/state/shop.tsx";
@@ -156,7 +157,7 @@ function rowsOf({ weighings, reads }: Learned, figures: Shop): readonly Row[] {
     const ofBuild: Row = {
       name: "buildMm",
       kind,
-      start: startMm[kind]?.mm ?? pickups[kind].buildMm,
+      start: startMm[kind]?.mm ?? startingMm(kind),
       learned: build && build.readings > 0 ? { value: build.mm, sd: build.sdMm, from: build.readings } : null,
       own: figures.buildMm[kind] ?? null,
     };

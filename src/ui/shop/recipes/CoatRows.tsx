@@ -8,7 +8,8 @@ import type { FieldErrors } from "../../base/forms/formFields.ts";
 import { Button } from "../../base/parts/Button.tsx";
 import { coatKinds } from "../../base/format/coatKinds.ts";
 import { coatAdded, coatFields, coatMoved, coatRemoved, type CoatDraft } from "./recipeForm.ts";
-import { coatMm } from "../../../logbook/piece/recipeWall.ts";
+import { recipeCoatMm } from "../../../logbook/piece/recipeWall.ts";
+import { useFigures } from "../../base/state/live.ts";
 import sheet from "../../base/styles/sheet.module.css";
 import { NumberOf, SelectOf } from "../../base/forms/BoundFields.tsx";
 import css from "./CoatRows.module.css";
@@ -101,7 +102,8 @@ export function CoatRows({
 
 function CoatHead({ coat, number }: { readonly coat: CoatDraft; readonly number: number }) {
   const format = useFormat();
-  const builds = coatMm(coat);
+  const figures = useFigures();
+  const builds = figures === undefined ? null : recipeCoatMm(coat, figures.buildMm);
   const dry =
     coat.targetDryness === null ? "dryness not set" : `dry at ${format.show("percent", coat.targetDryness)}`;
   return (
@@ -110,7 +112,9 @@ function CoatHead({ coat, number }: { readonly coat: CoatDraft; readonly number:
       <span className={css["words"]}>
         {coatWords(coat)}
         <small>
-          {builds === null ? "wall not known" : `${format.show("mm", builds.mm)} of wall`}, {dry}
+          {figures !== undefined &&
+            (builds === null ? "shell not known, " : `${format.show("mm", builds)} of shell, `)}
+          {dry}
           {typeof coat.leastDryH === "number" && `, at least ${format.show("h", coat.leastDryH)}`}
         </small>
       </span>

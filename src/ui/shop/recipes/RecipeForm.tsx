@@ -16,7 +16,8 @@ import { polymerStrength } from "../../../trade/shellStrength.ts";
 import { CoatRows } from "./CoatRows.tsx";
 import { blankRecipe, draftOfRecipe, freeName, recipeFields } from "./recipeForm.ts";
 import { wallFigures } from "../../../trade/wallFigures.ts";
-import { wallOf } from "../../../logbook/piece/recipeWall.ts";
+import { useFigures } from "../../base/state/live.ts";
+import { recipeShellText } from "./recipeShell.ts";
 import { NumberOf, TextOf, YesNoOf } from "../../base/forms/BoundFields.tsx";
 import { RecipeCarries } from "./RecipeCarries.tsx";
 import css from "./RecipeForm.module.css";
@@ -36,7 +37,7 @@ export function RecipeForm({ recipe, taken, onSaved }: Props) {
     start: draftOfRecipe(recipe ?? blankRecipe),
   });
   const { draft, set, errors } = form;
-  const wall = wallOf(draft.coats);
+  const figures = useFigures();
 
   const write = (id: string, more: (body: RecipeBody) => Partial<EntryBodies["recipe-set"]>) =>
     form.save(
@@ -72,13 +73,12 @@ export function RecipeForm({ recipe, taken, onSaved }: Props) {
         {recipe !== null && <InUse recipeId={recipe.id} />}
         <TextOf form={form} at="name" label="Name" />
         <Card title="Coats">
-          <p role="status">
-            {draft.coats.length} coats,{" "}
-            {wall === null
-              ? "wall not known"
-              : `about ${format.show("mm", wall.mm)} of wall, ${format.show("mm", wall.lowMm)} to ${format.show("mm", wall.highMm)}`}
-            . By the table of stuccos; your caliper readings replace it piece by piece.
-          </p>
+          {figures !== undefined && (
+            <p role="status">
+              {recipeShellText(draft.coats, figures.buildMm, format)}. By the table of stuccos and your own
+              figures; caliper readings replace it piece by piece.
+            </p>
+          )}
           <RecipeCarries recipe={{ ...draft, id: recipe?.id }} />
           <CoatRows coats={draft.coats} errors={errors} onChange={(coats) => set({ coats })} />
         </Card>

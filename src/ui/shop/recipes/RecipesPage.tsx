@@ -1,13 +1,13 @@
 import { Link, useLocation } from "wouter";
 import type { Recipe } from "../../../logbook/piece/piece.ts";
-import { useRecipes } from "../../base/state/live.ts";
+import { useFigures, useRecipes } from "../../base/state/live.ts";
 import { paths } from "../../base/state/paths.ts";
 import { useFormat } from "../../base/state/useFormat.ts";
 import { Button } from "../../base/parts/Button.tsx";
 import { Card } from "../../base/parts/Card.tsx";
 import { Page } from "../../base/parts/Page.tsx";
 import { newRecipeId } from "./newRecipe.ts";
-import { wallOf } from "../../../logbook/piece/recipeWall.ts";
+import { recipeShellText } from "./recipeShell.ts";
 import { RecipeCarries } from "./RecipeCarries.tsx";
 import css from "./RecipesPage.module.css";
 
@@ -47,19 +47,13 @@ export function RecipesPage() {
 
 function RecipeCard({ recipe }: { readonly recipe: Recipe }) {
   const format = useFormat();
-  const wall = wallOf(recipe.coats);
+  const shop = useFigures();
   return (
     <Card>
       <h2 className={css["name"]}>
         <Link href={paths.recipe(recipe.id)}>{recipe.name}</Link>
       </h2>
-      <p>
-        {recipe.coats.length} coats,{" "}
-        {wall === null
-          ? "wall not known"
-          : `${format.show("mm", wall.mm)} of wall (${format.show("mm", wall.lowMm)} to ${format.show("mm", wall.highMm)})`}
-        .
-      </p>
+      {shop !== undefined && <p>{recipeShellText(recipe.coats, shop.buildMm, format)}.</p>}
       <RecipeCarries recipe={recipe} />
       {recipe.note !== undefined && <p>{recipe.note}</p>}
       {recipe.starting && <p className={css["soft"]}>A starting recipe, unchanged.</p>}
