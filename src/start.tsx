@@ -16,6 +16,7 @@ import { changeSettings, ensureDevice, readSettings } from "./storage/settings.t
 import type { ShopDb } from "./storage/rows.ts";
 import { newerStore, openShopDb, storeVersion } from "./storage/shopDb.ts";
 import { App } from "./ui/shell/App.tsx";
+import { usualUnits } from "./ui/base/format/units.ts";
 import { useFleeting } from "./ui/base/state/fleeting.ts";
 import { makeShop } from "./ui/base/state/shop.tsx";
 import "./ui/base/styles/base.css";
@@ -78,7 +79,9 @@ async function openedSettings(db: ShopDb, opening: OpeningWatch): Promise<Settin
       db.close({ disableAutoOpen: true });
       throw new NewerStoreError({ found, known: storeVersion });
     }
+    const isNew = (await readSettings(db)).deviceId === "";
     await ensureDevice(db, newId);
+    if (isNew) await changeSettings(db, { units: usualUnits(navigator.language) });
     const kept = await readSettings(db);
     // A new shop has seen all that was due before it: nothing.
     const settings = kept.lastSeenDueAt === 0 ? await changeSettings(db, { lastSeenDueAt: clock() }) : kept;

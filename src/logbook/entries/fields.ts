@@ -32,6 +32,7 @@ type FieldQuantity =
   | "g"
   | "m2"
   | "litre"
+  | "kilnL"
   | "percent"
   | "share"
   | "min"
@@ -181,7 +182,7 @@ export const fields = {
   keepsMonths: { quantity: "plain", stored: [0, 10_000], entry: [0, 600] },
   stockKg: { quantity: "kg", stored: [0, 1e7], entry: [0, 1_000_000] },
   powerKW: { quantity: "kW", stored: [0, 1e5], entry: [0.05, 2000] },
-  volumeL: { quantity: "litre", stored: [0, 1e7], entry: [0.1, 1_000_000] },
+  volumeL: { quantity: "kilnL", stored: [0, 1e7], entry: [0.1, 1_000_000] },
   maxC: { quantity: "temp", stored: tempC, entry: [100, 1800] },
   maxRampKPerH: { quantity: "tempDiff", stored: [0, 1e5], entry: [1, 5000] },
   efficiency: { quantity: "percent", stored: share, entry: [0.001, 1] },

@@ -78,7 +78,7 @@ export function shopEntryWords(entry: EntryIn<"shop">, format: Format): EntryTex
         `Kiln: ${entry.body.name}`,
         entry.body.heat,
         powerWords(entry.body.powerKW, format),
-        format.show("litre", entry.body.volumeL),
+        format.show("kilnL", entry.body.volumeL),
         `up to ${format.show("temp", entry.body.maxC)}`,
         figureDetail(
           "climbs at most",

@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { makeFormat, type Quantity, type UnitSystem } from "./units.ts";
+import { makeFormat, usualUnits, type Quantity, type UnitSystem } from "./units.ts";
 
 const quantities: readonly Quantity[] = [
   "temp",
@@ -62,6 +62,12 @@ describe("US customary", () => {
     ["tempDiff", 5, "9 °F"],
     ["mm", 25.4, "1 in"],
     ["mm", 6.35, "0.25 in"],
+    // A head or a span to a hundredth of an inch at most, a kiln-sized length to the inch, a coat to a thousandth.
+    ["mm", 400, "15.75 in"],
+    ["mm", 2000, "78.7 in"],
+    ["mm", 11_000, "433 in"],
+    ["mm", 0.3, "0.012 in"],
+    ["kilnL", 120, "4.2 ft³"],
     ["m", 3.048, "10 ft"],
     ["kg", 4.5359237, "10 lb"],
     ["g", 28.349523, "1 oz"],
@@ -90,6 +96,14 @@ test("mixed takes °F and pounds, and leaves the wall in millimetres", () => {
     "L",
   ]);
 });
+
+test.each([
+  ["en-US", "us"],
+  ["es-US", "us"],
+  ["en-GB", "metric"],
+  ["en", "metric"],
+  ["de-DE", "metric"],
+])("a browser in %s starts in %s units", (locale, units) => expect(usualUnits(locale)).toBe(units));
 
 test("a hair below nothing is not shown as minus nothing", () => {
   expect(makeFormat("metric", "en-GB").show("mm", -0.01)).toBe("0\u00a0mm");

@@ -5,7 +5,7 @@ export type UnitSystem = "metric" | "us" | "mixed";
 /**
  * What a number is. Canonical units, as the core holds them: temp °C, tempDiff K, mm, m, kg, g, m2, litre,
  * percent a fraction 0–1, min, s, h, MPa, kPa, N, density g/cm³, hPa, plain a bare number; share a fraction told to
- * hundredths of a percent, kW, kWh, mm2, cm3, speed m/s, deg an angle, rate K/h.
+ * hundredths of a percent, kilnL litres inside a kiln, kW, kWh, mm2, cm3, speed m/s, deg an angle, rate K/h.
  */
 export type Quantity =
   | "temp"
@@ -16,6 +16,7 @@ export type Quantity =
   | "g"
   | "m2"
   | "litre"
+  | "kilnL"
   | "percent"
   | "min"
   | "s"
@@ -54,6 +55,7 @@ const metric: Record<Quantity, Shown> = {
   g: { unit: "g", factor: 1, digits: 0 },
   m2: { unit: "m²", factor: 1, digits: 3 },
   litre: { unit: "L", factor: 1, digits: 2 },
+  kilnL: { unit: "L", factor: 1, digits: 0 },
   percent: { unit: "%", factor: 100, digits: 0 },
   min: { unit: "min", factor: 1, digits: 0 },
   s: { unit: "s", factor: 1, digits: 1 },
@@ -93,6 +95,8 @@ const us: Record<Quantity, Shown> = {
   speed: { unit: "ft/s", factor: 1 / 0.3048, digits: 1 },
   gM2: { unit: "oz/ft²", factor: (16 / 453.59237) * 0.09290304, digits: 2 },
   litre: { unit: "qt", factor: 1 / 0.946352946, digits: 2 },
+  // Kilns are sold by the cubic foot, 28.316846592 L.
+  kilnL: { unit: "ft³", factor: 1 / 28.316846592, digits: 1 },
   MPa: { unit: "psi", factor: 145.03773773, digits: 0 },
   kPa: { unit: "psi", factor: 0.14503773773, digits: 2 },
   N: { unit: "lbf", factor: 1 / 4.4482216152605, digits: 1 },
@@ -125,6 +129,10 @@ export type Format = {
   number(value: number, digits: number): string;
 };
 
+/** What a shop starts with: US units where the browser speaks for the United States. */
+export const usualUnits = (locale: string): UnitSystem =>
+  new Intl.Locale(locale).region === "US" ? "us" : "metric";
+
 const noBreak = "\u00a0";
 
 export function makeFormat(units: UnitSystem, locale: string): Format {
@@ -144,12 +152,20 @@ export function makeFormat(units: UnitSystem, locale: string): Format {
     show: (quantity, canonical) => {
       const { unit, digits } = table[quantity];
       const shown = toShown(quantity, canonical);
-      const fitting = quantity === "temp" && Math.abs(shown) >= 200 ? 0 : digits;
+      const fitting = Math.min(digits, saidDigits(quantity, unit, Math.abs(shown)));
       const text = number(shown, fitting);
       if (unit === "") return text;
       return unit === "%" || unit === "°" ? `${text}${unit}` : `${text}${noBreak}${unit}`;
     },
   };
+}
+
+/** Decimals a person would say: no tenth of a degree at the kiln; inches to a hundredth, finer only for a coat or a film. */
+function saidDigits(quantity: Quantity, unit: string, shown: number): number {
+  if (quantity === "temp") return shown >= 200 ? 0 : Infinity;
+  if (unit !== "in") return Infinity;
+  if (shown < 0.0995) return 3;
+  return shown < 20 ? 2 : shown < 100 ? 1 : 0;
 }
 
 function withoutMinusZero(value: number, digits: number): number {

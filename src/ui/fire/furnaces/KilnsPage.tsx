@@ -74,7 +74,7 @@ function KilnCard({ kiln }: { readonly kiln: Kiln }) {
       <Rows
         rows={[
           [kiln.heat === "gas" ? "Gas" : "Electric", powerWords(kiln.powerKW, format)],
-          ["Inside", format.show("litre", kiln.volumeL)],
+          ["Inside", format.show("kilnL", kiln.volumeL)],
           ["Highest", format.show("temp", kiln.maxC)],
           ...(kiln.maxRampKPerH === undefined
             ? []

@@ -200,7 +200,7 @@ export function PlanKiln({ draft, set, kilns }: Props & { readonly kilns: readon
           />
           <NumberField
             label="Chamber"
-            quantity="litre"
+            quantity="kilnL"
             value={ownKiln.volumeL}
             min={1}
             max={100_000}
