@@ -85,7 +85,7 @@ test("a log moves to another address, and the old one is read-only from then on"
     await expect(moved).toBeVisible();
     await page.goto(`${old.url}/piece/new`);
     await page.getByLabel("Name").fill("Too late");
-    await page.getByRole("button", { name: "Start, plan later" }).click();
+    await page.getByRole("button", { name: "Start it" }).click();
     await expect(
       page.getByText(/^Not logged: this log has moved to the new address\./).first(),
     ).toBeVisible();

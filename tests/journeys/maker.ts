@@ -40,7 +40,7 @@ export function makerAt(page: Page, { tap }: Hands) {
     await onScreen("New piece");
     await page.getByLabel("Name").fill(name);
     if (recipe !== undefined) await page.getByLabel("Recipe").selectOption({ label: recipe });
-    await tap(key("Start, plan later"));
+    await tap(key("Start it"));
     await expect(
       page.getByRole("list", { name: "Pieces in work" }).getByText(name, { exact: true }),
     ).toBeVisible();

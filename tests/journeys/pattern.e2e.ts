@@ -102,7 +102,7 @@ test("from a mesh file, offline on the phone: turned, vented until no air stays,
 
   await test.step("a piece is begun from it and carries its metal and what was measured", async () => {
     await tap(key("Start a piece from it"));
-    await tap(key("Start, plan later"));
+    await tap(key("Start it"));
     await maker.onScreen("Rack");
     const [started] = await linesOf(page, "piece-started");
     const [measured] = await linesOf(page, "pattern-measured");

@@ -87,15 +87,16 @@ function EmptyRack() {
   const cleared = useClearedLog();
   if (cleared !== null) return cleared.notice;
   return (
-    <Empty title="The rack is empty">
+    <Empty title="Dipbook is the logbook of your ceramic shells">
       <p>
-        Start a piece with nothing but a name. Then tap each coat as you dip it: the rack says which piece is
-        dry, which wants hands next, and how sure that is.
+        Log every coat with one tap. Know when it is dry in your own air, whether the shell will hold the
+        pour, and when it may go in the kiln. It works without a signal.
       </p>
+      <p>The rack is empty. A name is enough for the first piece.</p>
       <LinkButton kind="primary" href={paths.newPiece}>
         Start the first piece
       </LinkButton>
-      <p>Or look around first, with eight invented pieces that can be taken away again:</p>
+      <p>Or look around a demo shop first. It can be taken out again:</p>
       <DemoOffer />
     </Empty>
   );

@@ -59,7 +59,7 @@ export function StartPage() {
         className={`${sheet["stack"]} ${css["form"]}`}
         onSubmit={(event) => {
           event.preventDefault();
-          void start(paths.editPiece);
+          void start(() => paths.rack);
         }}
       >
         <TextOf
@@ -76,13 +76,16 @@ export function StartPage() {
             value: id,
             label: `${name} (${coats.length} coats)`,
           }))}
-          hint="The coats it shall get. It can be chosen or changed later."
+          hint={
+            recipes.find(({ id }) => id === form.draft.recipeId)?.note ??
+            "Number and type of coats. You can change it later."
+          }
           empty="None yet"
         />
         {pattern === null || pattern === undefined ? (
           <p className={sheet["pale"]}>
-            There is a mesh of it? <Link href={paths.patterns}>Start from the pattern&apos;s file</Link>, and
-            metal, surface, head and wall are read from it.
+            Have a 3D file? <Link href={paths.patterns}>Start from it</Link>: metal, surface, head and the
+            shell needed are read from it.
           </p>
         ) : (
           <FromPattern pattern={pattern} onLeave={() => form.set({ patternId: null })} />
@@ -92,13 +95,16 @@ export function StartPage() {
           kind="primary"
           size="big"
           disabledReason={waitsFor}
-          onPress={() => void start(paths.editPiece)}
+          onPress={() => void start(() => paths.rack)}
         >
+          Start it
+        </Button>
+        <Button kind="secondary" disabledReason={waitsFor} onPress={() => void start(paths.editPiece)}>
           Start and plan it
         </Button>
-        <Button kind="secondary" disabledReason={waitsFor} onPress={() => void start(() => paths.rack)}>
-          Start, plan later
-        </Button>
+        <p className={sheet["pale"]}>
+          The plan can wait: it is asked for when the shell or the metal needs it.
+        </p>
       </form>
     </Page>
   );

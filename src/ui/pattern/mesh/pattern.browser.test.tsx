@@ -80,7 +80,7 @@ test("the sample, from its unit to a piece with its metal, surface, head and wal
   await expect
     .element(card("From its pattern").getByText(/metal .*L, head .*, wall part .*, area/))
     .toBeVisible();
-  await press("Start, plan later");
+  await press("Start it");
   await expect.poll(() => places.at(-1)).toBe("/");
   const [started] = await desk.logged("piece-started");
   const [measured] = await desk.logged("pattern-measured");
