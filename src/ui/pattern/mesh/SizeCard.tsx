@@ -34,7 +34,7 @@ const isPercent = (value: number | null): value is number => value !== null && v
 const isLength = (value: number | null): value is number => value !== null && value >= 1 && value <= 5000;
 
 export function SizeCard({ door, shop }: { readonly door: PatternController; readonly shop: Shop }) {
-  const { study, mmPerUnit, change } = door;
+  const { study, mmPerUnit, act } = door;
   const format = useFormat();
   const [way, setWay] = useState(study.scale.kind);
   const { box } = study.found.measures;
@@ -59,7 +59,7 @@ export function SizeCard({ door, shop }: { readonly door: PatternController; rea
               value={scale.kind === "percent" ? scale.percent : (100 * scale.toMm) / scale.fromMm}
               onChange={(percent) => {
                 if (isPercent(percent))
-                  change((now) => resized(now, { scale: { kind: "percent", percent } }));
+                  act((now) => resized(now, { scale: { kind: "percent", percent } }), "scale");
               }}
             />
           ) : (
@@ -71,7 +71,7 @@ export function SizeCard({ door, shop }: { readonly door: PatternController; rea
               value={scale.kind === "length" ? scale.toMm : longestMm}
               onChange={(toMm) => {
                 if (isLength(toMm))
-                  change((now) => resized(now, { scale: { kind: "length", fromMm: longestMm, toMm } }));
+                  act((now) => resized(now, { scale: { kind: "length", fromMm: longestMm, toMm } }), "scale");
               }}
               hint={`${format.show("mm", longestMm)} in the file.`}
             />
@@ -84,7 +84,7 @@ export function SizeCard({ door, shop }: { readonly door: PatternController; rea
               options={shrinkWays}
               value={shrinkShare === null ? "no" : "yes"}
               onChange={(answer) =>
-                change((now) => resized(now, { shrinkShare: answer === "yes" ? share.share : null }))
+                act((now) => resized(now, { shrinkShare: answer === "yes" ? share.share : null }))
               }
               hint={`${alloy.name} shrinks by ${format.show("share", share.share)}: ${share.basis}. Choose "As it is" when it was drawn larger already.`}
             />

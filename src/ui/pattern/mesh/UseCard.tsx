@@ -17,6 +17,8 @@ import { Button } from "../../base/parts/Button.tsx";
 import { Card } from "../../base/parts/Card.tsx";
 import sheet from "../../base/styles/sheet.module.css";
 import { measuredOf, planOfStudy } from "./planOfStudy.ts";
+import { treeMisfit, type PatternStudy } from "./patternStudy.ts";
+import { hollowsOf } from "./studyHollows.ts";
 import type { PatternController } from "./usePatternController.ts";
 import type { WallNeed } from "./wallNeeds.ts";
 
@@ -43,8 +45,10 @@ export function UseCard({
   const [, goTo] = useLocation();
   const [pieceId, setPieceId] = useState<string | null>(null);
   const changes = changesBy(planOfStudy(study, need));
-  const piece = rack.find(({ standing }) => standing.piece.id === pieceId)?.standing.piece ?? null;
-  const unitFirst = mmPerUnit === null ? "Say what unit the file is in first." : null;
+  const own = rack.find(({ standing }) => standing.piece.plan.patternId === study.id);
+  const chosen = rack.find(({ standing }) => standing.piece.id === pieceId) ?? own;
+  const piece = chosen?.standing.piece ?? null;
+  const first = whatFirst(study, mmPerUnit);
 
   const start = async (): Promise<void> => {
     const draft = { name: study.name, recipeId: study.recipeId, patternId: study.id };
@@ -66,13 +70,13 @@ export function UseCard({
 
   return (
     <Card title="Use it">
-      <Button kind="primary" size="big" disabledReason={unitFirst} onPress={start}>
+      <Button kind="primary" size="big" disabledReason={first} onPress={start}>
         Start a piece from it
       </Button>
       <SelectField
         label="Or use it for a piece that hangs"
         options={rack.map(({ standing }) => ({ value: standing.piece.id, label: standing.piece.plan.name }))}
-        value={pieceId}
+        value={piece?.id ?? null}
         onChange={setPieceId}
         empty="Choose a piece"
       />
@@ -81,13 +85,21 @@ export function UseCard({
           <p className={sheet["soft"]}>
             Its plan becomes: {planWords(changes, names).join(", ")}. The rest stays.
           </p>
-          <Button disabledReason={unitFirst} onPress={use}>
+          <Button disabledReason={first} onPress={use}>
             Use it for {piece.plan.name}
           </Button>
         </>
       )}
     </Card>
   );
+}
+
+/** What has to be said before its figures may go into a plan; null where nothing has. */
+function whatFirst(study: PatternStudy, mmPerUnit: number | null): string | null {
+  if (mmPerUnit === null) return "Say what unit the file is in first.";
+  if (hollowsOf(study, mmPerUnit)?.are === null)
+    return "Say first whether the closed void will be metal or core.";
+  return treeMisfit(study) === null ? null : "The tree no longer fits. Draw it anew, or take it away.";
 }
 
 /** Metal by volume takes the place of a weight written down before. */

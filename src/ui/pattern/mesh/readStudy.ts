@@ -1,3 +1,4 @@
+import { closedHollowsOf, noHollows } from "../../../geometry/closedHollows.ts";
 import { noResults } from "./patternResults.ts";
 import type { PatternStudy } from "./patternStudy.ts";
 import { sumsVersion } from "./sumsVersion.ts";
@@ -8,7 +9,15 @@ import { sumsVersion } from "./sumsVersion.ts";
  */
 export function readStudy(kept: unknown): PatternStudy | null {
   if (!isStudy(kept)) return null;
-  return kept.sumsVersion === sumsVersion ? kept : { ...kept, ...noResults, sumsVersion };
+  const known = kept.found.hollows === undefined ? { ...kept, found: withHollows(kept.found) } : kept;
+  return kept.sumsVersion === sumsVersion ? known : { ...known, ...noResults, sumsVersion };
+}
+
+/** An older app did not look for closed hollows; the copy that is shown tells them well enough. */
+function withHollows(found: PatternStudy["found"]): PatternStudy["found"] {
+  const { watertight, components } = found.measures;
+  const hollows = watertight && components > 1 ? closedHollowsOf(found.display) : noHollows;
+  return { ...found, hollows };
 }
 
 function isStudy(kept: unknown): kept is PatternStudy {
