@@ -1,6 +1,6 @@
-import { closedHollowsOf, noHollows, type ClosedHollows } from "../../geometry/closedHollows.ts";
+import { closedHollowsOf, noHollows } from "../../geometry/closedHollows.ts";
 import { joinSeams } from "../../geometry/joinSeams.ts";
-import { measureSteps, type MeshMeasures } from "../../geometry/measureMesh.ts";
+import { measureSteps } from "../../geometry/measureMesh.ts";
 import { mendMesh } from "../../geometry/mendMesh.ts";
 import type { Mesh } from "../../geometry/mesh.ts";
 import type { ReadMesh } from "../../geometry/read/reader.ts";
@@ -104,7 +104,7 @@ export async function findOut(
       cappedCount: mended?.capped.length ?? 0,
       leftCount: mended?.left.length ?? 0,
     },
-    hollows: hollowsIn(measures, whole),
+    hollows: measures.components > 1 ? closedHollowsOf(whole) : noHollows,
     seams,
     middle,
     display,
@@ -112,10 +112,6 @@ export async function findOut(
   };
   return { found, ready: { mesh: used, display } };
 }
-
-/** Looked for only where there is more than one skin, all of them closed. */
-const hollowsIn = ({ watertight, components }: MeshMeasures, whole: Mesh): ClosedHollows =>
-  watertight && components > 1 ? closedHollowsOf(whole) : noHollows;
 
 /** The same about another origin; in double, so that a pattern far from it keeps the digits its file had. */
 function about({ pos, idx }: Mesh, [x, y, z]: Vec3): Mesh {

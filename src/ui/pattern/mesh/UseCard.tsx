@@ -17,14 +17,13 @@ import { Button } from "../../base/parts/Button.tsx";
 import { Card } from "../../base/parts/Card.tsx";
 import sheet from "../../base/styles/sheet.module.css";
 import { measuredOf, planOfStudy } from "./planOfStudy.ts";
-import { treeMisfit, type PatternStudy } from "./patternStudy.ts";
-import { hollowsOf } from "./studyHollows.ts";
 import type { PatternController } from "./usePatternController.ts";
 import type { WallNeed } from "./wallNeeds.ts";
+import { whatFirst } from "./whatFirst.ts";
 
 /** From the pattern to a piece: a new one, or one that hangs already. */
 export function UseCard({
-  door: { study, mmPerUnit },
+  door: { study },
   need,
   recipe,
 }: {
@@ -48,7 +47,7 @@ export function UseCard({
   const own = rack.find(({ standing }) => standing.piece.plan.patternId === study.id);
   const chosen = rack.find(({ standing }) => standing.piece.id === pieceId) ?? own;
   const piece = chosen?.standing.piece ?? null;
-  const first = whatFirst(study, mmPerUnit);
+  const first = whatFirst(study);
 
   const start = async (): Promise<void> => {
     const draft = { name: study.name, recipeId: study.recipeId, patternId: study.id };
@@ -92,14 +91,6 @@ export function UseCard({
       )}
     </Card>
   );
-}
-
-/** What has to be said before its figures may go into a plan; null where nothing has. */
-function whatFirst(study: PatternStudy, mmPerUnit: number | null): string | null {
-  if (mmPerUnit === null) return "Say what unit the file is in first.";
-  if (hollowsOf(study, mmPerUnit)?.are === null)
-    return "Say first whether the closed void will be metal or core.";
-  return treeMisfit(study) === null ? null : "The tree no longer fits. Draw it anew, or take it away.";
 }
 
 /** Metal by volume takes the place of a weight written down before. */

@@ -1,4 +1,4 @@
-import { closedHollowsOf, noHollows } from "../../../geometry/closedHollows.ts";
+import { closedHollowsOf } from "../../../geometry/closedHollows.ts";
 import { noResults } from "./patternResults.ts";
 import type { PatternStudy } from "./patternStudy.ts";
 import { sumsVersion } from "./sumsVersion.ts";
@@ -9,15 +9,13 @@ import { sumsVersion } from "./sumsVersion.ts";
  */
 export function readStudy(kept: unknown): PatternStudy | null {
   if (!isStudy(kept)) return null;
-  const known = kept.found.hollows === undefined ? { ...kept, found: withHollows(kept.found) } : kept;
+  // An older app did not look for closed hollows; the copy that is shown tells them well enough.
+  const { found } = kept;
+  const known =
+    found.hollows === undefined && found.measures.components > 1
+      ? { ...kept, found: { ...found, hollows: closedHollowsOf(found.display) } }
+      : kept;
   return kept.sumsVersion === sumsVersion ? known : { ...known, ...noResults, sumsVersion };
-}
-
-/** An older app did not look for closed hollows; the copy that is shown tells them well enough. */
-function withHollows(found: PatternStudy["found"]): PatternStudy["found"] {
-  const { watertight, components } = found.measures;
-  const hollows = watertight && components > 1 ? closedHollowsOf(found.display) : noHollows;
-  return { ...found, hollows };
 }
 
 function isStudy(kept: unknown): kept is PatternStudy {
