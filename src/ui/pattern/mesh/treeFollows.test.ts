@@ -1,0 +1,357 @@
+import fc from "fast-check";
+import { describe, expect, test } from "vitest";
+import { block, studyOfMesh } from "../../../../tests/meshes/testStudy.ts";
+import type { GatingBar } from "../../../geometry/gatingBars.ts";
+import { dot, length, minus, times, type Vec3 } from "../../../geometry/vector.ts";
+import type { HangsAt } from "../../../logbook/casting/gatingTree.ts";
+import type { Mark, MarkKind } from "../../../logbook/casting/mark.ts";
+import { alloyOf } from "../../../trade/metals/alloys.ts";
+import { chainOfStudy } from "./chainOfStudy.ts";
+import { upResultsOf } from "./patternResults.ts";
+import { sizeOf } from "./patternSize.ts";
+import {
+  cupLevelOf,
+  mmPerUnitOf,
+  movedMark,
+  placedOf,
+  resized,
+  restored,
+  resultsFor,
+  treeMisfit,
+  turned,
+  withBars,
+  withCup,
+  withMark,
+  withoutMark,
+  withResults,
+  withTree,
+  type PatternStudy,
+} from "./patternStudy.ts";
+import { measuredOf, planOfStudy } from "./planOfStudy.ts";
+import { readStudy } from "./readStudy.ts";
+
+const sides: Vec3 = [40, 30, 60];
+const bare: PatternStudy = { ...studyOfMesh(block(...sides)), alloyId: "c87300" };
+const mark = (id: string, kind: MarkKind, point: Vec3, normal: Vec3 | null = null): Mark => ({
+  id,
+  kind,
+  point,
+  normal,
+  diameterMm: kind === "gate" ? 12 : 4,
+});
+const gate = mark("g", "gate", [40, 15, 0], [1, 0, 0]);
+const vents = [mark("v", "vent", [10, 10, 60]), mark("w", "vent", [30, 20, 60])];
+
+/** The corners of the block as it is scaled now. */
+function cornersOf(study: PatternStudy): readonly Vec3[] {
+  const by = mmPerUnitOf(study) ?? 1;
+  return Array.from({ length: 8 }, (_, n) =>
+    times([sides[0] * (n & 1), sides[1] * ((n >> 1) & 1), sides[2] * ((n >> 2) & 1)], by),
+  );
+}
+
+function hangs(study: PatternStudy): HangsAt {
+  const { up } = study;
+  const heights = cornersOf(study).map((p) => dot(p, up));
+  const reachMm = Math.max(...cornersOf(study).map((p) => length(minus(p, times(up, dot(p, up))))));
+  const highMm = Math.max(...heights);
+  return { up, highMm, cupLevelMm: cupLevelOf(study, highMm), reachMm };
+}
+
+/** As the worker would answer for the way it hangs now. */
+function found(study: PatternStudy): PatternStudy {
+  const heights = cornersOf(study).map((p) => dot(p, study.up));
+  const asked = { tips: [], drains: [], low: Math.min(...heights), high: Math.max(...heights) };
+  return resultsFor(study) === null ? withResults(study, upResultsOf(study.up, asked)) : study;
+}
+
+const drawn = (study: PatternStudy): PatternStudy => {
+  let n = 0;
+  return withTree(found(study), hangs(study), () => `bar ${n++}`);
+};
+const placed = (...marks: readonly Mark[]): PatternStudy => found(marks.reduce(withMark, bare));
+const withAll = drawn(placed(gate, ...vents));
+const rodsOf = ({ bars }: PatternStudy): readonly GatingBar[] => bars.filter(({ kind }) => kind === "vent");
+const headOf = (study: PatternStudy): number | null | undefined => measuredOf(study)?.headM;
+
+describe("a tree goes with its piece", () => {
+  test("a vent taken away takes its rod, one moved takes it along, a new one gets its own", () => {
+    const without = withoutMark(withAll, "v");
+    expect(rodsOf(without).map(({ from }) => from)).toEqual([[30, 20, 60]]);
+    const moved = movedMark(without, "w", { point: [5, 5, 60], normal: null });
+    expect(rodsOf(moved)).toMatchObject([{ from: [5, 5, 60], to: [5, 5, 160] }]);
+    const put = withMark(moved, mark("x", "vent", [20, 20, 60]));
+    expect(rodsOf(put)).toHaveLength(2);
+    expect([without, moved, put].map(treeMisfit)).toEqual([null, null, null]);
+    // A rod of 4 mm and 100 mm is π/4·4²·100 mm³.
+    const rod = (Math.PI / 4) * 16 * 100;
+    expect(sizeOf(withAll, 1).gatingMm3 - sizeOf(without, 1).gatingMm3).toBeCloseTo(rod, 6);
+  });
+
+  test("a rod keeps the thickness it was given, and one led into a runner stays there", () => {
+    const [rod] = rodsOf(withAll);
+    const thick = { ...rod!, fromSection: { kind: "round", diameter: 9 } } as const;
+    const changed = withBars(
+      withAll,
+      withAll.bars.map((bar) => (bar === rod ? thick : bar)),
+      null,
+    );
+    const moved = movedMark(changed, "v", { point: [12, 10, 60], normal: null });
+    expect(rodsOf(moved)[0]).toMatchObject({ from: [12, 10, 60], fromSection: { diameter: 9 } });
+    const runner = withAll.bars.find(({ kind }) => kind === "gate")!;
+    const led = withBars(
+      withAll,
+      withAll.bars.map((bar) => (bar === rod ? { ...bar, to: runner.from } : bar)),
+      null,
+    );
+    expect(rodsOf(movedMark(led, "v", { point: [12, 10, 60], normal: null }))[0]?.to).toEqual(runner.from);
+  });
+
+  test("turned, it does not fit: no head, metal, surface, drain way or chain rests on it; turned back it fits", () => {
+    const over = found(turned(withAll, [1, 0, 0]));
+    expect(treeMisfit(over)).toBe("turned");
+    expect(sizeOf(over, 1)).toMatchObject({ tree: null, gatingMm3: 0, gatingAreaMm2: 0 });
+    const need = {
+      part: { kind: "round", diameterMm: 30 },
+      point: [0, 0, 0],
+      headMm: 140,
+      neededMm: 6,
+      bareMm: 6,
+    } as const;
+    expect(planOfStudy(over, need)).toEqual({ patternId: bare.id, alloyId: "c87300" });
+    expect(planOfStudy(withAll, need)).toMatchObject({ headM: 0.14 });
+    expect(measuredOf(over)).toMatchObject({ gatingMm3: null, volumeMm3: 72_000 });
+    expect(chainOfStudy(over)?.by).toBe("nothing");
+    // As high as it hangs now, and the cup as high above it as was asked for.
+    expect(headOf(over)).toBeCloseTo((40 + 100) / 1000, 9);
+    const back = turned(over, [0, 0, 1]);
+    expect(treeMisfit(back)).toBeNull();
+    expect(sizeOf(back, 1)).toEqual(sizeOf(withAll, 1));
+  });
+
+  test("drawn anew for the way it hangs now, it fits again", () => {
+    const over = drawn(turned(withAll, [1, 0, 0]));
+    expect(treeMisfit(over)).toBeNull();
+    expect(cupLevelOf(over, 40)).toBeCloseTo(140, 9);
+  });
+
+  test("scaled, it does not fit; at the old scale it does", () => {
+    const large = resized(withAll, { scale: { kind: "percent", percent: 150 } });
+    expect(treeMisfit(large)).toBe("scaled");
+    expect(sizeOf(large, 1.5).gatingMm3).toBe(0);
+    expect(treeMisfit(resized(large, { scale: { kind: "percent", percent: 100 } }))).toBeNull();
+  });
+
+  test("its first gate moved, taken away or put, it does not fit: sprue and cup can't follow it round the piece", () => {
+    expect(treeMisfit(movedMark(withAll, "g", { point: [0, 15, 0], normal: [-1, 0, 0] }))).toBe("gate");
+    const without = withoutMark(withAll, "g");
+    expect(treeMisfit(without)).toBe("gate");
+    expect(without.bars.some(({ kind }) => kind === "gate")).toBe(false);
+    expect(treeMisfit(withMark(drawn(placed(...vents)), gate))).toBe("gate");
+  });
+
+  test("a second gate gets a bar from the sprue's foot, and loses it again", () => {
+    const two = withMark(withAll, mark("h", "gate", [0, 15, 20], [-1, 0, 0]));
+    const sprue = two.bars.find(({ kind }) => kind === "sprue")!;
+    expect(two.bars.at(-1)).toMatchObject({ kind: "runner", from: sprue.to, to: [0, 15, 20] });
+    expect(treeMisfit(two)).toBeNull();
+    expect(withoutMark(two, "h").bars).toEqual(withAll.bars);
+  });
+
+  test("placed or moved while it does not fit, it fits no more when the piece is turned back", () => {
+    const over = turned(withAll, [1, 0, 0]);
+    const put = withMark(over, mark("x", "vent", [40, 5, 5]));
+    expect(treeMisfit(turned(put, [0, 0, 1]))).toBe("marks");
+    expect(treeMisfit(turned(withoutMark(over, "v"), [0, 0, 1]))).toBeNull();
+  });
+
+  test("the level asked for lifts cup, sprue and rods; the head is the drawn cup's", () => {
+    const higher = withCup(withAll, 150);
+    expect(treeMisfit(higher)).toBeNull();
+    expect(cupLevelOf(higher, 60)).toBeCloseTo(210, 9);
+    expect(rodsOf(higher)[0]?.to[2]).toBeCloseTo(210, 9);
+    expect(headOf(higher)).toBeCloseTo(0.21, 9);
+    // 50 mm less of cup by hand: the level sinks with it, whatever was asked for.
+    const lower = withBars(
+      withAll,
+      withAll.bars.map((bar) => (bar.kind === "cup" ? { ...bar, to: [bar.to[0], bar.to[1], 110] } : bar)),
+      null,
+    );
+    expect(headOf(lower)).toBeCloseTo(0.11, 9);
+  });
+
+  test("a level so low that the sprue would vanish leaves the tree as one that does not fit", () => {
+    expect(treeMisfit(withCup(withAll, 0.5))).toBe("marks");
+  });
+
+  test("Undo brings back marks, bars, hang, cup and scale at once", () => {
+    const before = placedOf(withAll);
+    const edits = [
+      turned(withAll, [0, 1, 0]),
+      withoutMark(withAll, "v"),
+      movedMark(withAll, "g", { point: [0, 15, 0], normal: null }),
+      withCup(withAll, 300),
+      withBars(withAll, [], null),
+      resized(withAll, { scale: { kind: "percent", percent: 70 } }),
+    ];
+    for (const edited of edits) {
+      const back = restored(edited, before);
+      expect(placedOf(back)).toEqual(before);
+      expect(sizeOf(back, 1)).toEqual(sizeOf(withAll, 1));
+    }
+  });
+
+  test("a tree of an older app tells by its cup how the piece hung", () => {
+    const old = readStudy(
+      structuredClone({
+        ...withAll,
+        drawnFor: undefined,
+        bars: withAll.bars.map(({ markId: _, ...bar }) => bar),
+      }),
+    )!;
+    expect(treeMisfit(old)).toBeNull();
+    expect(treeMisfit(turned(old, [0, 0, -1]))).toBe("turned");
+    expect(rodsOf(withoutMark(old, "v"))).toHaveLength(1);
+    expect(treeMisfit(movedMark(old, "g", { point: [0, 15, 0], normal: null }))).toBe("gate");
+    expect(treeMisfit(resized(old, { scale: { kind: "percent", percent: 50 } }))).toBeNull();
+  });
+});
+
+describe("what a tree adds to the surface", () => {
+  test("a rod is a cylinder with one free end: π·d·L + π/4·d², less the disc it covers of the piece", () => {
+    const study = drawn(placed(vents[0]!));
+    expect(sizeOf(study, 1).gatingAreaMm2).toBeCloseTo(
+      Math.PI * 4 * 100 + (Math.PI / 4) * 16 - (Math.PI / 4) * 16,
+      6,
+    );
+    // 2·(40·30 + 30·60 + 60·40) mm² of block, and the rod's 1257: the plan has both.
+    expect(planOfStudy(study, null).areaM2).toBe(Number(((10_800 + Math.PI * 400) / 1e6).toPrecision(3)));
+    expect(measuredOf(study)).toMatchObject({ areaMm2: 10_800 });
+  });
+
+  test("a cup's mouth stays bare", () => {
+    const cup = { ...rodsOf(withAll)[0]!, id: "c", kind: "cup", markId: undefined } as const;
+    const study = withBars(placed(), [{ ...cup, from: [0, 0, 90], to: [0, 0, 190] }], 60);
+    // Both ends stand free; of a cylinder they are alike, and one is the mouth.
+    expect(sizeOf(study, 1).gatingAreaMm2).toBeCloseTo(Math.PI * 4 * 100 + (Math.PI / 4) * 16, 6);
+  });
+});
+
+test("metal, gates, cup and heights of a drawn tree fill all the gating sums ask for", () => {
+  const { solidKgM3 } = alloyOf("c87300")!;
+  const taken = chainOfStudy(withAll, solidKgM3.value)!;
+  const litre = planOfStudy(withAll, null).metalLitre!;
+  expect(taken.massKg! / (litre * 1e-3 * solidKgM3.value)).toBeCloseTo(1, 3);
+  // A gate of 12 mm: π/4·12² mm². The starting cup is 60 mm deep.
+  expect(taken.gateMm2).toBeCloseTo((Math.PI / 4) * 144, 1);
+  expect(taken).toMatchObject({ cupMm: 60, sprueMm: 160, cavityMm: 60 });
+  const over = chainOfStudy(turned(withAll, [1, 0, 0]), solidKgM3.value)!;
+  expect([over.gateMm2, over.cupMm]).toEqual([undefined, undefined]);
+});
+
+/** Every place that can be marked, in shares of the block. */
+const spots: readonly Vec3[] = [
+  [0.25, 0.25, 1],
+  [0.75, 0.5, 1],
+  [0.5, 0.75, 1],
+  [1, 0.5, 0.1],
+  [0, 0.5, 0.3],
+  [0.5, 0, 0.6],
+];
+const ups: readonly Vec3[] = [
+  [0, 0, 1],
+  [0, 0, -1],
+  [1, 0, 0],
+  [0, Math.SQRT1_2, Math.SQRT1_2],
+];
+const edit = fc.oneof(
+  fc.record({ do: fc.constant("turn" as const), up: fc.constantFrom(...ups) }),
+  fc.record({ do: fc.constant("scale" as const), percent: fc.constantFrom(100, 50, 130) }),
+  fc.record({
+    do: fc.constant("put" as const),
+    kind: fc.constantFrom<MarkKind>("gate", "vent", "vent", "vent", "feeder", "drain"),
+    at: fc.nat(spots.length - 1),
+  }),
+  fc.record({ do: fc.constant("move" as const), which: fc.nat(9), at: fc.nat(spots.length - 1) }),
+  fc.record({ do: fc.constant("remove" as const), which: fc.nat(9) }),
+  fc.record({ do: fc.constant("cup" as const), cupMm: fc.constantFrom(40, 100, 180) }),
+  fc.record({ do: fc.constant("draw" as const) }),
+  fc.record({ do: fc.constant("draw" as const) }),
+  fc.record({ do: fc.constant("undo" as const) }),
+);
+type Edit = typeof edit extends fc.Arbitrary<infer E> ? E : never;
+
+function edited(study: PatternStudy, one: Edit, newId: () => string): PatternStudy {
+  const by = mmPerUnitOf(study) ?? 1;
+  const point = (at: number): Vec3 => {
+    const share = spots[at]!;
+    return [share[0] * sides[0] * by, share[1] * sides[1] * by, share[2] * sides[2] * by];
+  };
+  const chosen = (which: number): string => study.marks[which % study.marks.length]?.id ?? "";
+  switch (one.do) {
+    case "turn":
+      return turned(study, one.up);
+    case "scale":
+      return resized(study, { scale: { kind: "percent", percent: one.percent } });
+    case "put":
+      return withMark(study, mark(newId(), one.kind, point(one.at)));
+    case "move":
+      return movedMark(study, chosen(one.which), { point: point(one.at), normal: null });
+    case "remove":
+      return withoutMark(study, chosen(one.which));
+    case "cup":
+      return withCup(study, one.cupMm);
+    case "draw":
+      return withTree(study, hangs(study), newId);
+    case "undo":
+      return study;
+  }
+}
+
+const sketch = (bars: readonly GatingBar[]): readonly string[] =>
+  bars
+    .map(({ kind, from, to, fromSection, toSection }) =>
+      JSON.stringify([kind, from.map(tidy), to.map(tidy), fromSection, toSection]),
+    )
+    .sort();
+const tidy = (value: number): number => Math.round(value * 1e4) / 1e4 + 0;
+
+test("edits in any order leave a tree like one drawn from nothing, or one that is said not to fit", () => {
+  const seen = { fits: 0, not: 0 };
+  fc.assert(
+    fc.property(fc.array(edit, { minLength: 1, maxLength: 14 }), (edits) => {
+      let n = 0;
+      const newId = (): string => `m${n++}`;
+      let study = drawn(placed(gate, ...vents));
+      const past = [study];
+      for (const one of edits) {
+        if (one.do === "undo" && past.length > 1) study = restored(study, placedOf(past.pop()!));
+        else {
+          past.push(study);
+          study = edited(study, one, newId);
+        }
+        study = found(study);
+        const by = mmPerUnitOf(study)!;
+        if (study.bars.length === 0) continue;
+        const size = sizeOf(study, by);
+        if (treeMisfit(study) !== null) {
+          seen.not++;
+          expect(size).toMatchObject({ tree: null, gatingMm3: 0, gatingAreaMm2: 0 });
+          expect(planOfStudy(study, null)).toEqual({ patternId: bare.id, alloyId: "c87300" });
+          continue;
+        }
+        seen.fits++;
+        const { marks, up, unit, scale, cupMm } = study;
+        const anew = drawn({ ...bare, marks, up, unit, scale, cupMm });
+        expect(sketch(study.bars)).toEqual(sketch(anew.bars));
+        expect(size.gatingMm3 / sizeOf(anew, by).gatingMm3).toBeCloseTo(1, 9);
+        expect(size.gatingAreaMm2 / sizeOf(anew, by).gatingAreaMm2).toBeCloseTo(1, 9);
+        expect(headOf(study)).toBeCloseTo(headOf(anew)!, 9);
+      }
+    }),
+    { numRuns: 300 },
+  );
+  // Neither answer is the easy way out.
+  expect(seen.fits).toBeGreaterThan(300);
+  expect(seen.not).toBeGreaterThan(300);
+});
