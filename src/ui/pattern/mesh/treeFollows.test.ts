@@ -199,6 +199,9 @@ describe("a tree goes with its piece", () => {
       expect(placedOf(back)).toEqual(before);
       expect(sizeOf(back, 1)).toEqual(sizeOf(withAll, 1));
     }
+    // What was found at another size is asked again.
+    expect(resultsFor(restored(found(edits.at(-1)!), before))).toBeNull();
+    expect(resultsFor(restored(found(edits[1]!), before))).not.toBeNull();
   });
 
   test("a tree of an older app tells by its cup how the piece hung", () => {
