@@ -169,7 +169,7 @@ test("a ball with a closed void: asked first whether it is metal or core, and me
   await tap(page.getByRole("radio", { name: "Fill", exact: true }));
   await tap(key("Gate at the lowest place"));
   // 900 cm³ by cells, not the 208 cm³ of the wall alone.
-  await expect(page.getByText(/(8[89]|9[0-2])\d.cm³ of metal, up to/)).toBeVisible(soon);
+  await expect(page.getByText(/(8[89]|9[0-2])\d(\.\d)?.cm³ of metal, up to/)).toBeVisible(soon);
 
   await tap(page.getByRole("radio", { name: "Core and shell: open it" }));
   await expect(card("Metal")).toContainText(/^Metal0\.21.L/);
