@@ -9,6 +9,8 @@ export type DrawnFor = {
   readonly mmPerUnit: number;
   /** Highest place of the piece along up, mesh mm as it is scaled now. */
   readonly highMm: number;
+  /** From there up to the level in the cup, as it was asked for. */
+  readonly cupMm: number;
   /** The sprue comes down beside it; null for a tree without a gate. */
   readonly gate: Pick<Mark, "id" | "point"> | null;
   /** Changed since in a way that the bars could not follow. */
@@ -26,18 +28,19 @@ export type Tree = {
 };
 
 /** Why a tree does not fit its piece any more. */
-export type Misfit = "turned" | "scaled" | "gate" | "marks";
+export type Misfit = "turned" | "scaled" | "gate" | "marks" | "cup";
 
 /** What is wrong between a tree and its piece; null where nothing is, or no tree is drawn. */
 export function misfitOf(tree: Tree, mmPerUnit: number): Misfit | null {
   if (tree.bars.length === 0) return null;
-  const { up, mmPerUnit: drawnMm, gate, isOutdated } = drawnForOf(tree, mmPerUnit);
+  const { up, mmPerUnit: drawnMm, cupMm, gate, isOutdated } = drawnForOf(tree, mmPerUnit);
   if (dot(up, tree.up) < 1 - 1e-9) return "turned";
   if (Math.abs(drawnMm / mmPerUnit - 1) > 1e-9) return "scaled";
   const now = firstGate(tree);
   if (gate?.id !== now?.id || (gate !== null && now !== null && !isSame(gate.point, now.point)))
     return "gate";
-  return isOutdated === true ? "marks" : null;
+  if (isOutdated === true) return "marks";
+  return cupMm === tree.cupMm ? null : "cup";
 }
 
 /** A tree of an older app tells by its own cup and vents how the piece hung. */
@@ -52,6 +55,7 @@ export function drawnForOf(tree: Tree, mmPerUnit: number): DrawnFor {
     up,
     mmPerUnit,
     highMm: (level ?? 0) - tree.cupMm,
+    cupMm: tree.cupMm,
     gate: gate === null ? null : { id: isReached ? gate.id : "", point: gate.point },
   };
 }

@@ -137,17 +137,18 @@ const unitFrom = (from: Vec3, to: Vec3): Vec3 => scaledTo(minus(to, from), 1);
 
 /**
  * Another level in the cup, above the highest place of the piece: cup, sprue and the rods that end at the level are drawn
- * up or down. Where a bar would vanish, or one would have to come, the tree does not fit any more.
+ * up or down. Where a bar would vanish, or one would have to come, they stay, and the tree does not fit until a level is
+ * asked for that it can follow: a number being typed goes through such levels.
  */
 export function followCup<T extends Tree>(tree: T, cupMm: number, mmPerUnit: number): T {
   const next = { ...tree, cupMm };
   if (tree.bars.length === 0) return next;
   const frame = drawnForOf(tree, mmPerUnit);
-  if (misfitOf(tree, mmPerUnit) !== null) return withBars(next, tree.bars, frame);
+  const misfit = misfitOf(tree, mmPerUnit);
+  if (misfit !== null && misfit !== "cup") return withBars(next, tree.bars, frame);
   const { up, highMm } = frame;
-  const level = cupTopMm(tree.bars, up) ?? highMm + tree.cupMm;
+  const level = cupTopMm(tree.bars, up) ?? highMm + frame.cupMm;
   const lift = highMm + cupMm - level;
-  if (lift === 0) return withBars(next, tree.bars, frame);
   const cups = tree.bars.filter(({ kind }) => kind === "cup");
   const feet = cups.map((cup) => (dot(cup.from, up) < dot(cup.to, up) ? cup.from : cup.to));
   const isLifted = (p: Vec3): boolean =>
@@ -164,7 +165,7 @@ export function followCup<T extends Tree>(tree: T, cupMm: number, mmPerUnit: num
       rodOf(mark, { up, cupLevelMm: level }, String).length <
       rodOf(mark, { up, cupLevelMm: level + lift }, String).length,
   );
-  return isSound && hasTrunk && !comes
-    ? withBars(next, bars, frame)
-    : withBars(next, tree.bars, { ...frame, isOutdated: true });
+  return lift === 0 || (isSound && hasTrunk && !comes)
+    ? withBars(next, bars, { ...frame, cupMm })
+    : withBars(next, tree.bars, frame);
 }

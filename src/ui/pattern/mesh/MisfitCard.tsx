@@ -12,6 +12,7 @@ const misfitWords: Readonly<Record<Misfit, string>> = {
   turned: "The piece hangs another way than when the tree was drawn.",
   scaled: "The piece has another size than when the tree was drawn.",
   gate: "The first gate is not where it was when the tree was drawn.",
+  cup: "The level asked for in the cup is one the tree could not follow.",
   marks: "Something was placed or moved that the tree could not follow.",
 };
 

@@ -48,6 +48,7 @@ export function UseCard({
   const chosen = rack.find(({ standing }) => standing.piece.id === pieceId) ?? own;
   const piece = chosen?.standing.piece ?? null;
   const first = whatFirst(study);
+  const isSaid = piece !== null && saysAlready(piece.plan, changes);
 
   const start = async (): Promise<void> => {
     const draft = { name: study.name, recipeId: study.recipeId, patternId: study.id };
@@ -81,9 +82,13 @@ export function UseCard({
       />
       {piece !== null && (
         <>
-          <p className={sheet["soft"]}>
-            Its plan becomes: {planWords(changes, names).join(", ")}. The rest stays.
-          </p>
+          {first === null && (
+            <p className={sheet["soft"]}>
+              {isSaid
+                ? "Its plan has these figures already."
+                : `Its plan becomes: ${planWords(changes, names).join(", ")}. The rest stays.`}
+            </p>
+          )}
           <Button disabledReason={first} onPress={use}>
             Use it for {piece.plan.name}
           </Button>
@@ -92,6 +97,12 @@ export function UseCard({
     </Card>
   );
 }
+
+const saysAlready = (plan: PiecePlan, changes: PlanChanges): boolean =>
+  Object.entries(changes).every(
+    ([name, value]) =>
+      JSON.stringify(plan[name as keyof PiecePlan] ?? null) === JSON.stringify(value ?? null),
+  );
 
 /** Metal by volume takes the place of a weight written down before. */
 const changesBy = (plan: Omit<PiecePlan, "name">): PlanChanges =>

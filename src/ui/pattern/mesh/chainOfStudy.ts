@@ -56,12 +56,12 @@ export function chainOfStudy(study: PatternStudy, metalKgM3: number | null = nul
   };
 }
 
-/** Piece and tree, as the plan gets them. */
+/** Piece and tree, as the plan gets them; the bare piece is not all that goes through a sprue. */
 function massOf(
-  { volumeMm3, gatingMm3 }: PatternSize,
+  { volumeMm3, gatingMm3, tree }: PatternSize,
   metalKgM3: number | null,
 ): Pick<GatingHandover, "massKg"> {
-  if (volumeMm3 === null || metalKgM3 === null) return {};
+  if (volumeMm3 === null || metalKgM3 === null || tree === null) return {};
   return { massKg: round(castingMassKg({ volumeCm3: (volumeMm3 + gatingMm3) / 1000, metalKgM3 })) };
 }
 

@@ -176,7 +176,7 @@ export function withBars(
   const first = firstGate(study);
   const gate = first === null ? null : { id: first.id, point: first.point };
   if (study.bars.length === 0 && highMm !== null)
-    return { ...rest, bars, drawnFor: { up: study.up, mmPerUnit, highMm, gate } };
+    return { ...rest, bars, drawnFor: { up: study.up, mmPerUnit, highMm, cupMm: study.cupMm, gate } };
   const frame = drawnForOf(study.bars.length === 0 ? { ...rest, bars } : study, mmPerUnit);
   const isReached = gate !== null && bars.some((bar) => !study.bars.includes(bar) && standsOn(bar, gate));
   return { ...rest, bars, drawnFor: isReached ? { ...frame, gate } : frame };

@@ -132,8 +132,12 @@ describe("a tree goes with its piece", () => {
     expect(headOf(lower)).toBeCloseTo(0.11, 9);
   });
 
-  test("a level so low that the sprue would vanish leaves the tree as one that does not fit", () => {
-    expect(treeMisfit(withCup(withAll, 0.5))).toBe("marks");
+  test("a level at which its rods would vanish is one it can't follow; the next digit typed, it can", () => {
+    const typed = withCup(withAll, 1);
+    expect(treeMisfit(typed)).toBe("cup");
+    expect(sizeOf(typed, 1).tree).toBeNull();
+    expect(withCup(withCup(typed, 12), 120)).toEqual(withCup(withAll, 120));
+    expect(treeMisfit(withCup(typed, 100))).toBeNull();
   });
 
   test("Undo brings back marks, bars, hang, cup and scale at once", () => {
