@@ -112,11 +112,11 @@ test("taken into an empty draft, choke, fill time, gate speed and all three rise
     expect(sum.choke?.areaMm2).toBeGreaterThan(0);
     // Continuity by hand: mass over density, time and the gate's π/4·12² mm².
     const speedMS = massKg! / (alloy.liquidKgM3.value * timeS * (Math.PI / 4) * 144e-6);
-    expect(sum.throughGates?.speedMS! / speedMS).toBeCloseTo(1, 2);
+    expect(sum.throughGates!.speedMS / speedMS).toBeCloseTo(1, 2);
     const checks = chainSum({ draft, alloy, figures: alloy, metalC: 1150, shellC: 600 })?.checks;
     // 40 × 40 × 60 mm of block is what has to be fed, however it is cut into sections.
-    expect(checks?.castingVolumeMm3! / 96_000).toBeCloseTo(1, 2);
-    expect(checks?.volume).not.toBeNull();
+    expect(checks!.castingVolumeMm3 / 96_000).toBeCloseTo(1, 2);
+    expect(checks!.volume).not.toBeNull();
   }
 });
 

@@ -165,7 +165,7 @@ describe("a tree goes with its piece", () => {
       structuredClone({
         ...withAll,
         drawnFor: undefined,
-        bars: withAll.bars.map(({ markId: _, ...bar }) => bar),
+        bars: withAll.bars.map((bar) => ({ ...bar, markId: undefined })),
       }),
     )!;
     expect(treeMisfit(old)).toBeNull();
