@@ -139,6 +139,18 @@ test("a piece with a tree is turned: the tree no longer fits until it is drawn a
     await maker.onScreen("Gating and feeding");
     await expect(card("From the pattern")).toContainText("The tree no longer fits", soon);
   });
+
+  await test.step("drawn anew once more and used for the piece that hangs, its plan has the figures of today", async () => {
+    await tap(card("From the pattern").getByRole("link", { name: "towers" }));
+    await tap(key("Draw the tree anew"));
+    await expect(misfit).toHaveCount(0);
+    const today = figure(await wordsOf("Metal"), "kg");
+    expect(today).not.toBe(kg);
+    await tap(key(/^Use it for towers/));
+    await maker.onScreen("towers");
+    await tap(page.getByRole("link", { name: "Metal", exact: true }).first());
+    await expect(card("Into the plan")).toContainText(today);
+  });
 });
 
 test("a ball with a closed void: asked first whether it is metal or core, and metal and surface follow", async ({

@@ -1,9 +1,9 @@
 import { metalContentsOf } from "../../../trade/metals/contents.ts";
 import { hazardsOf } from "../../../trade/metals/hazards.ts";
-import { metalOf } from "../../../logbook/piece/pieceMetal.ts";
 import { pourHeatOf } from "../../../logbook/pour/pourHeat.ts";
 import { useParams } from "wouter";
 import { ownAlloy, ownMeltFigures } from "../../../logbook/shop/ownAlloy.ts";
+import { metalOf } from "../../../logbook/piece/pieceMetal.ts";
 import type { Piece } from "../../../logbook/piece/piece.ts";
 import type { Alloy, MeltFigures } from "../../../trade/metals/alloy.ts";
 import { usePiece } from "../../base/state/live.ts";
@@ -74,8 +74,7 @@ function Gating({
 }) {
   const { plan } = piece;
   const mesh = piece.patterns.at(-1) ?? null;
-  const metalKg = metalOf(piece, alloy) ?? undefined;
-  const start = gatingDraftOf({ metalKg, headM: plan.headM, mesh, shellMm });
+  const start = gatingDraftOf({ metalKg: metalOf(piece, alloy), headM: plan.headM, mesh, shellMm });
   const gating = useGatingOf(plan.patternId, alloy.solidKgM3.value);
   const form = useSumForm(`gating/${piece.id}`, start, { limits: gatingLimits });
   const { draft } = form;

@@ -2,8 +2,8 @@ import { useState } from "react";
 import { useLocation } from "wouter";
 import { builtInShop } from "../../../logbook/piece/builtIns.ts";
 import { streamOf } from "../../../logbook/entries/entry.ts";
-import { alloyName } from "../../../logbook/shop/ownAlloy.ts";
-import type { Recipe } from "../../../logbook/piece/piece.ts";
+import { alloyName, ownAlloy } from "../../../logbook/shop/ownAlloy.ts";
+import type { Piece, Recipe, Shop } from "../../../logbook/piece/piece.ts";
 import type { PiecePlan, PlanChanges } from "../../../logbook/entries/pieceBodies.ts";
 import { writeDraft } from "../../../storage/drafts.ts";
 import { useFleeting } from "../../base/state/fleeting.ts";
@@ -49,6 +49,7 @@ export function UseCard({
   const piece = chosen?.standing.piece ?? null;
   const first = whatFirst(study);
   const isSaid = piece !== null && saysAlready(piece.plan, changes);
+  const lowered = piece === null ? null : loweredMetal(piece, changes, figures);
 
   const start = async (): Promise<void> => {
     const draft = { name: study.name, recipeId: study.recipeId, patternId: study.id };
@@ -89,13 +90,37 @@ export function UseCard({
                 : `Its plan becomes: ${planWords(changes, names).join(", ")}. The rest stays.`}
             </p>
           )}
+          {first === null && lowered !== null && (
+            <p role="alert">
+              This lowers its metal from {format.show("litre", lowered.fromLitre)} to{" "}
+              {format.show("litre", lowered.toLitre)}.
+              {study.bars.length === 0
+                ? " No tree is drawn on the pattern: sprue, cup and gates are not in it."
+                : ""}
+            </p>
+          )}
           <Button disabledReason={first} onPress={use}>
             Use it for {piece.plan.name}
+            {lowered === null ? "" : ", with less metal"}
           </Button>
         </>
       )}
     </Card>
   );
+}
+
+/** Metal the plan has now and would have, where that is less; null where it is not, or not known. */
+function loweredMetal(
+  piece: Piece,
+  { metalLitre: toLitre }: PlanChanges,
+  figures: Shop,
+): { readonly fromLitre: number; readonly toLitre: number } | null {
+  const { alloyId, metalKg, metalLitre } = piece.plan;
+  const alloy = alloyId === undefined ? null : ownAlloy(alloyId, figures);
+  const byKg = metalKg === undefined || alloy === null ? 0 : (metalKg / alloy.solidKgM3.value) * 1000;
+  const fromLitre = Math.max(metalLitre ?? 0, byKg);
+  // Four figures are kept of each: less than the last of them is rounding.
+  return toLitre == null || toLitre >= fromLitre * 0.9995 ? null : { fromLitre, toLitre };
 }
 
 const saysAlready = (plan: PiecePlan, changes: PlanChanges): boolean =>

@@ -101,7 +101,7 @@ test("taken into an empty draft, choke, fill time, gate speed and all three rise
   for (const known of [study, byMesh]) {
     const { from: _, by: __, ...taken } = chainOfStudy(known, alloy.solidKgM3.value)!;
     const draft = {
-      ...gatingDraftOf({ metalKg: undefined, headM: undefined, mesh: null, shellMm: 8 }),
+      ...gatingDraftOf({ metalKg: null, headM: undefined, mesh: null, shellMm: 8 }),
       ...taken,
     };
     const { massKg } = draft;
