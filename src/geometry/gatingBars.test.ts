@@ -85,6 +85,24 @@ test("a tree has its bars' metal and the piece's, its level in the cup, and each
   expect(sums.bars[0]?.coolingArea).toBeCloseTo(cupSides + Math.PI * 40 ** 2, 6);
 });
 
+test("slurry comes on sides and free ends, not on a cup's mouth; ends on the piece cover it, bars in bars count twice", () => {
+  const sums = treeSums({ bars: tree, up: [0, 0, 1], pieceVolume: 0, tapped, touch: 1 });
+  const [cup, sprue, runner] = sums.bars;
+  // Frustum of a cone: π·(R + r)·slant.
+  expect(cup?.coatedArea).toBeCloseTo(Math.PI * 55 * Math.hypot(60, 25), 6);
+  expect(sprue?.coatedArea).toBeCloseTo(Math.PI * 27 * Math.hypot(200, 3), 6);
+  expect(runner?.coatedArea).toBeCloseTo(Math.PI * 16 * 60, 6);
+  expect(sums.coatedArea).toBeCloseTo(
+    sums.bars.reduce((sum, { coatedArea }) => sum + coatedArea, 0),
+    9,
+  );
+  // The runner's 16 mm and the vent's 6 mm stand on the piece.
+  expect(sums.coveredArea).toBeCloseTo((Math.PI / 4) * (16 ** 2 + 6 ** 2), 6);
+  // Runner into the sprue, sprue's foot into the runner, vent into the sprue: sides as deep as the other is thick, and a disc.
+  const buried = (d: number, other: number): number => Math.PI * d * (other / 2) + (Math.PI / 4) * d ** 2;
+  expect(sums.doubledArea).toBeCloseTo(buried(16, 30) + buried(24, 16) + buried(6, 30), 6);
+});
+
 test("a tree without a cup has no level and no heads", () => {
   const sums = treeSums({ bars: tree.slice(1), up: [0, 0, 1], pieceVolume: 0, tapped, touch: 1 });
   expect(sums.cupLevel).toBeNull();

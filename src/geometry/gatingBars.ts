@@ -15,12 +15,16 @@ export type GatingBar = {
   readonly to: Vec3;
   readonly fromSection: Section;
   readonly toSection: Section;
+  /** The mark it stands on and goes with; left out for a bar between other bars. */
+  readonly markId?: string | undefined;
 };
 
 export type BarSums = {
   readonly volume: number;
   /** The long sides, and the ends that touch nothing. */
   readonly coolingArea: number;
+  /** What slurry comes on: as the cooling area, but the mouth of a cup is kept bare (common practice, no source). */
+  readonly coatedArea: number;
   /** Volume over cooling area. */
   readonly modulus: number;
 };
@@ -46,8 +50,15 @@ export function barSums(
   const { middle, sides } = between(bar, span);
   const volume = (span / 6) * (ends[0] + 4 * middle + ends[1]);
   const coolingArea = sides + (freeFrom ? ends[0] : 0) + (freeTo ? ends[1] : 0);
-  return { volume, coolingArea, modulus: volume / coolingArea };
+  const mouth = bar.kind === "cup" ? mouthOf(ends, { freeFrom, freeTo }) : 0;
+  return { volume, coolingArea, coatedArea: coolingArea - mouth, modulus: volume / coolingArea };
 }
+
+/** The wider free end. */
+const mouthOf = (
+  [from, to]: readonly [number, number],
+  { freeFrom, freeTo }: { freeFrom: boolean; freeTo: boolean },
+): number => Math.max(freeFrom ? from : 0, freeTo ? to : 0);
 
 function between(
   { fromSection: a, toSection: b }: GatingBar,
@@ -68,6 +79,11 @@ export type TreeSums = {
   readonly barVolume: number;
   /** Bars and piece. */
   readonly metalVolume: number;
+  /** What slurry comes on of all bars; where they run into each other counts twice, `doubledArea` of it at most. */
+  readonly coatedArea: number;
+  readonly doubledArea: number;
+  /** Skin of the piece under the ends of bars: no slurry comes there. */
+  readonly coveredArea: number;
   /** Heights along up of the highest place of the tree and of the level in the cup; null without a cup. */
   readonly highest: number;
   readonly cupLevel: number | null;
@@ -106,14 +122,45 @@ export function treeSums({
     head: cupLevel === null ? null : cupLevel - Math.min(...heights(bar)),
   }));
   const barVolume = sums.reduce((sum, { volume }) => sum + volume, 0);
+  const ends = bars.flatMap((bar) => [
+    { bar, at: bar.from, section: bar.fromSection },
+    { bar, at: bar.to, section: bar.toSection },
+  ]);
+  const isOnPiece = ({ at }: { at: Vec3 }): boolean => tapped.some((p) => length(minus(p, at)) <= touch);
   return {
     barVolume,
+    coatedArea: sums.reduce((sum, { coatedArea }) => sum + coatedArea, 0),
+    doubledArea: ends.reduce((sum, end) => sum + buriedAt(end, bars, touch), 0),
+    coveredArea: ends.filter(isOnPiece).reduce((sum, { section }) => sum + sectionArea(section), 0),
     metalVolume: barVolume + pieceVolume,
     highest: Math.max(...bars.flatMap(heights)),
     cupLevel,
     bars: sums,
   };
 }
+
+/**
+ * Skin that lies inside another bar where one ends on its axis: its own sides as deep as the other is thick, and the hole
+ * it makes there. Bars in one line bury nothing. The widest bar met counts.
+ */
+function buriedAt(
+  { bar, at, section }: { bar: GatingBar; at: Vec3; section: Section },
+  bars: readonly GatingBar[],
+  touch: number,
+): number {
+  const along = unit(minus(bar.to, bar.from));
+  const area = sectionArea(section);
+  const deep = bars
+    .filter((other) => other !== bar && toAxis(other, at) <= touch)
+    .filter(({ from, to }) => Math.abs(dot(along, unit(minus(to, from)))) < inLine)
+    .map((other) =>
+      Math.sqrt(Math.max(sectionArea(other.fromSection), sectionArea(other.toSection)) / Math.PI),
+    );
+  return deep.length === 0 ? 0 : 2 * Math.sqrt(Math.PI * area) * Math.max(...deep) + area;
+}
+
+/** Cosine between two bars from which they count as one line, about 8°. */
+const inLine = 0.99;
 
 /** Distance of a point from a bar's axis. */
 export function toAxis({ from, to }: Pick<GatingBar, "from" | "to">, p: Vec3): number {

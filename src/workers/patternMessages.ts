@@ -18,7 +18,11 @@ import type { PatternCaps } from "./patternCaps.ts";
 export type TipLimits = { readonly minRise: number; readonly minVolume: number };
 
 /** Mesh mm: the file's axes, from the middle of its box, in millimetres as the pattern will be dipped. */
-type InMm = { readonly mmPerUnit: number };
+type InMm = {
+  readonly mmPerUnit: number;
+  /** Closed hollows count as metal. */
+  readonly isFilled?: boolean | undefined;
+};
 type Hung = InMm & { readonly up: Vec3 };
 
 /** What the worker is asked; it keeps the mesh between. All but open and restore want a mesh to be there. */

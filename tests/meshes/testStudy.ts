@@ -1,4 +1,5 @@
 import type { Mesh } from "../../src/geometry/mesh.ts";
+import { closedHollowsOf } from "../../src/geometry/closedHollows.ts";
 import { measuresOf } from "../../src/workers/pattern/foundPattern.ts";
 import { studyOf, type PatternStudy } from "../../src/ui/pattern/mesh/patternStudy.ts";
 import { measureMesh } from "./atOnce.ts";
@@ -22,6 +23,7 @@ export function studyOfMesh(mesh: Mesh): PatternStudy {
         cappedCount: 0,
         leftCount: 0,
       },
+      hollows: closedHollowsOf(mesh),
       seams: null,
       middle: box.middle,
       display: { pos: mesh.pos, idx: mesh.idx },

@@ -96,6 +96,7 @@ export function chainSum({
     name: link.name.trim() === "" ? `Part ${at + 1}` : link.name.trim(),
     role: link.role,
     solid: solidOf(link),
+    volumeCm3: kept(link, linkLimits).volumeCm3,
   }));
   const links = named.flatMap(({ name, role, solid }) => (solid === null ? [] : [{ name, role, solid }]));
   const missing = named.flatMap(({ name, solid }) => (solid === null ? [name] : []));
@@ -108,7 +109,14 @@ export function chainSum({
     lawKind,
     links,
     missing,
-    checks: checksOf({ draft, links, figures }),
+    checks: checksOf({
+      draft,
+      links,
+      sections: named.flatMap(({ role, solid, volumeCm3 }) =>
+        role === "casting" && solid !== null ? [{ solid, volumeCm3 }] : [],
+      ),
+      figures,
+    }),
   };
 }
 
@@ -167,21 +175,27 @@ function lawOf({
 function checksOf({
   draft,
   links,
+  sections,
   figures,
 }: {
   readonly draft: GatingDraft;
   readonly links: readonly ChainLink[];
+  /** Of the casting; one without a length may still have its volume known. */
+  readonly sections: readonly { readonly solid: CoolingSolid; readonly volumeCm3: number | null }[];
   readonly figures: MeltFigures;
 }): RiserChecks | null {
-  const castings = links.filter(({ role }) => role === "casting");
   const riser =
     links.findLast(({ role }) => role === "riser") ??
     links.findLast(({ role }) => role === "cup") ??
     links.findLast(({ role }) => role !== "casting");
-  if (castings.length === 0 || riser === undefined) return null;
-  const cooled = castings.map(({ solid }) => coolingOf(solid));
-  const whole = cooled.every(({ isEndless }) => !isEndless);
-  const castingVolumeMm3 = cooled.reduce((sum, { volumeMm3 }) => sum + volumeMm3, 0);
+  if (sections.length === 0 || riser === undefined) return null;
+  const cooled = sections.map(({ solid, volumeCm3 }) => ({ ...coolingOf(solid), volumeCm3 }));
+  const whole = cooled.every(({ isEndless, volumeCm3 }) => !isEndless || volumeCm3 !== null);
+  const castingVolumeMm3 = cooled.reduce(
+    (sum, { isEndless, volumeMm3, volumeCm3 }) =>
+      sum + (isEndless && volumeCm3 !== null ? 1000 * volumeCm3 : volumeMm3),
+    0,
+  );
   const feeds = coolingOf(riser.solid);
   return {
     riser: riser.name,

@@ -32,11 +32,19 @@ type NewId = () => string;
 const round = (diameter: number) => ({ kind: "round", diameter }) as const;
 
 export function newBar(
-  { kind, from, to }: Pick<GatingBar, "kind" | "from" | "to">,
+  { kind, from, to, markId }: Pick<GatingBar, "kind" | "from" | "to" | "markId">,
   diameters: { readonly fromMm: number; readonly toMm: number },
   id: string,
 ): GatingBar {
-  return { id, kind, from, to, fromSection: round(diameters.fromMm), toSection: round(diameters.toMm) };
+  return {
+    id,
+    kind,
+    from,
+    to,
+    fromSection: round(diameters.fromMm),
+    toSection: round(diameters.toMm),
+    ...(markId === undefined ? {} : { markId }),
+  };
 }
 
 /**
@@ -57,27 +65,38 @@ export function startingTree(marks: readonly Mark[], at: HangsAt, newId: NewId):
   return [
     bar("cup", cupFoot, raised(at.cupLevelMm)),
     ...(isBelow ? [bar("sprue", cupFoot, foot)] : []),
-    ...gates.map((gate, n) => {
-      const sizes = { fromMm: startingMm.gate.fromMm, toMm: gate.diameterMm };
-      return newBar({ kind: n === 0 ? "gate" : "runner", from: foot, to: gate.point }, sizes, newId());
-    }),
+    ...gates.map((gate, n) => gateBar(gate, { foot, isFirst: n === 0 }, newId())),
     ...rods,
   ];
 }
 
-/** One bar on one mark; a gate has none of its own. */
-function rodOf({ kind, point, normal, diameterMm }: Mark, at: HangsAt, newId: NewId): readonly GatingBar[] {
+/** From the sprue's foot to a gate. */
+export function gateBar(
+  { id: markId, point, diameterMm }: Mark,
+  { foot, isFirst }: { readonly foot: Vec3; readonly isFirst: boolean },
+  id: string,
+): GatingBar {
+  const sizes = { fromMm: startingMm.gate.fromMm, toMm: diameterMm };
+  return newBar({ kind: isFirst ? "gate" : "runner", from: foot, to: point, markId }, sizes, id);
+}
+
+/** One bar on one mark; a gate has none of its own, nor a vent that stands no lower than the level in the cup. */
+export function rodOf(
+  { id: markId, kind, point, normal, diameterMm }: Mark,
+  { up, cupLevelMm }: Pick<HangsAt, "up" | "cupLevelMm">,
+  newId: NewId,
+): readonly GatingBar[] {
   const even = { fromMm: diameterMm, toMm: diameterMm };
-  const toLevel = at.cupLevelMm - dot(point, at.up);
+  const toLevel = cupLevelMm - dot(point, up);
   if (kind === "vent" && toLevel > 1)
-    return [newBar({ kind, from: point, to: plus(point, times(at.up, toLevel)) }, even, newId())];
+    return [newBar({ kind, from: point, to: plus(point, times(up, toLevel)), markId }, even, newId())];
   if (kind === "feeder") {
-    const leaning = unit(plus(normal ?? at.up, times(at.up, 1.2)));
+    const leaning = unit(plus(normal ?? up, times(up, 1.2)));
     const to = plus(point, times(leaning, 1.5 * startingMm.feeder.toMm));
-    return [newBar({ kind, from: point, to }, startingMm.feeder, newId())];
+    return [newBar({ kind, from: point, to, markId }, startingMm.feeder, newId())];
   }
   if (kind === "drain")
-    return [newBar({ kind, from: point, to: plus(point, times(at.up, -drainLongMm)) }, even, newId())];
+    return [newBar({ kind, from: point, to: plus(point, times(up, -drainLongMm)), markId }, even, newId())];
   return [];
 }
 

@@ -69,7 +69,8 @@ const read = (reading: VolumeReading | null): PatternVolume | null =>
 
 /** A mesh is the outside of a print; one that is left hollow and vented is metal only in its wall. */
 function meshVolume({ hollow, hollowWallMm }: MassDraft, mesh: PatternMeasured): PatternVolume {
-  const { volumeMm3, areaMm2 } = mesh;
+  const { volumeMm3, areaMm2, hollows } = mesh;
+  if (hollows === "unanswered") return { ok: false, route: "mesh", code: "hollow-unanswered" };
   if (volumeMm3 === null || !(volumeMm3 > 0)) return { ok: false, route: "mesh", code: "open-mesh" };
   if (hollow !== "vented-hollow")
     return patternVolume({ route: "mesh", volumeCm3: volumeMm3 / 1000, isClosed: mesh.watertight });

@@ -87,6 +87,10 @@ export const fields = {
   drains: { quantity: "plain", stored: [0, 1e6], entry: [0, 10_000], whole: true },
   trappedMl: { quantity: "plain", stored: [0, 1e8], entry: [0, 1_000_000] },
   gatingMm3: { quantity: "plain", stored: [0, 1e13], entry: [0, 1e12] },
+  gatingAreaMm2: { quantity: "plain", stored: [0, 1e11], entry: [0, 1e10] },
+  /** Volume over cooling area of the thickest bar of the tree. */
+  treeModulusMm: { quantity: "mm", stored: [0, 1e5], entry: [0, 1000] },
+  patternMm3: { quantity: "plain", stored: [0, 1e13], entry: [0, 1e12] },
   thinnestMm: { quantity: "mm", stored: [0, 1e5], entry: [0, 5000] },
   thickestMm: { quantity: "mm", stored: [0, 1e5], entry: [0, 5000] },
 

@@ -137,6 +137,13 @@ const patternMeasured = withRules(
     drains: numberOf("drains"),
     trappedMl: numberOf("trappedMl").nullable(),
     gatingMm3: numberOf("gatingMm3").nullable(),
+    /** What the tree adds to the skin that is coated. */
+    gatingAreaMm2: numberOf("gatingAreaMm2").optional(),
+    treeModulusMm: numberOf("treeModulusMm").optional(),
+    /** Voids that no slurry reaches: cast solid, or opened for a core. While it is not said there is no one volume. */
+    hollows: z.enum(["metal", "core", "unanswered"]).optional(),
+    /** What the pattern itself is of, where its hollows make that another volume than the metal's. */
+    patternMm3: numberOf("patternMm3").optional(),
     thinnestMm: numberOf("thinnestMm").nullable(),
     thickestMm: numberOf("thickestMm").nullable(),
     photos,

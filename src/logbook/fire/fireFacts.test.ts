@@ -5,6 +5,25 @@ import { factsTogether, fireFacts, mayEnter } from "./fireFacts.ts";
 const factsAt = (piece: ReturnType<typeof givenPiece>, hour: number) =>
   fireFacts(piece.standing(hour), "fused-silica");
 
+const measured = {
+  patternId: "p",
+  fileName: "ball.stl",
+  sumsVersion: 1,
+  triangles: 100,
+  watertight: true,
+  mmPerUnit: 1,
+  boxMm: [120, 120, 120],
+  up: [0, 0, 1],
+  headM: 0.2,
+  tips: 1,
+  vents: 1,
+  drains: 0,
+  trappedMl: 0,
+  gatingMm3: null,
+  thinnestMm: null,
+  thickestMm: null,
+} as const;
+
 describe("what a piece's log says of its fire", () => {
   test("a weighed pattern goes before its volume; the volume is taken as solid; else nothing is known", () => {
     const piece = givenPiece({ material: "pla", metalLitre: 0.5 });
@@ -45,6 +64,24 @@ describe("what a piece's log says of its fire", () => {
     expect(shell.source).toBe("area");
     expect(shell.massKg).toBeCloseTo(0.2 * wallMm * 1.7, 6);
     expect(factsAt(givenCoated(), 121).shell).toEqual({ massKg: 3, source: "starting" });
+  });
+
+  test("measured on a mesh, the shell stands on piece and tree, and the wax is never that of a void", () => {
+    const piece = givenCoated({ material: "wax" });
+    // A ball of 60 mm with a void of 55 mm that will be metal, and 0.02 m² of tree.
+    const ball = (r: number): number => (4 / 3) * Math.PI * r ** 3;
+    piece.log(1, "pattern-measured", {
+      ...measured,
+      volumeMm3: ball(60),
+      patternMm3: ball(60) - ball(55),
+      hollows: "metal",
+      areaMm2: 4 * Math.PI * 60 ** 2,
+      gatingAreaMm2: 20_000,
+    });
+    const { wallMm, shell, pattern } = factsAt(piece, 121);
+    expect(shell.source).toBe("mesh-area");
+    expect(shell.massKg).toBeCloseTo((0.045239 + 0.02) * wallMm * 1.7, 4);
+    expect(pattern?.massKg).toBeCloseTo(((ball(60) - ball(55)) / 1e9) * 930, 6);
   });
 });
 

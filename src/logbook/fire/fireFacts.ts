@@ -81,7 +81,8 @@ function patternMass({ plan, weighings, patterns }: Piece): FireFacts["pattern"]
   if (weighed !== undefined) return { massKg: weighed.massG / 1000, source: "weighed" };
   const kgM3 = plan.material === undefined ? null : patternMaterials[plan.material].densityKgM3;
   if (kgM3 === null) return null;
-  const mm3 = patterns.at(-1)?.volumeMm3 ?? null;
+  const mesh = patterns.at(-1);
+  const mm3 = mesh?.patternMm3 ?? mesh?.volumeMm3 ?? null;
   if (mm3 !== null && mm3 > 0) return { massKg: (mm3 / 1e9) * kgM3.value, source: "mesh" };
   return within(ranges.metalLitre, plan.metalLitre)
     ? { massKg: (plan.metalLitre / 1000) * kgM3.value, source: "metal-volume" }
@@ -102,7 +103,8 @@ function filmMass(piece: Piece): FireFacts["pattern"] {
 
 function shellMass({ piece, wall }: Standing, family: StuccoFamily): FireFacts["shell"] {
   const { areaM2 } = piece.plan;
-  const meshMm2 = piece.patterns.at(-1)?.areaMm2;
+  const mesh = piece.patterns.at(-1);
+  const meshMm2 = mesh === undefined ? undefined : mesh.areaMm2 + (mesh.gatingAreaMm2 ?? 0);
   const massOf = (squareM: number): number =>
     (squareM * Math.max(0.1, wall.reachedMm) * shellThermal[family].densityKgM3.value) / 1000;
   if (within(ranges.areaM2, areaM2)) return { massKg: massOf(areaM2), source: "area" };

@@ -57,8 +57,11 @@ function modulusOf(
   }: { readonly thinnestMm: number | null; readonly metalKg: number | null; readonly alloy: Alloy | null },
 ): Pick<PourShell, "modulusMm" | "modulusFrom"> {
   const within = (mm: number): number => Math.min(200, Math.max(0.2, mm));
-  const thickMm = patterns.at(-1)?.thickestMm ?? null;
-  if (thickMm !== null && thickMm > 0) return { modulusMm: within(thickMm / 2), modulusFrom: "mesh" };
+  const mesh = patterns.at(-1);
+  const thickMm = mesh?.thickestMm ?? null;
+  // Of casting and tree, what freezes last: a cup is often thicker than the piece.
+  if (thickMm !== null && thickMm > 0)
+    return { modulusMm: within(Math.max(thickMm / 2, mesh?.treeModulusMm ?? 0)), modulusFrom: "mesh" };
   const litre =
     plan.metalLitre ?? (metalKg === null || alloy === null ? null : (metalKg / alloy.solidKgM3.value) * 1000);
   if (litre !== null && plan.areaM2 !== undefined && plan.areaM2 > 0)

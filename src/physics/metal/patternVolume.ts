@@ -40,6 +40,7 @@ export type VolumeReading =
 export type VolumeRefusal =
   /** A mesh with holes has no volume. */
   | "open-mesh"
+  | "hollow-unanswered"
   /** Open foam or infill drinks water: seal it first. */
   | "soaks"
   /** A printed part by weight: ask whether it is solid. */

@@ -28,44 +28,52 @@ const searchTriangles = 20_000;
 
 /** How each question about a mesh is answered; between two steps of one, others are heard. */
 export const answers: Answers = {
-  tips: async (kept, { mmPerUnit, up, minRise, minVolume }, { signal, tell }) => {
-    const mesh = kept.inMm(mmPerUnit);
+  tips: async (kept, { mmPerUnit, isFilled, up, minRise, minVolume }, { signal, tell }) => {
+    const mesh = kept.as(isFilled).inMm(mmPerUnit);
     const tips = findTips({ mesh, up, minRise, minVolume });
     tell("tips", 0.5);
     await breathe(signal);
     const drains = findTips({ mesh, up: times(up, -1), minRise, minVolume });
     return { tips, drains, ...spanAlong(mesh, unit(up)) };
   },
-  trapped: async (kept, { vents, drains, ...hung }) => {
-    const { upward, downward } = kept.columns(hung);
+  trapped: async (kept, { vents, drains, isFilled, ...hung }) => {
+    const { upward, downward } = kept.as(isFilled).columns(hung);
     return {
       air: trappedInDexels({ dexels: upward, vents }),
       plastic: trappedInDexels({ dexels: downward, vents: drains }),
     };
   },
-  skins: (kept, { mmPerUnit, ...asked }, work) =>
-    drive(heldSkinsSteps({ mesh: kept.inMm(mmPerUnit), ...asked }), "skins", work),
-  fill: (kept, { mmPerUnit, ...asked }, work) =>
-    drive(fillFromGateSteps({ mesh: kept.inMm(mmPerUnit), ...asked }), "fill", work),
-  thickness: (kept, { mmPerUnit, cells }, work) =>
+  skins: (kept, { mmPerUnit, isFilled, ...asked }, work) =>
+    drive(heldSkinsSteps({ mesh: kept.as(isFilled).inMm(mmPerUnit), ...asked }), "skins", work),
+  fill: (kept, { mmPerUnit, isFilled, ...asked }, work) =>
+    drive(fillFromGateSteps({ mesh: kept.as(isFilled).inMm(mmPerUnit), ...asked }), "fill", work),
+  thickness: (kept, { mmPerUnit, isFilled, cells }, work) =>
     drive(
-      wallThicknessSteps({ mesh: kept.inMm(mmPerUnit), on: kept.displayInMm(mmPerUnit), cells }),
+      wallThicknessSteps({
+        mesh: kept.as(isFilled).inMm(mmPerUnit),
+        on: kept.as(isFilled).displayInMm(mmPerUnit),
+        cells,
+      }),
       "thickness",
       work,
     ),
-  spans: async (kept, { mmPerUnit, cells }, work) => {
-    const mesh = kept.inMm(mmPerUnit);
+  spans: async (kept, { mmPerUnit, isFilled, cells }, work) => {
+    const mesh = kept.as(isFilled).inMm(mmPerUnit);
     const flats = await drive(between(0, 0.4, flatSpansSteps(mesh)), "spans", work);
     const rounds = await drive(between(0.4, 1, roundSpansSteps({ mesh, cells })), "spans", work);
     return { flats, rounds };
   },
-  recesses: (kept, { mmPerUnit, ...asked }, work) =>
-    drive(recessesSteps({ mesh: kept.inMm(mmPerUnit), ...asked }), "recesses", work),
-  freeze: (kept, { mmPerUnit, ...asked }, work) =>
-    drive(freezeOrderSteps({ mesh: kept.inMm(mmPerUnit), ...asked }), "freeze", work),
-  attitudes: async (kept, { mmPerUnit, ...limits }, work) => {
-    const light = await kept.lightInMm(mmPerUnit, searchTriangles);
-    return drive(searchAttitudesSteps({ mesh: kept.inMm(mmPerUnit), light, ...limits }), "attitudes", work);
+  recesses: (kept, { mmPerUnit, isFilled, ...asked }, work) =>
+    drive(recessesSteps({ mesh: kept.as(isFilled).inMm(mmPerUnit), ...asked }), "recesses", work),
+  freeze: (kept, { mmPerUnit, isFilled, ...asked }, work) =>
+    drive(freezeOrderSteps({ mesh: kept.as(isFilled).inMm(mmPerUnit), ...asked }), "freeze", work),
+  attitudes: async (kept, { mmPerUnit, isFilled, ...limits }, work) => {
+    const light = await kept.as(isFilled).lightInMm(mmPerUnit, searchTriangles);
+    return drive(
+      searchAttitudesSteps({ mesh: kept.as(isFilled).inMm(mmPerUnit), light, ...limits }),
+      "attitudes",
+      work,
+    );
   },
 };
 

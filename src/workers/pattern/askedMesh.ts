@@ -1,3 +1,4 @@
+import { withoutHollows } from "../../geometry/closedHollows.ts";
 import { dexelsOf, type Dexels } from "../../geometry/dexels.ts";
 import type { Mesh } from "../../geometry/mesh.ts";
 import { times, type Vec3 } from "../../geometry/vector.ts";
@@ -6,6 +7,11 @@ import type { ReadyMesh } from "./openPattern.ts";
 
 /** The mesh kept between questions, with what is costly to make again. */
 export type AskedMesh = {
+  /** The mesh, or the same with its closed hollows filled. */
+  readonly as: (isFilled: boolean | undefined) => SizedMesh;
+};
+
+export type SizedMesh = {
   readonly inMm: (mmPerUnit: number) => Mesh;
   readonly displayInMm: (mmPerUnit: number) => Mesh;
   /** For a search over many directions. */
@@ -17,7 +23,24 @@ export type AskedMesh = {
   };
 };
 
-export function askedMesh({ mesh, display }: ReadyMesh): AskedMesh {
+export function askedMesh(ready: ReadyMesh): AskedMesh {
+  const plain = sizedMesh(ready);
+  let filled: SizedMesh | null = null;
+  return {
+    as: (isFilled) => {
+      if (isFilled !== true) return plain;
+      filled ??= sizedMesh(filledOf(ready));
+      return filled;
+    },
+  };
+}
+
+function filledOf({ mesh, display }: ReadyMesh): ReadyMesh {
+  const solid = withoutHollows(mesh);
+  return { mesh: solid, display: display === mesh ? solid : withoutHollows(display) };
+}
+
+function sizedMesh({ mesh, display }: ReadyMesh): SizedMesh {
   const whole = scaledOnce(mesh);
   const shown = display === mesh ? whole : scaledOnce(display);
   let light: { readonly of: Mesh; readonly copy: Mesh } | null = null;

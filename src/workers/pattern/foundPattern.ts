@@ -1,3 +1,4 @@
+import type { ClosedHollows } from "../../geometry/closedHollows.ts";
 import type { MeshMeasures } from "../../geometry/measureMesh.ts";
 import type { Mended } from "../../geometry/mendMesh.ts";
 import type { Mesh } from "../../geometry/mesh.ts";
@@ -31,6 +32,8 @@ export type FoundPattern = {
     readonly cappedCount: number;
     readonly leftCount: number;
   };
+  /** Voids shut in by the solid, file units; left out where an older app measured. */
+  readonly hollows?: ClosedHollows | undefined;
   /** Open edges that lie so close together that they may be one, file units; null where there are none, or no hole is left. */
   readonly seams: { readonly within: number; readonly before: number; readonly after: number } | null;
   /** Middle of the box in the file's coordinates; the meshes are about it. */

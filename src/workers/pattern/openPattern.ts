@@ -1,3 +1,4 @@
+import { closedHollowsOf, noHollows } from "../../geometry/closedHollows.ts";
 import { joinSeams } from "../../geometry/joinSeams.ts";
 import { measureSteps } from "../../geometry/measureMesh.ts";
 import { mendMesh } from "../../geometry/mendMesh.ts";
@@ -103,6 +104,7 @@ export async function findOut(
       cappedCount: mended?.capped.length ?? 0,
       leftCount: mended?.left.length ?? 0,
     },
+    hollows: measures.components > 1 ? closedHollowsOf(whole) : noHollows,
     seams,
     middle,
     display,

@@ -192,6 +192,7 @@ function patternMeasured(body: EntryBodies["pattern-measured"], format: Format):
     `Pattern measured: ${body.fileName}`,
     body.watertight ? null : "the mesh is open",
     figureDetail("volume", litre, (known) => volumeText(known, format)),
+    body.hollows === undefined ? null : hollowWords[body.hollows],
     `area ${format.show("m2", body.areaMm2 / 1e6)}`,
     figureDetail("head", body.headM, (m) => headText(m, format)),
     figureDetail("thinnest", body.thinnestMm, (mm) => format.show("mm", mm)),
@@ -200,6 +201,12 @@ function patternMeasured(body: EntryBodies["pattern-measured"], format: Format):
     figureDetail("air trapped", body.trappedMl, (ml) => volumeText(ml / 1000, format)),
   );
 }
+
+const hollowWords: Record<NonNullable<EntryBodies["pattern-measured"]["hollows"]>, string> = {
+  metal: "closed void: metal",
+  core: "closed void: core and shell",
+  unanswered: "closed void: not said whether metal or core",
+};
 
 const counted = (count: number, thing: string): string | null =>
   count === 0 ? null : `${count} ${thing}${count === 1 ? "" : "s"}`;

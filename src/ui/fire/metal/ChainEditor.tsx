@@ -39,14 +39,18 @@ type SizeName = "thicknessMm" | "widthMm" | "lengthMm" | "diameterMm" | "volumeC
 type Size = { readonly name: SizeName; readonly label: string; readonly mayBeEmpty?: boolean };
 const long: Size = { name: "lengthMm", label: "Length", mayBeEmpty: true };
 
+/** Of a section whose length is not given. */
+const held: Size = { name: "volumeCm3", label: "Volume, where no length is given", mayBeEmpty: true };
+
 const sizes: Readonly<Record<LinkShape, readonly Size[]>> = {
   plate: [
     { name: "thicknessMm", label: "Thickness" },
     { name: "widthMm", label: "Width", mayBeEmpty: true },
     long,
+    held,
   ],
   bar: [{ name: "thicknessMm", label: "Thickness" }, { name: "widthMm", label: "Width" }, long],
-  round: [{ name: "diameterMm", label: "Diameter" }, long],
+  round: [{ name: "diameterMm", label: "Diameter" }, long, held],
   tube: [{ name: "diameterMm", label: "Outer diameter" }, { name: "thicknessMm", label: "Wall" }, long],
   ball: [{ name: "diameterMm", label: "Diameter" }],
   cup: [

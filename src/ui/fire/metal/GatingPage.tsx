@@ -3,6 +3,7 @@ import { hazardsOf } from "../../../trade/metals/hazards.ts";
 import { pourHeatOf } from "../../../logbook/pour/pourHeat.ts";
 import { useParams } from "wouter";
 import { ownAlloy, ownMeltFigures } from "../../../logbook/shop/ownAlloy.ts";
+import { metalOf } from "../../../logbook/piece/pieceMetal.ts";
 import type { Piece } from "../../../logbook/piece/piece.ts";
 import type { Alloy, MeltFigures } from "../../../trade/metals/alloy.ts";
 import { usePiece } from "../../base/state/live.ts";
@@ -12,6 +13,7 @@ import { Card } from "../../base/parts/Card.tsx";
 import { Empty } from "../../base/parts/Empty.tsx";
 import { LinkButton } from "../../base/parts/LinkButton.tsx";
 import { Page } from "../../base/parts/Page.tsx";
+import { isTaken, useGatingOf } from "../../pattern/mesh/useGatingOf.ts";
 import { TakeGating } from "../../pattern/mesh/TakeGating.tsx";
 import { chainSum } from "../../../logbook/casting/chainSum.ts";
 import { FeedCard } from "./FeedCard.tsx";
@@ -72,9 +74,13 @@ function Gating({
 }) {
   const { plan } = piece;
   const mesh = piece.patterns.at(-1) ?? null;
-  const start = gatingDraftOf({ metalKg: plan.metalKg, headM: plan.headM, mesh, shellMm });
+  const start = gatingDraftOf({ metalKg: metalOf(piece, alloy), headM: plan.headM, mesh, shellMm });
+  const gating = useGatingOf(plan.patternId, alloy.solidKgM3.value);
   const form = useSumForm(`gating/${piece.id}`, start, { limits: gatingLimits });
   const { draft } = form;
+  // Taken from the pattern, the plan's head is the drawn cup's, over the part of the shell that asks most.
+  const isHeadDrawn =
+    gating !== null && gating.found !== null && isTaken(gating.found, draft) && plan.headM !== undefined;
   const { massKg, wallMm, fillS, runMm, runWidthMm } = kept(draft, gatingLimits);
   const { stream } = alloy;
   const heat = pourHeatOf({ alloy, figures, thinnestMm: wallMm });
@@ -113,9 +119,9 @@ function Gating({
       )}
       <div className={`${sheet["stack"]} ${sheet["top"]} ${css["columns"]}`}>
         <div className={sheet["stack"]}>
-          {plan.patternId !== undefined && <TakeGating patternId={plan.patternId} form={form} />}
+          {gating !== null && <TakeGating gating={gating} form={form} />}
           <HeadCard form={form} sum={sum} />
-          <HeadSave piece={piece} draft={draft} />
+          {!isHeadDrawn && <HeadSave piece={piece} draft={draft} />}
           <FillCard form={form} times={times} timeS={timeS} sum={sum} />
           <RunCard form={form} hot={hot} run={run} alloy={alloy} heat={heat} limitMS={sum.limitMS} />
         </div>

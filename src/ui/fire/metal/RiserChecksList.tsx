@@ -44,7 +44,7 @@ export function RiserChecksList({
       </Check>
       {volume === null ? (
         <p className={sheet["soft"]}>
-          Has enough to give: for that, the casting sections and the riser need their lengths.
+          Has enough to give: for that, the casting sections and the riser need their lengths or volumes.
         </p>
       ) : (
         <Check isMet={volume.isMet}>

@@ -27,6 +27,8 @@ export const refusalSays: Readonly<Record<VolumeRefusal, string>> = {
   "infill-burns-out-full":
     "Not by weight: the shell coats the outside and the cavity burns out full, so the metal weighs many times what this print's weight suggests. Take the mesh, the slicer at 100%, or water.",
   "density-not-known": "Give the density of what it is made of, or measure another way.",
+  "hollow-unanswered":
+    "The pattern has a closed void. Say on the pattern's page whether it will be metal or a core, then use the pattern again.",
   "no-volume": "These figures give no volume above nothing. Look at them again.",
 };
 

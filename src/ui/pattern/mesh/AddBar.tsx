@@ -7,6 +7,7 @@ import { Button } from "../../base/parts/Button.tsx";
 import { Card } from "../../base/parts/Card.tsx";
 import { SelectField } from "../../base/forms/SelectField.tsx";
 import { barNames } from "./barNames.ts";
+import { withBars } from "./patternStudy.ts";
 import { newBar, startingMm, type HangsAt } from "../../../logbook/casting/gatingTree.ts";
 import sheet from "../../base/styles/sheet.module.css";
 import css from "./scene.module.css";
@@ -43,8 +44,9 @@ export function AddBar({
         : null;
   const add = (): void => {
     if (from === null || to === null) return;
-    const bar = newBar({ kind, from: from.point, to }, startingMm[kind], desk.newId());
-    desk.act((now) => ({ ...now, bars: [...now.bars, bar] }));
+    const { markId } = from;
+    const bar = newBar({ kind, from: from.point, to, markId }, startingMm[kind], desk.newId());
+    desk.act((now) => withBars(now, [...now.bars, bar], at.highMm));
   };
   return (
     <Card>
@@ -97,11 +99,18 @@ type End = {
   readonly label: string;
   readonly point: Vec3;
   readonly normal: Vec3 | null;
+  readonly markId?: string | undefined;
 };
 
 function endsOf({ marks, study }: SceneController): readonly End[] {
   return [
-    ...marks.map(({ mark, label }) => ({ value: mark.id, label, point: mark.point, normal: mark.normal })),
+    ...marks.map(({ mark: { id, point, normal }, label }) => ({
+      value: id,
+      label,
+      point,
+      normal,
+      markId: id,
+    })),
     ...study.bars.flatMap((bar, n) =>
       (["from", "to"] as const).map((end) => ({
         value: `${bar.id} ${end}`,

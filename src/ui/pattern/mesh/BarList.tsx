@@ -3,6 +3,7 @@ import { useFormat } from "../../base/state/useFormat.ts";
 import { Button } from "../../base/parts/Button.tsx";
 import { NumberField } from "../../base/forms/NumberField.tsx";
 import { barNames } from "./barNames.ts";
+import { withBars } from "./patternStudy.ts";
 import { diameterOf, lengthOf, withLength } from "../../../logbook/casting/gatingTree.ts";
 import sheet from "../../base/styles/sheet.module.css";
 import css from "./scene.module.css";
@@ -10,15 +11,21 @@ import type { SceneController } from "./useSceneController.ts";
 
 const limits = { least: 1, most: 500, longest: 3000 } as const;
 
-/** Each bar with its sizes to change, its volume, modulus and head. */
-export function BarList({ desk, sums }: { readonly desk: SceneController; readonly sums: TreeSums }) {
+/** Each bar with its sizes to change, its volume, modulus and head; no figures while the tree does not fit. */
+export function BarList({ desk, sums }: { readonly desk: SceneController; readonly sums: TreeSums | null }) {
   const format = useFormat();
   const change = (id: string, next: (bar: GatingBar) => GatingBar): void =>
-    desk.act((now) => ({ ...now, bars: now.bars.map((bar) => (bar.id === id ? next(bar) : bar)) }));
+    desk.act((now) =>
+      withBars(
+        now,
+        now.bars.map((bar) => (bar.id === id ? next(bar) : bar)),
+        null,
+      ),
+    );
   return (
     <ul className={css["spots"]} aria-label="Bars">
       {desk.study.bars.map((bar, n) => {
-        const sum = sums.bars.find(({ id }) => id === bar.id);
+        const sum = sums?.bars.find(({ id }) => id === bar.id);
         const name = `${barNames[bar.kind]} ${n + 1}`;
         return (
           <li key={bar.id} className={css["spot"]}>
@@ -81,7 +88,13 @@ export function BarList({ desk, sums }: { readonly desk: SceneController; readon
                 kind="quiet"
                 label={`Remove ${name}`}
                 onPress={() =>
-                  desk.act((now) => ({ ...now, bars: now.bars.filter(({ id }) => id !== bar.id) }))
+                  desk.act((now) =>
+                    withBars(
+                      now,
+                      now.bars.filter(({ id }) => id !== bar.id),
+                      null,
+                    ),
+                  )
                 }
               >
                 Remove

@@ -3,16 +3,17 @@ import { length, minus, negated } from "../../../geometry/vector.ts";
 import { useFormat } from "../../base/state/useFormat.ts";
 import { Card } from "../../base/parts/Card.tsx";
 import { touchMm } from "../../../logbook/casting/gatingTree.ts";
+import { treeMisfit } from "./patternStudy.ts";
 import type { SceneController } from "./useSceneController.ts";
 
-/** Turned cup down for the burnout: how each opening's plastic gets out through the bars. */
+/** Turned cup down for the burnout: how each opening's plastic gets out through the bars; nothing while they do not fit. */
 export function DrainWays({ desk }: { readonly desk: SceneController }) {
   const format = useFormat();
   const { study, marks } = desk;
   const joined = marks.filter(({ mark }) =>
     study.bars.some(({ from, to }) => [from, to].some((end) => length(minus(end, mark.point)) <= touchMm)),
   );
-  if (joined.length === 0) return null;
+  if (joined.length === 0 || treeMisfit(study) !== null) return null;
   return (
     <Card title="The plastic's way out, cup down">
       <table>

@@ -6,12 +6,19 @@ import { moments } from "../scene/fillTimeline.ts";
 import { SelectField } from "../../base/forms/SelectField.tsx";
 import sheet from "../../base/styles/sheet.module.css";
 import css from "./scene.module.css";
+import { hollowsOf } from "./studyHollows.ts";
 import type { FillState } from "./useFill.ts";
 import type { SceneController } from "./useSceneController.ts";
 
 /** Metal rising from a gate, moment by moment, and the air it cuts off. */
 export function FillPanel({ desk, fill }: { readonly desk: SceneController; readonly fill: FillState }) {
   const format = useFormat();
+  if (hollowsOf(desk.study, desk.mmPerUnit)?.are === null)
+    return (
+      <Card title="The metal rises">
+        <p>Say first, above, whether the closed void will be metal or core: the fill follows it.</p>
+      </Card>
+    );
   if (fill.gates.length === 0) return <NoGate desk={desk} />;
   const { told, found, at } = fill;
   const low = found === null ? 0 : (desk.results?.lowMm ?? 0);

@@ -1,5 +1,5 @@
 import { useState } from "react";
-import { treeSums, type BarKind } from "../../../geometry/gatingBars.ts";
+import type { BarKind, TreeSums } from "../../../geometry/gatingBars.ts";
 import { ownAlloy } from "../../../logbook/shop/ownAlloy.ts";
 import type { Shop } from "../../../logbook/piece/piece.ts";
 import { castingMassKg } from "../../../physics/metal/castingMass.ts";
@@ -10,8 +10,9 @@ import { Card } from "../../base/parts/Card.tsx";
 import { AddBar } from "./AddBar.tsx";
 import { BarList } from "./BarList.tsx";
 import { DrainWays } from "./DrainWays.tsx";
-import { startingTree, touchMm } from "../../../logbook/casting/gatingTree.ts";
+import { DrawTree } from "./MisfitCard.tsx";
 import { sizeOf } from "./patternSize.ts";
+import { treeMisfit, withBars } from "./patternStudy.ts";
 import sheet from "../../base/styles/sheet.module.css";
 import css from "./scene.module.css";
 import { hangsAt } from "./hangsAt.ts";
@@ -22,10 +23,12 @@ export function GatingPanel({ desk, shop }: { readonly desk: SceneController; re
   const { study, results } = desk;
   const [kind, setKind] = useState<BarKind>("sprue");
   const at = results === null ? null : hangsAt(desk, results);
-  const sums = treeOf(desk);
+  const sums = sizeOf(study, desk.mmPerUnit).tree;
+  const isFit = treeMisfit(study) === null;
   return (
     <>
       <Card title="The tree">
+        {!isFit && <p>It does not fit the piece as it hangs now, so no figure of it counts.</p>}
         {study.bars.length === 0 ? (
           <p>
             Nothing is drawn yet. A start: a cup over a sprue beside the piece, a bar to every gate, a rod up
@@ -35,22 +38,11 @@ export function GatingPanel({ desk, shop }: { readonly desk: SceneController; re
           sums !== null && <TreeFigures desk={desk} shop={shop} sums={sums} />
         )}
         <div className={`${sheet["row"]} ${css["wrap"]}`}>
-          <Button
-            disabledReason={
-              at === null
-                ? "How it hangs is being reckoned."
-                : study.marks.length === 0
-                  ? "Put a gate or a vent first."
-                  : null
-            }
-            onPress={() => {
-              if (at !== null) desk.act((now) => ({ ...now, bars: startingTree(now.marks, at, desk.newId) }));
-            }}
-          >
-            {study.bars.length === 0 ? "Draw a starting tree" : "Draw it anew"}
-          </Button>
+          {isFit && (
+            <DrawTree desk={desk} label={study.bars.length === 0 ? "Draw a starting tree" : "Draw it anew"} />
+          )}
           {study.bars.length > 0 && (
-            <Button kind="quiet" onPress={() => desk.act((now) => ({ ...now, bars: [] }))}>
+            <Button kind="quiet" onPress={() => desk.act((now) => withBars(now, [], null))}>
               Take the tree away
             </Button>
           )}
@@ -59,7 +51,7 @@ export function GatingPanel({ desk, shop }: { readonly desk: SceneController; re
         {study.marks.length === 0 && <Starters desk={desk} />}
       </Card>
       {at !== null && <AddBar desk={desk} at={at} kind={kind} setKind={setKind} />}
-      {study.bars.length > 0 && sums !== null && (
+      {study.bars.length > 0 && (
         <Card title="Bars">
           <BarList desk={desk} sums={sums} />
         </Card>
@@ -67,15 +59,6 @@ export function GatingPanel({ desk, shop }: { readonly desk: SceneController; re
       <DrainWays desk={desk} />
     </>
   );
-}
-
-type Sums = ReturnType<typeof treeSums>;
-
-function treeOf({ study, mmPerUnit }: SceneController): Sums | null {
-  if (study.bars.length === 0) return null;
-  const { volumeMm3 } = sizeOf(study, mmPerUnit);
-  const tapped = study.marks.map(({ point }) => point);
-  return treeSums({ bars: study.bars, up: study.up, pieceVolume: volumeMm3 ?? 0, tapped, touch: touchMm });
 }
 
 function Starters({ desk }: { readonly desk: SceneController }) {
@@ -98,11 +81,11 @@ function TreeFigures({
 }: {
   readonly desk: SceneController;
   readonly shop: Shop;
-  readonly sums: Sums;
+  readonly sums: TreeSums;
 }) {
   const format = useFormat();
   const { study, results, mmPerUnit } = desk;
-  const { volumeMm3 } = sizeOf(study, mmPerUnit);
+  const { volumeMm3, gatingAreaMm2 } = sizeOf(study, mmPerUnit);
   const alloy = study.alloyId === null ? null : ownAlloy(study.alloyId, shop);
   const litre = (mm3: number): string => format.show("cm3", mm3 / 1000);
   const kg = (mm3: number): string =>
@@ -112,6 +95,7 @@ function TreeFigures({
   const up = (level: number): string => (results === null ? "" : format.show("mm", level - results.lowMm));
   const rows: readonly Given[] = [
     ["Bars", `${litre(sums.barVolume)}${kg(sums.barVolume)}`],
+    ["Surface of the bars to coat", format.show("m2", gatingAreaMm2 / 1e6)],
     ...(volumeMm3 === null
       ? []
       : [
@@ -135,7 +119,9 @@ function TreeFigures({
         <p>
           Each bar by the prismoid rule, exact for an even taper. Where bars run into each other or into the
           piece the metal counts twice, a per cent or so. The cooling area leaves out ends that touch; volume
-          over cooling area is the modulus, and what has the greater one freezes later.
+          over cooling area is the modulus, and what has the greater one freezes later. The surface to coat
+          leaves out the mouth of the cup and the skin of the piece under the ends of bars; where bars run
+          into each other it counts twice, {format.show("m2", sums.doubledArea / 1e6)} at most.
         </p>
       </details>
     </>

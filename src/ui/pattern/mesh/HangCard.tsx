@@ -10,7 +10,7 @@ import { NumberField } from "../../base/forms/NumberField.tsx";
 import { notAnsweredWords } from "./fileWords.ts";
 import sheet from "../../base/styles/sheet.module.css";
 import css from "./pattern.module.css";
-import { resultsFor, startingCupMm, tipLimits, turned } from "./patternStudy.ts";
+import { cupLevelOf, resultsFor, startingCupMm, tipLimits, turned, withCup } from "./patternStudy.ts";
 import type { PatternController } from "./usePatternController.ts";
 import { Working } from "./Working.tsx";
 
@@ -24,9 +24,12 @@ const faces: readonly { readonly name: string; readonly up: Vec3 }[] = [
 ];
 const isSame = (a: Vec3, b: Vec3): boolean => dot(unit(a), unit(b)) > 1 - 1e-6;
 
+/** What adding and taking away heights has left behind is no millimetre anyone typed. */
+const tidy = (mm: number): number => Number(mm.toFixed(3));
+
 /** Which way the piece hangs when the metal comes, and how high the metal stands over it. */
 export function HangCard({ door }: { readonly door: PatternController }) {
-  const { study, mmPerUnit, change, ask } = door;
+  const { study, mmPerUnit, change, act, ask } = door;
   const format = useFormat();
   const stop = useRef<AbortController>(undefined);
   const [search, setSearch] = useState<PatternProgress | null>(null);
@@ -52,7 +55,7 @@ export function HangCard({ door }: { readonly door: PatternController }) {
     <Card title="How it hangs for the pour">
       <div className={sheet["row"]}>
         {faces.map(({ name, up }) => (
-          <Button key={name} pressed={isSame(up, study.up)} onPress={() => change((now) => turned(now, up))}>
+          <Button key={name} pressed={isSame(up, study.up)} onPress={() => act((now) => turned(now, up))}>
             {name}
           </Button>
         ))}
@@ -62,9 +65,9 @@ export function HangCard({ door }: { readonly door: PatternController }) {
         quantity="mm"
         min={0}
         max={2000}
-        value={study.cupMm}
+        value={results === null ? study.cupMm : tidy(cupLevelOf(study, results.highMm) - results.highMm)}
         onChange={(cupMm) => {
-          if (cupMm !== null && cupMm >= 0 && cupMm <= 2000) change((now) => ({ ...now, cupMm }));
+          if (cupMm !== null && cupMm >= 0 && cupMm <= 2000) act((now) => withCup(now, cupMm), "cup");
         }}
         hint={`From the top of the piece to the level of metal in the cup. ${format.show("mm", startingCupMm)} is a starting value.`}
       />
@@ -72,7 +75,10 @@ export function HangCard({ door }: { readonly door: PatternController }) {
         <Rows
           rows={[
             ["Piece as it hangs, high", format.show("mm", tall)],
-            ["Head over its lowest place", format.show("mm", tall + study.cupMm)],
+            [
+              "Head over its lowest place",
+              format.show("mm", cupLevelOf(study, results.highMm) - results.lowMm),
+            ],
             ["Tips where air stays without a vent", format.number(results.tips.length, 0)],
             ["Low places where it wants a drain", format.number(results.drains.length, 0)],
           ]}
@@ -96,7 +102,7 @@ export function HangCard({ door }: { readonly door: PatternController }) {
   );
 }
 
-function Attitudes({ door: { study, change } }: { readonly door: PatternController }) {
+function Attitudes({ door: { study, act } }: { readonly door: PatternController }) {
   const format = useFormat();
   return (
     <div className={`${sheet["scroll"]} ${css["wide"]}`}>
@@ -125,7 +131,7 @@ function Attitudes({ door: { study, change } }: { readonly door: PatternControll
                 <Button
                   kind="quiet"
                   pressed={isSame(up, study.up)}
-                  onPress={() => change((now) => turned(now, up))}
+                  onPress={() => act((now) => turned(now, up))}
                 >
                   {isSame(up, study.up) ? "Hangs so" : "Hang it so"}
                 </Button>

@@ -1,13 +1,20 @@
 import { useFormat } from "../../base/state/useFormat.ts";
 import type { HeldPockets } from "./patternResults.ts";
+import { hollowsOf } from "./studyHollows.ts";
 import { tipLimits } from "./patternStudy.ts";
 import sheet from "../../base/styles/sheet.module.css";
 import css from "./scene.module.css";
 import type { SceneController } from "./useSceneController.ts";
 
 /** What air and plastic stay with the openings that stand now; greyed while a newer answer is on its way. */
-export function HeldAnswer({ desk: { results, isStale, study, door } }: { readonly desk: SceneController }) {
+export function HeldAnswer({
+  desk: { results, isStale, study, mmPerUnit, door },
+}: {
+  readonly desk: SceneController;
+}) {
   const held = results?.held ?? null;
+  if (hollowsOf(study, mmPerUnit)?.are === null)
+    return <p>Say first, above, whether the closed void will be metal or core: what stays follows it.</p>;
   const has = (kind: string): boolean => study.marks.some((mark) => mark.kind === kind);
   return (
     <div role="status" aria-busy={isStale} className={isStale ? css["stale"] : undefined}>

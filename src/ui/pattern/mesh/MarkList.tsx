@@ -1,7 +1,7 @@
 import { headAt } from "../../../geometry/attitude.ts";
 import { useFormat } from "../../base/state/useFormat.ts";
 import { Button } from "../../base/parts/Button.tsx";
-import { withoutMark } from "./patternStudy.ts";
+import { cupLevelOf, withoutMark } from "./patternStudy.ts";
 import { heightOf } from "./scenePlaces.ts";
 import sheet from "../../base/styles/sheet.module.css";
 import css from "./scene.module.css";
@@ -32,7 +32,7 @@ export function MarkList({ desk }: { readonly desk: SceneController }) {
                 Head of metal over it{" "}
                 {format.show(
                   "mm",
-                  headAt({ up: study.up, cupLevel: results.highMm + study.cupMm, point: mark.point }),
+                  headAt({ up: study.up, cupLevel: cupLevelOf(study, results.highMm), point: mark.point }),
                 )}
               </p>
             )}

@@ -6,6 +6,8 @@ import { useFormat } from "../../base/state/useFormat.ts";
 import { Reckoned, type Given } from "../../base/parts/Reckoned.tsx";
 import { Card } from "../../base/parts/Card.tsx";
 import css from "./pattern.module.css";
+import { litreWords } from "./litreWords.ts";
+import { treeMisfit } from "./patternStudy.ts";
 import { sizeOf } from "./patternSize.ts";
 import type { PatternController } from "./usePatternController.ts";
 
@@ -18,15 +20,17 @@ export function MetalCard({
 }) {
   const format = useFormat();
   if (mmPerUnit === null) return null;
-  const { volumeMm3, lowMm3, highMm3, gatingMm3 } = sizeOf(study, mmPerUnit);
+  const { volumeMm3, lowMm3, highMm3, gatingMm3, hollows } = sizeOf(study, mmPerUnit);
   const alloy = study.alloyId === null ? null : ownAlloy(study.alloyId, shop);
-  const litre = (mm3: number): string =>
-    mm3 < 1e5 ? format.show("cm3", mm3 / 1000) : format.show("litre", mm3 / 1e6);
+  const litre = (mm3: number): string => litreWords(mm3, format);
   const kg = (mm3: number): string =>
     alloy === null
       ? ""
       : format.show("kg", castingMassKg({ volumeCm3: mm3 / 1000, metalKgM3: alloy.solidKgM3.value }));
-  const isRange = volumeMm3 === null && study.found.seams === null && lowMm3 !== null && highMm3 !== null;
+  const isAsked = volumeMm3 === null && hollows !== null;
+  const isRange =
+    volumeMm3 === null && !isAsked && study.found.seams === null && lowMm3 !== null && highMm3 !== null;
+  const isFit = treeMisfit(study) === null;
   const all = (volumeMm3 ?? 0) + gatingMm3;
   return (
     <Card title="Metal">
@@ -38,10 +42,19 @@ export function MetalCard({
           <p>
             {gatingMm3 > 0
               ? `The piece ${litre(volumeMm3)}, what is drawn on it ${litre(gatingMm3)}.`
-              : "The bare piece: gating and cup come on top."}
+              : isFit
+                ? "The bare piece: gating and cup come on top."
+                : "The bare piece: the tree drawn on it no longer fits and is not counted."}
             {alloy === null ? " Choose the alloy to have its weight." : ""}
           </p>
         </>
+      )}
+      {isAsked && lowMm3 !== null && highMm3 !== null && (
+        <p>
+          Between {litre(lowMm3 + gatingMm3)} and {litre(highMm3 + gatingMm3)}
+          {alloy === null ? "" : `, ${kg(lowMm3 + gatingMm3)} to ${kg(highMm3 + gatingMm3)}`}: it depends on
+          whether the closed void will be metal or core. Say it above.
+        </p>
       )}
       {volumeMm3 === null && highMm3 !== null && study.found.seams !== null && (
         <p>The skin is in pieces: join its seams below, and there is a volume to tell.</p>

@@ -4,6 +4,8 @@ import { paths } from "../../base/state/paths.ts";
 import { Empty } from "../../base/parts/Empty.tsx";
 import { Page } from "../../base/parts/Page.tsx";
 import { notAnsweredWords } from "./fileWords.ts";
+import { HollowCard } from "./HollowCard.tsx";
+import { hollowsOf } from "./studyHollows.ts";
 import { KeepPatternCard } from "./KeepPatternCard.tsx";
 import { MeshCard } from "./MeshCard.tsx";
 import { MetalCard } from "./MetalCard.tsx";
@@ -51,6 +53,7 @@ function Opened({ door }: { readonly door: PatternController }) {
     );
   const recipe = recipes.find(({ id }) => id === study.recipeId) ?? null;
   const need = needsOf(study, { shop, recipe })[0] ?? null;
+  const isHollowAsked = door.mmPerUnit !== null && hollowsOf(study, door.mmPerUnit)?.are === null;
   return (
     <Page title={title} back={paths.patterns}>
       {trouble !== null && trouble.why !== "aborted" && (
@@ -59,11 +62,13 @@ function Opened({ door }: { readonly door: PatternController }) {
         </p>
       )}
       {study.unit === null && <SizeCard door={door} shop={shop} />}
+      {isHollowAsked && <HollowCard door={door} />}
       <PatternScene door={door} shop={shop} />
       <div className={`${sheet["stack"]} ${sheet["top"]} ${css["columns"]}`}>
         <div className={sheet["stack"]}>
           <WhatCard door={door} shop={shop} recipes={recipes} />
           {study.unit !== null && <SizeCard door={door} shop={shop} />}
+          {!isHollowAsked && <HollowCard door={door} />}
           <MeshCard door={door} />
           <RecessCard door={door} />
         </div>

@@ -10,6 +10,7 @@ import { FillPanel } from "./FillPanel.tsx";
 import { GatingPanel } from "./GatingPanel.tsx";
 import { HangCard } from "./HangCard.tsx";
 import { KeepPicture } from "./KeepPicture.tsx";
+import { MisfitCard } from "./MisfitCard.tsx";
 import { PictureKeys } from "./PictureKeys.tsx";
 import { sceneLabel } from "./sceneLabel.ts";
 import sheet from "../../base/styles/sheet.module.css";
@@ -103,6 +104,7 @@ function Desk({
       </div>
       <div className={`${sheet["stack"]} ${css["panel"]}`}>
         <Choice label="Look at" options={panels} value={panel} onChange={choose} />
+        <MisfitCard desk={desk} />
         {panel === "air" && <VentsPanel desk={desk} />}
         {panel === "hang" && (
           <>

@@ -3,7 +3,9 @@ import { useFormat } from "../../base/state/useFormat.ts";
 import { Card } from "../../base/parts/Card.tsx";
 import sheet from "../../base/styles/sheet.module.css";
 import css from "./pattern.module.css";
-import { pocketClass, pocketClasses } from "../../../logbook/casting/pocketClass.ts";
+import { pocketClass } from "../../../logbook/casting/pocketClass.ts";
+import { pocketsOf } from "./planOfStudy.ts";
+import { hollowsOf } from "./studyHollows.ts";
 import type { PatternController } from "./usePatternController.ts";
 
 const shown = 8;
@@ -13,19 +15,21 @@ export function RecessCard({ door: { study, mmPerUnit } }: { readonly door: Patt
   const format = useFormat();
   const recesses = study.shape?.recesses ?? null;
   if (mmPerUnit === null || recesses === null) return null;
-  const telling = recesses.filter((recess) => recess.kind === "closed" || pocketClass(recess) !== null);
-  const classes = pocketClasses(recesses);
-  const closed = telling.filter(({ kind }) => kind === "closed");
+  const telling = recesses.filter((recess) => pocketClass(recess) !== null);
+  const hollows = hollowsOf(study, mmPerUnit);
+  const classes = pocketsOf(study, hollows);
   return (
     <Card title="Hollows that dry late">
-      {telling.length === 0 && <p>None was found that is deep for its mouth. It dries as its air lets it.</p>}
-      {closed.length > 0 && (
+      {hollows?.are === "core" && (
         <p>
-          {closed.length === 1 ? "One void has" : `${closed.length} voids have`} no mouth: no slurry comes in,
-          so it will be metal all through unless the pattern is opened.
+          The closed void, once it is opened, dries like {geometryClasses.blind.label.toLowerCase()}: its
+          mouth is small for its depth.
         </p>
       )}
-      {telling.length > closed.length && (
+      {telling.length === 0 && hollows?.are !== "core" && (
+        <p>None was found that is deep for its mouth. It dries as its air lets it.</p>
+      )}
+      {telling.length > 0 && (
         <div className={`${sheet["scroll"]} ${css["wide"]}`}>
           <table>
             <thead>
@@ -37,17 +41,14 @@ export function RecessCard({ door: { study, mmPerUnit } }: { readonly door: Patt
               </tr>
             </thead>
             <tbody>
-              {telling
-                .filter(({ kind }) => kind !== "closed")
-                .slice(0, shown)
-                .map((recess) => (
-                  <tr key={recess.point.join(" ")}>
-                    <td>{format.show("mm", recess.depth)}</td>
-                    <td>{format.show("mm", recess.mouth)}</td>
-                    <td>{format.show("cm3", recess.volume / 1000)}</td>
-                    <td>{geometryClasses[pocketClass(recess) ?? "open"].label}</td>
-                  </tr>
-                ))}
+              {telling.slice(0, shown).map((recess) => (
+                <tr key={recess.point.join(" ")}>
+                  <td>{format.show("mm", recess.depth)}</td>
+                  <td>{format.show("mm", recess.mouth)}</td>
+                  <td>{format.show("cm3", recess.volume / 1000)}</td>
+                  <td>{geometryClasses[pocketClass(recess) ?? "open"].label}</td>
+                </tr>
+              ))}
             </tbody>
           </table>
         </div>

@@ -4,8 +4,9 @@ import type { Recipe, Shop } from "../../../logbook/piece/piece.ts";
 import { pieceMaterial } from "../../../physics/slurry/stock.ts";
 import { materialLoss, pickups } from "../../../trade/pickup.ts";
 import { useFormat } from "../../base/state/useFormat.ts";
-import { Reckoned, Rows } from "../../base/parts/Reckoned.tsx";
+import { Reckoned, Rows, type Given } from "../../base/parts/Reckoned.tsx";
 import { Card } from "../../base/parts/Card.tsx";
+import { treeMisfit } from "./patternStudy.ts";
 import { sizeOf } from "./patternSize.ts";
 import type { PatternController } from "./usePatternController.ts";
 
@@ -21,11 +22,29 @@ export function ShellCard({
 }) {
   const format = useFormat();
   if (mmPerUnit === null) return null;
-  const areaM2 = sizeOf(study, mmPerUnit).areaMm2 / 1e6;
+  const { areaMm2, outerMm2, gatingAreaMm2, hollows, tree } = sizeOf(study, mmPerUnit);
+  const areaM2 = (areaMm2 + gatingAreaMm2) / 1e6;
+  if (hollows !== null && hollows.are === null)
+    return (
+      <Card title="Slurry and stucco">
+        <p>
+          Between {format.show("m2", (outerMm2 + gatingAreaMm2) / 1e6)} and {format.show("m2", areaM2)} to be
+          coated: it depends on whether the closed void will be metal or core. Say it above.
+        </p>
+      </Card>
+    );
+  const partsWords =
+    tree !== null
+      ? `The piece ${format.show("m2", areaMm2 / 1e6)}, what is drawn on it ${format.show("m2", gatingAreaMm2 / 1e6)}.`
+      : treeMisfit(study) === null
+        ? "The bare piece: gating is coated too and comes on top."
+        : "The bare piece: the tree drawn on it no longer fits and is not counted.";
   if (recipe === null)
     return (
       <Card title="Slurry and stucco">
-        <p>{format.show("m2", areaM2)} to be coated. Choose a recipe to have what it takes.</p>
+        <p>
+          {format.show("m2", areaM2)} to be coated. {partsWords} Choose a recipe to have what it takes.
+        </p>
       </Card>
     );
   if (!(areaM2 > 0 && areaM2 <= 1000)) return null;
@@ -48,14 +67,23 @@ export function ShellCard({
           ["Stucco", `about ${format.show("kg", takes.stuccoWithLossKg)}`],
         ]}
       />
+      <p>{partsWords}</p>
       <Reckoned
         formula="sum over the coats of surface, grown by the wall beneath, × what a coat keeps, + what drips and falls"
         given={[
           ["Recipe", recipe.name],
           ["Slurry lost", format.show("percent", materialLoss.slurry.value)],
           ["Stucco lost", format.show("percent", materialLoss.stucco.value)],
+          ...(tree === null
+            ? []
+            : [
+                [
+                  "Bars in bars, counted twice at most",
+                  format.show("m2", tree.doubledArea / 1e6),
+                ] satisfies Given,
+              ]),
         ]}
-        source={`${pickups.backup.source}; your own figures where you have weighed them. Gating is coated too and comes on top`}
+        source={`${pickups.backup.source}; your own figures where you have weighed them. The mouth of the cup is kept bare; skin under the ends of bars is left out`}
       />
     </Card>
   );

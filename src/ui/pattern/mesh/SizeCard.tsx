@@ -4,6 +4,7 @@ import { minus } from "../../../geometry/vector.ts";
 import { ownAlloy, ownMeltFigures } from "../../../logbook/shop/ownAlloy.ts";
 import type { Shop } from "../../../logbook/piece/piece.ts";
 import { learnShrink } from "../../../physics/metal/shrinkScale.ts";
+import type { Format } from "../../base/format/units.ts";
 import { useFormat } from "../../base/state/useFormat.ts";
 import { PickField } from "../../base/forms/PickField.tsx";
 import { Reckoned, Rows } from "../../base/parts/Reckoned.tsx";
@@ -13,7 +14,7 @@ import { unitWords } from "./fileWords.ts";
 import sheet from "../../base/styles/sheet.module.css";
 import css from "./pattern.module.css";
 import { resized } from "./patternStudy.ts";
-import { sizeOf } from "./patternSize.ts";
+import { sizeOf, type PatternSize } from "./patternSize.ts";
 import { UnitQuestion } from "./UnitQuestion.tsx";
 import type { PatternController } from "./usePatternController.ts";
 
@@ -34,7 +35,7 @@ const isPercent = (value: number | null): value is number => value !== null && v
 const isLength = (value: number | null): value is number => value !== null && value >= 1 && value <= 5000;
 
 export function SizeCard({ door, shop }: { readonly door: PatternController; readonly shop: Shop }) {
-  const { study, mmPerUnit, change } = door;
+  const { study, mmPerUnit, act } = door;
   const format = useFormat();
   const [way, setWay] = useState(study.scale.kind);
   const { box } = study.found.measures;
@@ -59,7 +60,7 @@ export function SizeCard({ door, shop }: { readonly door: PatternController; rea
               value={scale.kind === "percent" ? scale.percent : (100 * scale.toMm) / scale.fromMm}
               onChange={(percent) => {
                 if (isPercent(percent))
-                  change((now) => resized(now, { scale: { kind: "percent", percent } }));
+                  act((now) => resized(now, { scale: { kind: "percent", percent } }), "scale");
               }}
             />
           ) : (
@@ -71,7 +72,7 @@ export function SizeCard({ door, shop }: { readonly door: PatternController; rea
               value={scale.kind === "length" ? scale.toMm : longestMm}
               onChange={(toMm) => {
                 if (isLength(toMm))
-                  change((now) => resized(now, { scale: { kind: "length", fromMm: longestMm, toMm } }));
+                  act((now) => resized(now, { scale: { kind: "length", fromMm: longestMm, toMm } }), "scale");
               }}
               hint={`${format.show("mm", longestMm)} in the file.`}
             />
@@ -84,7 +85,7 @@ export function SizeCard({ door, shop }: { readonly door: PatternController; rea
               options={shrinkWays}
               value={shrinkShare === null ? "no" : "yes"}
               onChange={(answer) =>
-                change((now) => resized(now, { shrinkShare: answer === "yes" ? share.share : null }))
+                act((now) => resized(now, { shrinkShare: answer === "yes" ? share.share : null }))
               }
               hint={`${alloy.name} shrinks by ${format.show("share", share.share)}: ${share.basis}. Choose "As it is" when it was drawn larger already.`}
             />
@@ -109,7 +110,7 @@ export function SizeCard({ door, shop }: { readonly door: PatternController; rea
           <Rows
             rows={[
               ["Box", size.boxMm.map((mm) => format.show("mm", mm)).join(" × ")],
-              ["Surface", format.show("m2", size.areaMm2 / 1e6)],
+              ["Surface", surfaceWords(size, format)],
             ]}
           />
           <Reckoned
@@ -121,6 +122,12 @@ export function SizeCard({ door, shop }: { readonly door: PatternController; rea
       )}
     </Card>
   );
+}
+
+/** A range until it is said whether slurry will come into closed hollows. */
+function surfaceWords({ areaMm2, outerMm2, hollows }: PatternSize, format: Format): string {
+  const area = (mm2: number): string => format.show("m2", mm2 / 1e6);
+  return hollows?.are === null ? `${area(outerMm2)} to ${area(areaMm2)}` : area(areaMm2);
 }
 
 /** Asked until it is known; then it steps back, but can be put right. */

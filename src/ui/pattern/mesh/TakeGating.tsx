@@ -1,14 +1,13 @@
 import { Link } from "wouter";
-import { usePattern } from "../../base/state/live.ts";
 import { paths } from "../../base/state/paths.ts";
 import { useFormat } from "../../base/state/useFormat.ts";
 import type { SumForm } from "../../base/forms/bound.ts";
 import type { GatingDraft } from "../../../logbook/casting/gatingDraft.ts";
 import { Button } from "../../base/parts/Button.tsx";
 import { Card } from "../../base/parts/Card.tsx";
-import { chainOfStudy, type GatingHandover } from "./chainOfStudy.ts";
+import type { GatingHandover } from "./chainOfStudy.ts";
 import sheet from "../../base/styles/sheet.module.css";
-import { readStudy } from "./readStudy.ts";
+import { isTaken, type GatingOf } from "./useGatingOf.ts";
 
 const fromWords: Readonly<Record<GatingHandover["from"], string>> = {
   "hot-spot": "the place that freezes last, as found on the mesh",
@@ -24,43 +23,51 @@ const byWords: Readonly<Record<GatingHandover["by"], string>> = {
 
 /** What the piece's pattern can put into these sums; nothing while it is not kept on this device. */
 export function TakeGating({
-  patternId,
+  gating: { study, first, found, way },
   form: { draft, set },
 }: {
-  readonly patternId: string;
+  readonly gating: GatingOf;
   readonly form: SumForm<GatingDraft>;
 }) {
   const format = useFormat();
-  const row = usePattern(patternId);
-  const study = row === undefined || row === null ? null : readStudy(row.kept);
-  const found = study === null ? null : chainOfStudy(study);
-  if (study === null || found === null) return null;
-  const { from, by, ...taken } = found;
-  const heights = [
-    taken.sprueMm === undefined ? null : `cup to gate ${format.show("mm", taken.sprueMm ?? 0)}`,
-    taken.cavityMm === undefined ? null : `height of the cavity ${format.show("mm", taken.cavityMm ?? 0)}`,
-    taken.wallMm === undefined ? null : `thinnest wall ${format.show("mm", taken.wallMm ?? 0)}`,
+  const link = <Link href={paths.pattern(study.id)}>{study.name === "" ? "Its pattern" : study.name}</Link>;
+  if (first !== null)
+    return (
+      <Card title="From the pattern" tone="note">
+        <p className={sheet["breaks"]}>
+          Nothing can be taken from {link} yet. {first}
+        </p>
+      </Card>
+    );
+  if (found === null || way === null) return null;
+  const told = [
+    given(found.massKg, (kg) => `metal ${format.show("kg", kg)}`),
+    given(found.gateMm2, (mm2) => `gates ${format.show("mm2", mm2)}`),
+    given(found.cupMm, (mm) => `metal in the cup ${format.show("mm", mm)}`),
+    given(found.sprueMm, (mm) => `cup to gate ${format.show("mm", mm)}`),
+    given(found.cavityMm, (mm) => `height of the cavity ${format.show("mm", mm)}`),
+    given(found.wallMm, (mm) => `thinnest wall ${format.show("mm", mm)}`),
   ].filter((words) => words !== null);
-  const isTaken = Object.entries(taken).every(
-    ([name, value]) => JSON.stringify(draft[name as keyof GatingDraft]) === JSON.stringify(value),
-  );
   return (
     <Card title="From the pattern">
       <p className={sheet["breaks"]}>
-        <Link href={paths.pattern(study.id)}>{study.name === "" ? "Its pattern" : study.name}</Link> knows a
-        feeding chain of {format.number(taken.links.length, 0)}: from {fromWords[from]}, {byWords[by]}.
+        {link} knows a feeding chain of {format.number(found.links.length, 0)}: from {fromWords[way.from]},{" "}
+        {byWords[way.by]}.
       </p>
-      {heights.length > 0 && <p>And {heights.join(", ")}.</p>}
-      {isTaken ? (
+      {told.length > 0 && <p>And {told.join(", ")}.</p>}
+      {isTaken(found, draft) ? (
         <p role="status" className={sheet["soft"]}>
           All of it stands below.
         </p>
       ) : (
         <>
-          <Button onPress={() => set(taken)}>Take from the pattern</Button>
-          <p className={sheet["soft"]}>It takes the place of the parts and lengths that stand below now.</p>
+          <Button onPress={() => set(found)}>Take from the pattern</Button>
+          <p className={sheet["soft"]}>It takes the place of the parts and figures that stand below now.</p>
         </>
       )}
     </Card>
   );
 }
+
+const given = (value: number | null | undefined, words: (value: number) => string): string | null =>
+  value === null || value === undefined ? null : words(value);

@@ -2,8 +2,8 @@ import { useState } from "react";
 import { useLocation } from "wouter";
 import { builtInShop } from "../../../logbook/piece/builtIns.ts";
 import { streamOf } from "../../../logbook/entries/entry.ts";
-import { alloyName } from "../../../logbook/shop/ownAlloy.ts";
-import type { Recipe } from "../../../logbook/piece/piece.ts";
+import { alloyName, ownAlloy } from "../../../logbook/shop/ownAlloy.ts";
+import type { Piece, Recipe, Shop } from "../../../logbook/piece/piece.ts";
 import type { PiecePlan, PlanChanges } from "../../../logbook/entries/pieceBodies.ts";
 import { writeDraft } from "../../../storage/drafts.ts";
 import { useFleeting } from "../../base/state/fleeting.ts";
@@ -19,10 +19,11 @@ import sheet from "../../base/styles/sheet.module.css";
 import { measuredOf, planOfStudy } from "./planOfStudy.ts";
 import type { PatternController } from "./usePatternController.ts";
 import type { WallNeed } from "./wallNeeds.ts";
+import { whatFirst } from "./whatFirst.ts";
 
 /** From the pattern to a piece: a new one, or one that hangs already. */
 export function UseCard({
-  door: { study, mmPerUnit },
+  door: { study },
   need,
   recipe,
 }: {
@@ -43,8 +44,12 @@ export function UseCard({
   const [, goTo] = useLocation();
   const [pieceId, setPieceId] = useState<string | null>(null);
   const changes = changesBy(planOfStudy(study, need));
-  const piece = rack.find(({ standing }) => standing.piece.id === pieceId)?.standing.piece ?? null;
-  const unitFirst = mmPerUnit === null ? "Say what unit the file is in first." : null;
+  const own = rack.find(({ standing }) => standing.piece.plan.patternId === study.id);
+  const chosen = rack.find(({ standing }) => standing.piece.id === pieceId) ?? own;
+  const piece = chosen?.standing.piece ?? null;
+  const first = whatFirst(study);
+  const isSaid = piece !== null && saysAlready(piece.plan, changes);
+  const lowered = piece === null ? null : loweredMetal(piece, changes, figures);
 
   const start = async (): Promise<void> => {
     const draft = { name: study.name, recipeId: study.recipeId, patternId: study.id };
@@ -66,29 +71,63 @@ export function UseCard({
 
   return (
     <Card title="Use it">
-      <Button kind="primary" size="big" disabledReason={unitFirst} onPress={start}>
+      <Button kind="primary" size="big" disabledReason={first} onPress={start}>
         Start a piece from it
       </Button>
       <SelectField
         label="Or use it for a piece that hangs"
         options={rack.map(({ standing }) => ({ value: standing.piece.id, label: standing.piece.plan.name }))}
-        value={pieceId}
+        value={piece?.id ?? null}
         onChange={setPieceId}
         empty="Choose a piece"
       />
       {piece !== null && (
         <>
-          <p className={sheet["soft"]}>
-            Its plan becomes: {planWords(changes, names).join(", ")}. The rest stays.
-          </p>
-          <Button disabledReason={unitFirst} onPress={use}>
+          {first === null && (
+            <p className={sheet["soft"]}>
+              {isSaid
+                ? "Its plan has these figures already."
+                : `Its plan becomes: ${planWords(changes, names).join(", ")}. The rest stays.`}
+            </p>
+          )}
+          {first === null && lowered !== null && (
+            <p role="alert">
+              This lowers its metal from {format.show("litre", lowered.fromLitre)} to{" "}
+              {format.show("litre", lowered.toLitre)}.
+              {study.bars.length === 0
+                ? " No tree is drawn on the pattern: sprue, cup and gates are not in it."
+                : ""}
+            </p>
+          )}
+          <Button disabledReason={first} onPress={use}>
             Use it for {piece.plan.name}
+            {lowered === null ? "" : ", with less metal"}
           </Button>
         </>
       )}
     </Card>
   );
 }
+
+/** Metal the plan has now and would have, where that is less; null where it is not, or not known. */
+function loweredMetal(
+  piece: Piece,
+  { metalLitre: toLitre }: PlanChanges,
+  figures: Shop,
+): { readonly fromLitre: number; readonly toLitre: number } | null {
+  const { alloyId, metalKg, metalLitre } = piece.plan;
+  const alloy = alloyId === undefined ? null : ownAlloy(alloyId, figures);
+  const byKg = metalKg === undefined || alloy === null ? 0 : (metalKg / alloy.solidKgM3.value) * 1000;
+  const fromLitre = Math.max(metalLitre ?? 0, byKg);
+  // Four figures are kept of each: less than the last of them is rounding.
+  return toLitre == null || toLitre >= fromLitre * 0.9995 ? null : { fromLitre, toLitre };
+}
+
+const saysAlready = (plan: PiecePlan, changes: PlanChanges): boolean =>
+  Object.entries(changes).every(
+    ([name, value]) =>
+      JSON.stringify(plan[name as keyof PiecePlan] ?? null) === JSON.stringify(value ?? null),
+  );
 
 /** Metal by volume takes the place of a weight written down before. */
 const changesBy = (plan: Omit<PiecePlan, "name">): PlanChanges =>

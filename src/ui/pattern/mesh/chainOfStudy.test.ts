@@ -1,5 +1,7 @@
 import { expect, test } from "vitest";
 import { alloyOf } from "../../../trade/metals/alloys.ts";
+import { fillTimes } from "../../../logbook/casting/fillTimes.ts";
+import { gatingSum } from "../../../logbook/casting/gatingSum.ts";
 import { chainSum } from "../../../logbook/casting/chainSum.ts";
 import { gatingDraftOf } from "../../../logbook/casting/gatingDraft.ts";
 import { chainOfStudy } from "./chainOfStudy.ts";
@@ -87,4 +89,47 @@ test("the chain is one the feeding sums take, and a neck shuts it", () => {
   expect(sum?.missing).toEqual([]);
   expect(sum?.chain.links.map(({ modulusMm }) => modulusMm).slice(0, 2)).toEqual([15.5, 6]);
   expect(sum?.chain.shutAt?.name).toBe("Neck on the way to it");
+});
+
+test("taken into an empty draft, choke, fill time, gate speed and all three riser checks have what they ask for", () => {
+  const study = drawn(gate);
+  const spots = [
+    { point: [20, 20, 50], plate: 31, ball: 31, neck: { point: [20, 20, 20], plate: 12, ball: 12 } },
+  ] as const;
+  const alloy = alloyOf("c90300")!;
+  const byMesh = { ...study, hot: { key: feedsKey(study, 1), spots } };
+  for (const known of [study, byMesh]) {
+    const { from: _, by: __, ...taken } = chainOfStudy(known, alloy.solidKgM3.value)!;
+    const draft = {
+      ...gatingDraftOf({ metalKg: null, headM: undefined, mesh: null, shellMm: 8 }),
+      ...taken,
+    };
+    const { massKg } = draft;
+    const times = fillTimes({ massKg: massKg!, gate: draft.gate, alloy, wallMm: 6, mostS: null });
+    const { stream } = alloy;
+    const timeS = times.plannedS;
+    const sum = gatingSum({ draft, massKg, timeS, liquidKgM3: alloy.liquidKgM3.value, stream });
+    expect(sum.choke?.areaMm2).toBeGreaterThan(0);
+    // Continuity by hand: mass over density, time and the gate's π/4·12² mm².
+    const speedMS = massKg! / (alloy.liquidKgM3.value * timeS * (Math.PI / 4) * 144e-6);
+    expect(sum.throughGates!.speedMS / speedMS).toBeCloseTo(1, 2);
+    const checks = chainSum({ draft, alloy, figures: alloy, metalC: 1150, shellC: 600 })?.checks;
+    // 40 × 40 × 60 mm of block is what has to be fed, however it is cut into sections.
+    expect(checks!.castingVolumeMm3 / 96_000).toBeCloseTo(1, 2);
+    expect(checks!.volume).not.toBeNull();
+  }
+});
+
+test("a thickest place stands for all of the piece; its modulus is still a rod's", () => {
+  const study = drawn(gate);
+  const thickness = {
+    thin: [],
+    thick: [{ point: [20, 20, 30], diameter: 40 }],
+    median: 40,
+    field: new Float32Array(12),
+    pitch: 1,
+    resolvable: 3,
+  } as const;
+  const shape = { thickness, flats: null, rounds: null, recesses: null };
+  expect(chainOfStudy({ ...study, shape })?.links[0]).toMatchObject({ diameterMm: 40, volumeCm3: 96 });
 });

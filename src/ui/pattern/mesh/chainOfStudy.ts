@@ -1,4 +1,4 @@
-import { barSums, toAxis, type GatingBar } from "../../../geometry/gatingBars.ts";
+import { barSums, sectionArea, toAxis, type GatingBar } from "../../../geometry/gatingBars.ts";
 import type { HotPlace } from "../../../geometry/hotSpots.ts";
 import { dot, length, minus, type Vec3 } from "../../../geometry/vector.ts";
 import type { LinkRole } from "../../../physics/metal/feedChain.ts";
@@ -6,12 +6,16 @@ import { emptyLink, type GatingDraft, type LinkDraft } from "../../../logbook/ca
 import { barNames } from "./barNames.ts";
 import { feedsKey } from "./feeds.ts";
 import { touchMm } from "../../../logbook/casting/gatingTree.ts";
-import { mmPerUnitOf, resultsFor, type PatternStudy } from "./patternStudy.ts";
-import { sizeOf } from "./patternSize.ts";
+import { castingMassKg } from "../../../physics/metal/castingMass.ts";
+import { barsOf, cupLevelOf, mmPerUnitOf, resultsFor, type PatternStudy } from "./patternStudy.ts";
+import { sizeOf, type PatternSize } from "./patternSize.ts";
 
 /** What a pattern tells of how its piece is gated and fed, ready for the sums. */
 export type GatingHandover = Partial<
-  Pick<GatingDraft, "gate" | "sprueMm" | "cavityMm" | "aboveGateMm" | "wallMm">
+  Pick<
+    GatingDraft,
+    "gate" | "massKg" | "gateMm2" | "cupMm" | "sprueMm" | "cavityMm" | "aboveGateMm" | "wallMm"
+  >
 > & {
   readonly links: readonly LinkDraft[];
   /** Which part of the casting the chain begins with. */
@@ -29,10 +33,11 @@ const roles: Readonly<Partial<Record<GatingBar["kind"], LinkRole>>> = {
 };
 
 /**
- * The chain from the last place to freeze, over the bars drawn, to the cup, and the heights that go with it. Null
- * while the file's unit is not known, and where neither volume nor thickness is.
+ * The chain from the last place to freeze, over the bars drawn, to the cup, with the heights, the metal of piece and tree
+ * and the section of the gates that go with it. Null while the file's unit is not known, and where neither volume nor
+ * thickness is. `metalKgM3`: the solid metal; without it no mass is handed over.
  */
-export function chainOfStudy(study: PatternStudy): GatingHandover | null {
+export function chainOfStudy(study: PatternStudy, metalKgM3: number | null = null): GatingHandover | null {
   const mmPerUnit = mmPerUnitOf(study);
   if (mmPerUnit === null) return null;
   const casting = castingOf(study, mmPerUnit);
@@ -43,9 +48,37 @@ export function chainOfStudy(study: PatternStudy): GatingHandover | null {
   const [last] = way.slice(-1);
   return {
     ...heightsOf(study),
+    ...massOf(sizeOf(study, mmPerUnit), metalKgM3),
+    ...gatesOf(study),
     links,
     from: casting.from,
     by: last === undefined ? "nothing" : last.kind === "feeder" ? "feeder" : "cup",
+  };
+}
+
+/** Piece and tree, as the plan gets them; the bare piece is not all that goes through a sprue. */
+function massOf(
+  { volumeMm3, gatingMm3, tree }: PatternSize,
+  metalKgM3: number | null,
+): Pick<GatingHandover, "massKg"> {
+  if (volumeMm3 === null || metalKgM3 === null || tree === null) return {};
+  return { massKg: round(castingMassKg({ volumeCm3: (volumeMm3 + gatingMm3) / 1000, metalKgM3 })) };
+}
+
+/** All gates together, where their bars meet the piece, and the metal over the sprue's top; by bars that are drawn. */
+function gatesOf(study: PatternStudy): Pick<GatingHandover, "gateMm2" | "cupMm"> {
+  const bars = barsOf(study);
+  const sections = study.marks.flatMap((mark) => {
+    const bar =
+      mark.kind === "gate" ? bars.find((one) => isOpenWay(one) && touches(one, mark.point)) : undefined;
+    if (bar === undefined) return [];
+    return [sectionArea(length(minus(bar.to, mark.point)) <= touchMm ? bar.toSection : bar.fromSection)];
+  });
+  const cup = bars.find(({ kind }) => kind === "cup");
+  const deep = cup === undefined ? 0 : Math.abs(dot(minus(cup.to, cup.from), study.up));
+  return {
+    ...(sections.length === 0 ? {} : { gateMm2: round(sections.reduce((sum, mm2) => sum + mm2, 0)) }),
+    ...(deep > 0 ? { cupMm: round(deep) } : {}),
   };
 }
 
@@ -57,25 +90,32 @@ type Casting = {
 
 /** The hot spot and the neck it is fed through, else the thickest place, else the mesh as a whole. */
 function castingOf(study: PatternStudy, mmPerUnit: number): Casting | null {
-  const section = (name: string, { plate, ball }: HotPlace): LinkDraft => ({
+  const { volumeMm3, areaMm2 } = sizeOf(study, mmPerUnit);
+  const volumeCm3 = (lessMm3 = 0): number | null =>
+    volumeMm3 === null ? null : round(Math.max(1, volumeMm3 - lessMm3) / 1000);
+  const section = (name: string, { plate, ball }: HotPlace, held: number | null): LinkDraft => ({
     ...emptyLink(0, name, "casting", "plate"),
     thicknessMm: round(2 * modulusAt({ plate, ball })),
+    volumeCm3: held,
   });
   // Found for other feeders than stand now, a neck may be another one.
   const isFresh = study.hot?.key === feedsKey(study, mmPerUnit);
   const [hottest] = isFresh ? (study.hot?.spots ?? []) : [];
   if (hottest !== undefined) {
     const { point, neck } = hottest;
-    const necks = neck === null ? [] : [section("Neck on the way to it", neck)];
-    return { from: "hot-spot", at: point, links: [section("Last to freeze", hottest), ...necks] };
+    // A feeder has all of the piece behind it at most: the neck as a ball, the rest beyond it.
+    const neckMm3 = neck === null ? 0 : (Math.PI / 6) * neck.ball ** 3;
+    const necks = neck === null ? [] : [section("Neck on the way to it", neck, round(neckMm3 / 1000))];
+    const links = [section("Last to freeze", hottest, volumeCm3(neckMm3)), ...necks];
+    return { from: "hot-spot", at: point, links };
   }
   const [thick] = study.shape?.thickness?.thick ?? [];
   if (thick !== undefined) {
     // Between a plate and a ball of the same thickness, whose moduli are three apart.
-    const rod = { ...emptyLink(0, "Thickest place", "casting", "round"), diameterMm: round(thick.diameter) };
-    return { from: "thickest", at: thick.point, links: [rod] };
+    const rod = emptyLink(0, "Thickest place", "casting", "round");
+    const links = [{ ...rod, diameterMm: round(thick.diameter), volumeCm3: volumeCm3() }];
+    return { from: "thickest", at: thick.point, links };
   }
-  const { volumeMm3, areaMm2 } = sizeOf(study, mmPerUnit);
   if (volumeMm3 === null) return null;
   const whole = emptyLink(0, "Casting, by its mesh", "casting", "measured");
   return {
@@ -95,7 +135,9 @@ function modulusAt({ plate, ball }: Pick<HotPlace, "plate" | "ball">): number {
 }
 
 /** Bars from the gate or feeder nearest to a place, joined end to axis, to the cup; a feeder stands for itself. */
-function wayFrom({ bars, marks }: PatternStudy, at: Vec3 | null): readonly GatingBar[] {
+function wayFrom(study: PatternStudy, at: Vec3 | null): readonly GatingBar[] {
+  const { marks } = study;
+  const bars = barsOf(study);
   const doors = marks.flatMap(({ kind, point }) => {
     if (kind !== "gate" && kind !== "feeder") return [];
     const bar = bars.find((one) => isOpenWay(one) && touches(one, point));
@@ -150,10 +192,7 @@ function heightsOf(study: PatternStudy): Omit<GatingHandover, "links" | "from" |
   const tall = { ...wall, cavityMm: round(cavity) };
   const gate = study.marks.find(({ kind }) => kind === "gate");
   if (gate === undefined) return tall;
-  const levels = study.bars
-    .filter(({ kind }) => kind === "cup")
-    .flatMap(({ from, to }) => [dot(from, study.up), dot(to, study.up)]);
-  const cup = levels.length > 0 ? Math.max(...levels) : highMm + study.cupMm;
+  const cup = cupLevelOf(study, highMm);
   const at = dot(gate.point, study.up);
   // Within a tenth of the height of an end it counts as there.
   const kind = at - lowMm <= cavity / 10 ? "bottom" : highMm - at <= cavity / 10 ? "top" : "parting";

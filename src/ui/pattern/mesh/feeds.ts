@@ -8,5 +8,5 @@ export const feedsOf = ({ marks }: Pick<PatternStudy, "marks">): readonly Feed[]
     .map(({ point, diameterMm }) => ({ point, radius: diameterMm / 2 }));
 
 /** What the order of freezing hangs on beside the shape. */
-export const feedsKey = (study: Pick<PatternStudy, "marks">, mmPerUnit: number): string =>
-  JSON.stringify([feedsOf(study), mmPerUnit]);
+export const feedsKey = (study: Pick<PatternStudy, "marks" | "hollowsAre">, mmPerUnit: number): string =>
+  JSON.stringify([feedsOf(study), mmPerUnit, ...(study.hollowsAre === undefined ? [] : [study.hollowsAre])]);

@@ -47,7 +47,12 @@ export function meshFindings(
   const { components } = measures;
   if (watch.length + note.length === 0 && components === 1)
     return { level: "clear", findings: ["Watertight: one closed skin, nothing had to be mended."] };
-  if (measures.watertight && components > 1)
+  const voids = found.hollows?.count ?? 0;
+  if (measures.watertight && components === voids + 1 && voids > 0)
+    note.push(
+      `${count(components)} closed skins: ${voids === 1 ? "a void" : `${count(voids)} voids`} in one body.`,
+    );
+  else if (measures.watertight && components > 1)
     note.push(
       `${count(components)} closed skins: bodies that touch nowhere, or hollows in one. Each body wants a gate of its own.`,
     );

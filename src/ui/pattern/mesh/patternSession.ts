@@ -92,7 +92,11 @@ export function makePatternSession(client: PatternClient = makePatternClient()):
       for (let tries = 0; ; tries++) {
         const fault = lies?.id === study.id ? null : await lay(study);
         if (fault !== null) return fault;
-        const result = await client.ask(question, asked, options);
+        const result = await client.ask(
+          question,
+          { ...asked, isFilled: study.hollowsAre === "metal" },
+          options,
+        );
         // The worker was ended to stop something, or by the system for its memory: its mesh is gone.
         const isLost = !result.ok && (result.why === "no-mesh" || result.why === "no-worker");
         if (isLost) lies = null;

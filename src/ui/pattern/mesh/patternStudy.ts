@@ -1,4 +1,5 @@
 import type { Attitude } from "../../../geometry/attitude.ts";
+import { withoutHollows } from "../../../geometry/closedHollows.ts";
 import type { GatingBar } from "../../../geometry/gatingBars.ts";
 import type { HotSpot } from "../../../geometry/hotSpots.ts";
 import { lengthUnitMm } from "../../../geometry/lengthUnit.ts";
@@ -8,6 +9,18 @@ import type { Vec3 } from "../../../geometry/vector.ts";
 import { patternScale } from "../../../physics/metal/shrinkScale.ts";
 import type { PatternMaterial } from "../../../trade/patternMaterials.ts";
 import type { OpenedPattern } from "../../../workers/pattern/openedPattern.ts";
+import {
+  cupTopMm,
+  drawnForOf,
+  firstGate,
+  misfitOf,
+  scaledTree,
+  standsOn,
+  type DrawnFor,
+  type Misfit,
+} from "../../../logbook/casting/drawnTree.ts";
+import { followCup, followMarks } from "../../../logbook/casting/followMarks.ts";
+import { startingTree, type HangsAt } from "../../../logbook/casting/gatingTree.ts";
 import type { Mark, MarkKind } from "../../../logbook/casting/mark.ts";
 import { noResults, type Shape, type UpResults } from "./patternResults.ts";
 
@@ -40,6 +53,10 @@ export type PatternStudy = {
   readonly cupMm: number;
   readonly marks: readonly Mark[];
   readonly bars: readonly GatingBar[];
+  /** Left out without bars, and where an older app drew them. */
+  readonly drawnFor?: DrawnFor | undefined;
+  /** What becomes of closed hollows: metal all through, or opened and filled with shell; left out until the maker has said. */
+  readonly hollowsAre?: "metal" | "core" | undefined;
   readonly shape: Shape | null;
   /** Newest first; the one in use is `resultsFor(study)`. */
   readonly byUp: readonly UpResults[];
@@ -96,7 +113,10 @@ export function mmPerUnitOf({
   return lengthUnitMm[unit] * scaleFactor(scale) * shrink;
 }
 
-/** Unit, scale or shrink changed: marks and bars move with the mesh; what was found is asked again. */
+/**
+ * Unit, scale or shrink changed: marks and bars move with the mesh, but bars keep their thickness, so a tree does not fit
+ * until the scale is put back; what was found is asked again.
+ */
 export function resized(
   study: PatternStudy,
   change: Partial<Pick<PatternStudy, "unit" | "scale" | "shrinkShare">>,
@@ -104,37 +124,99 @@ export function resized(
   const next = { ...study, ...change };
   const [before, after] = [mmPerUnitOf(study), mmPerUnitOf(next)];
   if (before === null || after === null || before === after) return next;
-  const by = after / before;
-  const moved = (p: Vec3): Vec3 => [p[0] * by, p[1] * by, p[2] * by];
-  return {
-    ...next,
-    marks: study.marks.map((mark) => ({ ...mark, point: moved(mark.point) })),
-    bars: study.bars.map((bar) => ({ ...bar, from: moved(bar.from), to: moved(bar.to) })),
-    ...noResults,
-  };
+  return { ...scaledTree(next, after / before), ...noResults };
 }
 
 /** Another direction of the mesh points up, of length 1; results found for it before are in use again. */
 export const turned = (study: PatternStudy, up: Vec3): PatternStudy => ({ ...study, up });
 
-export const withMark = (study: PatternStudy, mark: Mark): PatternStudy => ({
-  ...study,
-  marks: [...study.marks.filter(({ id }) => id !== mark.id), mark],
-});
+/** The marks of a study changed, and the bars of its tree with them. */
+const marked = (study: PatternStudy, marks: readonly Mark[]): PatternStudy =>
+  followMarks(study, marks, mmPerUnitOf(study) ?? 1);
 
-export const withoutMark = (study: PatternStudy, id: string): PatternStudy => ({
-  ...study,
-  marks: study.marks.filter((mark) => mark.id !== id),
-});
+export const withMark = (study: PatternStudy, mark: Mark): PatternStudy =>
+  marked(study, [...study.marks.filter(({ id }) => id !== mark.id), mark]);
+
+export const withoutMark = (study: PatternStudy, id: string): PatternStudy =>
+  marked(
+    study,
+    study.marks.filter((mark) => mark.id !== id),
+  );
 
 export const movedMark = (
   study: PatternStudy,
   id: string,
   to: Pick<Mark, "point" | "normal">,
-): PatternStudy => ({
-  ...study,
-  marks: study.marks.map((mark) => (mark.id === id ? { ...mark, ...to } : mark)),
+): PatternStudy =>
+  marked(
+    study,
+    study.marks.map((mark) => (mark.id === id ? { ...mark, ...to } : mark)),
+  );
+
+/** Another level in the cup, mm above the highest place of the piece; a drawn cup goes with it. */
+export const withCup = (study: PatternStudy, cupMm: number): PatternStudy =>
+  followCup(study, cupMm, mmPerUnitOf(study) ?? 1);
+
+/** A starting tree on what is placed, in place of the one drawn before. */
+export const withTree = (study: PatternStudy, at: HangsAt, newId: () => string): PatternStudy =>
+  withBars({ ...study, bars: [] }, startingTree(study.marks, at, newId), at.highMm);
+
+/**
+ * Bars put, changed or taken away by hand. The first bar makes it a tree for the piece as it hangs now, whose highest
+ * place is `highMm` along up; one put to the first gate makes it a tree for that gate.
+ */
+export function withBars(
+  study: PatternStudy,
+  bars: readonly GatingBar[],
+  highMm: number | null,
+): PatternStudy {
+  const { drawnFor: _, ...rest } = study;
+  if (bars.length === 0) return { ...rest, bars };
+  const mmPerUnit = mmPerUnitOf(study) ?? 1;
+  const first = firstGate(study);
+  const gate = first === null ? null : { id: first.id, point: first.point };
+  if (study.bars.length === 0 && highMm !== null)
+    return { ...rest, bars, drawnFor: { up: study.up, mmPerUnit, highMm, cupMm: study.cupMm, gate } };
+  const frame = drawnForOf(study.bars.length === 0 ? { ...rest, bars } : study, mmPerUnit);
+  const isReached = gate !== null && bars.some((bar) => !study.bars.includes(bar) && standsOn(bar, gate));
+  return { ...rest, bars, drawnFor: isReached ? { ...frame, gate } : frame };
+}
+
+/**
+ * Level of metal in the cup along up, mesh mm: of the cup that is drawn, else as high above the highest place of the piece,
+ * `highMm`, as it was asked for.
+ */
+export const cupLevelOf = (study: PatternStudy, highMm: number): number =>
+  cupTopMm(barsOf(study), study.up) ?? highMm + study.cupMm;
+
+/** What a change of what is placed, of the size or of the way to hang can be taken back to. */
+export type Placed = Pick<
+  PatternStudy,
+  "marks" | "bars" | "drawnFor" | "up" | "cupMm" | "unit" | "scale" | "shrinkShare"
+>;
+
+export const placedOf = ({ marks, bars, drawnFor, up, cupMm, unit, scale, shrinkShare }: Placed): Placed => ({
+  marks,
+  bars,
+  drawnFor,
+  up,
+  cupMm,
+  unit,
+  scale,
+  shrinkShare,
 });
+
+export function restored(now: PatternStudy, placed: Placed): PatternStudy {
+  const back = { ...now, ...placed };
+  return mmPerUnitOf(back) === mmPerUnitOf(now) ? back : { ...back, ...noResults };
+}
+
+/** Why the tree does not fit the piece any more; null where it does, or none is drawn. */
+export const treeMisfit = (study: PatternStudy): Misfit | null => misfitOf(study, mmPerUnitOf(study) ?? 1);
+
+/** Bars that count: none while the tree does not fit. */
+export const barsOf = (study: PatternStudy): readonly GatingBar[] =>
+  treeMisfit(study) === null ? study.bars : [];
 
 export const pointsOf = ({ marks }: Pick<PatternStudy, "marks">, kind: MarkKind): readonly Vec3[] =>
   marks.filter((mark) => mark.kind === kind).map(({ point }) => point);
@@ -148,7 +230,11 @@ export function withResults(study: PatternStudy, results: UpResults): PatternStu
   return { ...study, byUp: [results, ...others].slice(0, mostKept) };
 }
 
-/** The display copy in mesh mm. */
-export function displayInMm({ found }: Pick<PatternStudy, "found">, mmPerUnit: number): Mesh {
-  return { ...found.display, pos: found.display.pos.map((at) => at * mmPerUnit), unit: "mm" };
+/** The display copy in mesh mm; hollows that will be metal are not in it. */
+export function displayInMm(
+  { found, hollowsAre }: Pick<PatternStudy, "found" | "hollowsAre">,
+  mmPerUnit: number,
+): Mesh {
+  const shown = hollowsAre === "metal" ? withoutHollows(found.display) : found.display;
+  return { ...shown, pos: shown.pos.map((at) => at * mmPerUnit), unit: "mm" };
 }

@@ -1,3 +1,4 @@
+import { closedHollowsOf } from "../../../geometry/closedHollows.ts";
 import { noResults } from "./patternResults.ts";
 import type { PatternStudy } from "./patternStudy.ts";
 import { sumsVersion } from "./sumsVersion.ts";
@@ -8,7 +9,13 @@ import { sumsVersion } from "./sumsVersion.ts";
  */
 export function readStudy(kept: unknown): PatternStudy | null {
   if (!isStudy(kept)) return null;
-  return kept.sumsVersion === sumsVersion ? kept : { ...kept, ...noResults, sumsVersion };
+  // An older app did not look for closed hollows; the copy that is shown tells them well enough.
+  const { found } = kept;
+  const known =
+    found.hollows === undefined && found.measures.components > 1
+      ? { ...kept, found: { ...found, hollows: closedHollowsOf(found.display) } }
+      : kept;
+  return kept.sumsVersion === sumsVersion ? known : { ...known, ...noResults, sumsVersion };
 }
 
 function isStudy(kept: unknown): kept is PatternStudy {

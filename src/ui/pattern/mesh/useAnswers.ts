@@ -31,9 +31,8 @@ export function useAnswers({ study, mmPerUnit, change, bench }: From): {
   const wantsHeld = results !== null && mmPerUnit !== null && results.held?.key !== key;
   const wantsShape = mmPerUnit === null || results?.held == null ? null : missingOf(study?.shape ?? null);
   const wish = wantsTips ? "tips" : wantsHeld ? "held" : wantsShape;
-  const asked = [study?.id, study?.holesClosed, study?.seamsJoined, study?.up.join(" "), key, mmPerUnit].join(
-    "; ",
-  );
+  const mesh = [study?.id, study?.holesClosed, study?.seamsJoined, study?.hollowsAre].join("; ");
+  const asked = [mesh, study?.up.join(" "), key, mmPerUnit].join("; ");
   const job = wish === null ? null : `${wish} for ${asked}`;
 
   const answer = useEffectEvent(async (signal: AbortSignal) => {

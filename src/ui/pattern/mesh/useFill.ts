@@ -29,7 +29,7 @@ const playMs = 9000;
 
 /** Metal from a gate, asked whenever what it hangs on has changed, and how far the picture of it is. */
 export function useFill({ door: { ask }, study, mmPerUnit }: SceneController, isWanted: boolean): FillState {
-  const { marks, up } = study;
+  const { marks, up, hollowsAre } = study;
   const gates = marks.filter(({ kind }) => kind === "gate");
   const [asked, setGateId] = useState<string | null>(null);
   const gate = gates.find(({ id }) => id === asked) ?? gates[0] ?? null;
@@ -41,7 +41,7 @@ export function useFill({ door: { ask }, study, mmPerUnit }: SceneController, is
   const [at, setAt] = useState(moments);
   const [isPlaying, play] = useState(false);
   const vents = pointsOf(study, "vent");
-  const key = JSON.stringify([gate?.point, vents, up, mmPerUnit]);
+  const key = JSON.stringify([gate?.point, vents, up, mmPerUnit, hollowsAre]);
   const isDone = answer?.key === key;
 
   useEffect(() => {

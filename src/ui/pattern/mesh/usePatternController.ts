@@ -5,6 +5,7 @@ import { patternSession, type Question } from "./patternSession.ts";
 import { mmPerUnitOf, type PatternStudy } from "./patternStudy.ts";
 import { useAnswers } from "./useAnswers.ts";
 import { useSavedStudy } from "./useSavedStudy.ts";
+import { useUndo } from "./useUndo.ts";
 
 export type PatternController = {
   readonly study: PatternStudy;
@@ -12,6 +13,10 @@ export type PatternController = {
   readonly mmPerUnit: number | null;
   /** Kept by itself; tips and what stays are asked again for a new way to hang or other marks. */
   readonly change: (change: (study: PatternStudy) => PatternStudy) => void;
+  /** The same, but so that it can be taken back; changes of the same `of` one after the other are one. */
+  readonly act: (change: (study: PatternStudy) => PatternStudy, of?: string) => void;
+  /** Null when there is nothing to take back. */
+  readonly undo: (() => void) | null;
   readonly ask: <Q extends Question>(
     question: Q,
     asked: PatternAsked[Q],
@@ -35,6 +40,7 @@ export type PatternController = {
 /** The pattern of that id for a screen; undefined while it loads, null when it is not kept here. */
 export function usePatternController(id: string): PatternController | null | undefined {
   const { study, change, forget } = useSavedStudy(id);
+  const { act, undo } = useUndo(study, change);
   const [bench] = useState(patternSession);
   const ask = useCallback<PatternController["ask"]>(
     async (question, asked, options) =>
@@ -46,7 +52,8 @@ export function usePatternController(id: string): PatternController | null | und
   const isWhole = study ? (bench.isWhole(study.id) ?? study.found.analysed.isWhole) : true;
   const file = useCallback(() => bench.file(id), [bench, id]);
   return useMemo(
-    () => (study ? { study, mmPerUnit, change, forget, file, ask, working, trouble, isWhole } : study),
-    [study, mmPerUnit, change, forget, file, ask, working, trouble, isWhole],
+    () =>
+      study ? { study, mmPerUnit, change, act, undo, forget, file, ask, working, trouble, isWhole } : study,
+    [study, mmPerUnit, change, act, undo, forget, file, ask, working, trouble, isWhole],
   );
 }

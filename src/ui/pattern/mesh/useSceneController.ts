@@ -17,7 +17,6 @@ import {
 import type { Mark, MarkKind } from "../../../logbook/casting/mark.ts";
 import { namedMarks, namedSpots, snapped, type NamedMark } from "./scenePlaces.ts";
 import type { PatternController } from "./usePatternController.ts";
-import { useUndo } from "./useUndo.ts";
 
 /** What a finger on the picture does. */
 export type Tool = "look" | MarkKind | "face" | "rings";
@@ -53,13 +52,13 @@ export type SceneController = {
 export function useSceneController(door: PatternController, mmPerUnit: number): SceneController {
   const { study } = door;
   const { moment } = useShop();
-  const { found, up, marks } = study;
-  const mesh = useMemo(() => displayInMm({ found }, mmPerUnit), [found, mmPerUnit]);
+  const { found, hollowsAre, up, marks } = study;
+  const mesh = useMemo(() => displayInMm({ found, hollowsAre }, mmPerUnit), [found, hollowsAre, mmPerUnit]);
   const sizeMm = useMemo(() => {
     const { low, high } = found.measures.box;
     return length(minus(high, low)) * mmPerUnit;
   }, [found, mmPerUnit]);
-  const { act, undo } = useUndo(door);
+  const { act, undo } = door;
   const [tool, setTool] = useState<Tool>("look");
   const [chosen, setChosen] = useState<string | null>(null);
   const [rotation, setRotation] = useRotation(up);

@@ -4,6 +4,7 @@ import type { HotSpot } from "../../../geometry/hotSpots.ts";
 import type { FlatSpan } from "../../../geometry/flatSpans.ts";
 import { useFormat } from "../../base/state/useFormat.ts";
 import type { Patch, Place, SceneView } from "../scene/sceneView.ts";
+import { cupLevelOf } from "./patternStudy.ts";
 import type { Shape } from "./patternResults.ts";
 import { rulerTicks } from "./rulerTicks.ts";
 import { placesOf } from "./scenePlaces.ts";
@@ -34,15 +35,15 @@ export function useSceneView(desk: SceneController, { panel, cut, fill, freeze, 
   const { shape } = study;
   const hotSpots = freeze.found?.hotSpots ?? noSpots;
   const skins = useTrappedSkins(desk, panel === "air");
+  const cupMm = results === null ? null : cupLevelOf(study, results.highMm);
   const heights = useMemo(() => {
-    if (results === null || dot(results.up, study.up) < 1 - 1e-9) return null;
+    if (results === null || cupMm === null || dot(results.up, study.up) < 1 - 1e-9) return null;
     const { lowMm, highMm } = results;
-    const atMm = highMm + study.cupMm;
     const ticks = rulerTicks(highMm - lowMm, format);
     const isCup = panel === "hang" || panel === "gating";
-    const cup = isCup ? { atMm, label: `Cup ${format.show("mm", atMm - lowMm)}` } : null;
+    const cup = isCup ? { atMm: cupMm, label: `Cup ${format.show("mm", cupMm - lowMm)}` } : null;
     return { lowMm, highMm, cup, ticks };
-  }, [results, study.up, study.cupMm, format, panel]);
+  }, [results, study.up, cupMm, format, panel]);
   const places = useMemo((): readonly Place[] => {
     const isWalls = panel === "walls";
     const shown = marks.filter(({ mark: { kind } }) => !isWalls || kind === "gate" || kind === "feeder");

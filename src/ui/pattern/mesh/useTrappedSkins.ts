@@ -7,7 +7,7 @@ const cells = 88;
 const restMs = 160;
 type Skins = SceneView["pockets"];
 const none: Skins = [];
-type Shown = Pick<PatternStudy, "marks" | "up"> & { readonly mmPerUnit: number };
+type Shown = Pick<PatternStudy, "marks" | "up" | "hollowsAre"> & { readonly mmPerUnit: number };
 
 /** What stays, as volumes in place, a moment after the last change. */
 export function useTrappedSkins(
@@ -15,12 +15,13 @@ export function useTrappedSkins(
   isWanted: boolean,
 ): Skins {
   const [found, setFound] = useState<Skins>(none);
-  const { marks, up } = study;
+  const { marks, up, hollowsAre } = study;
   const draw = useEffectEvent(async (shown: Shown, signal: AbortSignal): Promise<void> => {
     const vents = pointsOf(shown, "vent");
     const openings = shown.marks.map(({ point }) => point);
     const { minRise } = tipLimits;
-    const asked = { mmPerUnit: shown.mmPerUnit, up: shown.up, vents, openings, cells, minRise };
+    const isFilled = shown.hollowsAre === "metal";
+    const asked = { mmPerUnit: shown.mmPerUnit, isFilled, up: shown.up, vents, openings, cells, minRise };
     const told = await door.ask("skins", asked, { signal });
     if (signal.aborted || !told.ok) return;
     const { air, plastic } = told.answer;
@@ -32,11 +33,11 @@ export function useTrappedSkins(
   useEffect(() => {
     if (!isWanted) return;
     const stop = new AbortController();
-    const timer = setTimeout(() => void draw({ mmPerUnit, marks, up }, stop.signal), restMs);
+    const timer = setTimeout(() => void draw({ mmPerUnit, marks, up, hollowsAre }, stop.signal), restMs);
     return () => {
       clearTimeout(timer);
       stop.abort();
     };
-  }, [mmPerUnit, up, marks, isWanted]);
+  }, [mmPerUnit, up, marks, hollowsAre, isWanted]);
   return isWanted ? found : none;
 }

@@ -1,30 +1,37 @@
 import { useCallback, useState } from "react";
-import type { PatternStudy } from "./patternStudy.ts";
-import type { PatternController } from "./usePatternController.ts";
+import { placedOf, restored, type PatternStudy, type Placed } from "./patternStudy.ts";
 
-type Placed = Pick<PatternStudy, "marks" | "bars" | "up" | "cupMm">;
+/** Steps of one number being typed are one change. */
+type Step = { readonly placed: Placed; readonly of: string | null };
 const most = 30;
 
-/** Changes of what is placed and how the piece hangs, each of which can be taken back. */
-export function useUndo({ study, change }: Pick<PatternController, "study" | "change">): {
-  readonly act: (change: (study: PatternStudy) => PatternStudy) => void;
+/** Changes of what is placed, of the size and of how the piece hangs, each of which can be taken back. */
+export function useUndo(
+  study: PatternStudy | null | undefined,
+  change: (change: (study: PatternStudy) => PatternStudy) => void,
+): {
+  readonly act: (change: (study: PatternStudy) => PatternStudy, of?: string) => void;
   /** Null when there is nothing to take back. */
   readonly undo: (() => void) | null;
 } {
-  const [past, setPast] = useState<readonly Placed[]>([]);
-  const { marks, bars, up, cupMm } = study;
+  const [past, setPast] = useState<readonly Step[]>([]);
   const act = useCallback(
-    (next: (study: PatternStudy) => PatternStudy) => {
-      setPast((before) => [...before.slice(1 - most), { marks, bars, up, cupMm }]);
+    (next: (study: PatternStudy) => PatternStudy, of: string | null = null) => {
+      if (study) {
+        const step = { placed: placedOf(study), of };
+        setPast((before) =>
+          of !== null && before.at(-1)?.of === of ? before : [...before.slice(1 - most), step],
+        );
+      }
       change(next);
     },
-    [change, marks, bars, up, cupMm],
+    [change, study],
   );
   const undo = useCallback(() => {
     const last = past.at(-1);
     if (last === undefined) return;
     setPast(past.slice(0, -1));
-    change((now) => ({ ...now, ...last }));
+    change((now) => restored(now, last.placed));
   }, [past, change]);
   return { act, undo: past.length === 0 ? null : undo };
 }

@@ -1,7 +1,7 @@
 import { ownAlloy } from "../../../logbook/shop/ownAlloy.ts";
 import type { Recipe, Shop } from "../../../logbook/piece/piece.ts";
 import { floorMmOf, wallLimitsOf, wallStrength } from "../../../logbook/piece/wallBasis.ts";
-import { resultsFor, type PatternStudy } from "./patternStudy.ts";
+import { cupLevelOf, resultsFor, type PatternStudy } from "./patternStudy.ts";
 import { wallNeeds, type WallFigures, type WallNeed } from "./wallNeeds.ts";
 
 /** What a wall is worked out with for this pattern; null while the alloy is not known. */
@@ -30,7 +30,7 @@ export function needsOf(
   return wallNeeds({
     shape: study.shape,
     up: study.up,
-    cupLevelMm: results.highMm + study.cupMm,
+    cupLevelMm: cupLevelOf(study, results.highMm),
     figures,
   });
 }

@@ -1,0 +1,33 @@
+import type { GatingDraft } from "../../../logbook/casting/gatingDraft.ts";
+import { usePattern } from "../../base/state/live.ts";
+import { chainOfStudy, type GatingHandover } from "./chainOfStudy.ts";
+import type { PatternStudy } from "./patternStudy.ts";
+import { readStudy } from "./readStudy.ts";
+import { whatFirst } from "./whatFirst.ts";
+
+/** What a piece's pattern hands to the sums of gating and feeding. */
+export type GatingOf = {
+  readonly study: PatternStudy;
+  /** What must be put right on the pattern before anything is taken from it. */
+  readonly first: string | null;
+  readonly found: Omit<GatingHandover, "from" | "by"> | null;
+  readonly way: Pick<GatingHandover, "from" | "by"> | null;
+};
+
+/** Null where there is no pattern, or it is not kept on this device. `metalKgM3`: the solid metal. */
+export function useGatingOf(patternId: string | undefined, metalKgM3: number): GatingOf | null {
+  const row = usePattern(patternId ?? "");
+  const study = patternId === undefined || row === undefined || row === null ? null : readStudy(row.kept);
+  if (study === null) return null;
+  const first = whatFirst(study);
+  const handed = first === null ? chainOfStudy(study, metalKgM3) : null;
+  if (handed === null) return { study, first, found: null, way: null };
+  const { from, by, ...found } = handed;
+  return { study, first, found, way: { from, by } };
+}
+
+/** Whether all that a pattern hands over stands in a draft. */
+export const isTaken = (found: NonNullable<GatingOf["found"]>, draft: GatingDraft): boolean =>
+  Object.entries(found).every(
+    ([name, value]) => JSON.stringify(draft[name as keyof GatingDraft]) === JSON.stringify(value),
+  );
