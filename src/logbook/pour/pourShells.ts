@@ -16,9 +16,9 @@ export type PourShell = {
   readonly isWallKnown: boolean;
   readonly thinnestMm: number | null;
   readonly thinnestFrom: "told" | "mesh" | null;
-  /** Volume over cooled area of its thickest section, mm; null where neither mesh nor plan tells it. */
+  /** Volume over cooled area of its thickest place known, mm; null where neither mesh nor plan tells of one. */
   readonly modulusMm: number | null;
-  /** `thinnest`: only the thinnest section is known, so the rest freezes later than is reckoned. */
+  /** By `volume` it is the mean section, by `thinnest` the thinnest: then some of it freezes later than the sum says. */
   readonly modulusFrom: "mesh" | "volume" | "thinnest" | null;
   readonly metalKg: number | null;
 };
@@ -47,7 +47,7 @@ export function pourShell(
   };
 }
 
-/** The thickest section's on the mesh, else the mean one by volume and area, else the thinnest section's. */
+/** The thickest place on the mesh, else the mean section by volume and area, and never less than the thinnest section. */
 function modulusOf(
   { plan, patterns }: Standing["piece"],
   {
@@ -56,7 +56,9 @@ function modulusOf(
     alloy,
   }: { readonly thinnestMm: number | null; readonly metalKg: number | null; readonly alloy: Alloy | null },
 ): Pick<PourShell, "modulusMm" | "modulusFrom"> {
-  const within = (mm: number): number => Math.min(200, Math.max(0.2, mm));
+  // A section that was entered as the thinnest is a place that is so thick.
+  const leastMm = (thinnestMm ?? 0) / 2;
+  const within = (mm: number): number => Math.min(200, Math.max(0.2, leastMm, mm));
   const thickMm = patterns.at(-1)?.thickestMm ?? null;
   if (thickMm !== null && thickMm > 0) return { modulusMm: within(thickMm / 2), modulusFrom: "mesh" };
   const litre =
@@ -65,7 +67,7 @@ function modulusOf(
     return { modulusMm: within(litre / plan.areaM2), modulusFrom: "volume" };
   return thinnestMm === null
     ? { modulusMm: null, modulusFrom: null }
-    : { modulusMm: within(thinnestMm / 2), modulusFrom: "thinnest" };
+    : { modulusMm: within(leastMm), modulusFrom: "thinnest" };
 }
 
 /** Skin on a skimmed melt: judgement, between bright and oxidised copper. */
