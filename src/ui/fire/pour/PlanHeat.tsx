@@ -249,7 +249,11 @@ export function PlanHeat({ form, parts, day, runs, melts }: Props) {
     const from =
       draft.metalC !== null
         ? ""
-        : `${melt === null ? "Starting value" : "By the melt"}: ${format.show("temp", day.metalC)}. `;
+        : melt === null
+          ? `Starting value: ${format.show("temp", day.metalC)}. `
+          : day.metalC > melt.plan.pourC
+            ? `Starting value: ${format.show("temp", day.metalC)}. The melt is planned for ${format.show("temp", melt.plan.pourC)}: too cold for the last shell. `
+            : `By the melt: ${format.show("temp", day.metalC)}. `;
     return alloy === null || heat === null
       ? `${from}No metal is planned for these shells.`
       : `${from}${alloy.name} is poured at ${format.show("temp", heat.lowC)} to ${format.show("temp", heat.highC)} in ${heat.work} work. A plan starts at ${format.show("temp", heat.startC)}, ${pourHeatReason(heat, format)}.`;
