@@ -38,6 +38,9 @@ export function AfterPour({
   const isLeft = poured.some(({ knockedOut }) => !knockedOut);
   return (
     <>
+      {pour.ended === null && (isOver || !isFull) && !isUnderWay && (
+        <MetalLeftLine parts={parts} courses={courses} />
+      )}
       <Card title={isFull ? "Full" : "Poured"}>
         <ul className={`${sheet["stack3"]} ${sheet["list"]} ${styles["list"]}`}>
           {poured.map((course) => (
@@ -68,9 +71,6 @@ export function AfterPour({
           </ul>
         )}
       </Card>
-      {pour.ended === null && (isOver || !isFull) && !isUnderWay && (
-        <MetalLeftLine parts={parts} courses={courses} />
-      )}
       {isOver && melt !== null && melt.startedAt !== null && melt.ended === null && (
         <>
           <p>Then weigh what was pigged, and end the melt.</p>

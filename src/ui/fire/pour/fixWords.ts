@@ -44,7 +44,7 @@ function shellWords(
   const ways = [
     ...(leaveC === null ? [] : [`raise the preheat to ${format.show("temp", leaveC)}`]),
     ...sand,
-    ...(withinMin === null ? [] : [`pour within ${format.show("min", withinMin)} of the kiln door`]),
+    ...(withinMin === null ? [] : [`pour within ${format.number(withinMin, 1)} min of the kiln door`]),
   ];
   const cold = `${isNamed ? `${name}: shell` : "Shell"} too cold by ${format.show("tempDiff", byK)} at the pour`;
   if (ways.length > 0) return `${cold}: ${ways.join(", or ")}.`;
