@@ -149,7 +149,7 @@ test("of two shells one is full and one is short: said on the pour page, the pie
     await expect(page.getByRole("radio", { name: "Flawed" })).toBeChecked();
     await expect(page.getByRole("checkbox", { name: /^Misrun/ })).toBeChecked();
     await maker.logIt();
-    await maker.logFor("Finishing", {});
+    await maker.logFor("Finishing", { "What was done": "cut off" });
     await maker.goTo("Shop");
     await tap(page.getByRole("link", { name: /^Archive/ }));
     await expect(page.getByRole("list", { name: "Archived pieces" })).toContainText(
