@@ -105,11 +105,15 @@ test("of two shells one is full and one is short: said on the pour page, the pie
     await press(/^Out of the kiln/);
     await pourOne();
     await press("Frozen in the cup");
-    await expect(card("Poured")).toContainText("Leave the cup alone");
+    await expect(page.getByRole("alert").first()).toContainText(
+      `${second}: frozen in the cup. Leave the cup alone`,
+    );
     await press(`Take back: ${second} frozen in the cup`);
     await expect(key("Short")).toBeVisible();
     await press("Short");
-    await expect(card("Poured")).toContainText("Stand clear and leave it. Don't top it up");
+    await expect(page.getByRole("alert").first()).toContainText(
+      `${second}: short. Stand clear and leave it. Don't top it up`,
+    );
     await expect(page.getByRole("heading", { name: "Poured: 1 full, 1 short" })).toBeVisible();
     await expect(page.getByText("All shells are full")).toBeHidden();
     await expect(
