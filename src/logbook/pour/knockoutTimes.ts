@@ -13,8 +13,8 @@ export type KnockoutTimes = {
   readonly frozenAt: number | null;
   /** Earliest to break it out. */
   readonly outAt: number;
-  /** `at-least`: by the thinnest section alone, and not before what is usual. */
-  readonly from: "reckoned" | "at-least" | "usual";
+  /** `mean` and `at-least`: by the mean or the thinnest section alone, and not before what is usual. */
+  readonly from: "reckoned" | "mean" | "at-least" | "usual";
 };
 
 type Asked = {
@@ -25,33 +25,33 @@ type Asked = {
   readonly place: ShellBed;
 };
 
-/** When a full shell is frozen and may be broken out, epoch ms; null until it is full. Kept: a screen asks each second. */
+/** When a poured shell is frozen and may be broken out, epoch ms, full or not; null until metal is in it. Kept: a screen asks each second. */
 export function knockoutOf({ course, shell, parts, plan, place }: Asked, memo: Memo): KnockoutTimes | null {
-  const { full, begun, out, pieceId } = course;
-  if (full === null) return null;
+  const { poured, begun, out, pieceId } = course;
+  if (poured === null) return null;
   const { alloy, figures } = parts;
-  const metalC = full.metalC ?? begun?.metalC ?? plan.metalC;
+  const metalC = poured.metalC ?? begun?.metalC ?? plan.metalC;
   const startC = out?.shellC ?? plan.shellC;
-  const ofPour = [full.at, full.outOfKilnMin, full.shellC, metalC, startC, alloy, figures];
+  const ofPour = [poured.at, poured.outOfKilnMin, poured.shellC, metalC, startC, alloy, figures];
   const ofShell = [shell?.wallMm, shell?.thinnestMm, shell?.modulusMm, shell?.modulusFrom, shell?.metalKg];
   const ofPlace = [place.bed, place.sandC, place.airC, place.family];
   const grounds = [...ofPour, ...ofShell, ...ofPlace];
   return remembered({ memo, kind: "knockout", id: pieceId }, grounds, (): KnockoutTimes => {
     const rows = shell === undefined ? [] : shellCooling({ ...place, wallMm: shell.wallMm, startC });
-    const faceC = faceAt(rows, full.outOfKilnMin ?? 0)?.likelyC ?? full.shellC ?? startC;
+    const faceC = faceAt(rows, poured.outOfKilnMin ?? 0)?.likelyC ?? poured.shellC ?? startC;
     const times =
       shell === undefined || alloy === null || figures === null
         ? null
         : castingTimesOf({ shell, alloy, figures, metalC, faceC, place });
     const usualMs = usualKnockoutMin.value * minuteMs;
     const reckonedMs = times?.knockoutS == null ? null : times.knockoutS * 1000;
-    const isLeast = shell?.modulusFrom === "thinnest";
-    return {
-      pieceId,
-      fullAt: full.at,
-      frozenAt: times?.solidusS == null ? null : full.at + times.solidusS * 1000,
-      outAt: full.at + (reckonedMs === null ? usualMs : isLeast ? Math.max(usualMs, reckonedMs) : reckonedMs),
-      from: reckonedMs === null ? "usual" : isLeast ? "at-least" : "reckoned",
-    };
+    // Only where the thickest place was measured may it be sooner than what is usual.
+    const by =
+      shell?.modulusFrom === "mesh" ? "reckoned" : shell?.modulusFrom === "volume" ? "mean" : "at-least";
+    const frozenAt = times?.solidusS == null ? null : poured.at + times.solidusS * 1000;
+    const base = { pieceId, fullAt: poured.at, frozenAt };
+    if (reckonedMs === null) return { ...base, outAt: poured.at + usualMs, from: "usual" };
+    const waitMs = by === "reckoned" ? reckonedMs : Math.max(usualMs, reckonedMs);
+    return { ...base, outAt: poured.at + waitMs, from: by };
   });
 }

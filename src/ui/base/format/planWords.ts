@@ -32,6 +32,7 @@ export function planWords(
     ...say("alloy", plan.alloyId, alloy),
     ...sized("metal", "kg", plan.metalKg),
     ...say("metal", plan.metalLitre, (litre) => volumeText(litre, format)),
+    ...say("metal is", plan.metalKnown, (known) => known),
     ...say("head", plan.headM, (m) => headText(m, format)),
     ...say("wall part", plan.part, (part) => partWords(part, format)),
     ...say("support", plan.support, (support) => supportWords(support, format)),
