@@ -6,7 +6,8 @@ import { asWelded } from "./weld.ts";
 /**
  * Leaves one of each face that is drawn more than once, as of a body exported twice, or with a front and a back to every
  * face. Two faces back to back, such as the wall between two bodies joined by it, enclose nothing: on a surface that stops
- * nowhere both go. Wants a welded mesh; gives the very mesh and 0 when there are none.
+ * nowhere both go. None goes where that would open the surface. Wants a welded mesh; gives the very mesh and 0 when there
+ * are none.
  */
 export function dropDoubles(mesh: Mesh): { readonly mesh: Mesh; readonly doubles: number } {
   const { idx } = mesh;
@@ -15,15 +16,12 @@ export function dropDoubles(mesh: Mesh): { readonly mesh: Mesh; readonly doubles
   if (isAlone) return { mesh, doubles: 0 };
   // How often each face is drawn its own way round less the other, by its first drawing.
   const net = new Int32Array(triangles);
-  const total = new Int32Array(triangles);
-  for (let t = 0; t < triangles; t++) {
-    net[firstOf[t]!]! += runsUp(idx, t) ? 1 : -1;
-    total[firstOf[t]!]!++;
-  }
+  for (let t = 0; t < triangles; t++) net[firstOf[t]!]! += runsUp(idx, t) ? 1 : -1;
   const { count, ofTriangle } = bodiesOf(mesh);
   const hasSkin = new Uint8Array(count);
   for (let t = 0; t < triangles; t++) if (net[firstOf[t]!] !== 0) hasSkin[ofTriangle[t]!] = 1;
-  const stops = edgesOf(mesh).open.length > 0;
+  const open = edgesOf(mesh).open.length;
+  const stops = open > 0;
   const done = new Uint8Array(triangles);
   const kept: number[] = [];
   for (let t = 0; t < triangles; t++) {
@@ -44,7 +42,11 @@ export function dropDoubles(mesh: Mesh): { readonly mesh: Mesh; readonly doubles
   if (kept.length === triangles) return { mesh, doubles: 0 };
   const left = new Uint32Array(3 * kept.length);
   for (const [n, t] of kept.entries()) left.set(idx.subarray(3 * t, 3 * t + 3), 3 * n);
-  return { mesh: asWelded({ ...mesh, idx: left }), doubles: triangles - kept.length };
+  const once = asWelded({ ...mesh, idx: left });
+  // A body drawn twice with its faces cut otherwise has only some in common: without them it would be open.
+  return edgesOf(once).open.length > open
+    ? { mesh, doubles: 0 }
+    : { mesh: once, doubles: triangles - kept.length };
 }
 
 /** Whether the corners run in rising order, turned as they may be. */

@@ -33,8 +33,8 @@ type WallThicknessFrom = {
 };
 
 /**
- * Thin and thick places of a solid, in mesh units. Thin: straight through from the surface, and no more than the ball that
- * fits behind it, so that a rod counts by its width and not by its length.
+ * Thin and thick places of a solid, in mesh units. Thin: straight through a wall, whose faces lie within 30° of parallel,
+ * and no more than the ball that fits behind it, so that a rod counts by its width and not by its length.
  * Thick: largest inscribed balls. `cells` (8–512) along the longest side of the box.
  */
 export function* wallThicknessSteps({
@@ -60,9 +60,9 @@ export function* wallThicknessSteps({
   }
   const resolvable = 3 * voxels.pitch;
   looked.sort((a, b) => a.thickness - b.thickness);
-  // A ball by cells is rougher than rays, and what it saw lengthwise other rays see across.
-  const across = looked.filter(({ isByBall }) => !isByBall);
-  const thin = thinPlacesOf({ looked: across, resolvable, most: 12 });
+  // What a ball by cells saw lengthwise other rays see across, and finer; at a rim or in a crease nothing is a wall.
+  const walls = looked.filter(({ isWall }) => isWall);
+  const thin = thinPlacesOf({ looked: walls, resolvable, most: 12 });
   const triangles = on.idx.length / 3;
   const field = new Float32Array(triangles);
   for (let t = 0; t < triangles; t++) {

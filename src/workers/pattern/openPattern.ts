@@ -96,6 +96,7 @@ export async function findOut(
     },
     mended: {
       degenerate: asFiled.degenerate,
+      doubles: mended?.doubles ?? 0,
       turnedOver: mended?.turnedOver ?? 0,
       turnedBodies: mended?.turnedBodies ?? 0,
       capped: holeSizes(mended?.capped ?? []),
