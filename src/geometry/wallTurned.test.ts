@@ -93,10 +93,7 @@ test("a blade whose sides lie 20° apart is a thin wall, one of 60° is an edge"
     // prettier-ignore
     const idx = [0, 1, 2, 3, 5, 4, 0, 3, 4, 0, 4, 1, 0, 2, 5, 0, 5, 3, 1, 4, 5, 1, 5, 2];
     const form = { pos: Float32Array.from(pos), idx: Uint32Array.from(idx) };
-    return refined(
-      moved(form, ([x, y, z]) => [x, y, z]),
-      6,
-    );
+    return refined(form, 6);
   };
   const thinnest = (degrees: number): number =>
     wallThickness({ mesh: blade(degrees), cells: 96, samples: 3000 }).thin[0]?.thickness ?? Infinity;
