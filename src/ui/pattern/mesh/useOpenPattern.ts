@@ -1,6 +1,7 @@
 import { useEffect, useRef, useState } from "react";
 import { useLocation } from "wouter";
-import { getPattern, putPattern } from "../../../storage/patterns.ts";
+import { getPattern, patternIds, putPattern } from "../../../storage/patterns.ts";
+import { mostAtOnce } from "../../../workers/pattern/fileId.ts";
 import type { PatternProgress } from "../../../workers/patternMessages.ts";
 import { useFleeting } from "../../base/state/fleeting.ts";
 import { paths } from "../../base/state/paths.ts";
@@ -34,11 +35,16 @@ export function useOpenPattern(): {
     const mine = new AbortController();
     stop.current = mine;
     setFault(null);
-    setOpening({ name, progress: { stage: "hash", share: 0 } });
+    setOpening({ name, progress: { stage: "read", share: 0 } });
     const onProgress = (progress: PatternProgress): void => {
       if (!mine.signal.aborted) setOpening({ name, progress });
     };
-    const opened = await patternSession().open(file, name, { signal: mine.signal, onProgress });
+    // Only a large file may be kept by an id of an older kind; all that is kept is read for it.
+    const isLarge = file.size > mostAtOnce;
+    const keptIds = isLarge
+      ? await patternIds(db, (kept) => readStudy(kept)?.file.sizeBytes === file.size)
+      : [];
+    const opened = await patternSession().open({ file, name, keptIds }, { signal: mine.signal, onProgress });
     if (mine.signal.aborted) return;
     setOpening(null);
     if (!opened.ok) return setFault(notAnsweredWords(opened));
