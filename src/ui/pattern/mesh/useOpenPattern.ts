@@ -49,9 +49,17 @@ export function useOpenPattern(): {
     setOpening(null);
     if (!opened.ok) return setFault(notAnsweredWords(opened));
     const { id } = opened.answer;
-    const kept = readStudy((await getPattern(db, id))?.kept ?? null);
+    const row = await getPattern(db, id);
+    const kept = readStudy(row?.kept ?? null);
     if (kept !== null) say("This file is kept here already. It opens as it was left.");
-    const study = kept ?? studyOf(opened.answer, nameOf(name), sumsVersion);
+    // What older sums found of the mesh gives way to what was found now, unless the maker mended it since.
+    const isOlder = kept !== row?.kept && kept?.holesClosed === false && !kept.seamsJoined;
+    const study =
+      kept === null
+        ? studyOf(opened.answer, nameOf(name), sumsVersion)
+        : isOlder
+          ? { ...kept, found: opened.answer.found }
+          : kept;
     const written = await putPattern(db, { id, name: study.name, savedAt: clock(), kept: study });
     if (!written.ok)
       return setFault("It was read, but this device has no room to keep it. Remove a pattern, or photos.");
