@@ -3,6 +3,7 @@ import type { Mesh } from "./mesh.ts";
 import { sphereDirections } from "./sphereDirections.ts";
 import type { Steps } from "./steps.ts";
 import { surfaceOf } from "./surface.ts";
+import { inOrder, undominated } from "./undominated.ts";
 import { dot, minus, plus, squareTo, times, unit, type Vec3 } from "./vector.ts";
 
 /** A way to hang the piece, and what it costs. */
@@ -27,9 +28,9 @@ type SearchFrom = {
 };
 
 /**
- * Ways to hang a piece none of which beats another in vents, drains and head together (heads within 2 % of the size
- * count as equal), the fewest openings first. 200 directions on the light mesh, 12 more round each of the best 10, the
- * best 5 again on the mesh itself.
+ * Ways to hang a piece none of which beats another in vents, drains and head together (heads within 2 % of the size count
+ * as equal): the fewest openings first, of as many the least head, and where that too is equal fewer vents. 200 directions on
+ * the light mesh; 12 more round each of the best so found; all that nothing beats again on the mesh itself.
  */
 export function* searchAttitudesSteps({
   mesh,
@@ -45,19 +46,24 @@ export function* searchAttitudesSteps({
     seen.push(judge(light, up));
     yield (0.55 * n) / (directions + 6);
   }
-  const best = leading(seen, size, 10);
+  const front = undominated(seen, size);
+  const others = inOrder(seen).filter((attitude) => !front.includes(attitude));
+  const best = [...front, ...others.slice(0, Math.max(0, leastRefined - front.length))];
   for (const [n, { up }] of best.entries()) {
     for (const near of around(up)) seen.push(judge(light, near));
     yield 0.55 + (0.3 * (n + 1)) / best.length;
   }
   const final: Attitude[] = [];
-  const finalists = leading(seen, size, 5);
+  const finalists = undominated(seen, size);
   for (const [n, attitude] of finalists.entries()) {
     final.push(light === mesh ? attitude : judge(mesh, attitude.up));
     yield 0.85 + (0.15 * (n + 1)) / finalists.length;
   }
-  return undominated(final, size).sort((a, b) => cost(a, size) - cost(b, size));
+  return undominated(final, size);
 }
+
+/** Where fewer than this beat all others, the search looks closer round the next ones too. */
+const leastRefined = 10;
 
 /** Vents, drains and head of one attitude. */
 export function judged({
@@ -92,29 +98,6 @@ function heightOf(mesh: Mesh, up: Vec3): number {
     if (h > high) high = h;
   }
   return high - low;
-}
-
-/** An opening more is worth a third of the size in head: judgement, only to order and cut the list. */
-const cost = ({ vents, drains, head }: Attitude, size: number): number => vents + drains + (3 * head) / size;
-
-function leading(attitudes: readonly Attitude[], size: number, most: number): readonly Attitude[] {
-  const byCost = [...attitudes].sort((a, b) => cost(a, size) - cost(b, size));
-  const front = undominated(byCost, size);
-  return [...front, ...byCost.filter((attitude) => !front.includes(attitude))].slice(0, most);
-}
-
-/** Those no other beats; of equals the first. */
-function undominated(attitudes: readonly Attitude[], size: number): Attitude[] {
-  const slack = 0.02 * size;
-  const noWorse = (a: Attitude, b: Attitude): boolean =>
-    a.vents <= b.vents && a.drains <= b.drains && a.head <= b.head + slack;
-  const front: Attitude[] = [];
-  for (const attitude of attitudes) {
-    if (front.some((other) => noWorse(other, attitude))) continue;
-    const left = front.filter((other) => !noWorse(attitude, other));
-    front.splice(0, front.length, ...left, attitude);
-  }
-  return front;
 }
 
 /** Twelve directions in two rings, at 0.06 and 0.12 rad: half way to the next of 200 coarse ones. */

@@ -99,12 +99,7 @@ function intervalsOf({ cell, at, enters, count }: Crossings, columns: number, lo
   for (let c = 0; c < columns; c++) {
     start[c] = n;
     const end = first[c + 1]!;
-    for (let k = first[c]! + 1; k < end; k++) {
-      const item = sorted[k]!;
-      let slot = k;
-      for (; slot > first[c]! && before(item, sorted[slot - 1]!); slot--) sorted[slot] = sorted[slot - 1]!;
-      sorted[slot] = item;
-    }
+    sortColumn(sorted, first[c]!, end, before);
     let winding = 0;
     let opened = 0;
     for (let k = first[c]!; k < end; k++) {
@@ -120,4 +115,23 @@ function intervalsOf({ cell, at, enters, count }: Crossings, columns: number, lo
   }
   start[columns] = n;
   return { start, bottom: bottom.slice(0, n), top: top.slice(0, n), badColumns };
+}
+
+/** Most columns pass a handful of skins; where thousands meet at an edge an insertion sort would crawl. */
+function sortColumn(
+  items: Uint32Array,
+  from: number,
+  to: number,
+  before: (a: number, b: number) => boolean,
+): void {
+  if (to - from > 24) {
+    items.subarray(from, to).sort((a, b) => (before(a, b) ? -1 : before(b, a) ? 1 : a - b));
+    return;
+  }
+  for (let k = from + 1; k < to; k++) {
+    const item = items[k]!;
+    let slot = k;
+    for (; slot > from && before(item, items[slot - 1]!); slot--) items[slot] = items[slot - 1]!;
+    items[slot] = item;
+  }
 }

@@ -41,7 +41,9 @@ export function findTips({ minRise, ...from }: TipsFrom): readonly Tip[] {
       const saddle = tree.heights[branch.saddle]! + zero;
       const rise = height - saddle;
       const within = Math.min(rise / 4, level);
-      const top = topOf({ surface, tree, tip: branch.tip, up: upward, within, least: 2 * minRise });
+      // What rises less than asked is noise: half of that may lie in the roughness of a flat top.
+      const most = Math.min(rise / 4, minRise / 2);
+      const top = topOf({ surface, tree, tip: branch.tip, up: upward, within, most, least: 2 * minRise });
       return { ...top, height, saddle, rise, volume, whole: branch.whole };
     })
     .sort((a, b) => b.height - a.height);

@@ -1,3 +1,4 @@
+import { edgeRings } from "./edgeRings.ts";
 import { descending } from "./order.ts";
 import type { Surface } from "./surface.ts";
 import type { Vec3 } from "./vector.ts";
@@ -12,7 +13,10 @@ export function flatRegions(
   surface: Surface,
   { withinRad, most }: { withinRad: number; most: number },
 ): readonly Region[] {
-  const { idx, start, around } = surface;
+  const { idx } = surface;
+  const ring = edgeRings(surface);
+  // The seed that last went over an edge: one of thousands of faces is gone over once for all of them.
+  const overBy = new Int32Array(idx.length).fill(-1);
   const { normals, areas } = facesOf(surface);
   const least = Math.cos(withinRad);
   const taken = new Uint8Array(areas.length);
@@ -25,12 +29,13 @@ export function flatRegions(
     for (const t of triangles) {
       area += areas[t]!;
       for (let k = 0; k < 3; k++) {
-        const v = idx[3 * t + k]!;
-        const w = idx[3 * t + ((k + 1) % 3)]!;
-        for (let at = start[v]!; at < start[v + 1]!; at++) {
-          const next = around[at]!;
-          if (taken[next] || (idx[3 * next] !== w && idx[3 * next + 1] !== w && idx[3 * next + 2] !== w))
-            continue;
+        const from = 3 * t + k;
+        if (overBy[from] === seed) continue;
+        overBy[from] = seed;
+        for (let corner = ring[from]!; corner !== from; corner = ring[corner]!) {
+          overBy[corner] = seed;
+          const next = Math.floor(corner / 3);
+          if (taken[next]) continue;
           const facing =
             normals[3 * next]! * normals[3 * seed]! +
             normals[3 * next + 1]! * normals[3 * seed + 1]! +

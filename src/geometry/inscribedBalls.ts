@@ -15,14 +15,23 @@ export function inscribedBalls(solid: MeasuredSolid, most: number): readonly Bal
   const { voxels, distance } = solid;
   const peaks = peaksOf(solid).sort((a, b) => distance[b]! - distance[a]!);
   const balls: Ball[] = [];
+  const isCovered = (place: Vec3): boolean =>
+    balls.some(({ point, diameter }) => length(minus(point, place)) < diameter);
+  let tried = 0;
   for (const cell of peaks) {
-    if (balls.length === most) break;
+    if (balls.length === most || tried === triesEach * most) break;
     const middle = middleOfCell(voxels, cell);
-    const isCovered = balls.some(({ point, diameter }) => length(minus(point, middle)) < diameter);
-    if (!isCovered) balls.push(refined(solid, middle, distance[cell]!));
+    if (isCovered(middle)) continue;
+    tried++;
+    // What looked like a top among cells may have been on the way up to one that is known.
+    const ball = refined(solid, middle, distance[cell]!);
+    if (!isCovered(ball.point)) balls.push(ball);
   }
   return balls.sort((a, b) => b.diameter - a.diameter);
 }
+
+/** A rough crest has many tops among cells; so many climbs for each ball asked for are enough to leave them behind. */
+const triesEach = 3;
 
 /** Solid cells further from the surface than any of the 26 round them. */
 function peaksOf({ voxels, distance }: MeasuredSolid): number[] {
@@ -48,7 +57,8 @@ function refined({ voxels, tree }: MeasuredSolid, from: Vec3, radius: number): B
   let best = distanceTo(tree, point);
   for (const [n, looks] of rounds.entries()) {
     const step = voxels.pitch / 2 ** n;
-    for (let tries = 0; tries < 6; tries++) {
+    // Far at first, while it goes up: a crest among cells has tops where there are none.
+    for (let tries = n === 0 ? farSteps : 6; tries > 0; tries--) {
       const before = best;
       for (const look of looks) {
         const next = plus(point, times(look, step));
@@ -58,9 +68,10 @@ function refined({ voxels, tree }: MeasuredSolid, from: Vec3, radius: number): B
       if (best === before) break;
     }
   }
-  return Math.abs(best - radius) < 2 * voxels.pitch
+  return Math.abs(best - radius) < 2 * voxels.pitch || best > radius
     ? { point, diameter: 2 * best }
     : { point: from, diameter: 2 * radius };
 }
 
+const farSteps = 400;
 const rounds = [20, 21, 22, 23, 24, 25].map(sphereDirections);

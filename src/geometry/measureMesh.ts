@@ -76,6 +76,8 @@ export function* measureSteps(given: Mesh): Steps<MeshMeasures> {
   const insideOut = watertight && signed < 0;
   const turn = insideOut ? -1 : 1;
   const union = watertight ? unionVolumeOf(insideOut ? turned(mesh) : mesh, turn * signed) : null;
+  const isClosed = !watertight && flippedEdges === 0 && open.length === 0;
+  const closedVolume = isClosed ? unionVolumeOf(signed < 0 ? turned(mesh) : mesh, Math.abs(signed)) : null;
   return {
     triangles,
     vertices,
@@ -84,7 +86,7 @@ export function* measureSteps(given: Mesh): Steps<MeshMeasures> {
     volume: watertight ? turn * signed : null,
     openVolume: watertight
       ? null
-      : openVolumeOf({ signed, holes, borderEdges, nonManifoldEdges, flippedEdges }),
+      : openVolumeOf({ signed, closedVolume, holes, borderEdges, nonManifoldEdges, flippedEdges }),
     unionVolume: union,
     overlaps: union !== null && Math.abs(union - turn * signed) > overlapShare * Math.abs(signed),
     insideOut,
@@ -105,12 +107,15 @@ export function* measureSteps(given: Mesh): Steps<MeshMeasures> {
 
 function openVolumeOf({
   signed,
+  closedVolume,
   holes,
   borderEdges,
   nonManifoldEdges,
   flippedEdges,
 }: Pick<MeshMeasures, "holes" | "borderEdges" | "nonManifoldEdges" | "flippedEdges"> & {
   signed: number;
+  /** Of what the surface encloses, bodies that overlap once, where it stops nowhere. */
+  closedVolume: number | null;
 }): OpenVolume {
   const reasons = [
     ...(borderEdges > 0 ? (["border"] as const) : []),
@@ -118,6 +123,8 @@ function openVolumeOf({
     ...(flippedEdges > 0 ? (["flipped"] as const) : []),
   ];
   if (flippedEdges > 0) return { low: null, high: null, reasons };
+  if (closedVolume !== null && Math.abs(closedVolume - Math.abs(signed)) > overlapShare * Math.abs(signed))
+    return { low: closedVolume, high: closedVolume, reasons };
   const low = holes.reduce((sum, { capped }) => sum + capped.low, signed);
   const high = holes.reduce((sum, { capped }) => sum + capped.high, signed);
   // Inside out as a whole: the same range of the turned surface.

@@ -19,7 +19,7 @@ function withTurnedOver({ pos, idx }: Mesh, pick: readonly number[]): Mesh {
 test("a whole mesh is left as it is", () => {
   const { mesh, ...done } = mendMesh({ mesh: ball });
   expect(mesh).toBe(ball);
-  expect(done).toEqual({ degenerate: 0, turnedOver: 0, turnedBodies: 0, capped: [], left: [] });
+  expect(done).toEqual({ degenerate: 0, doubles: 0, turnedOver: 0, turnedBodies: 0, capped: [], left: [] });
 });
 
 test("triangles turned over are turned back, whichever they are, and counted", () => {

@@ -1,4 +1,5 @@
 import { bodiesOf } from "./bodies.ts";
+import { dropDoubles } from "./dropDoubles.ts";
 import { edgesOf } from "./edges.ts";
 import { holesOf } from "./holes.ts";
 import type { Hole } from "./holes.ts";
@@ -12,6 +13,8 @@ export type Mended = {
   readonly mesh: Mesh;
   /** Triangles that named a place twice, left out. */
   readonly degenerate: number;
+  /** Triangles drawn a second time, left out. */
+  readonly doubles: number;
   /** Triangles turned over to agree with their neighbours. */
   readonly turnedOver: number;
   /** Bodies that were inside out. */
@@ -25,7 +28,7 @@ export type Mended = {
 const smallHole = 0.1;
 
 /**
- * Welds, leaves out collapsed triangles, turns what is turned over or inside out, and caps holes whose rim spans less
+ * Welds, leaves out collapsed triangles and those drawn twice, turns what is turned over or inside out, and caps holes whose rim spans less
  * than `capUpTo` of the diagonal (0 none, Infinity all), each with a fan from the middle of its rim. A patch that is all
  * rim would enclose nothing and is only capped by Infinity. What runs on edges of three triangles stays.
  */
@@ -37,8 +40,9 @@ export function mendMesh({
   capUpTo?: number | undefined;
 }): Mended {
   const welded = dropDegenerate(weldMesh(mesh));
+  const { mesh: once, doubles } = dropDoubles(welded.mesh);
   const { mesh: agreed, turnedOver } =
-    edgesOf(welded.mesh).flippedEdges > 0 ? orient(welded.mesh) : { mesh: welded.mesh, turnedOver: 0 };
+    edgesOf(once).flippedEdges > 0 ? orient(once) : { mesh: once, turnedOver: 0 };
   const { mesh: outward, bodies } = turnOutward(agreed);
   const { open, flippedEdges } = edgesOf(outward);
   const holes = flippedEdges > 0 ? [] : holesOf(outward, open);
@@ -48,6 +52,7 @@ export function mendMesh({
   return {
     mesh: capped.length === 0 ? outward : capAll(outward, capped),
     degenerate: welded.degenerate,
+    doubles,
     turnedOver,
     turnedBodies: bodies,
     capped,

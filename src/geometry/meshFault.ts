@@ -11,6 +11,8 @@ export type MeshFaultCode =
   | "cut-short"
   | "out-of-range"
   | "no-faces"
+  | "no-area"
+  | "flat"
   | "too-many-triangles"
   | "too-much-inside";
 

@@ -1,3 +1,4 @@
+import { edgeRings } from "./edgeRings.ts";
 import type { Mesh } from "./mesh.ts";
 
 /**
@@ -32,7 +33,6 @@ function patchesOf(mesh: Mesh): {
   readonly find: (t: number) => { readonly root: number; readonly odd: number };
 } {
   const { idx } = mesh;
-  const vertices = mesh.pos.length / 3;
   const parent = Uint32Array.from({ length: idx.length / 3 }, (_, t) => t);
   const oddToParent = new Uint8Array(parent.length);
 
@@ -54,34 +54,15 @@ function patchesOf(mesh: Mesh): {
     return { root, odd };
   }
 
-  const start = new Uint32Array(vertices + 1);
-  const lowEnd = (i: number): number => Math.min(idx[i]!, idx[after(i)]!);
-  for (let i = 0; i < idx.length; i++) start[lowEnd(i) + 1]!++;
-  for (let v = 0; v < vertices; v++) start[v + 1]! += start[v]!;
-  const corners = new Uint32Array(idx.length);
-  const next = start.slice(0, vertices);
-  for (let i = 0; i < idx.length; i++) corners[next[lowEnd(i)]!++] = i;
-  const highEnd = (i: number): number => Math.max(idx[i]!, idx[after(i)]!);
-  for (let v = 0; v < vertices; v++) {
-    const here = corners.subarray(start[v], start[v + 1]).sort((a, b) => highEnd(a) - highEnd(b));
-    for (let i = 0; i < here.length;) {
-      const high = highEnd(here[i]!);
-      let to = i + 1;
-      while (to < here.length && highEnd(here[to]!) === high) to++;
-      if (to - i === 2) {
-        const [p, q] = [here[i]!, here[i + 1]!];
-        const a = find(Math.floor(p / 3));
-        const b = find(Math.floor(q / 3));
-        if (a.root !== b.root) {
-          parent[b.root] = a.root;
-          oddToParent[b.root] = a.odd ^ b.odd ^ (idx[p] === idx[q] ? 1 : 0);
-        }
-      }
-      i = to;
-    }
+  const ring = edgeRings(mesh);
+  for (let p = 0; p < idx.length; p++) {
+    const q = ring[p]!;
+    if (q <= p || ring[q] !== p) continue;
+    const a = find(Math.floor(p / 3));
+    const b = find(Math.floor(q / 3));
+    if (a.root === b.root) continue;
+    parent[b.root] = a.root;
+    oddToParent[b.root] = a.odd ^ b.odd ^ (idx[p] === idx[q] ? 1 : 0);
   }
   return { find };
 }
-
-/** The corner after corner i of the same triangle. */
-const after = (i: number): number => (i % 3 === 2 ? i - 2 : i + 1);

@@ -10,42 +10,166 @@ export function cutPolygon(corners: Float64Array): readonly number[] {
   return isConvex(flat) ? fan(n) : (earsOf(flat) ?? fan(n));
 }
 
-/** Ears are sought corner by corner; beyond this many the square of the time is too much. */
-const mostCorners = 2000;
-
 /**
- * Triangles of a polygon seen in the plane its area faces, whether it is flat or not, cutting the sharpest ear first
- * so that the surface stays small. Null when it crosses itself there or has too many corners.
+ * Triangles of a polygon seen in the plane its area faces, whether it is flat or not, cutting the sharpest ear first so that
+ * the surface stays small; any number of corners. Each turns left or is a line, so together they have the polygon's own area
+ * and cover it once; corners in a line and those a bridge to a hole passes twice are kept. Null when it crosses itself.
  */
 export function earsOf(flat: Float64Array): readonly number[] | null {
   const n = flat.length / 2;
-  if (n > mostCorners) return null;
-  const left = Array.from({ length: n }, (_, i) => i);
+  const ring = ringOf(n);
+  const { before, after } = ring;
+  const isDent = Uint8Array.from({ length: n }, (_, b) =>
+    turn(flat, before[b]!, b, after[b]!) <= 0 ? 1 : 0,
+  );
+  const dents = dentGrid(flat, isDent);
+  const heap = shortestFirst();
+  /** Ears that a dent stands in, listed at that dent: looked at again when it is one no more. */
+  const firstWaiting = new Int32Array(n).fill(-1);
+  const nextWaiting = new Int32Array(n).fill(-1);
+  const chord = (b: number): number => {
+    const [a, c] = [before[b]!, after[b]!];
+    return Math.hypot(flat[2 * a]! - flat[2 * c]!, flat[2 * a + 1]! - flat[2 * c + 1]!);
+  };
+  const offer = (b: number): void => {
+    if (isDent[b] === 0) heap.push(chord(b), b);
+  };
+  const release = (d: number): void => {
+    isDent[d] = 0;
+    for (let b = firstWaiting[d]!; b >= 0;) {
+      const following = nextWaiting[b]!;
+      nextWaiting[b] = -1;
+      if (!ring.isCut(b)) offer(b);
+      b = following;
+    }
+    firstWaiting[d] = -1;
+  };
   const cut: number[] = [];
-  while (left.length > 3) {
-    const at = bestEar(flat, left);
-    if (at === null) return null;
-    cut.push(left[(at + left.length - 1) % left.length]!, left[at]!, left[(at + 1) % left.length]!);
-    left.splice(at, 1);
+  const cutOff = (b: number): void => {
+    const [a, c] = [before[b]!, after[b]!];
+    cut.push(a, b, c);
+    ring.cut(b);
+    release(b);
+    for (const v of [a, c]) {
+      const bends = turn(flat, before[v]!, v, after[v]!);
+      if (bends > 0 && isDent[v] === 1) release(v);
+      else isDent[v] = bends > 0 ? 0 : 1;
+      offer(v);
+    }
+  };
+  for (let b = 0; b < n; b++) offer(b);
+  let left = n;
+  for (; left > 3; left--) {
+    let ear: number | null = null;
+    for (let found = heap.pop(); found !== null && ear === null; found = heap.pop()) {
+      const { key, item: b } = found;
+      // Listed with a neighbour it no longer has, or waiting already.
+      if (ring.isCut(b) || isDent[b] === 1 || key !== chord(b)) continue;
+      const d = dents.within(before[b]!, b, after[b]!, isDent);
+      if (d === null) {
+        ear = b;
+        break;
+      }
+      nextWaiting[b] = firstWaiting[d]!;
+      firstWaiting[d] = b;
+    }
+    ear ??= ring.find((b) => turn(flat, before[b]!, b, after[b]!) === 0);
+    if (ear === null) return null;
+    cutOff(ear);
   }
-  return [...cut, ...left];
+  const b = ring.find(() => true)!;
+  if (turn(flat, before[b]!, b, after[b]!) < 0) return null;
+  return [...cut, before[b]!, b, after[b]!];
 }
 
-function bestEar(flat: Float64Array, left: readonly number[]): number | null {
-  const n = left.length;
-  const dents = left.filter((b, i) => turn(flat, left[(i + n - 1) % n]!, b, left[(i + 1) % n]!) <= 0);
-  let best: number | null = null;
-  let shortest = Infinity;
-  for (let i = 0; i < n; i++) {
-    const [a, b, c] = [left[(i + n - 1) % n]!, left[i]!, left[(i + 1) % n]!];
-    if (turn(flat, a, b, c) < 0) continue;
-    const chord = Math.hypot(flat[2 * a]! - flat[2 * c]!, flat[2 * a + 1]! - flat[2 * c + 1]!);
-    if (chord >= shortest) continue;
-    if (dents.some((d) => d !== a && d !== b && d !== c && isInside(flat, a, b, c, d))) continue;
-    best = i;
-    shortest = chord;
+/** Corners in a ring from which one after the other is cut. */
+function ringOf(n: number) {
+  const before = Int32Array.from({ length: n }, (_, i) => (i + n - 1) % n);
+  const after = Int32Array.from({ length: n }, (_, i) => (i + 1) % n);
+  const gone = new Uint8Array(n);
+  let first = 0;
+  return {
+    before,
+    after,
+    isCut: (b: number): boolean => gone[b] === 1,
+    cut: (b: number): void => {
+      gone[b] = 1;
+      after[before[b]!] = after[b]!;
+      before[after[b]!] = before[b]!;
+      first = after[b]!;
+    },
+    find: (is: (b: number) => boolean): number | null => {
+      for (let b = first; ;) {
+        if (is(b)) return b;
+        b = after[b]!;
+        if (b === first) return null;
+      }
+    },
+  };
+}
+
+/** The dents of a polygon in squares of the plane, some one a square. */
+function dentGrid(flat: Float64Array, isDent: Uint8Array) {
+  const dents = [...isDent.keys()].filter((v) => isDent[v] === 1);
+  let [x0, y0, x1, y1] = [Infinity, Infinity, -Infinity, -Infinity];
+  for (let v = 0; v < isDent.length; v++) {
+    x0 = Math.min(x0, flat[2 * v]!);
+    y0 = Math.min(y0, flat[2 * v + 1]!);
+    x1 = Math.max(x1, flat[2 * v]!);
+    y1 = Math.max(y1, flat[2 * v + 1]!);
   }
-  return best;
+  const side = Math.min(1024, Math.max(1, Math.ceil(Math.sqrt(dents.length))));
+  const column = (x: number): number => Math.min(side - 1, Math.floor(((x - x0) / (x1 - x0 || 1)) * side));
+  const row = (y: number): number => Math.min(side - 1, Math.floor(((y - y0) / (y1 - y0 || 1)) * side));
+  const squares = Array.from({ length: side * side }, (): number[] => []);
+  for (const d of dents) squares[row(flat[2 * d + 1]!) * side + column(flat[2 * d]!)]!.push(d);
+
+  /** One in or on the triangle; null when there is none. At a corner of it, it bounds another part of the polygon. */
+  function within(a: number, b: number, c: number, stillDent: Uint8Array): number | null {
+    const xs = [flat[2 * a]!, flat[2 * b]!, flat[2 * c]!];
+    const ys = [flat[2 * a + 1]!, flat[2 * b + 1]!, flat[2 * c + 1]!];
+    const lastRow = row(Math.max(...ys));
+    const lastColumn = column(Math.max(...xs));
+    for (let j = row(Math.min(...ys)); j <= lastRow; j++)
+      for (let i = column(Math.min(...xs)); i <= lastColumn; i++)
+        for (const d of squares[j * side + i]!) {
+          if (stillDent[d] === 0 || !isInside(flat, a, b, c, d)) continue;
+          const [x, y] = [flat[2 * d]!, flat[2 * d + 1]!];
+          if (!xs.some((at, k) => at === x && ys[k] === y)) return d;
+        }
+    return null;
+  }
+  return { within };
+}
+
+/** A heap that gives the item with the least key first. */
+function shortestFirst() {
+  const keys: number[] = [];
+  const items: number[] = [];
+  const swap = (i: number, k: number): void => {
+    [keys[i], keys[k]] = [keys[k]!, keys[i]!];
+    [items[i], items[k]] = [items[k]!, items[i]!];
+  };
+  return {
+    push: (key: number, item: number): void => {
+      let at = keys.push(key) - 1;
+      items.push(item);
+      for (; at > 0 && keys[(at - 1) >> 1]! > keys[at]!; at = (at - 1) >> 1) swap(at, (at - 1) >> 1);
+    },
+    pop: (): { readonly key: number; readonly item: number } | null => {
+      if (keys.length === 0) return null;
+      swap(0, keys.length - 1);
+      const found = { key: keys.pop()!, item: items.pop()! };
+      for (let at = 0; ;) {
+        let least = at;
+        for (const child of [2 * at + 1, 2 * at + 2])
+          if (child < keys.length && keys[child]! < keys[least]!) least = child;
+        if (least === at) return found;
+        swap(at, least);
+        at = least;
+      }
+    },
+  };
 }
 
 /** Twice the area of a triangle of the plane, positive when it turns left. */

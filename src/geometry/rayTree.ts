@@ -97,34 +97,40 @@ function boxPair(boxes: Float32Array, node: number): void {
 
 type Ray = { readonly from: Vec3; readonly along: Vec3; readonly least: number };
 
+/** Where a ray leaves the solid: how far along it, and by which triangle; Infinity and −1 where it never does. */
+export type Exit = { readonly far: number; readonly triangle: number };
+
 /**
- * How far along a ray from a place on the surface it comes out of the solid, beyond `least`; Infinity if it never does.
- * Where it goes into another body on the way, out of both.
+ * Where a ray from a place on the surface comes out of the solid, beyond `least`. Where it goes into another body on the
+ * way, out of both.
  */
-export function firstExit(tree: RayTree, { from, along, least }: Ray): number {
+export function exitOf(tree: RayTree, { from, along, least }: Ray): Exit {
   let out = Infinity;
   let into = Infinity;
-  const hits = (hit: number): number => {
-    if (hit > least && hit < out) out = hit;
+  let triangle = -1;
+  eachHit(tree, { from, along }, (hit, t) => {
+    if (hit > least && hit < out) [out, triangle] = [hit, t];
     else if (hit < -least && -hit < into) into = -hit;
     return out;
-  };
-  eachHit(tree, { from, along }, hits);
-  return into < out ? exitOfAll(tree, { from, along, least }) : out;
+  });
+  return into < out ? exitOfAll(tree, { from, along, least }) : { far: out, triangle };
 }
 
-function exitOfAll(tree: RayTree, { from, along, least }: Ray): number {
-  const hits: number[] = [];
-  eachHit(tree, { from, along }, (hit) => {
-    if (Math.abs(hit) > least && Math.abs(hit) < Infinity) hits.push(hit);
+/** How far that is. */
+export const firstExit = (tree: RayTree, ray: Ray): number => exitOf(tree, ray).far;
+
+function exitOfAll(tree: RayTree, { from, along, least }: Ray): Exit {
+  const hits: { readonly hit: number; readonly triangle: number }[] = [];
+  eachHit(tree, { from, along }, (hit, triangle) => {
+    if (Math.abs(hit) > least && Math.abs(hit) < Infinity) hits.push({ hit, triangle });
     return Infinity;
   });
   let bodies = 1;
-  for (const hit of hits.sort((a, b) => Math.abs(a) - Math.abs(b))) {
+  for (const { hit, triangle } of hits.sort((a, b) => Math.abs(a.hit) - Math.abs(b.hit))) {
     bodies += hit > 0 ? -1 : 1;
-    if (bodies === 0) return hit;
+    if (bodies === 0) return { far: hit, triangle };
   }
-  return Infinity;
+  return { far: Infinity, triangle: -1 };
 }
 
 /** Whether a place of the surface lies inside another body: looking outward, more skins are left than entered. */
@@ -137,11 +143,27 @@ export function isBuried(tree: RayTree, ray: Ray): boolean {
   return bodies > 0;
 }
 
+/** Every triangle a ray passes, with 1 where it leaves by it and −1 where it enters. */
+export function eachSkin(
+  tree: RayTree,
+  ray: Omit<Ray, "least">,
+  see: (triangle: number, leaves: 1 | -1) => void,
+): void {
+  eachHit(tree, ray, (hit, triangle) => {
+    see(triangle, hit > 0 ? 1 : -1);
+    return Infinity;
+  });
+}
+
 const stackNodes = new Int32Array(128);
 const stackFar = new Float64Array(128);
 
 /** Shows `see` what a ray may meet, nearest boxes first; it answers how far is still of interest. */
-function eachHit(tree: RayTree, { from, along }: Omit<Ray, "least">, see: (hit: number) => number): void {
+function eachHit(
+  tree: RayTree,
+  { from, along }: Omit<Ray, "least">,
+  see: (hit: number, triangle: number) => number,
+): void {
   const { boxes, leaves, order } = tree;
   const inverse: Vec3 = [1 / along[0], 1 / along[1], 1 / along[2]];
   const n = order.length;
@@ -157,7 +179,7 @@ function eachHit(tree: RayTree, { from, along }: Omit<Ray, "least">, see: (hit: 
       const end = Math.floor(((leaf + 1) * n) / leaves);
       for (let at = Math.floor((leaf * n) / leaves); at < end; at++) {
         const hit = hitOn(tree.mesh, order[at]!, from, along);
-        if (hit < Infinity) best = see(hit);
+        if (hit < Infinity) best = see(hit, order[at]!);
       }
       continue;
     }

@@ -58,15 +58,17 @@ function neighboursOf({ idx, start, around }: Pick<Surface, "idx" | "start" | "a
   const vertices = start.length - 1;
   const first = new Uint32Array(vertices + 1);
   const beside = new Uint32Array(2 * around.length);
+  // The last vertex that listed each: a search of the list itself would crawl at a hub of thousands.
+  const listedBy = new Int32Array(vertices).fill(-1);
   let n = 0;
   for (let v = 0; v < vertices; v++) {
-    const from = n;
+    listedBy[v] = v;
     for (let at = start[v]!; at < start[v + 1]!; at++) {
       for (let k = 0; k < 3; k++) {
         const other = idx[3 * around[at]! + k]!;
-        let known = other === v;
-        for (let i = from; i < n && !known; i++) known = beside[i] === other;
-        if (!known) beside[n++] = other;
+        if (listedBy[other] === v) continue;
+        listedBy[other] = v;
+        beside[n++] = other;
       }
     }
     first[v + 1] = n;

@@ -38,7 +38,8 @@ function cornersOf({ pos, idx }: Mesh, t: number): readonly [Vec3, Vec3, Vec3] {
   return [corner(0), corner(1), corner(2)];
 }
 
-function areaOf(mesh: Mesh, t: number): number {
+/** Of triangle `t`. */
+export function areaOf(mesh: Mesh, t: number): number {
   const [a, b, c] = cornersOf(mesh, t);
   return length(cross(minus(b, a), minus(c, a))) / 2;
 }

@@ -9,26 +9,49 @@ type Top = {
 };
 
 /**
- * What the top of a tip looks like: the places within `within` of its height that hang together with it. A long
- * narrow one is a ridge, a broad one flat. A dome of radius r is 2√(2·r·within) wide there: asked for a rise of 2 mm,
- * one of radius 100 is still a point.
+ * What the top of a tip looks like. A long narrow one is a ridge, a broad one flat. The places within `within` of its height
+ * that hang together with it are the top, or those within twice that and on, up to `most`, as far as the top is as wide with
+ * twice the depth again: so a flat is found through the noise of a scan, while a dome, wider by 1.4 with twice the depth,
+ * stays what it was. A dome of radius r is 2√(2·r·within) wide: asked for a rise of 2 mm, one of radius 100 is still a point.
  */
 export function topOf({
-  surface,
-  tree,
-  tip,
-  up,
   within,
-  least,
-}: {
-  surface: Surface;
-  tree: JoinTree;
-  tip: number;
-  up: Vec3;
-  within: number;
+  most,
+  ...tip
+}: Looked & { readonly within: number; readonly most: number }): Top {
+  let top = placesIn({ ...tip, within });
+  let flat = top;
+  for (let depth = within; 2 * depth <= most; depth *= 2) {
+    const deeper = placesIn({ ...tip, within: 2 * depth });
+    const isSteady = deeper.long < steady * top.long && deeper.wide < steady * Math.max(top.wide, tip.least);
+    if (isSteady && top.long >= tip.least) flat = top;
+    top = deeper;
+  }
+  return shapeOf(tip, flat);
+}
+
+/** How little a top may widen with twice the depth to be a flat or a ridge; judgement between 1 and the 1.4 of a dome. */
+const steady = 1.15;
+
+type Looked = {
+  readonly surface: Surface;
+  readonly tree: JoinTree;
+  readonly tip: number;
+  readonly up: Vec3;
   /** A top less wide is a point. */
-  least: number;
-}): Top {
+  readonly least: number;
+};
+
+type Places = {
+  readonly points: readonly Vec3[];
+  /** Triangles of which all three corners are there. */
+  readonly flats: ReadonlySet<number>;
+  readonly along: Vec3;
+  readonly long: number;
+  readonly wide: number;
+};
+
+function placesIn({ surface, tree, tip, up, within }: Looked & { readonly within: number }): Places {
   const { pos, idx, start, around } = surface;
   const level = tree.heights[tip]! - within;
   const found = new Set([tip]);
@@ -46,14 +69,15 @@ export function topOf({
     }
   }
   const points = [...found].map((v) => pointAt(pos, v));
-  const alone: Top = { point: pointAt(pos, tip), shape: "point", ridge: [] };
-  if (points.length === 1) return alone;
   const along = widest(points, up);
-  const spanAlong = span(points, along);
-  const spanAcross = span(points, cross(up, along));
-  if (spanAlong < least) return alone;
-  const inOrder = points.sort((a, b) => dot(a, along) - dot(b, along));
-  const shape = spanAcross < 0.15 * spanAlong ? "ridge" : "flat";
+  return { points, flats, along, long: span(points, along), wide: span(points, cross(up, along)) };
+}
+
+function shapeOf({ surface, tip, least }: Looked, { points, flats, along, long, wide }: Places): Top {
+  if (points.length === 1 || long < least)
+    return { point: pointAt(surface.pos, tip), shape: "point", ridge: [] };
+  const inOrder = points.toSorted((a, b) => dot(a, along) - dot(b, along));
+  const shape = wide < 0.15 * long ? "ridge" : "flat";
   const point = shape === "flat" ? middleOfFlats(surface, flats, inOrder) : middleOf(inOrder);
   return { point, shape, ridge: thinned(inOrder, 64) };
 }

@@ -1,39 +1,111 @@
 import { bodiesOf } from "./bodies.ts";
 import { boxOf } from "./massProperties.ts";
 import type { Mesh } from "./mesh.ts";
+import { eachSkin, rayTreeOf } from "./rayTree.ts";
+import { sphereDirections } from "./sphereDirections.ts";
+import { middleOf } from "./surfaceSamples.ts";
 
 /** Beyond this many bodies only the whole is looked at. */
 const mostBodies = 2000;
 
 /**
- * Turns bodies that are inside out. A body with a negative volume inside the box of a larger one is left: that is how a
- * void is drawn. Gives the very mesh and 0 when none is.
+ * Turns bodies that are inside out, from the outermost inward. One with nothing solid round it looks outward: what lies in
+ * the open, and what lies loose in a void. One within solid keeps how it lies to the body round it: turned the other way it
+ * is a void, turned the same way a body that runs into it. So a file inside out as a whole gives the solid of the right one.
+ * Gives the very mesh and 0 when none is turned.
  */
 export function turnOutward(mesh: Mesh): { readonly mesh: Mesh; readonly bodies: number } {
   const { count, ofTriangle } = bodiesOf(mesh);
-  if (count > mostBodies) return { mesh, bodies: 0 };
-  const sums = sumBodies(mesh, count, ofTriangle);
-  const wrong = sums.map(
-    ({ volume }, i) => volume < 0 && !sums.some((other, k) => k !== i && holds(other, sums[i]!)),
-  );
-  const bodies = wrong.filter(Boolean).length;
-  if (bodies === 0) return { mesh, bodies };
+  const bodies = sumBodies(mesh, count, ofTriangle);
+  const wrong = count > mostBodies ? ofWhole(bodies) : wrongOf(bodies, holdersOf(mesh, bodies, ofTriangle));
+  const turned = wrong.filter(Boolean).length;
+  if (turned === 0) return { mesh, bodies: 0 };
   const idx = mesh.idx.slice();
   for (let t = 0; t < ofTriangle.length; t++) {
     if (wrong[ofTriangle[t]!] !== true) continue;
     idx[3 * t + 1] = mesh.idx[3 * t + 2]!;
     idx[3 * t + 2] = mesh.idx[3 * t + 1]!;
   }
-  return { mesh: { ...mesh, idx }, bodies };
+  return { mesh: { ...mesh, idx }, bodies: turned };
 }
 
-type BodySum = { volume: number; readonly low: number[]; readonly high: number[] };
+function ofWhole(bodies: readonly BodySum[]): readonly boolean[] {
+  const isInsideOut = bodies.reduce((sum, { volume }) => sum + volume, 0) < 0;
+  return bodies.map(() => isInsideOut);
+}
+
+/** `holders` are the bodies round each. */
+function wrongOf(bodies: readonly BodySum[], holders: readonly (readonly number[])[]): readonly boolean[] {
+  const wrong = bodies.map(() => false);
+  const looksIn = (b: number): boolean => bodies[b]!.volume < 0 !== wrong[b];
+  const inward = [...bodies.keys()].sort((a, b) => holders[a]!.length - holders[b]!.length);
+  for (const b of inward) {
+    const round = holders[b]!;
+    const solid = round.reduce((sum, holder) => sum + (looksIn(holder) ? -1 : 1), 0);
+    if (solid <= 0) {
+      wrong[b] = bodies[b]!.volume < 0;
+      continue;
+    }
+    const nearest = round.reduce((a, c) => (holders[c]!.length > holders[a]!.length ? c : a));
+    wrong[b] = wrong[nearest]!;
+  }
+  return wrong;
+}
+
+/** Rays from so many places of a body: one through a gap of an open skin, or along a face, is outvoted. */
+const votes = 7;
+
+function holdersOf(
+  mesh: Mesh,
+  bodies: readonly BodySum[],
+  ofTriangle: Uint32Array,
+): readonly (readonly number[])[] {
+  const boxed = bodies.map((inner, i) =>
+    bodies.flatMap((outer, k) => (k !== i && holds(outer, inner) ? [k] : [])),
+  );
+  if (boxed.every((round) => round.length === 0)) return boxed;
+  const places = placesIn(mesh, bodies, ofTriangle);
+  const tree = rayTreeOf(mesh);
+  return boxed.map((round, b) => {
+    if (round.length === 0) return round;
+    const inside = new Map(round.map((k) => [k, 0]));
+    for (const [n, from] of places[b]!.entries()) {
+      const left = new Map<number, number>();
+      eachSkin(tree, { from, along: looks[n]! }, (triangle, leaves) => {
+        const body = ofTriangle[triangle]!;
+        left.set(body, (left.get(body) ?? 0) + leaves);
+      });
+      for (const [k, times] of inside) if ((left.get(k) ?? 0) !== 0) inside.set(k, times + 1);
+    }
+    return round.filter((k) => 2 * inside.get(k)! > places[b]!.length);
+  });
+}
+
+const looks = sphereDirections(votes);
+
+/** Middles of up to seven triangles of each body, spread over the order they come in. */
+function placesIn({ pos, idx }: Mesh, bodies: readonly BodySum[], ofTriangle: Uint32Array) {
+  const places = bodies.map((): (readonly [number, number, number])[] => []);
+  const seen = bodies.map(() => 0);
+  for (let t = 0; t < ofTriangle.length; t++) {
+    const b = ofTriangle[t]!;
+    const found = places[b]!;
+    const at = seen[b]!++;
+    if (found.length >= votes || at < Math.floor((found.length * bodies[b]!.triangles) / votes)) continue;
+    const place = middleOf({ pos, idx }, t)?.point;
+    if (place) found.push([place[0], place[1], place[2]]);
+  }
+  return places;
+}
+
+type BodySum = { volume: number; triangles: number; readonly low: number[]; readonly high: number[] };
 
 function sumBodies(mesh: Mesh, count: number, ofTriangle: Uint32Array): readonly BodySum[] {
   const { pos, idx } = mesh;
   const { middle } = boxOf(mesh);
   const sums = Array.from({ length: count }, (): BodySum => ({
     volume: 0,
+    triangles: 0,
     low: [Infinity, Infinity, Infinity],
     high: [-Infinity, -Infinity, -Infinity],
   }));
@@ -41,6 +113,7 @@ function sumBodies(mesh: Mesh, count: number, ofTriangle: Uint32Array): readonly
   for (let t = 0; t < ofTriangle.length; t++) {
     const sum = sums[ofTriangle[t]!]!;
     const i = 3 * t;
+    sum.triangles++;
     for (const k of [0, 1, 2] as const)
       for (let c = i; c < i + 3; c++) {
         const at = corner(c, k);
@@ -57,5 +130,4 @@ function sumBodies(mesh: Mesh, count: number, ofTriangle: Uint32Array): readonly
 }
 
 const holds = (outer: BodySum, inner: BodySum): boolean =>
-  Math.abs(outer.volume) > Math.abs(inner.volume) &&
   [0, 1, 2].every((k) => outer.low[k]! <= inner.low[k]! && outer.high[k]! >= inner.high[k]!);

@@ -5,9 +5,9 @@ import { localThickness } from "./localThickness.ts";
 import type { Mesh } from "./mesh.ts";
 import { isBuried, rayTreeOf } from "./rayTree.ts";
 import { between, type Steps } from "./steps.ts";
-import { middleOf, samplesOf } from "./surfaceSamples.ts";
+import { areaOf, middleOf, samplesOf, type Sample } from "./surfaceSamples.ts";
 import { thinPlacesOf, type ThinPlace } from "./thinPlaces.ts";
-import { voxelsIn } from "./voxels.ts";
+import { cellOf, voxelsIn, type Voxels } from "./voxels.ts";
 
 export type WallThickness = {
   /** The thinnest first; each stands for its neighbourhood. */
@@ -33,8 +33,8 @@ type WallThicknessFrom = {
 };
 
 /**
- * Thin and thick places of a solid, in mesh units. Thin: straight through from the surface, and no more than the ball that
- * fits behind it, so that a rod counts by its width and not by its length.
+ * Thin and thick places of a solid, in mesh units. Thin: straight through a wall, whose faces lie within 30° of parallel,
+ * and no more than the ball that fits behind it, so that a rod counts by its width and not by its length.
  * Thick: largest inscribed balls. `cells` (8–512) along the longest side of the box.
  */
 export function* wallThicknessSteps({
@@ -60,16 +60,31 @@ export function* wallThicknessSteps({
   }
   const resolvable = 3 * voxels.pitch;
   looked.sort((a, b) => a.thickness - b.thickness);
-  // A ball by cells is rougher than rays, and what it saw lengthwise other rays see across.
-  const across = looked.filter(({ isByBall }) => !isByBall);
-  const thin = thinPlacesOf({ looked: across, resolvable, most: 12 });
+  // What a ball by cells saw lengthwise other rays see across, and finer; at a rim or in a crease nothing is a wall.
+  const walls = looked.filter(({ isWall }) => isWall);
+  const thin = thinPlacesOf({ looked: walls, resolvable, most: 12 });
   const triangles = on.idx.length / 3;
   const field = new Float32Array(triangles);
+  const alike = new Map<number, number>();
   for (let t = 0; t < triangles; t++) {
     const sample = middleOf(on, t);
-    field[t] = (sample && localThickness(solid, sample)?.thickness) ?? 0;
+    if (sample) {
+      // Thousands of slivers at one point would each ask all of them: the first in a cell answers for those that look its way.
+      const key = areaOf(on, t) < voxels.pitch ** 2 ? keyOf(voxels, sample) : null;
+      const known = key === null ? undefined : alike.get(key);
+      field[t] = known ?? localThickness(solid, sample)?.thickness ?? 0;
+      if (key !== null && known === undefined) alike.set(key, field[t]!);
+    }
     if (t % 5000 === 4999) yield 0.6 + (0.4 * t) / triangles;
   }
   const median = looked[looked.length >> 1]?.thickness ?? 0;
   return { thin, thick, median, field, pitch: voxels.pitch, resolvable };
+}
+
+/** A number for the cell a sample lies in and for where it looks, to about 7°; null outside the cells. */
+function keyOf(voxels: Voxels, { point, normal }: Sample): number | null {
+  const cell = cellOf(voxels, point);
+  if (cell === null) return null;
+  const look = normal.reduce((sum, along) => 16 * sum + Math.min(15, Math.floor(8 * (along + 1))), 0);
+  return 4096 * cell + look;
 }

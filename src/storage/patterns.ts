@@ -31,6 +31,15 @@ export async function listPatterns(db: ShopDb): Promise<readonly PatternHead[]> 
   return heads;
 }
 
+/** Ids of the patterns kept for which `suits` is true, read one at a time too. */
+export async function patternIds(db: ShopDb, suits: (kept: unknown) => boolean): Promise<readonly string[]> {
+  const ids: string[] = [];
+  await db.patterns.each(({ id, kept }) => {
+    if (suits(kept)) ids.push(id);
+  });
+  return ids;
+}
+
 export async function removePattern(db: ShopDb, id: string): Promise<void> {
   await db.transaction("rw", db.patterns, () => db.patterns.delete(id));
 }

@@ -27,7 +27,13 @@ type Hung = InMm & { readonly up: Vec3 };
 
 /** What the worker is asked; it keeps the mesh between. All but open and restore want a mesh to be there. */
 export type PatternAsked = {
-  readonly open: { readonly file: Blob; readonly name: string; readonly caps: PatternCaps };
+  /** `keptIds` are those of patterns kept from files of the same size: large ones may have an id of an older kind. */
+  readonly open: {
+    readonly file: Blob;
+    readonly name: string;
+    readonly caps: PatternCaps;
+    readonly keptIds?: readonly string[] | undefined;
+  };
   /** A kept display copy in place of the file, in file units about the middle. */
   readonly restore: { readonly mesh: Mesh };
   /** Caps every hole however wide, and measures again. */

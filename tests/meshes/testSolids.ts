@@ -152,6 +152,25 @@ export const unwelded = ({ pos, idx }: Mesh): Mesh =>
     [...idx.keys()],
   );
 
+/** Every triangle cut into n · n like ones. */
+export function refined({ pos, idx }: Mesh, n: number): Mesh {
+  const out: number[] = [];
+  for (let t = 0; t < idx.length; t += 3) {
+    const [a, b, c] = [0, 1, 2].map((k) => 3 * idx[t + k]!) as [number, number, number];
+    const put = (i: number, j: number): void => {
+      for (let k = 0; k < 3; k++)
+        out.push(pos[a + k]! + ((pos[b + k]! - pos[a + k]!) * i + (pos[c + k]! - pos[a + k]!) * j) / n);
+    };
+    for (let i = 0; i < n; i++)
+      for (let j = 0; i + j < n; j++) {
+        for (const [u, v] of [[i, j], [i + 1, j], [i, j + 1]] as const) put(u, v); // prettier-ignore
+        if (i + j + 2 > n) continue;
+        for (const [u, v] of [[i + 1, j], [i + 1, j + 1], [i, j + 1]] as const) put(u, v); // prettier-ignore
+      }
+  }
+  return mesh(out, [...Array(out.length / 3).keys()]);
+}
+
 /** Signed volume, the plain way. */
 export function volumeOf({ pos, idx }: Mesh): number {
   let six = 0;

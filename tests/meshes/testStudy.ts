@@ -2,6 +2,7 @@ import type { Mesh } from "../../src/geometry/mesh.ts";
 import { closedHollowsOf } from "../../src/geometry/closedHollows.ts";
 import { measuresOf } from "../../src/workers/pattern/foundPattern.ts";
 import { studyOf, type PatternStudy } from "../../src/ui/pattern/mesh/patternStudy.ts";
+import { sumsVersion } from "../../src/ui/pattern/mesh/sumsVersion.ts";
 import { measureMesh } from "./atOnce.ts";
 
 /** A study of a mesh in mm, for tests: as it would be just after opening, its unit told. */
@@ -30,7 +31,7 @@ export function studyOfMesh(mesh: Mesh): PatternStudy {
       analysed: { triangles, isWhole: true },
     },
   } as const;
-  return { ...studyOf(opened, "Block", 1), unit: "mm" };
+  return { ...studyOf(opened, "Block", sumsVersion), unit: "mm" };
 }
 
 /** A closed block with a corner at the origin. */

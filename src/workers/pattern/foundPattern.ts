@@ -24,6 +24,8 @@ export type FoundPattern = {
   readonly filed: Pick<Measures, "watertight" | "insideOut" | "openVolume" | "borderEdges" | "flippedEdges">;
   readonly mended: {
     readonly degenerate: number;
+    /** Missing in what was kept before it was looked for. */
+    readonly doubles?: number | undefined;
     readonly turnedOver: number;
     readonly turnedBodies: number;
     /** The widest first, and no more than are worth telling one by one; the counts are of all. */

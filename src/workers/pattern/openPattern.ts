@@ -4,34 +4,27 @@ import { measureSteps } from "../../geometry/measureMesh.ts";
 import { mendMesh } from "../../geometry/mendMesh.ts";
 import type { Mesh } from "../../geometry/mesh.ts";
 import type { ReadMesh } from "../../geometry/read/reader.ts";
+import { refuseFlat } from "../../geometry/refuseFlat.ts";
 import { openMeshReader } from "../../geometry/readMesh.ts";
 import type { Vec3 } from "../../geometry/vector.ts";
 import type { PatternCaps } from "../patternCaps.ts";
+import type { PatternAsked } from "../patternMessages.ts";
 import { holeSizes, measuresOf, type FoundPattern } from "./foundPattern.ts";
+import { fileId, mostAtOnce, sliceBytes } from "./fileId.ts";
 import { lighten } from "./lighten.ts";
-import { sha256Stream } from "./sha256.ts";
 import type { OpenedPattern } from "./openedPattern.ts";
 import { breathe, drive, type Work } from "./work.ts";
 
 /** A mesh ready for the sums, about the middle of its box, with the copy that is shown. */
 export type ReadyMesh = { readonly mesh: Mesh; readonly display: Mesh };
 
-const sliceBytes = 1_048_576;
-/** The browser's own digest is the faster one, but wants the whole file in memory. */
-const mostAtOnce = 33_554_432;
-
 /** From the file to a mesh that can be asked. Throws a MeshFault for a file that can't be trusted. */
 export async function openPattern(
-  { file, name, caps }: { readonly file: Blob; readonly name: string; readonly caps: PatternCaps },
+  { file, name, caps, keptIds = [] }: PatternAsked["open"],
   work: Work,
 ): Promise<{ readonly opened: OpenedPattern; readonly ready: ReadyMesh; readonly whole: Mesh }> {
-  work.tell("hash", 0);
-  const isLarge = file.size > mostAtOnce;
-  const quick = isLarge ? null : await sha256(file);
-  await breathe(work.signal);
-  const hash = isLarge ? sha256Stream() : null;
-  const read = await readFile({ file, name, hash }, work);
-  const id = quick ?? hash?.end() ?? "";
+  const { id, read } = await readFile({ file, name, keptIds }, work);
+  refuseFlat(read);
   const { found, ready } = await findOut({ mesh: read, caps, capUpTo: undefined }, work);
   const { format, unit, notes } = read;
   return {
@@ -41,24 +34,26 @@ export async function openPattern(
   };
 }
 
-async function sha256(file: Blob): Promise<string> {
-  const digest = await crypto.subtle.digest("SHA-256", await file.arrayBuffer());
-  return Array.from(new Uint8Array(digest), (byte) => byte.toString(16).padStart(2, "0")).join("");
-}
-
+/** Reads and digests in one go over the file. */
 async function readFile(
-  { file, name, hash }: { file: Blob; name: string; hash: ReturnType<typeof sha256Stream> | null },
+  { file, name, keptIds }: { file: Blob; name: string; keptIds: readonly string[] },
   { signal, tell }: Work,
-): Promise<ReadMesh> {
+): Promise<{ readonly id: string; readonly read: ReadMesh }> {
   const reader = openMeshReader(name, file.size);
-  for (let at = 0; at < file.size; at += sliceBytes) {
-    const slice = new Uint8Array(await file.slice(at, at + sliceBytes).arrayBuffer());
-    hash?.feed(slice);
-    reader.feed(slice);
-    tell("read", Math.min(1, (at + sliceBytes) / file.size));
-    await breathe(signal);
+  const id = fileId(file.size > mostAtOnce ? keptIds : []);
+  const step = file.size > mostAtOnce ? sliceBytes : mostAtOnce;
+  for (let at = 0; at < file.size; at += step) {
+    const bytes = new Uint8Array(await file.slice(at, at + step).arrayBuffer());
+    id.feed(bytes);
+    for (let from = 0; from < bytes.length; from += sliceBytes) {
+      reader.feed(bytes.subarray(from, from + sliceBytes));
+      tell("read", Math.min(1, (at + from + sliceBytes) / file.size));
+      await breathe(signal);
+    }
   }
-  return reader.end();
+  const read = reader.end();
+  tell("hash", 1);
+  return { id: await id.end(), read };
 }
 
 /** Measures a mesh, mends what can be mended, and makes the copies; `capUpTo` Infinity closes every hole. */
@@ -97,6 +92,7 @@ export async function findOut(
     },
     mended: {
       degenerate: asFiled.degenerate,
+      doubles: mended?.doubles ?? 0,
       turnedOver: mended?.turnedOver ?? 0,
       turnedBodies: mended?.turnedBodies ?? 0,
       capped: holeSizes(mended?.capped ?? []),

@@ -3,7 +3,7 @@ import type { MeshFormat, ReadNote } from "../../geometry/read/reader.ts";
 import type { FoundPattern } from "./foundPattern.ts";
 
 export type OpenedPattern = {
-  /** SHA-256 of the file, hex. */
+  /** Hex, by what is in the file: `fileId`. */
   readonly id: string;
   readonly file: {
     readonly name: string;

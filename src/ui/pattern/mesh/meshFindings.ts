@@ -34,6 +34,8 @@ export function meshFindings(
       `${some(mended.cappedCount, "hole was", "holes were", count)} closed${holesClosed ? " as you said" : ""}: ` +
         `the widest is ${(100 * Math.max(...mended.capped.map(({ share }) => share))).toFixed(0)}% of the size across.`,
     );
+  if ((mended.doubles ?? 0) > 0)
+    note.push(`${some(mended.doubles ?? 0, "face", "faces", count)} drawn a second time left out.`);
   if (mended.degenerate > 0)
     note.push(`${some(mended.degenerate, "face", "faces", count)} without an area left out.`);
   if (!analysed.isWhole)

@@ -8,6 +8,7 @@ import { patternSession } from "./patternSession.ts";
 import { PatternPage } from "./PatternPage.tsx";
 import { PatternsPage } from "./PatternsPage.tsx";
 import { readStudy } from "./readStudy.ts";
+import { sumsVersion } from "./sumsVersion.ts";
 
 afterEach(async () => {
   patternSession().clear();
@@ -88,7 +89,7 @@ test("the sample, from its unit to a piece with its metal, surface, head and wal
   expect(measured?.body).toMatchObject({
     mmPerUnit: 1,
     watertight: true,
-    sumsVersion: 1,
+    sumsVersion,
     fileName: "sample-pattern.stl",
   });
   expect(started?.body.plan).toMatchObject({

@@ -22,7 +22,11 @@ type LastFile = { readonly id: string; readonly file: Blob };
  * there on the pattern's own page.
  */
 export type PatternSession = {
-  readonly open: (file: Blob, name: string, options?: Options) => Promise<Answered<"open"> | NotAnswered>;
+  /** `keptIds`: of patterns kept that may be of this very file. */
+  readonly open: (
+    from: { readonly file: Blob; readonly name: string; readonly keptIds: readonly string[] },
+    options?: Options,
+  ) => Promise<Answered<"open"> | NotAnswered>;
   /** Lays the pattern on the bench first where another lies there, or none. */
   readonly ask: <Q extends Question>(
     study: PatternStudy,
@@ -42,9 +46,9 @@ export function makePatternSession(client: PatternClient = makePatternClient()):
   let last: LastFile | null = null;
   let laying: { readonly id: string; readonly done: Promise<NotAnswered | null> } | null = null;
 
-  const open: PatternSession["open"] = async (file, name, options) => {
+  const open: PatternSession["open"] = async ({ file, ...from }, options) => {
     lies = null;
-    const opened = await client.ask("open", { file, name, caps: deviceCaps() }, options);
+    const opened = await client.ask("open", { file, ...from, caps: deviceCaps() }, options);
     if (opened.ok) {
       const { id, found } = opened.answer;
       lies = { id, isWhole: found.analysed.isWhole };
@@ -57,7 +61,7 @@ export function makePatternSession(client: PatternClient = makePatternClient()):
     const { original, found, file, holesClosed, seamsJoined } = study;
     const isAll = found.analysed.isWhole && found.display.idx.length / 3 === found.analysed.triangles;
     if (original !== null && !isAll) {
-      const opened = await open(original, file.name);
+      const opened = await open({ file: original, name: file.name, keptIds: [study.id] });
       const joined =
         opened.ok && seamsJoined ? await client.ask("join-seams", { caps: deviceCaps() }) : opened;
       const closed =

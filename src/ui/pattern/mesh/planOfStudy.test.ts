@@ -9,6 +9,7 @@ import { withResults } from "./patternStudy.ts";
 import { measuredOf, planOfStudy } from "./planOfStudy.ts";
 import { pocketClass, pocketClasses } from "../../../logbook/casting/pocketClass.ts";
 import { isServed } from "./spotServed.ts";
+import { sumsVersion } from "./sumsVersion.ts";
 import { spotWords } from "./spotWords.ts";
 import { block, studyOfMesh } from "../../../../tests/meshes/testStudy.ts";
 import { needsOf } from "./wallFigures.ts";
@@ -72,7 +73,7 @@ test("a plan gets metal, surface, head, wall part and slow places, and the log t
     areaMm2: 59_200,
     headM: 0.2,
     boxMm: [120, 80, 100],
-    sumsVersion: 1,
+    sumsVersion,
   });
   expect(bodyFault("pattern-measured", measured)).toBeNull();
 });

@@ -3,4 +3,4 @@
  * (cells, columns, limits) makes a kept result differ from a new one: kept results of an older version are reckoned
  * again, and entries say by which version they were measured.
  */
-export const sumsVersion = 1;
+export const sumsVersion = 2;

@@ -1,6 +1,7 @@
 import { useEffect, useRef, useState } from "react";
 import { useLocation } from "wouter";
-import { getPattern, putPattern } from "../../../storage/patterns.ts";
+import { getPattern, patternIds, putPattern } from "../../../storage/patterns.ts";
+import { mostAtOnce } from "../../../workers/pattern/fileId.ts";
 import type { PatternProgress } from "../../../workers/patternMessages.ts";
 import { useFleeting } from "../../base/state/fleeting.ts";
 import { paths } from "../../base/state/paths.ts";
@@ -34,18 +35,31 @@ export function useOpenPattern(): {
     const mine = new AbortController();
     stop.current = mine;
     setFault(null);
-    setOpening({ name, progress: { stage: "hash", share: 0 } });
+    setOpening({ name, progress: { stage: "read", share: 0 } });
     const onProgress = (progress: PatternProgress): void => {
       if (!mine.signal.aborted) setOpening({ name, progress });
     };
-    const opened = await patternSession().open(file, name, { signal: mine.signal, onProgress });
+    // Only a large file may be kept by an id of an older kind; all that is kept is read for it.
+    const isLarge = file.size > mostAtOnce;
+    const keptIds = isLarge
+      ? await patternIds(db, (kept) => readStudy(kept)?.file.sizeBytes === file.size)
+      : [];
+    const opened = await patternSession().open({ file, name, keptIds }, { signal: mine.signal, onProgress });
     if (mine.signal.aborted) return;
     setOpening(null);
     if (!opened.ok) return setFault(notAnsweredWords(opened));
     const { id } = opened.answer;
-    const kept = readStudy((await getPattern(db, id))?.kept ?? null);
+    const row = await getPattern(db, id);
+    const kept = readStudy(row?.kept ?? null);
     if (kept !== null) say("This file is kept here already. It opens as it was left.");
-    const study = kept ?? studyOf(opened.answer, nameOf(name), sumsVersion);
+    // What older sums found of the mesh gives way to what was found now, unless the maker mended it since.
+    const isOlder = kept !== row?.kept && kept?.holesClosed === false && !kept.seamsJoined;
+    const study =
+      kept === null
+        ? studyOf(opened.answer, nameOf(name), sumsVersion)
+        : isOlder
+          ? { ...kept, found: opened.answer.found }
+          : kept;
     const written = await putPattern(db, { id, name: study.name, savedAt: clock(), kept: study });
     if (!written.ok)
       return setFault("It was read, but this device has no room to keep it. Remove a pattern, or photos.");

@@ -1,5 +1,6 @@
 import { PerspectiveCamera, Vector3 } from "three";
 import { OrbitControls } from "three/examples/jsm/controls/OrbitControls.js";
+import { frameReach } from "./frameReach.ts";
 import type { Bounds } from "./hangTurn.ts";
 import type { ViewName } from "./sceneView.ts";
 
@@ -17,6 +18,8 @@ export type Eye = {
 };
 
 const fovDeg = 28;
+/** Kept free at the edges of the frame: a label stands above its point and half its width beside it. */
+const labelRoomPx = { across: 24, upward: 34 };
 const from: Readonly<Record<ViewName, readonly [number, number, number]>> = {
   front: [0, -1, 0.02],
   side: [1, 0, 0.02],
@@ -30,16 +33,32 @@ export function eye(canvas: HTMLCanvasElement, changed: () => void): Eye {
   const controls = new OrbitControls(camera, canvas);
   controls.rotateSpeed = 0.9;
   controls.zoomSpeed = 0.9;
-  controls.addEventListener("change", changed);
   let radius = 1;
+  let width = 1;
   let height = 1;
+  let bounds: Bounds = { low: [-1, -1, -1], high: [1, 1, 1] };
+  /** How much nearer or further the hands have brought it than what fills the frame. */
+  let share = 1;
+  const looked = new Vector3();
   const middle = new Vector3();
   const halfFov = (fovDeg * Math.PI) / 360;
 
+  /** How far the eye stands that sees the whole box, with room for the labels round it. */
+  const reach = (direction: Vector3): number => {
+    const slope = Math.tan(halfFov);
+    const room = (length: number, px: number): number => Math.max(0.4, 1 - (2 * px) / length);
+    return frameReach({
+      bounds,
+      direction: [direction.x, direction.y, direction.z],
+      up: [camera.up.x, camera.up.y, camera.up.z],
+      slopeX: slope * camera.aspect * room(width, labelRoomPx.across),
+      slopeY: slope * room(height, labelRoomPx.upward),
+    });
+  };
   const stand = (direction: Vector3): void => {
-    const narrow = Math.min(1, camera.aspect);
-    const far = (1.04 * radius) / Math.sin(Math.atan(Math.tan(halfFov) * narrow));
-    camera.position.copy(middle).addScaledVector(direction.normalize(), far);
+    looked.copy(direction).normalize();
+    share = 1;
+    camera.position.copy(middle).addScaledVector(looked, reach(looked));
     controls.target.copy(middle);
     controls.minDistance = 0.05 * radius;
     controls.maxDistance = 12 * radius;
@@ -49,11 +68,25 @@ export function eye(canvas: HTMLCanvasElement, changed: () => void): Eye {
     controls.update();
     changed();
   };
+  // Turned, a long piece would leave the frame or shrink in it: the eye comes nearer or goes back as it turns.
+  controls.addEventListener("change", () => {
+    const out = camera.position.clone().sub(controls.target);
+    const far = out.length();
+    out.normalize();
+    if (out.angleTo(looked) < 1e-4) share = far / reach(looked);
+    else {
+      looked.copy(out);
+      camera.position.copy(controls.target).addScaledVector(looked, share * reach(looked));
+    }
+    changed();
+  });
 
   return {
     camera,
     controls,
-    fit: ({ low, high }) => {
+    fit: (next) => {
+      bounds = next;
+      const { low, high } = bounds;
       middle.set((low[0] + high[0]) / 2, (low[1] + high[1]) / 2, (low[2] + high[2]) / 2);
       radius = Math.max(1e-3, Math.hypot(high[0] - low[0], high[1] - low[1], high[2] - low[2]) / 2);
       const direction = camera.position.clone().sub(controls.target);
@@ -79,7 +112,8 @@ export function eye(canvas: HTMLCanvasElement, changed: () => void): Eye {
       controls.update();
       changed();
     },
-    resize: (width, tall) => {
+    resize: (wide, tall) => {
+      width = Math.max(1, wide);
       height = Math.max(1, tall);
       camera.aspect = Math.max(0.1, width / height);
       camera.updateProjectionMatrix();

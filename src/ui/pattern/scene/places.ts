@@ -64,7 +64,8 @@ export function placeMarks(
     for (const sprite of label.sprites) {
       sprite.position.set(...place.point);
       sprite.scale.set(label.aspect * labelHeightPx * pxToScale, labelHeightPx * pxToScale, 1);
-      sprite.userData["aspect"] = label.aspect;
+      // What is chosen has its place first, then what was put, then what was found.
+      sprite.userData["rank"] = place.isChosen ? 1 : place.isPut ? 2 : 3;
       group.add(sprite);
     }
     undo.push(label.dispose);

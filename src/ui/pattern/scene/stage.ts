@@ -11,6 +11,7 @@ import {
 } from "three";
 import { eye, type Eye } from "./eye.ts";
 import { boundsOf, joined, type Bounds } from "./hangTurn.ts";
+import { layLabels } from "./layLabels.ts";
 import { heightLines, patchLines, ringLines, type Drawn } from "./lines.ts";
 import { pieceBody } from "./pieceBody.ts";
 import { placeMarks } from "./places.ts";
@@ -60,6 +61,7 @@ export function stage(canvas: HTMLCanvasElement): Stage {
   let frame = 0;
   const draw = (): void => {
     frame = 0;
+    layLabels(scene, view.camera, { width: canvas.clientWidth, height: canvas.clientHeight });
     renderer.render(scene, view.camera);
   };
   const ask = (): void => {
