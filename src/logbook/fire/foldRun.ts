@@ -22,9 +22,14 @@ function lateReadings(standing: readonly EntryIn<"run">[]): readonly string[] {
   const end = standing.find(({ type }) => type === "run-ended");
   if (end === undefined) return [];
   return standing
-    .filter(({ type, recordedAt }) => readTypes.has(type) && recordedAt > end.recordedAt)
+    .filter((entry) => readTypes.has(entry.type) && isWrittenAfter(entry, end))
     .map(({ id }) => id);
 }
+
+/** Ids rise with time, so they tell two lines of one moment apart. */
+const isWrittenAfter = (entry: Written, end: Written): boolean =>
+  entry.recordedAt > end.recordedAt || (entry.recordedAt === end.recordedAt && entry.id > end.id);
+type Written = Pick<Entry, "recordedAt" | "id">;
 
 const readTypes: ReadonlySet<string> = new Set(["run-read", "run-logged"]);
 

@@ -112,9 +112,7 @@ describe("the hottest of a run", () => {
         const heat = runHeat(run, { peakC, holdMin: 10 });
         const lateC = Math.max(...late.map(([, kilnC]) => kilnC));
         expect(heat?.peakC).toBeGreaterThanOrEqual(lateC);
-        expect(heat?.peakC).toBeLessThanOrEqual(
-          Math.max(lateC, peakC, ...read.map(([, kilnC]) => kilnC)),
-        );
+        expect(heat?.peakC).toBeLessThanOrEqual(Math.max(lateC, peakC, ...read.map(([, kilnC]) => kilnC)));
       }),
       { numRuns: 60 },
     );
@@ -161,7 +159,13 @@ describe("minutes between two temperatures", () => {
   });
 
   test("property: parts of the scale add up to the whole time", () => {
-    const readings = fc.array(fc.record({ at: fc.integer({ min: 0, max: 1e7 }), kilnC: fc.double({ min: 0, max: 1200, noNaN: true }) }), { minLength: 2 });
+    const readings = fc.array(
+      fc.record({
+        at: fc.integer({ min: 0, max: 1e7 }),
+        kilnC: fc.double({ min: 0, max: 1200, noNaN: true }),
+      }),
+      { minLength: 2 },
+    );
     fc.assert(
       fc.property(readings, fc.double({ min: 1, max: 1199, noNaN: true }), (all, cutC) => {
         const times = all.map((one) => one.at);
@@ -169,7 +173,8 @@ describe("minutes between two temperatures", () => {
         // A level stretch just at the cut belongs to both.
         fc.pre(all.every(({ kilnC }) => kilnC !== cutC));
         const sum =
-          minutesWithin(all, { lowC: -Infinity, highC: cutC }) + minutesWithin(all, { lowC: cutC, highC: Infinity });
+          minutesWithin(all, { lowC: -Infinity, highC: cutC }) +
+          minutesWithin(all, { lowC: cutC, highC: Infinity });
         expect(sum).toBeCloseTo(wholeMin, 6);
       }),
     );
