@@ -38,6 +38,8 @@ test("a logger's file read in the day after a run moves its hottest, its energy 
     await tap(page.getByRole("checkbox", { name: /^Heron/ }));
     await expect(page.getByText(/estimate: the metal’s volume as a solid pattern/)).toBeVisible();
     await expect(page.getByLabel("Patterns together")).toHaveValue(/^0\.4\d*$/);
+    // Two coats are no wall yet: the figure is given, as by a caliper.
+    await page.getByLabel("Wall, the thickest").fill("8");
     await maker.choose("The shell is", "Dry");
     await tap(key("Keep this plan"));
     await maker.onScreen(/^Burnout/);
