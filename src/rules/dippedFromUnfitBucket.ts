@@ -5,7 +5,7 @@ import { isSlightlyOff } from "../logbook/bucket/slightlyOff.ts";
 import { practice } from "../trade/practice.ts";
 import type { Level } from "./finding.ts";
 import { figure } from "./finding.ts";
-import { isNews } from "./stage.ts";
+import { hoursBetween } from "./stage.ts";
 import type { FindingOf, VariantOf } from "./variants.ts";
 
 type Found = FindingOf<"dipped-from-unfit-bucket">;
@@ -19,6 +19,8 @@ const levels: Readonly<Record<Variant, Level>> = {
   watched: "note",
   "not-checked": "note",
 };
+/** Hours for which it is said of a dip that its slurry was never read: while whoever dipped is still there (judgement). */
+const saidAtDipH = 1;
 const source = "common practice, no source; the bucket's own limits";
 
 /**
@@ -87,7 +89,7 @@ function finding(variant: Variant, dips: readonly DippedFrom[], { piece, now }: 
   const isOuter = piece.coats.at(-1)?.dippedAt === lastDip;
   const isAnswered = [...piece.wall, ...piece.reviews].some(({ at }) => at > lastDip);
   const isPast = variant === "unfit" || variant === "unfit-accepted" ? isAnswered : !isOuter;
-  const isTold = variant === "never-read" && !isNews(grewOld(dips), now);
+  const isTold = variant === "never-read" && hoursBetween(grewOld(dips), now) > saidAtDipH;
   return {
     rule: "dipped-from-unfit-bucket",
     variant,
