@@ -1,7 +1,7 @@
 import { millisecondsInMinute as minuteMs } from "date-fns/constants";
 import type { RunStanding } from "../../../logbook/fire/runStanding.ts";
-import { heldSteps } from "../../../logbook/fire/heldSteps.ts";
-import { scheduleCurve } from "../../../physics/heat/firingSegments.ts";
+import { heldSteps, type HeldStep } from "../../../logbook/fire/heldSteps.ts";
+import { scheduleCurve, type Segment } from "../../../physics/heat/firingSegments.ts";
 import { useFormat } from "../../base/state/useFormat.ts";
 import { soonTime } from "../../base/format/time.ts";
 import { Button } from "../../base/parts/Button.tsx";
@@ -57,7 +57,7 @@ export function RunSteps({
                       : part.kind === "instruction"
                         ? "not ticked"
                         : hold !== undefined
-                          ? `held ${minutesWords(Math.round(hold.heldMin))} of ${minutesWords(hold.askedMin)}`
+                          ? heldWords(hold, part)
                           : isPast
                             ? "past"
                             : startMin <= judged.nowMin
@@ -72,4 +72,12 @@ export function RunSteps({
       </ol>
     </Card>
   );
+}
+
+/** The step says what it asks for; with others at its heat it says what they ask for together. */
+function heldWords({ heldMin, askedMin }: HeldStep, part: Segment): string {
+  const held = `held ${minutesWords(Math.round(heldMin))}`;
+  return part.kind === "hold" && askedMin !== part.minutes
+    ? `${held}, of ${minutesWords(askedMin)} in all`
+    : held;
 }
