@@ -137,6 +137,7 @@ if (forReadme) {
     "/shop/stock",
     "/shop/materials",
     "/shop/cups",
+    "/shop/slurry-limits",
     "/settings",
     "/figures",
     "/archive",

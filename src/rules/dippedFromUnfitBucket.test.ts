@@ -119,17 +119,19 @@ describe("a bucket that nobody ever read", () => {
     expect(found(piece, 3)[0]?.texts).toMatchObject({ which: "1, 2", bucket: "Prime, Backup" });
   });
 
-  test("is to be watched at the dip that makes it eight days, and then a note", () => {
-    const dippedUntil = (lastH: number): GivenPiece => {
+  test("is to be watched at the dip that makes it three days, once, and then a note", () => {
+    const dippedUntil = (...hours: readonly number[]): GivenPiece => {
       const piece = givenPiece(knownPlan);
-      coatFrom(piece, 2);
-      coatFrom(piece, lastH);
+      for (const hour of [2, ...hours]) coatFrom(piece, hour);
       return piece;
     };
-    const [week, longer] = [dippedUntil(2 + 8 * 24 - 1), dippedUntil(2 + 8 * 24)];
-    expect(told(found(week, 2 + 8 * 24))).toEqual(["note not-checked"]);
-    expect(told(found(longer, 3 + 8 * 24))).toEqual(["watch never-read"]);
-    expect(told(found(longer, 5 + 8 * 24))).toEqual(["note never-read"]);
+    const days = 3 * 24;
+    expect(told(found(dippedUntil(2 + days - 1), 2 + days))).toEqual(["note not-checked"]);
+    const longer = dippedUntil(2 + days);
+    expect(told(found(longer, 3 + days))).toEqual(["watch never-read"]);
+    expect(told(found(longer, 3.1 + days))).toEqual(["note never-read"]);
+    // It has been said: the next dip does not say it anew.
+    expect(told(found(dippedUntil(2 + days, 20 + days), 20.5 + days))).toEqual(["note never-read"]);
   });
 
   test("one reading before the last dip, and it is a bucket like any other", () => {
@@ -138,6 +140,34 @@ describe("a bucket that nobody ever read", () => {
     piece.bucket(100, "bucket-read", { cupId: "zahn-4", cupS: 14, slurryC: 22 });
     coatFrom(piece, 2 + 9 * 24);
     expect(told(found(piece, 3 + 9 * 24))).toEqual(["note not-checked"]);
+  });
+});
+
+describe("a bucket nobody checked weighs more than one a degree off", () => {
+  /** Dipped at hour 2, and again the day after from the same bucket, read by then or not. */
+  function dippedTwice({ slurryC }: { readonly slurryC: number | null }): GivenPiece {
+    const piece = given(14);
+    coatFrom(piece, 2);
+    if (slurryC !== null) piece.bucket(30, "bucket-read", { cupId: "zahn-4", cupS: 14, slurryC });
+    coatFrom(piece, 31);
+    return piece;
+  }
+
+  test("not checked that day is a line on the dip", () => {
+    expect(told(found(dippedTwice({ slurryC: null }), 31.5))).toEqual(["note not-checked"]);
+  });
+
+  test("read and a degree off says nothing, four degrees off is a note", () => {
+    expect(told(found(dippedTwice({ slurryC: 21 }), 31.5))).toEqual([]);
+    expect(told(found(dippedTwice({ slurryC: 19 }), 31.5))).toEqual([]);
+    expect(told(found(dippedTwice({ slurryC: 17.5 }), 31.5))).toEqual(["note watched"]);
+  });
+
+  test("on the first day it is one quiet line, however many coats and buckets", () => {
+    const piece = givenPiece(knownPlan);
+    piece.coat(1, { bucketId: "first-prime" });
+    for (const hour of [6, 12, 20]) coatFrom(piece, hour);
+    expect(told(found(piece, 20.2))).toEqual(["note not-checked"]);
   });
 });
 

@@ -1,11 +1,11 @@
 import { millisecondsInDay as dayMs } from "date-fns/constants";
 import type { DippedFrom } from "../logbook/bucket/dippedFrom.ts";
 import type { Standing } from "../logbook/piece/standing.ts";
-import type { HealthReason } from "../physics/slurry/bucketJudge.ts";
+import { isSlightlyOff } from "../logbook/bucket/slightlyOff.ts";
 import { practice } from "../trade/practice.ts";
 import type { Level } from "./finding.ts";
 import { figure } from "./finding.ts";
-import { isNews } from "./stage.ts";
+import { hoursBetween } from "./stage.ts";
 import type { FindingOf, VariantOf } from "./variants.ts";
 
 type Found = FindingOf<"dipped-from-unfit-bucket">;
@@ -19,13 +19,16 @@ const levels: Readonly<Record<Variant, Level>> = {
   watched: "note",
   "not-checked": "note",
 };
+/** Hours for which it is said of a dip that its slurry was never read: while whoever dipped is still there (judgement). */
+const saidAtDipH = 1;
 const source = "common practice, no source; the bucket's own limits";
 
 /**
  * A coat came from a slurry that was not to be dipped from, was to be watched, or that nobody had checked. What can be
  * done about it is done while the coat is the outer one, so the rest is past; a slurry that was out of its limits is
- * to be watched until the shell was measured or reviewed. A bucket that is never read at all weighs more than one
- * that was missed for a day; it is told at the dip.
+ * to be watched until the shell was measured or reviewed. One that nobody checked is a line on the dip, one line for
+ * all of them, and one that was never read is to be watched once it has gone on for days: both weigh more than a
+ * bucket that was read a degree off, of which nothing is said.
  */
 export function dippedFromUnfitBucket(standing: Asking): readonly Found[] {
   const { dippedFrom } = standing;
@@ -70,12 +73,11 @@ function variantOf({ health, reason }: DippedFrom): Variant | null {
   }
 }
 
-/** A slurry a little warmer or colder than it should be; its viscosity tells the rest. */
-function isSlightlyOff({ code, found, low, high }: HealthReason): boolean {
-  if (found === null || low === null || high === null) return false;
-  const { value: nearK } = practice.slurryOffK;
-  if (code === "temperature-off") return found > low - nearK && found < high + nearK;
-  return code === "temperature-not-its-own" && Math.abs(found - (low + high) / 2) <= 2 * nearK;
+/** The first dip by which such a bucket had gone unread for too long: from then on it has been said. */
+function grewOld(dips: readonly DippedFrom[]): number {
+  const [first] = dips;
+  const from = (first?.coat.dippedAt ?? 0) + practice.neverReadDays.value * dayMs;
+  return dips.find(({ coat }) => coat.dippedAt >= from)?.coat.dippedAt ?? from;
 }
 
 function finding(variant: Variant, dips: readonly DippedFrom[], { piece, now }: Asking): Found {
@@ -87,7 +89,7 @@ function finding(variant: Variant, dips: readonly DippedFrom[], { piece, now }: 
   const isOuter = piece.coats.at(-1)?.dippedAt === lastDip;
   const isAnswered = [...piece.wall, ...piece.reviews].some(({ at }) => at > lastDip);
   const isPast = variant === "unfit" || variant === "unfit-accepted" ? isAnswered : !isOuter;
-  const isTold = variant === "never-read" && !isNews(lastDip, now);
+  const isTold = variant === "never-read" && hoursBetween(grewOld(dips), now) > saidAtDipH;
   return {
     rule: "dipped-from-unfit-bucket",
     variant,

@@ -1,5 +1,9 @@
 import { expect, test } from "vitest";
-import { givenCoated, told } from "../../tests/givenPiece.ts";
+import { dayOne, givenCoated, told } from "../../tests/givenPiece.ts";
+import { streamLog } from "../../tests/logs/testStreamLog.ts";
+import { foldRun } from "../logbook/fire/foldRun.ts";
+import { withRunHeat } from "../logbook/fire/runHeat.ts";
+import type { Run } from "../logbook/fire/fireStates.ts";
 import { firedTooLittle } from "./firedTooLittle.ts";
 
 function burntOut() {
@@ -60,4 +64,45 @@ test("a shell that is heated for metal with no firing in its log can't be judged
   expect(firedTooLittle(piece.standing(104.5))).toEqual([]);
   piece.log(105, "shell-preheated", { shellC: 600 });
   expect(told(firedTooLittle(piece.standing(106)))).toEqual(["watch not-logged"]);
+});
+
+/** A burnout of hours 100 to 104 whose logger was read in two hours after its end. */
+function lateRun(kilnC: readonly number[]): Run {
+  const run = streamLog("run/a");
+  const at = (hour: number): number => dayOne + hour * 3_600_000;
+  const plan = { kilnId: null, purpose: "burnout", pieceIds: [], startC: 20, segments: [] } as const;
+  run.tell("run-planned", plan, at(99));
+  run.tell("run-started", { kilnC: 20 }, at(100));
+  run.tell("run-ended", { result: "done" }, at(104));
+  const body = { source: "kiln.csv", afterS: kilnC.map((_, i) => i * 1800), kilnC: [...kilnC] };
+  const done = run.run({ do: "log", stream: "run/a", type: "run-logged", body, at: at(101) }, at(106));
+  const folded = foldRun("a", run.entries());
+  if (!done.ok || folded === null) throw new Error("no run");
+  return folded;
+}
+
+test("a logger's file read in late takes back a firing that was too cool, or shows that it was", () => {
+  const piece = givenCoated();
+  piece.log(100, "burnout-started", { runId: "a" });
+  piece.log(104, "burnout-ended", { result: "clean" });
+  piece.log(104, "shell-fired", { peakC: 690, holdMin: 60, runId: "a" });
+  const asked = (run: Run) => {
+    const standing = piece.standing(107);
+    return told(firedTooLittle({ piece: withRunHeat(standing.piece, [run]), runs: [run] }));
+  };
+  expect(told(firedTooLittle(piece.standing(107)))).toEqual(["hold not-bonded"]);
+  expect(asked(lateRun([400, 820, 830, 825]))).toEqual([]);
+  expect(asked(lateRun([400, 760, 770, 765]))).toEqual(["watch cool"]);
+});
+
+test("a burnout that ended with no word of its heat is a firing by its run's readings", () => {
+  const piece = givenCoated();
+  piece.log(100, "burnout-started", { runId: "a" });
+  piece.log(104, "burnout-ended", { result: "clean" });
+  piece.log(105, "shell-preheated", { shellC: 600 });
+  const { piece: found } = piece.standing(107);
+  const asked = (runs: readonly Run[]) => told(firedTooLittle({ piece: found, runs }));
+  expect(asked([])).toEqual(["watch not-logged"]);
+  expect(asked([lateRun([400, 820, 830, 825])])).toEqual([]);
+  expect(asked([lateRun([400, 820, 500, 300])])).toEqual(["watch short"]);
 });

@@ -11,9 +11,9 @@ type Found = FindingOf<"fired-too-little">;
 const firedPhases: readonly Phase[] = ["fired", "preheated", "poured", "knocked-out", "finished"];
 
 /** A shell fired too cool or too short has half the strength or less; one the log has no firing of can't be judged. */
-export function firedTooLittle({ piece }: Standing): readonly Found[] {
+export function firedTooLittle({ piece, runs }: Pick<Standing, "piece" | "runs">): readonly Found[] {
   if (!firedPhases.includes(piece.phase)) return [];
-  const heat = bestHeat(piece);
+  const heat = bestHeat({ piece, runs });
   if (heat === null) return [finding(heat, { variant: "not-logged", level: "watch", entries: [] })];
   if (isEnough(heat)) return [];
   if (heat.peakC < practice.bondC.value)

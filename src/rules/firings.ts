@@ -1,5 +1,7 @@
 import { millisecondsInMinute as minuteMs } from "date-fns/constants";
 import type { Piece } from "../logbook/piece/piece.ts";
+import type { Standing } from "../logbook/piece/standing.ts";
+import { soundRun } from "../logbook/fire/soundRun.ts";
 import { practice } from "../trade/practice.ts";
 
 export type Heat = {
@@ -10,9 +12,9 @@ export type Heat = {
 
 /**
  * What fire the shell has had since its last coat or patch: the best firing, else a burnout that was read hot for long
- * enough to be one. Null when the log knows of none.
+ * enough to be one, in its own log or in its run's. Null when the log knows of none.
  */
-export function bestHeat(piece: Piece): Heat | null {
+export function bestHeat({ piece, runs }: Pick<Standing, "piece" | "runs">): Heat | null {
   const since = Math.max(
     piece.startedAt,
     ...piece.coats.map(({ dippedAt }) => dippedAt),
@@ -23,21 +25,43 @@ export function bestHeat(piece: Piece): Heat | null {
     .map(({ id, peakC, holdMin }): Heat => ({ peakC, holdMin, entries: [id] }));
   const burnt = piece.burnouts
     .filter(({ startedAt }) => startedAt >= since)
-    .flatMap(({ readings }): readonly Heat[] => {
-      const hot = readings.filter(({ kilnC }) => kilnC >= practice.firedC.value);
-      const [first] = hot;
-      const last = hot.at(-1);
-      if (first === undefined || last === undefined) return [];
+    .flatMap((burnout): readonly Heat[] => {
+      const hot = burnout.readings.filter(({ kilnC }) => kilnC >= practice.firedC.value);
+      const ofRun = runReadings(piece, burnout, runs).filter(({ kilnC }) => kilnC >= practice.firedC.value);
       return [
-        {
-          peakC: Math.max(...hot.map(({ kilnC }) => kilnC)),
-          holdMin: (last.at - first.at) / minuteMs,
-          entries: hot.map(({ id }) => id),
-        },
+        ...heatOf(
+          hot,
+          hot.map(({ id }) => id),
+        ),
+        ...heatOf(ofRun, [burnout.id]),
       ];
     });
   const enough = [...fired, ...burnt].filter(isEnough);
   return enough.at(-1) ?? fired.at(-1) ?? burnt.at(-1) ?? null;
+}
+
+type Reading = { readonly at: number; readonly kilnC: number };
+
+function heatOf(hot: readonly Reading[], entries: readonly string[]): readonly Heat[] {
+  const [first] = hot;
+  const last = hot.at(-1);
+  if (first === undefined || last === undefined) return [];
+  const peakC = hot.reduce((most, { kilnC }) => Math.max(most, kilnC), -Infinity);
+  return [{ peakC, holdMin: (last.at - first.at) / minuteMs, entries }];
+}
+
+/** What the kiln was read at while the shell was in it; none where the run's end stands as a firing in its log. */
+function runReadings(
+  { firings }: Piece,
+  { runId, startedAt, ended }: Piece["burnouts"][number],
+  runs: Standing["runs"],
+): readonly Reading[] {
+  if (runId === null || ended === null || ended.result === "stopped") return [];
+  if (firings.some((firing) => firing.runId === runId)) return [];
+  const run = runs.find(({ id }) => id === runId);
+  return run === undefined
+    ? []
+    : soundRun(run).readings.filter(({ at }) => at >= startedAt && at <= ended.at);
 }
 
 export const isEnough = ({ peakC, holdMin }: Heat): boolean =>

@@ -13,14 +13,14 @@ export type HalvedStrength = {
  * The wall counts with less than its whole strength because a coat went on over a damp one; null where it is not, where the
  * wall can't be judged, and where a poor firing is the reason, of which `fired-too-little` speaks.
  */
-export function halvedStrength({ piece, wall, drying }: Standing): HalvedStrength | null {
+export function halvedStrength({ piece, wall, drying, runs }: Standing): HalvedStrength | null {
   const { judged } = wall;
   if (judged === null || judged.loadShare === 1) return null;
   const accepted = new Set(piece.coats.map(({ acceptedDamp }) => acceptedDamp?.coatId));
   const damp = drying
     .slice(0, -1)
     .filter(({ coat, verdict }) => verdict === "wet" || (verdict !== "dry" && accepted.has(coat.id)));
-  const heat = bestHeat(piece);
+  const heat = bestHeat({ piece, runs });
   if (damp.length === 0 && heat !== null && !isEnough(heat)) return null;
   const share = judged.loadShare;
   return {

@@ -17,7 +17,9 @@ import { learnGains, wallReads, weighedCoats } from "../logbook/drying/learnedGa
 import { shellCost } from "../logbook/piece/pieceCost.ts";
 import { shellCourse } from "../logbook/pour/pourCourse.ts";
 import { pourStanding, sensedRun } from "../logbook/pour/pourStanding.ts";
-import { peakAndHold, readSegments, runStanding, plannedSegments } from "../logbook/fire/runStanding.ts";
+import { readSegments } from "../logbook/fire/readSegments.ts";
+import { peakAndHold } from "../logbook/fire/runHeat.ts";
+import { runStanding, plannedSegments } from "../logbook/fire/runStanding.ts";
 import { stockView } from "../logbook/shop/stockView.ts";
 import { dipProposal } from "../logbook/dip/dipProposal.ts";
 import type { Run } from "../logbook/fire/fireStates.ts";
@@ -34,6 +36,7 @@ import { dipWishes } from "../logbook/dip/dipWishes.ts";
 import { roomRows } from "../ui/making/timeline/timelineRows.ts";
 import { timelineSpan } from "../ui/making/timeline/timelineScale.ts";
 import { startingSettings } from "./settings.ts";
+import { makeFormat } from "../ui/base/format/units.ts";
 import log from "../../tests/fixtures/log-v2.json" with { type: "json" };
 
 const written = log.entries as unknown as readonly Entry[];
@@ -91,7 +94,7 @@ function allThatIsAsked(entries: readonly Entry[]): unknown {
     askedOfTime(standings, [...buckets.values()]),
     runs.map((run) => {
       const standing = runStanding(run, now);
-      return standing === null ? null : runDues(run.id, standing, { now, names: [] });
+      return standing === null ? null : runDues(run.id, standing, { now, names: [], format: makeFormat("metric", "en-GB") });
     }),
     standings.map((standing) => ({
       drying: standing.drying,

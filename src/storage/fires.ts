@@ -4,7 +4,7 @@ import type { Melt, Pour, Run } from "../logbook/fire/fireStates.ts";
 import { foldMelt } from "../logbook/pour/foldMelt.ts";
 import { foldPour } from "../logbook/pour/foldPour.ts";
 import { foldRun } from "../logbook/fire/foldRun.ts";
-import { statesOf } from "./listed.ts";
+import { hasState, statesOf } from "./listed.ts";
 import type { Shelf } from "./projection.ts";
 import type { ShopDb } from "./rows.ts";
 import { readStream } from "./streams.ts";
@@ -31,6 +31,12 @@ export const readMelts = async (db: ShopDb, which: Which = "all"): Promise<reado
 
 export const readPours = async (db: ShopDb, which: Which = "all"): Promise<readonly Pour[]> =>
   newestFirst(await statesOf(db, "pour", shelves[which]));
+
+/** These kiln runs, of those that are known. */
+export async function readRunsOf(db: ShopDb, ids: readonly string[]): Promise<readonly Run[]> {
+  const rows = await db.projections.bulkGet(ids.map((id) => streamOf("run", id)));
+  return rows.flatMap((row) => (row?.kind === "run" && hasState(row) ? [row.state] : []));
+}
 
 /** One kiln run with its whole log; null when there is none of that id. */
 export async function readRun(db: ShopDb, id: string): Promise<(Logged & { readonly run: Run }) | null> {

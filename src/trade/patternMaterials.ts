@@ -11,6 +11,21 @@ export type Pattern = {
   readonly growthPerK: Published | null;
 };
 
+/**
+ * What a foam pattern weighs by its volume. Weight does not tell volume the other way: boards differ threefold.
+ */
+const foamKgM3: Published = {
+  value: 25,
+  basis: "published",
+  source: "ASTM C578, least density by type: EPS 12–38, XPS 21–48 kg/m³; 25 is judgement",
+};
+
+/** Density of a pattern to estimate its mass by, kg/m³; null for one whose density is not known. */
+export function patternKgM3(material: PatternMaterial | "pu-foam"): Published | null {
+  if (material === "foam") return foamKgM3;
+  return material === "pu-foam" ? null : patternMaterials[material].densityKgM3;
+}
+
 /** A thin shell hardly grows at all: what the pattern grows, the prime coat must bear. */
 export const patternMaterials: Readonly<Record<PatternMaterial, Pattern>> = {
   wax: {

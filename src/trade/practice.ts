@@ -47,9 +47,9 @@ export const practice = {
   usualCoats: { value: 8, basis: "practice", source: "common practice, no source: 7 to 10 coats" },
   /** A bucket dipped from for so many days without one reading, is to be watched. */
   neverReadDays: {
-    value: 8,
+    value: 3,
     basis: "judgement",
-    source: "judgement: a slurry moves out of its band within a week",
+    source: "judgement: an open bucket loses water every day; checks each session are common practice",
   },
   /** Slurry this near, K, to the temperature it should have is no finding by itself. */
   slurryOffK: {

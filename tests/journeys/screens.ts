@@ -70,6 +70,7 @@ export function screensOf({ room, bucket, readsFirst }: Things): readonly Screen
     [paths.learned, "What the shop has learned"],
     [paths.stock, "Stock"],
     [paths.materials, "Materials"],
+    [paths.bucketLimits, "Slurry limits"],
     [paths.cups, "Cups"],
     [paths.archive, "Archive"],
   ];

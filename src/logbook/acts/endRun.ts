@@ -3,7 +3,7 @@ import { streamOf } from "../entries/entry.ts";
 import type { Run } from "../fire/fireStates.ts";
 import type { Piece } from "../piece/piece.ts";
 import { ranges, within } from "../entries/ranges.ts";
-import { peakAndHold } from "../fire/runStanding.ts";
+import { energyFilledIn, heatFilledIn } from "../fire/runHeat.ts";
 
 export type InsideOfRun = "clean" | "residue" | "stopped";
 
@@ -26,19 +26,19 @@ const leastFiringC = 600;
 
 /** The end as the readings tell it, to be changed where they do not tell all. */
 export function startingEnd(run: Run, energyKWh: number | null): EndDraft {
-  const held = peakAndHold(run.readings);
+  const held = heatFilledIn(run.readings);
   const isHot = held !== null && held.peakC >= leastFiringC;
   const endsHot = run.segments.some((part) => part.kind === "instruction" && part.code === "keep-hot");
   const last = run.readings.at(-1)?.kilnC ?? null;
   return {
     result: "done",
     inside: {},
-    peakC: held === null ? null : Math.round(held.peakC),
-    holdMin: held === null ? null : Math.round(held.holdMin),
+    peakC: held?.peakC ?? null,
+    holdMin: held?.holdMin ?? null,
     isFired: run.plan.purpose !== "preheat" && isHot,
     isPreheated: endsHot,
     shellC: endsHot && last !== null ? Math.round(last) : null,
-    energyKWh: energyKWh === null ? null : Math.round(energyKWh * 10) / 10,
+    energyKWh: energyKWh === null ? null : energyFilledIn(energyKWh),
     note: "",
   };
 }

@@ -1,10 +1,10 @@
 import type { BucketLimits, LimitSpan } from "../../physics/slurry/bucketFacts.ts";
 import { firstMix } from "../../physics/slurry/slurry.ts";
 import { binderOf } from "../../trade/binders.ts";
-import { bucketLimitsFor } from "../../trade/bucketLimits.ts";
 import { flourOf } from "../../trade/flours.ts";
 import type { BucketCup } from "./bucketCups.ts";
 import { bucketCup } from "./bucketCups.ts";
+import { shopBucketLimits } from "./bucketLimits.ts";
 import type { Bucket, Shop } from "../piece/piece.ts";
 import type { NumberRange } from "../entries/ranges.ts";
 import { ranges, within } from "../entries/ranges.ts";
@@ -35,7 +35,7 @@ const usualFrom = 5;
 /** Temperatures seconds can be carried between, °C. */
 const carried: LimitSpan = { low: 5, high: 40 };
 
-export function bucketAim(bucket: Bucket, shop: Pick<Shop, "cups">): BucketAim {
+export function bucketAim(bucket: Bucket, shop: Pick<Shop, "cups" | "bucketLimits">): BucketAim {
   const { targets } = bucket;
   const flour = targets.flourId === undefined ? null : flourOf(targets.flourId);
   const sol = binderOf("sol-30");
@@ -65,7 +65,7 @@ export function bucketAim(bucket: Bucket, shop: Pick<Shop, "cups">): BucketAim {
     slurryC: slurryAim(bucket),
     fullL: targets.fullL ?? null,
     leastL: targets.leastL ?? null,
-    limits: bucketLimitsFor(family),
+    limits: shopBucketLimits(family, shop.bucketLimits),
   };
 }
 

@@ -3,9 +3,11 @@ import type { BucketFacts } from "../../physics/slurry/bucketFacts.ts";
 import type { BucketCheck } from "../../physics/slurry/bucketHealth.ts";
 import { checksDue } from "../../physics/slurry/bucketHealth.ts";
 import { steadiness, type Steadiness } from "../../physics/slurry/cupReading.ts";
-import { checkEveryDays, mixingH } from "../../trade/bucketLimits.ts";
+import { checkEveryDays } from "../../trade/bucketLimits.ts";
 import type { BucketAim } from "./bucketAim.ts";
 import type { BucketSegment } from "./bucketChart.ts";
+import type { OwnBucketLimits } from "../entries/bucketLimitRules.ts";
+import { countedBucketLimits } from "./bucketLimits.ts";
 import { lastChangeAt } from "./bucketLedger.ts";
 import type { ReadingStanding } from "./bucketReading.ts";
 import type { Bucket, BucketReading } from "../piece/piece.ts";
@@ -21,24 +23,25 @@ export type BucketMixing = {
   readonly hours: number;
   readonly neededH: number;
   readonly because: "made" | "flour-added" | "water-added";
-  readonly source: string;
 };
 
 /** Null where nobody told when it was made. */
-export function bucketMixing({ mixes, tops, use }: Bucket, now: number): BucketMixing | null {
+export function bucketMixing(
+  { mixes, tops, use }: Bucket,
+  { now, own }: { readonly now: number; readonly own: OwnBucketLimits | undefined },
+): BucketMixing | null {
+  const { primeMadeH, backupMadeH, flourAddedH, waterAddedH } = countedBucketLimits(own);
   const mix = mixes.at(-1);
   const hoursSince = (at: number): number => (now - at) / hourMs;
-  const made = use === "prime" || use === "single" ? mixingH["prime-made"] : mixingH["backup-made"];
+  const made = use === "prime" || use === "single" ? primeMadeH : backupMadeH;
   const waits: readonly BucketMixing[] = [
-    ...(mix
-      ? [{ hours: hoursSince(mix.at), neededH: made.value, because: "made", source: made.source } as const]
-      : []),
+    ...(mix ? [{ hours: hoursSince(mix.at), neededH: made, because: "made" } as const] : []),
     ...tops
       .filter(({ at }) => mix === undefined || at > mix.at)
       .map(({ at, flourKg }) => {
-        const key = flourKg > 0 ? "flour-added" : "water-added";
-        const { value, source } = mixingH[key];
-        return { hours: hoursSince(at), neededH: value, because: key, source } as const;
+        const [neededH, because] =
+          flourKg > 0 ? ([flourAddedH, "flour-added"] as const) : ([waterAddedH, "water-added"] as const);
+        return { hours: hoursSince(at), neededH, because };
       }),
   ];
   const left = ({ hours, neededH }: BucketMixing): number => neededH - hours;

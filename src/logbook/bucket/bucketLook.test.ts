@@ -38,6 +38,15 @@ test("read fit today it lets through, out of its band it asks", () => {
   expect(look({ readings: [read(1, 20)] })).toBe(true);
 });
 
+test("a degree off with its viscosity read goes through; not read at all, or with something else, it asks", () => {
+  const aims = { lowS: 12, highS: 16, slurryC: 22 };
+  const at = (slurryC: number, more: object = {}) => [{ ...read(1, 14), slurryC, ...more }];
+  for (const slurryC of [19, 21, 24.5]) expect(look({ targets: aims, readings: at(slurryC) })).toBe(false);
+  expect(look({ targets: aims, readings: at(16) })).toBe(true);
+  expect(look({ targets: aims, readings: at(21, { lumps: true }) })).toBe(true);
+  expect(look({ targets: aims, readings: [] })).toBe(true);
+});
+
 test("a look holds for the visit, and not once the bucket was read or changed since", () => {
   expect(look({ passes: [pass(2)] })).toBe(false);
   expect(look({ passes: [pass(13)] })).toBe(true);

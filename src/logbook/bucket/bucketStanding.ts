@@ -67,7 +67,7 @@ export type BucketStanding = {
  */
 export function bucketStandingOf(
   whole: Bucket,
-  shop: Pick<Shop, "cups">,
+  shop: Pick<Shop, "cups" | "bucketLimits">,
   now: number,
   dips: readonly DipOut[] = [],
 ): BucketStanding {
@@ -80,7 +80,7 @@ export function bucketStandingOf(
   const madeAt = bucket.mixes.at(-1)?.at ?? null;
   const ageDays = madeAt === null ? null : (now - madeAt) / dayMs;
   const turnover = turnoverOf(bucket, { volume, now });
-  const mixing = bucketMixing(bucket, now);
+  const mixing = bucketMixing(bucket, { now, own: shop.bucketLimits });
   const steadiness = bucketSteadiness(bucket, { readings, now });
   const facts = bucketFacts({
     bucket,

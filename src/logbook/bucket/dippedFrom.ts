@@ -45,10 +45,7 @@ export function dippedFrom(
 function lookAt(bucket: Bucket, dippedAt: number, { shop, stamps }: Around, memo: Memo): Look {
   const lastTold = linesOf(bucket).reduce((last, { at }) => (at <= dippedAt ? Math.max(last, at) : last), 0);
   const at = Math.max(lastTold, Math.floor(dippedAt / quarterMs) * quarterMs);
-  const grounds = [
-    stamps?.get(streamOf("bucket", bucket.id)) ?? bucket,
-    stamps?.get(shopStream) ?? shop.cups,
-  ];
+  const grounds = [stamps?.get(streamOf("bucket", bucket.id)) ?? bucket, stamps?.get(shopStream) ?? shop];
   return remembered<Look>({ memo, kind: "look", id: `${bucket.id} ${at}` }, grounds, () => {
     const { health, bucket: then } = bucketStandingOf(bucket, shop, at);
     return { health, neverRead: then.readings.length === 0 };

@@ -15,6 +15,7 @@ import {
   words,
   type Body,
 } from "./bodyParts.ts";
+import { bucketLimitSpans } from "./bucketLimitRules.ts";
 import type { FieldKey } from "./fields.ts";
 import { block, packed, packedSeconds } from "./packedParts.ts";
 import { ranges } from "./ranges.ts";
@@ -82,6 +83,42 @@ const perKind = (key: FieldKey) =>
       seal: figureOf(key),
     })
     .optional();
+/** What the shop's buckets are judged by, and hours of mixing; one left out stays, null brings the starting value back. */
+const bucketLimits = withRules(
+  z.strictObject({
+    fitLowC: figureOf("fitLowC"),
+    fitHighC: figureOf("fitHighC"),
+    stopLowC: figureOf("stopLowC"),
+    stopHighC: figureOf("stopHighC"),
+    ownOffK: figureOf("ownOffK"),
+    lightFitGCm3: figureOf("lightFitGCm3"),
+    lightStopGCm3: figureOf("lightStopGCm3"),
+    heavyFitGCm3: figureOf("heavyFitGCm3"),
+    heavyStopGCm3: figureOf("heavyStopGCm3"),
+    fitLowPH: figureOf("fitLowPH"),
+    fitHighPH: figureOf("fitHighPH"),
+    stopPH: figureOf("stopPH"),
+    meterPH: figureOf("meterPH"),
+    weekDropPH: figureOf("weekDropPH"),
+    fitSilica: figureOf("fitSilica"),
+    lowestSilica: figureOf("lowestSilica"),
+    highestSilica: figureOf("highestSilica"),
+    fitGelH: figureOf("fitGelH"),
+    stopGelH: figureOf("stopGelH"),
+    fitPlateShare: figureOf("fitPlateShare"),
+    stopPlateShare: figureOf("stopPlateShare"),
+    fitBacteria: figureOf("fitBacteria"),
+    stopBacteria: figureOf("stopBacteria"),
+    oldDays: figureOf("oldDays"),
+    tooOldDays: figureOf("tooOldDays"),
+    weeklyShare: figureOf("weeklyShare"),
+    primeMadeH: figureOf("primeMadeH"),
+    backupMadeH: figureOf("backupMadeH"),
+    flourAddedH: figureOf("flourAddedH"),
+    waterAddedH: figureOf("waterAddedH"),
+  }),
+  { limits: bucketLimitSpans },
+);
 const price = { pricePerKWh: numberOf("pricePerKWh").optional(), currency };
 
 const materialKind = z.enum(["flour", "sol", "stucco", "water", "metal", "other"]);
@@ -106,6 +143,7 @@ export const shopBodies = {
         blind: figureOf("finalDryH"),
       })
       .optional(),
+    bucketLimits: bucketLimits.optional(),
   }),
   /** A pair the drying factor is learned from is left out, or taken in again. */
   "drying-pair-judged": withRules(z.strictObject({ coatId: id, leftOut: z.boolean(), reason: words }), {

@@ -31,7 +31,7 @@ describe("what a piece's log says of its fire", () => {
     piece.log(2, "piece-weighed", { massG: 310 });
     expect(factsAt(piece, 3).pattern).toEqual({ massKg: 0.31, source: "weighed" });
     expect(factsAt(givenPiece({ metalLitre: 0.5 }), 1).pattern).toBeNull();
-    expect(factsAt(givenPiece({ material: "foam", metalLitre: 0.5 }), 1).pattern).toBeNull();
+    expect(factsAt(givenPiece({ material: "other", metalLitre: 0.5 }), 1).pattern).toBeNull();
   });
 
   test("a shell long dry is dry, one just dipped is damp, one patched after fire is wet", () => {

@@ -1,19 +1,15 @@
 import type { PatternMaterial } from "../../trade/patternMaterials.ts";
-import { waxFilmShare } from "../../trade/patternBurnout.ts";
-import { patternMaterials } from "../../trade/patternMaterials.ts";
 import { greenStrengthShare } from "../../trade/shellStrength.ts";
 import { shellThermal } from "../../trade/shellThermal.ts";
 import type { StuccoFamily } from "../../trade/shellThermal.ts";
 import type { RunBasis, RunPurpose } from "../entries/fireBodies.ts";
-import type { Piece } from "../piece/piece.ts";
-
+import { ownAlloy } from "../shop/ownAlloy.ts";
 import { patternState } from "../piece/patternState.ts";
 import { ranges, within } from "../entries/ranges.ts";
 import { dampShare } from "../piece/weakened.ts";
 import type { Standing } from "../piece/standing.ts";
+import { filmMass, patternMass, type PatternMass, type PatternSaid } from "./patternMass.ts";
 
-/** Where a pattern's mass comes from; the volumes are taken as solid, so they are the most it can be. */
-type MassSource = "weighed" | "mesh" | "metal-volume" | "film";
 type ShellSource = "area" | "mesh-area" | "starting";
 type DampSource = "patched" | "drying" | "no-coat" | "fired" | "rinsed" | "cold";
 
@@ -25,7 +21,7 @@ export type FireFacts = {
   /** The wax is out and its film is left. */
   readonly isFilm: boolean;
   readonly material: PatternMaterial | null;
-  readonly pattern: { readonly massKg: number; readonly source: MassSource } | null;
+  readonly pattern: PatternMass | null;
   readonly wallMm: number;
   readonly wallBasis: Standing["wall"]["basis"];
   readonly shell: { readonly massKg: number; readonly source: ShellSource };
@@ -40,8 +36,9 @@ const devitrifyC = 1100;
 /** A small shell's mass where its area is not known, kg: starting value. */
 const startingShellKg = 3;
 
-export function fireFacts(standing: Standing, family: StuccoFamily): FireFacts {
-  const { piece, wall, recipe } = standing;
+/** `said` is what a person knows of the pattern and the log doesn't. */
+export function fireFacts(standing: Standing, family: StuccoFamily, said: PatternSaid = {}): FireFacts {
+  const { piece, wall, recipe, shop } = standing;
   const { plan, burnouts, firings } = piece;
   const hottest = Math.max(
     -Infinity,
@@ -50,13 +47,14 @@ export function fireFacts(standing: Standing, family: StuccoFamily): FireFacts {
   );
   const inside = patternState(piece);
   const hasPattern = inside !== "gone";
+  const of = { alloy: ownAlloy(plan.alloyId ?? "", shop), said };
   return {
     pieceId: piece.id,
     name: plan.name,
     hasPattern,
     isFilm: inside === "film",
     material: plan.material ?? null,
-    pattern: inside === "film" ? filmMass(piece) : hasPattern ? patternMass(piece) : null,
+    pattern: inside === "film" ? filmMass(piece, of) : hasPattern ? patternMass(piece, of) : null,
     wallMm: wall.reachedMm,
     wallBasis: wall.basis,
     shell: shellMass(standing, family),
@@ -74,31 +72,6 @@ export function mayEnter(purpose: RunPurpose, { piece, coatsDone }: Standing): b
   const isOut = ["coating", "reviewed", "dewaxed", "burnt-out", "fired", "preheated"].includes(piece.phase);
   if (!isOut || piece.archived || coatsDone === 0) return false;
   return (purpose === "burnout") === (patternState(piece) !== "gone");
-}
-
-function patternMass({ plan, weighings, patterns }: Piece): FireFacts["pattern"] {
-  const weighed = weighings.findLast(({ coats, massG }) => coats === 0 && within(ranges.massG, massG));
-  if (weighed !== undefined) return { massKg: weighed.massG / 1000, source: "weighed" };
-  const kgM3 = plan.material === undefined ? null : patternMaterials[plan.material].densityKgM3;
-  if (kgM3 === null) return null;
-  const mesh = patterns.at(-1);
-  const mm3 = mesh?.patternMm3 ?? mesh?.volumeMm3 ?? null;
-  if (mm3 !== null && mm3 > 0) return { massKg: (mm3 / 1e9) * kgM3.value, source: "mesh" };
-  return within(ranges.metalLitre, plan.metalLitre)
-    ? { massKg: (plan.metalLitre / 1000) * kgM3.value, source: "metal-volume" }
-    : null;
-}
-
-/** What the wax that was weighed back leaves of the pattern; where only one of the two is known, the usual film. */
-function filmMass(piece: Piece): FireFacts["pattern"] {
-  const whole = patternMass(piece);
-  const backG = piece.dewaxes.at(-1)?.waxBackG ?? null;
-  const backKg = within(ranges.massG, backG) ? backG / 1000 : null;
-  const { value: share } = waxFilmShare;
-  const massOf = (massKg: number): FireFacts["pattern"] => ({ massKg, source: "film" });
-  if (whole === null) return backKg === null ? null : massOf((backKg * share) / (1 - share));
-  const isBalanced = whole.source === "weighed" && backKg !== null && backKg <= whole.massKg;
-  return massOf(isBalanced ? whole.massKg - backKg : whole.massKg * share);
 }
 
 function shellMass({ piece, wall }: Standing, family: StuccoFamily): FireFacts["shell"] {

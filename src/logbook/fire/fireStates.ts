@@ -19,6 +19,8 @@ export type Run = {
   readonly startedC: number | null;
   /** Single ones and those of loggers together, oldest first. */
   readonly readings: readonly LoggedReading[];
+  /** Entries of readings that were written down after its end was, as a logger's file is; left out where there are none. */
+  readonly lateIds?: readonly string[] | undefined;
   readonly stepsDone: readonly {
     readonly id: string;
     readonly at: number;

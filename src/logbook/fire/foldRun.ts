@@ -14,8 +14,24 @@ export function runFrom(id: string, entries: readonly Entry[]): Run | null {
   const plan = standing.find((entry) => entry.type === "run-planned");
   if (plan === undefined) return null;
   const run = standing.filter((entry) => entry !== plan).reduce(evolveRun, newRun(id, plan));
-  return { ...run, readings: runReadingsOf(standing) };
+  const lateIds = lateReadings(standing);
+  return { ...run, readings: runReadingsOf(standing), ...(lateIds.length === 0 ? {} : { lateIds }) };
 }
+
+function lateReadings(standing: readonly EntryIn<"run">[]): readonly string[] {
+  const end = standing.find(({ type }) => type === "run-ended");
+  if (end === undefined) return [];
+  return standing
+    .filter((entry) => readTypes.has(entry.type) && isWrittenAfter(entry, end))
+    .map(({ id }) => id);
+}
+
+/** Ids rise with time, so they tell two lines of one moment apart. */
+const isWrittenAfter = (entry: Written, end: Written): boolean =>
+  entry.recordedAt > end.recordedAt || (entry.recordedAt === end.recordedAt && entry.id > end.id);
+type Written = Pick<Entry, "recordedAt" | "id">;
+
+const readTypes: ReadonlySet<string> = new Set(["run-read", "run-logged"]);
 
 /** The steps of a run as these entries, standing and in order, leave them; none where nothing plans it. */
 export const runSegments = (standing: readonly Entry[]): Run["segments"] =>

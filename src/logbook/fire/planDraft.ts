@@ -16,6 +16,9 @@ import type { StuccoFamily } from "../../trade/shellThermal.ts";
 export type PlanInputs = {
   readonly material?: BurnoutMaterial | undefined;
   readonly patternKg?: number | null | undefined;
+  /** A print's skin, mm, and the share of its inside that is filled: for the estimate of its mass. */
+  readonly skinMm?: number | null | undefined;
+  readonly infill?: number | null | undefined;
   readonly wallMm?: number | null | undefined;
   readonly shellKg?: number | null | undefined;
   readonly damp?: RunBasis["damp"] | undefined;

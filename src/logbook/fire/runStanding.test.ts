@@ -7,16 +7,10 @@ import { kilnEnergy } from "../../physics/heat/kilnPower.ts";
 import type { RunBasis } from "../entries/fireBodies.ts";
 import type { Run } from "./fireStates.ts";
 import { foldRun } from "./foldRun.ts";
+import { readSegments } from "./readSegments.ts";
+import { peakAndHold } from "./runHeat.ts";
 import { firingForOf, runLimits, startRefusal } from "./runBasis.ts";
-import {
-  loggedSegments,
-  peakAndHold,
-  plannedSegments,
-  readSegments,
-  runStanding,
-  shiftedPlan,
-  ticksOf,
-} from "./runStanding.ts";
+import { loggedSegments, plannedSegments, runStanding, shiftedPlan, ticksOf } from "./runStanding.ts";
 import { monday } from "../../../tests/logs/testLog.ts";
 import { streamLog } from "../../../tests/logs/testStreamLog.ts";
 

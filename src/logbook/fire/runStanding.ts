@@ -1,9 +1,7 @@
-import { millisecondsInMinute as minuteMs } from "date-fns/constants";
 import type { InstructionCode, Reason, Segment } from "../../physics/heat/firingSegments.ts";
 import { plannedC, scheduleCurve } from "../../physics/heat/firingSegments.ts";
 import type { KilnRun, RunJudgement } from "../../physics/heat/kilnRun.ts";
 import { judgeRun } from "../../physics/heat/kilnRun.ts";
-import type { KilnReading } from "../../physics/heat/runPosition.ts";
 import type { RunSegment } from "../entries/fireBodies.ts";
 import type { Run } from "./fireStates.ts";
 import { ranges } from "../entries/ranges.ts";
@@ -119,47 +117,6 @@ export function runStanding(told: Run, now: number): RunStanding | null {
     ticked: ticksOf(run, segments),
   };
   return { run: kilnRun, judged: judgeRun(kilnRun, Math.min(now, run.ended?.at ?? now)) };
-}
-
-/** A reading this near the top still counts as held: judgement. */
-const nearTopK = 15;
-
-/** The hottest reading, and the minutes within 15 K of it, ways up and down by their share; null without a reading. */
-export function peakAndHold(
-  readings: readonly KilnReading[],
-): { readonly peakC: number; readonly holdMin: number } | null {
-  if (readings.length === 0) return null;
-  const ordered = readings.toSorted((a, b) => a.at - b.at);
-  const peakC = Math.max(...ordered.map(({ kilnC }) => kilnC));
-  const lowC = peakC - nearTopK;
-  const holdMin = ordered.reduce((sum, to, i) => {
-    const from = ordered[i - 1];
-    if (from === undefined) return sum;
-    const [low, high] = [Math.min(from.kilnC, to.kilnC), Math.max(from.kilnC, to.kilnC)];
-    const share = low >= lowC ? 1 : high <= lowC ? 0 : (high - lowC) / (high - low);
-    return sum + ((to.at - from.at) / minuteMs) * share;
-  }, 0);
-  return { peakC, holdMin };
-}
-
-/** The readings as ramps and holds from the start on, so that the energy of what was done can be reckoned. */
-export function readSegments(
-  readings: readonly KilnReading[],
-  { startedAt, startC }: { readonly startedAt: number; readonly startC: number },
-): readonly Segment[] {
-  let before: KilnReading = { at: startedAt, kilnC: startC };
-  return readings.flatMap((reading): readonly Segment[] => {
-    const minutes = (reading.at - before.at) / minuteMs;
-    if (minutes <= 0) return [];
-    const rise = reading.kilnC - before.kilnC;
-    const rateKPerH = (Math.abs(rise) / minutes) * 60;
-    const isRamp = rateKPerH >= 1 && rateKPerH <= 1e5;
-    // A drift below a ramp's slowest adds up until it is one.
-    before = { at: reading.at, kilnC: isRamp ? reading.kilnC : before.kilnC };
-    return isRamp
-      ? [{ kind: "ramp", toC: reading.kilnC, rateKPerH, reasons: [] }]
-      : [{ kind: "hold", atC: before.kilnC, minutes, reasons: [] }];
-  });
 }
 
 /**

@@ -11,6 +11,7 @@ import { makeMemo } from "../log/memo.ts";
 import { metalReady } from "../fire/metalReady.ts";
 import { nextAction, nextCoat } from "./nextAction.ts";
 import type { Piece } from "./piece.ts";
+import { withRunHeat } from "../fire/runHeat.ts";
 import { shellDrying } from "../drying/shellDrying.ts";
 import { wallStanding } from "./shellWall.ts";
 import type { Standing } from "./standing.ts";
@@ -22,11 +23,14 @@ import type { Surroundings } from "./surroundings.ts";
  * only what is new is worked out.
  */
 export function standingOf(
-  piece: Piece,
+  told: Piece,
   surroundings: Surroundings,
   now: number,
   memo: Memo = makeMemo(),
 ): Standing {
+  const runs = told.runIds.flatMap((id) => surroundings.runs?.get(id) ?? []);
+  // As hot as its runs were by all that is known of them now, so that every rule and screen has the same figure.
+  const piece = withRunHeat(told, runs);
   const memory = dryingMemory(memo, piece, surroundings);
   const { shop, recipes, rooms, readings } = surroundings;
   const recipe = recipes.get(piece.plan.recipeId ?? "") ?? null;
@@ -47,7 +51,6 @@ export function standingOf(
   const stays = staysOf(piece, surroundings, memo);
   const forFire = bare && fireAnswer(piece, { outer: bare, whole, stays, now });
   const isLast = next === null && (piece.phase === "coating" || piece.phase === "reviewed");
-  const runs = piece.runIds.flatMap((id) => surroundings.runs?.get(id) ?? []);
   const bars = metalReady(piece, { runs, now });
   return {
     piece,

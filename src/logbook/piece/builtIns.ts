@@ -44,6 +44,7 @@ export const builtInShop: Shop = {
   buildMm: {},
   leastDryH: {},
   finalDryH: {},
+  bucketLimits: {},
   pairsLeftOut: [],
   cups: [],
   materials: [],

@@ -1,6 +1,7 @@
 import type { CoatKind } from "../../trade/coats.ts";
 import type { FinalDryPlace } from "../../trade/dryMinimums.ts";
 import type { EntryBodies } from "../entries/entry.ts";
+import type { OwnBucketLimits } from "../entries/bucketLimitRules.ts";
 import type { BucketTargets, BucketUse } from "../entries/bucketBodies.ts";
 import type {
   AcceptedDamp,
@@ -246,6 +247,8 @@ export type Shop = {
   readonly leastDryH?: OwnByKind | undefined;
   /** Hours the last coat hangs at the least before fire, by the slowest place. */
   readonly finalDryH?: { readonly [P in FinalDryPlace]?: number | undefined } | undefined;
+  /** What its buckets are judged by, and how long they mix; rows folded before there were such figures lack it. */
+  readonly bucketLimits?: OwnBucketLimits | undefined;
   /** Coats whose drying the factor is not learned from, each with the reason a person gave. */
   readonly pairsLeftOut: readonly {
     readonly id: string;

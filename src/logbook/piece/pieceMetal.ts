@@ -45,3 +45,9 @@ export function metalKnownOf(
   const meshKg = ((mesh.volumeMm3 + (mesh.gatingMm3 ?? 0)) * alloy.solidKgM3.value) / 1e9;
   return Math.abs(kg - meshKg) <= nearMesh * meshKg ? "measured" : "guessed";
 }
+
+/** The same as a volume, L: the plan's own, else its mass over the alloy's density; null where the plan says neither. */
+export function metalLitreOf({ plan }: Pick<Piece, "plan">, alloy: Alloy | null): number | null {
+  if (plan.metalLitre !== undefined) return plan.metalLitre;
+  return plan.metalKg === undefined || alloy === null ? null : (plan.metalKg / alloy.solidKgM3.value) * 1000;
+}

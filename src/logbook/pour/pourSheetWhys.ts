@@ -108,8 +108,9 @@ export function soundWhy({ standing: { piece } }: SheetShell): Told {
 export function firedWhy({ standing: { piece }, findings }: SheetShell): Told {
   const burnt = piece.burnouts.some(({ ended }) => ended !== null && ended.result !== "stopped");
   if (piece.firings.length === 0 && !burnt) return one("not-fired");
+  const last = piece.firings.at(-1);
   return findings.some(({ rule, level }) => rule === "fired-too-little" && level !== "note")
-    ? one("fired-too-little")
+    ? one("fired-too-little", { c: last?.peakC, minutes: last?.holdMin })
     : fine;
 }
 

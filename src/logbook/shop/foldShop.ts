@@ -55,6 +55,7 @@ function figuresOf(shop: Shop, body: EntryBodies["shop-figures-set"]): Partial<S
     buildMm: changed(shop.buildMm, body.buildMm),
     leastDryH: changed(shop.leastDryH ?? {}, body.leastDryH),
     finalDryH: changed(shop.finalDryH ?? {}, body.finalDryH),
+    bucketLimits: changed(shop.bucketLimits ?? {}, body.bucketLimits),
   };
 }
 

@@ -35,6 +35,19 @@ describe("published charts", () => {
     }
   });
 
+  test("the limit of a moving range is the published D4 of two times the mean range, as two normal values give it", () => {
+    const { rangeConstants, flow } = truth;
+    const chart = chartOf(flow.values);
+    expect(chart.rangeLimit / chart.meanRange).toBeCloseTo(rangeConstants.D4, 9);
+    // Independent of the table: the range of two normal values has this mean and spread.
+    const d2 = 2 / Math.sqrt(Math.PI);
+    const d3 = Math.sqrt(2 - 4 / Math.PI);
+    expect(Math.abs(d2 - rangeConstants.d2)).toBeLessThan(5e-4);
+    expect(Math.abs(d3 - rangeConstants.d3)).toBeLessThan(5e-4);
+    expect(Math.abs(1 + (3 * d3) / d2 - rangeConstants.D4)).toBeLessThan(1e-3);
+    expect(Math.max(0, 1 - (3 * d3) / d2)).toBe(rangeConstants.D3);
+  });
+
   test("a cup that creeps up: two rules at reading 14, the limit itself only at 15", () => {
     const { cup } = truth;
     const chart = chartOf([...cup.baseline, ...cup.new], { baseline: cup.baseline.length });

@@ -40,6 +40,7 @@ const BucketCardPage = later(() => import("../bucket/bucketCard/BucketCardPage.t
 const StockPage = later(() => import("../shop/stock/StockPage.tsx"), "StockPage");
 const MaterialsPage = later(() => import("../shop/stock/MaterialsPage.tsx"), "MaterialsPage");
 const ReadPage = later(() => import("../bucket/reading/ReadPage.tsx"), "ReadPage");
+const BucketLimitsPage = later(() => import("../bucket/limits/BucketLimitsPage.tsx"), "BucketLimitsPage");
 const CupsPage = later(() => import("../bucket/cups/CupsPage.tsx"), "CupsPage");
 const ReviewPage = later(() => import("../making/review/ReviewPage.tsx"), "ReviewPage");
 const SettingsPage = later(() => import("../shop/settings/SettingsPage.tsx"), "SettingsPage");
@@ -89,6 +90,7 @@ const screens: readonly (readonly [path: string, screen: ComponentType])[] = [
   ["/buckets/:id/make-up", MakeUpPage],
   ["/buckets/:id/card", BucketCardPage],
   ["/buckets/:id", BucketPage],
+  [paths.bucketLimits, BucketLimitsPage],
   [paths.cups, CupsPage],
   [paths.stock, StockPage],
   [paths.materials, MaterialsPage],

@@ -12,8 +12,8 @@ export function adviceWords(advice: CorrectionStep, format: Format): AdviceText 
   switch (advice.code) {
     case "bring-to-temperature":
       return {
-        title: "Bring it to its temperature",
-        says: `It is at ${format.show("temp", advice.slurryC)}; its seconds are compared at ${format.show("temp", advice.referenceC)}. There it would read about ${format.show("s", advice.secondsThere)}.`,
+        title: `Bring it to ${format.show("temp", advice.referenceC)}`,
+        says: `It is at ${format.show("temp", advice.slurryC)}. At its target it would read about ${format.show("s", advice.secondsThere)}.`,
       };
     case "weigh-density":
       return {
@@ -21,7 +21,7 @@ export function adviceWords(advice: CorrectionStep, format: Format): AdviceText 
         says: "Seconds alone don't tell lost water from gelling. Tap out the air, weigh a known volume, then decide.",
       };
     case "leave-alone":
-      return { title: "Leave it alone", says: "It reads as it should. What is not wrong is not corrected." };
+      return { title: "In range", says: "No change needed." };
     case "add-water":
       return {
         title: `Add ${format.show("litre", advice.waterL)} of distilled water`,

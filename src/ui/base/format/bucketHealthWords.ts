@@ -7,7 +7,7 @@ type Level = BucketHealth["level"];
 /** The verdict in words; the shape beside it says the same. */
 export const healthWords: Readonly<Record<Level, string>> = {
   fit: "Fit to dip",
-  watch: "Watch it",
+  watch: "Marginal",
   "do-not-dip": "Do not dip",
   "not-checked": "Not checked today",
 };
@@ -24,9 +24,9 @@ type CodeWords = {
 const codes: Readonly<Record<HealthCode, CodeWords>> = {
   "not-checked-today": {
     was: "it was not checked that day",
-    is: "No seconds read since it was last changed, or for half a day",
+    is: "Viscosity not checked in the last 12 hours, or since it was last changed",
     quantity: null,
-    act: "Time the cup before the first dip.",
+    act: "Check it before the first dip.",
   },
   "temperature-off": {
     was: "its temperature was off",

@@ -42,6 +42,16 @@ describe("a line of the log", () => {
     }
   });
 
+  test("says of a firing what was written, and beside it what readings added later make of it", () => {
+    const body = { peakC: 845, holdMin: 20, runId: "r" };
+    const line = { ...lines[0], type: "shell-fired", body } as unknown as Entry;
+    const detailBy = (peakC: number, holdMin: number) =>
+      entryWords(line, { ...names, runHeat: () => ({ peakC, holdMin }) }).detail?.replaceAll("\u00a0", " ");
+    expect(detailBy(845, 20)).toBe("held 20 min");
+    expect(detailBy(868.3, 41.6)).toBe("held 20 min · with the readings added later: 868 °C, held 42 min");
+    expect(entryWords(line, names).title.replaceAll("\u00a0", " ")).toBe("Fired to 845 °C");
+  });
+
   test("calls an alloy of the shop's own by its name, in a melt and in a piece's plan", () => {
     const body = { alloyId: ownBronze.id, items: [], pourC: 1150 };
     const melt = { ...lines[0], type: "melt-planned", body } as unknown as Entry;

@@ -4,6 +4,7 @@ import { bucketEntryWords } from "./bucketEntryWords.ts";
 import { coatWords } from "./coatWords.ts";
 import { dewaxEntryWords, insideWords } from "./dewaxWords.ts";
 import { drynessWords } from "./drynessWords.ts";
+import type { RunHeat } from "../../../logbook/fire/runHeat.ts";
 import type { EntryNames } from "./entryNames.ts";
 import { figureDetail, entryText, type EntryText } from "./entryText.ts";
 import { headText, volumeText } from "./figureText.ts";
@@ -75,11 +76,7 @@ export function entryWords(entry: Entry, names: EntryNames): EntryText {
     case "shell-inspected":
       return dewaxEntryWords(entry, format);
     case "shell-fired":
-      return entryText(
-        `Fired to ${format.show("temp", entry.body.peakC)}`,
-        `held ${format.show("min", entry.body.holdMin)}`,
-        entry.body.inside === undefined ? null : insideWords[entry.body.inside],
-      );
+      return shellFired(entry.body, names);
     case "shell-preheated":
       return entryText(
         `Preheated to ${format.show("temp", entry.body.shellC)}`,
@@ -158,6 +155,23 @@ export function entryWords(entry: Entry, names: EntryNames): EntryText {
         entry.body.reason,
       );
   }
+}
+
+/** As it was written; what readings that came in later make of it stands beside it. */
+function shellFired(
+  { peakC, holdMin, inside, runId }: EntryBodies["shell-fired"],
+  { format, runHeat }: EntryNames,
+): EntryText {
+  const words = (heat: RunHeat): string =>
+    `${format.show("temp", heat.peakC)}, held ${format.show("min", Math.round(heat.holdMin))}`;
+  const now = runId === undefined ? null : (runHeat?.(runId, { peakC, holdMin }) ?? null);
+  const isMoved = now !== null && words(now) !== words({ peakC, holdMin });
+  return entryText(
+    `Fired to ${format.show("temp", peakC)}`,
+    `held ${format.show("min", holdMin)}`,
+    isMoved ? `with the readings added later: ${words(now)}` : null,
+    inside === undefined ? null : insideWords[inside],
+  );
 }
 
 function coatDipped(body: EntryBodies["coat-dipped"], { format, bucket }: EntryNames): EntryText {

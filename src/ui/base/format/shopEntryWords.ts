@@ -1,5 +1,6 @@
 import type { EntryBodies } from "../../../logbook/entries/entry.ts";
 import type { EntryIn } from "../../../logbook/entries/entryKinds.ts";
+import { fieldWords } from "./fieldWords.ts";
 import { figureDetail, retiredWords, entryText, type EntryText } from "./entryText.ts";
 import { priceWords, powerWords } from "./moneyWords.ts";
 import type { Format } from "./units.ts";
@@ -139,7 +140,22 @@ function figuresSet(body: EntryBodies["shop-figures-set"], format: Format): Entr
       minimum(`minimum drying of a ${kind} coat`, h),
     ),
     ...Object.entries(body.finalDryH ?? {}).map(([place, h]) => minimum(`minimum final dry, ${place}`, h)),
+    ...limitsSet(body.bucketLimits, format),
   );
+}
+
+/** Limits by name; those that went back to the starting value are counted. */
+function limitsSet(
+  limits: EntryBodies["shop-figures-set"]["bucketLimits"] = {},
+  format: Format,
+): readonly (string | null)[] {
+  const told = Object.entries(limits).flatMap(([key, value]) =>
+    value === null || value === undefined
+      ? []
+      : [`${fieldWords(key).name} ${format.show(fieldWords(key).quantity, value)}`],
+  );
+  const given = Object.keys(limits).length;
+  return given > 0 && told.length === 0 ? ["slurry limits: starting values"] : told;
 }
 
 function alloySet(body: EntryBodies["alloy-set"], format: Format): EntryText {

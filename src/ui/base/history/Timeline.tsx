@@ -1,7 +1,8 @@
 import { useEffect, useMemo } from "react";
 import type { Entry } from "../../../logbook/entries/entry.ts";
 import { alloyName } from "../../../logbook/shop/ownAlloy.ts";
-import { useBuckets, useFigures, useRecipes, useRooms } from "../state/live.ts";
+import { runHeat, type RunHeat } from "../../../logbook/fire/runHeat.ts";
+import { useBuckets, useFigures, useRecipes, useRooms, useRunsOf } from "../state/live.ts";
 import { useFormat } from "../state/useFormat.ts";
 import type { EntryNames } from "../format/entryNames.ts";
 import { LeftOutNote } from "../parts/LeftOutNote.tsx";
@@ -19,7 +20,7 @@ export function Timeline({
   readonly entries: readonly Entry[];
 }) {
   const lines = useMemo(() => timelineLines(entries), [entries]);
-  const names = useEntryNames();
+  const names = useEntryNames(entries);
   useEffect(() => {
     // Come from a link to one entry on another screen: the line was not there yet when the browser looked for it.
     if (location.hash.startsWith("#entry-"))
@@ -40,12 +41,13 @@ export function Timeline({
   );
 }
 
-function useEntryNames(): EntryNames {
+function useEntryNames(entries: readonly Entry[]): EntryNames {
   const format = useFormat();
   const rooms = useRooms();
   const buckets = useBuckets();
   const recipes = useRecipes();
   const shop = useFigures();
+  const runs = useRunsOf(useRunIds(entries));
   return useMemo(() => {
     const nameIn =
       (all: readonly { readonly id: string; readonly name: string }[] | undefined) => (id: string) =>
@@ -56,6 +58,19 @@ function useEntryNames(): EntryNames {
       bucket: nameIn(buckets),
       recipe: nameIn(recipes),
       alloy: (id: string) => (shop === undefined ? "…" : alloyName(id, shop)),
+      runHeat: (id: string, given: RunHeat) => {
+        const run = runs?.find((one) => one.id === id);
+        return run === undefined ? null : runHeat(run, given);
+      },
     };
-  }, [format, rooms, buckets, recipes, shop]);
+  }, [format, rooms, buckets, recipes, shop, runs]);
+}
+
+/** The kiln runs these lines name as firings; the same array while they are the same. */
+function useRunIds(entries: readonly Entry[]): readonly string[] {
+  const ids = entries.flatMap((entry) =>
+    entry.type === "shell-fired" && entry.body.runId !== undefined ? [entry.body.runId] : [],
+  );
+  const joined = [...new Set(ids)].join(" ");
+  return useMemo(() => (joined === "" ? [] : joined.split(" ")), [joined]);
 }

@@ -27,6 +27,7 @@ import {
   readPours,
   readRun,
   readRuns,
+  readRunsOf,
   type Which,
 } from "../../../storage/fires.ts";
 import { readPourLog } from "../../../storage/pourLog.ts";
@@ -142,6 +143,12 @@ export function useRecipes(): readonly Recipe[] | undefined {
 export function useRuns(which: Which = "all") {
   const { db } = useShop();
   return useLiveQuery(() => readRuns(db, which), [db, which]);
+}
+
+/** Those of these ids that are known; `ids` stays the same array while they are the same. */
+export function useRunsOf(ids: readonly string[]) {
+  const { db } = useShop();
+  return useLiveQuery(() => readRunsOf(db, ids), [db, ids]);
 }
 
 export function useRun(id: string) {

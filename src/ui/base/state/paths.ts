@@ -30,6 +30,7 @@ export const paths = {
   bucketMakeUp: (id: string) => `/buckets/${part(id)}/make-up`,
   bucketCard: (id: string) => `/buckets/${part(id)}/card`,
   bucketAims: (id: string) => `/buckets/${part(id)}/aims`,
+  bucketLimits: "/shop/slurry-limits",
   cups: "/shop/cups",
   learned: "/shop/learned",
   stock: "/shop/stock",

@@ -13,6 +13,7 @@ import { LinkButton } from "../../base/parts/LinkButton.tsx";
 import { Page } from "../../base/parts/Page.tsx";
 import { useBucketStanding } from "../useBucketStanding.ts";
 import { basisSays, checkFirst, ruleName, segmentName, signalSays } from "./chartWords.ts";
+import { RangeCard } from "./RangeCard.tsx";
 import { SecondsChart } from "./SecondsChart.tsx";
 import sheet from "../../base/styles/sheet.module.css";
 import css from "./SecondsChart.module.css";
@@ -91,6 +92,7 @@ function OneSegment({
           </p>
         )}
       </Card>
+      <RangeCard segment={segment} now={standing.now} />
       <Card title="Signals">
         <Signals segment={segment} now={standing.now} />
       </Card>
@@ -185,12 +187,12 @@ function Figures({ segment, now }: { readonly segment: BucketSegment; readonly n
         })}
       />
       <details>
-        <summary>How the limits are reckoned</summary>
+        <summary>How the limits are calculated</summary>
         <p>
-          Individuals and moving range chart: middle ± 3 × mean moving range ÷ 1.128, NIST/SEMATECH e-Handbook
-          of Statistical Methods, 6.3.2.2. Rules 1 to 4 after Western Electric; rule 5 is six in a row one
-          way. The range across a top-up, a new batch or another cup is left out. Taken together the five
-          rules raise a false alarm about once in ninety readings: a signal says look, not act.
+          Middle ± 3 × mean moving range ÷ 1.128. Rules 1 to 4 are the usual ones of control charts; rule 5 is
+          six in a row one way. The range across a top-up, a new batch or another cup is left out. Taken
+          together the five rules raise a false alarm about once in ninety readings: a signal says look, not
+          act.
         </p>
       </details>
     </>

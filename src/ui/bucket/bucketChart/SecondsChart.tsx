@@ -5,14 +5,10 @@ import { Plot, PlotFigure } from "../../base/charts/Plot.tsx";
 import { PlotLevel, PlotLine } from "../../base/charts/PlotMarks.tsx";
 import { plotFrame, type PlotFrame } from "../../base/charts/plotFrame.ts";
 import { useWidth } from "../../base/charts/useWidth.ts";
-import { secondsSpan, secondsTicks, type SecondsBand } from "./chartScale.ts";
+import { chartGaps, firstShown, secondsSpan, secondsTicks, type SecondsBand } from "./chartScale.ts";
 import css from "./SecondsChart.module.css";
 
-const left = 44;
-const right = 12;
-/** Marks nearer than this run into each other; a picture too narrow for all shows the newest. */
-const closest = 9;
-const fewest = 12;
+const { left, right } = chartGaps;
 
 /**
  * Seconds as found, one step a reading. The band the maker aims at is a field, the limits the bucket draws for itself
@@ -29,7 +25,7 @@ export function SecondsChart({
   const [box, width] = useWidth<HTMLDivElement>(340);
   const { charted, chart } = segment;
   const room = width - left - right;
-  const first = Math.max(0, segment.points.length - Math.max(fewest, Math.floor(room / closest)));
+  const first = firstShown(segment.points.length, room);
   const points = segment.points.slice(first);
   const { low, high } = secondsSpan({ points, chart }, band);
   // Half a step of air at both ends.

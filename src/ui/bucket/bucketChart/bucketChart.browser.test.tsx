@@ -56,6 +56,21 @@ describe("the chart of a bucket", () => {
     await expect.element(page.getByRole("row", { name: /^12 .* 15\.5 2\.9/ })).toBeVisible();
   });
 
+  test("the moving range stands beside it with its limit; a step beyond is marked and in its table", async () => {
+    await desk([...seconds, 12.6, 15.5], true);
+    await expect.element(page.getByRole("img", { name: /^Moving range/ })).toBeVisible();
+    // Twelve readings, provisional: the mean step is 5.5 ÷ 11, its limit 3.267 times that.
+    await expect.element(page.getByText(/^One step is wider than the limit of 1\.63 s/)).toBeVisible();
+    await page.getByText("Every step in figures").click();
+    await expect.element(page.getByRole("row", { name: /^12 .* 2\.9 beyond the limit/ })).toBeVisible();
+    await expect.element(page.getByRole("row", { name: /^1 .* –/ }).first()).toBeVisible();
+  });
+
+  test("steady readings have no step beyond the limit", async () => {
+    await desk(seconds, true);
+    await expect.element(page.getByText(/^No step is wider than its limit of 0\.91 s/)).toBeVisible();
+  });
+
   test("under ten readings no limits are drawn", async () => {
     await desk(seconds.slice(0, 9), true);
     await expect.element(page.getByText(/from ten readings on/)).toBeVisible();

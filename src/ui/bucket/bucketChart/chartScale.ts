@@ -2,6 +2,16 @@ import type { BucketSegment } from "../../../logbook/bucket/bucketChart.ts";
 
 export type SecondsBand = { readonly lowS: number; readonly highS: number };
 
+/** Room beside the panel of a bucket's charts, px: they stand under each other, reading over reading. */
+export const chartGaps = { left: 44, right: 12 } as const;
+/** Marks nearer than this run into each other; a picture too narrow for all shows the newest. */
+const closestPx = 9;
+const fewest = 12;
+
+/** The first of so many readings that a panel of this width, px, shows. */
+export const firstShown = (count: number, roomPx: number): number =>
+  Math.max(0, count - Math.max(fewest, Math.floor(roomPx / closestPx)));
+
 /** Seconds the picture spans: all points, the control limits where there are any and the band, with a little air. */
 export function secondsSpan(
   { points, chart }: Pick<BucketSegment, "points" | "chart">,

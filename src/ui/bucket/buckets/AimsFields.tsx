@@ -1,9 +1,11 @@
 import { useState } from "react";
+import { Link } from "wouter";
 import { bucketCup } from "../../../logbook/bucket/bucketCups.ts";
 import type { Shop } from "../../../logbook/piece/piece.ts";
 import { cups } from "../../../trade/cups.ts";
 import { flours } from "../../../trade/flours.ts";
 import { slurryStarts } from "../../../trade/slurryTargets.ts";
+import { paths } from "../../base/state/paths.ts";
 import { useFormat } from "../../base/state/useFormat.ts";
 import { SelectField } from "../../base/forms/SelectField.tsx";
 import { Button } from "../../base/parts/Button.tsx";
@@ -38,14 +40,13 @@ export function AimsFields({ form, shop }: { readonly form: BucketForm; readonly
   const { draft, set } = form;
   const format = useFormat();
   const [startId, setStartId] = useState<string | null>(null);
-  const [source, setSource] = useState<string | null>(null);
+  const [isFilled, setFilled] = useState(false);
   const fill = (): void => {
     const cupKind = draft.cupId === null ? null : (bucketCup({ cupId: draft.cupId }, shop)?.kind ?? null);
     const aims = startId === null ? null : startingAims({ startId, use: draft.use, cupKind });
     if (aims === null) return;
-    const { source: from, ...values } = aims;
-    set({ ...values, cupId: draft.cupId ?? "zahn-4" });
-    setSource(from);
+    set({ ...aims, cupId: draft.cupId ?? "zahn-4" });
+    setFilled(true);
   };
   const fields = (rows: typeof bandRows) => (
     <div className={`${sheet["halves"]} ${sheet["top"]}`}>
@@ -70,16 +71,19 @@ export function AimsFields({ form, shop }: { readonly form: BucketForm; readonly
       <Button onPress={fill} disabledReason={startId === null ? "Choose a mix first." : null}>
         Fill in starting values
       </Button>
-      {source !== null && (
+      {isFilled && (
         <p role="status" className={`${sheet["pale"]} ${sheet["breaks"]}`}>
-          Starting values, to be changed by what your own buckets tell: {source}.
+          Typical values. Replace them with your supplier’s data sheet.{" "}
+          <Link href={paths.figures} className={sheet["link"]}>
+            Where they come from
+          </Link>
         </p>
       )}
       <SelectOf
         form={form}
         at="cupId"
         label="Cup"
-        empty="Not told"
+        empty="Not set"
         hint="A cup of your own from the wall is best: no two run alike."
         options={[
           ...own.map(({ id, name }) => ({ value: id, label: name })),

@@ -4,7 +4,7 @@ import { compareEntries, streamOf, type Entry } from "../../../logbook/entries/e
 import type { BucketStanding } from "../../../logbook/bucket/bucketStanding.ts";
 import { paths } from "../../base/state/paths.ts";
 import { useFormat } from "../../base/state/useFormat.ts";
-import { adviceWords, lackWords } from "../../base/format/bucketAdviceWords.ts";
+import { lackWords } from "../../base/format/bucketAdviceWords.ts";
 import { readingLine, viscosityWords } from "../../base/format/bucketReadingWords.ts";
 import { Ago } from "../../base/parts/Ago.tsx";
 import { Button } from "../../base/parts/Button.tsx";
@@ -90,7 +90,7 @@ function KnownBucket({ id }: { readonly id: string }) {
               )}
             </>
           )}
-          <WhatToDo standing={standing} />
+          <Lacks standing={standing} />
         </Card>
         {standing.afterAddition !== null && (
           <AfterAdditionCard after={standing.afterAddition} bucketId={id} />
@@ -136,29 +136,13 @@ function BucketLog({ id, entries }: { readonly id: string; readonly entries: rea
   );
 }
 
-function WhatToDo({ standing: { advice, last, isUntold } }: { readonly standing: BucketStanding }) {
-  const format = useFormat();
-  if (last === null || isUntold) return null;
-  if (!advice.ok) {
-    if (advice.missing.includes("reading")) return null;
-    return (
-      <details>
-        <summary>What to do by it can’t be reckoned yet</summary>
-        <p>Missing: {advice.missing.map((lack) => lackWords[lack]).join("; ")}.</p>
-      </details>
-    );
-  }
-  if (!advice.correction.ok) return null;
+/** What an advice from the last reading lacks; the advice itself stands with the verdict. */
+function Lacks({ standing: { advice, last, isUntold } }: { readonly standing: BucketStanding }) {
+  if (last === null || isUntold || advice.ok || advice.missing.includes("reading")) return null;
   return (
-    <ul className={`${sheet["stack2"]} ${sheet["list"]}`}>
-      {advice.correction.advice.map((act) => {
-        const { title, says } = adviceWords(act, format);
-        return (
-          <li key={act.code}>
-            <strong>{title}.</strong> {says}
-          </li>
-        );
-      })}
-    </ul>
+    <details>
+      <summary>No advice on what to add yet</summary>
+      <p>Missing: {advice.missing.map((lack) => lackWords[lack]).join("; ")}.</p>
+    </details>
   );
 }

@@ -42,6 +42,9 @@ export function BucketsPage() {
       back={paths.shop}
       actions={
         <>
+          <LinkButton kind="quiet" href={paths.bucketLimits}>
+            Limits
+          </LinkButton>
           <LinkButton kind="quiet" href={paths.cups}>
             Cups
           </LinkButton>

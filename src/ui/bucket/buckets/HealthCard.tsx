@@ -1,7 +1,11 @@
+import { Link } from "wouter";
 import type { BucketStanding } from "../../../logbook/bucket/bucketStanding.ts";
-import { bucketLimitSources } from "../../../trade/bucketLimits.ts";
+import { bucketVoice } from "../../../logbook/bucket/bucketVoice.ts";
+import { paths } from "../../base/state/paths.ts";
 import { useFormat } from "../../base/state/useFormat.ts";
-import { checkWords, reasonWords } from "../../base/format/bucketHealthWords.ts";
+import type { AdviceText } from "../../base/format/bucketAdviceWords.ts";
+import { checkWords } from "../../base/format/bucketHealthWords.ts";
+import { reasonLines, stepLines } from "../../base/format/bucketVoiceWords.ts";
 import { Card } from "../../base/parts/Card.tsx";
 import { HealthMark } from "../../base/parts/HealthMark.tsx";
 import sheet from "../../base/styles/sheet.module.css";
@@ -13,26 +17,21 @@ const tones = { fit: "clear", watch: "watch", "do-not-dip": "hold", "not-checked
 export function HealthCard({ standing }: { readonly standing: BucketStanding }) {
   const format = useFormat();
   const { health, checksDue, isUntold } = standing;
+  const voice = bucketVoice(standing);
   return (
     <Card tone={tones[health.level]}>
       <h2 className={css["verdict"]}>
         <HealthMark level={health.level} size="large" />
       </h2>
       {isUntold ? (
-        <p>Nothing was told of this bucket yet. Read it, and set what it should read.</p>
+        <p>Never checked. Check its viscosity before the next dip, and set its targets.</p>
       ) : (
-        <ul className={`${sheet["stack2"]} ${sheet["list"]}`}>
-          {health.reasons.map((reason) => {
-            const { says, act } = reasonWords(reason, format);
-            return (
-              <li key={reason.code}>
-                <strong>{says}</strong> {act}
-              </li>
-            );
-          })}
-        </ul>
+        <>
+          <Advice lines={reasonLines(voice, format)} />
+          {voice.steps.length > 0 && <Advice lines={stepLines(voice, format)} label="What to do" />}
+          {voice.level === "fit" && voice.steps.length === 0 && <p>In range. No change needed.</p>}
+        </>
       )}
-      {health.level === "fit" && <p>Nothing that was read speaks against dipping.</p>}
       {checksDue.length > 0 && (
         <p className={`${sheet["pale"]} ${sheet["breaks"]}`}>
           Due: {checksDue.map((check) => checkWords[check]).join(", ")}.
@@ -41,10 +40,26 @@ export function HealthCard({ standing }: { readonly standing: BucketStanding }) 
       <details>
         <summary>What it is judged by</summary>
         <p>
-          Limits are starting values: {bucketLimitSources.densityGCm3}. Silica sol: {bucketLimitSources.pH}. A
-          cup reading counts for twelve hours, and only from the last addition on.
+          Typical values, unless the shop has set its own.{" "}
+          <Link href={paths.bucketLimits} className={sheet["link"]}>
+            Slurry limits
+          </Link>
         </p>
+        <p>A cup reading counts for twelve hours, and only from the last addition on.</p>
       </details>
     </Card>
+  );
+}
+
+function Advice({ lines, label }: { readonly lines: readonly AdviceText[]; readonly label?: string }) {
+  if (lines.length === 0) return null;
+  return (
+    <ul className={`${sheet["stack2"]} ${sheet["list"]}`} aria-label={label}>
+      {lines.map(({ title, says }) => (
+        <li key={title}>
+          <strong>{title}</strong> {says}
+        </li>
+      ))}
+    </ul>
   );
 }

@@ -7,7 +7,7 @@ import type { AimsDraft, BucketUse } from "./bucketForm.ts";
 /** Middle of what a slurry is kept at, °C; common practice, no source. */
 const usualC = 22;
 
-export type StartingAims = Partial<AimsDraft> & { readonly source: string };
+export type StartingAims = Partial<AimsDraft>;
 
 /**
  * Starting values for a mix of the table, to be changed by what the shop finds: density from the ratio, and the band
@@ -47,7 +47,6 @@ export function startingAims({
     slurryC: usualC,
     lowS: band?.low ?? null,
     highS: band?.high ?? null,
-    source: `${mix.ratio.source}; seconds: ${target?.source ?? "none"}`,
   };
 }
 

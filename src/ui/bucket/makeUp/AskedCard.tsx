@@ -1,7 +1,9 @@
 import type { BucketStanding } from "../../../logbook/bucket/bucketStanding.ts";
+import { bucketVoice } from "../../../logbook/bucket/bucketVoice.ts";
 import { paths } from "../../base/state/paths.ts";
 import { useFormat } from "../../base/state/useFormat.ts";
-import { adviceWords, lackWords } from "../../base/format/bucketAdviceWords.ts";
+import { lackWords } from "../../base/format/bucketAdviceWords.ts";
+import { firstAct, stepLines } from "../../base/format/bucketVoiceWords.ts";
 import { readingLine } from "../../base/format/bucketReadingWords.ts";
 import { Ago } from "../../base/parts/Ago.tsx";
 import { Card } from "../../base/parts/Card.tsx";
@@ -22,7 +24,7 @@ export function AskedCard({ standing }: { readonly standing: BucketStanding }) {
         <p>
           {needsReading
             ? "Not known: it was not read since it was last made or added to. Temperature first, then density, then seconds."
-            : `It can’t be reckoned yet. Missing: ${advice.missing.map((lack) => lackWords[lack]).join("; ")}.`}
+            : `No advice yet. Missing: ${advice.missing.map((lack) => lackWords[lack]).join("; ")}.`}
         </p>
         {needsAims && <LinkButton href={paths.bucketAims(bucket.id)}>Set its targets</LinkButton>}
       </Card>
@@ -35,7 +37,9 @@ export function AskedCard({ standing }: { readonly standing: BucketStanding }) {
         <p>The seconds of the last reading are none its cup can show: read it again.</p>
       </Card>
     );
-  const { advice: acts } = advice.correction;
+  const voice = bucketVoice(standing);
+  const { steps: acts } = voice;
+  const none = firstAct(voice, format);
   const hasFlour = acts.some(({ code }) => code === "add-flour-and-binder");
   return (
     <Card title="What it asks for">
@@ -44,24 +48,22 @@ export function AskedCard({ standing }: { readonly standing: BucketStanding }) {
           {readingLine(reading, format)}, <Ago at={reading.at} />
         </p>
       )}
+      {acts.length === 0 && <p>Add nothing now.{none === null ? "" : ` ${none}`}</p>}
       <ol className={`${sheet["stack3"]} ${sheet["list"]} ${css["order"]}`}>
-        {acts.map((act) => {
-          const { title, says } = adviceWords(act, format);
-          return (
-            <li key={act.code}>
-              <strong>{title}</strong>
-              <span>{says}</span>
-            </li>
-          );
-        })}
+        {stepLines(voice, format).map(({ title, says }) => (
+          <li key={title}>
+            <strong>{title}</strong>
+            <span>{says}</span>
+          </li>
+        ))}
       </ol>
       {hasFlour && <DustNote />}
       <details>
-        <summary>How it is told</summary>
+        <summary>How to read it</summary>
         <p>
           In this order: temperature, density, seconds. Thick and dense is lost water. Thick at the right
           density is not: no water, a gel test. Thin and light is too much water or settled flour. Light but
-          not thin is air, or gelling. Common practice, no source; the order’s logic derived.
+          not thin is air, or gelling.
         </p>
       </details>
     </Card>

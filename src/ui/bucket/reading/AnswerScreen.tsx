@@ -1,6 +1,7 @@
 import { Link } from "wouter";
 import type { DipOut } from "../../../logbook/bucket/bucketLedger.ts";
 import { bucketStandingOf, type BucketStanding } from "../../../logbook/bucket/bucketStanding.ts";
+import { bucketVoice } from "../../../logbook/bucket/bucketVoice.ts";
 import type { ReadingStanding } from "../../../logbook/bucket/bucketReading.ts";
 import { streamOf } from "../../../logbook/entries/entry.ts";
 import type { Bucket, Shop } from "../../../logbook/piece/piece.ts";
@@ -9,8 +10,8 @@ import { paths } from "../../base/state/paths.ts";
 import { useShop } from "../../base/state/shop.tsx";
 import { useFormat } from "../../base/state/useFormat.ts";
 import { useNow } from "../../base/state/useNow.ts";
-import { adviceWords } from "../../base/format/bucketAdviceWords.ts";
-import { reasonWords } from "../../base/format/bucketHealthWords.ts";
+import type { AdviceText } from "../../base/format/bucketAdviceWords.ts";
+import { reasonLines, stepLines } from "../../base/format/bucketVoiceWords.ts";
 import {
   cupName,
   densityWords,
@@ -42,7 +43,6 @@ export function AnswerScreen(props: {
   const read = standing.readings.find(({ reading }) => reading.id === readingId);
   const {
     health,
-    advice,
     bucket: { id },
   } = standing;
   const undo = async (): Promise<void> => {
@@ -51,7 +51,8 @@ export function AnswerScreen(props: {
     if (done.ok) onUndone();
     else signals.refused(done.text);
   };
-  const acts = advice.ok && advice.correction.ok ? advice.correction.advice : [];
+  const voice = bucketVoice(standing);
+  const acts = voice.steps;
   return (
     <BucketScreen
       title={`${bucket.name}: logged`}
@@ -62,32 +63,12 @@ export function AnswerScreen(props: {
         <p>
           <HealthMark level={health.level} size="large" ink />
         </p>
-        {health.reasons.length > 0 && (
-          <ul>
-            {health.reasons.map((reason) => {
-              const { says, act } = reasonWords(reason, format);
-              return (
-                <li key={reason.code}>
-                  <strong>{says}</strong> {act}
-                </li>
-              );
-            })}
-          </ul>
-        )}
+        {voice.reasons.length > 0 && <Advice lines={reasonLines(voice, format)} />}
         {read !== undefined && <ReadFigures read={read} />}
         {acts.length > 0 && (
           <>
             <h2>What to do</h2>
-            <ul>
-              {acts.map((act) => {
-                const { title, says } = adviceWords(act, format);
-                return (
-                  <li key={act.code}>
-                    <strong>{title}.</strong> {says}
-                  </li>
-                );
-              })}
-            </ul>
+            <Advice lines={stepLines(voice, format)} />
           </>
         )}
         <AfterWords standing={standing} />
@@ -101,6 +82,18 @@ export function AnswerScreen(props: {
         </Link>
       )}
     </BucketScreen>
+  );
+}
+
+function Advice({ lines }: { readonly lines: readonly AdviceText[] }) {
+  return (
+    <ul>
+      {lines.map(({ title, says }) => (
+        <li key={title}>
+          <strong>{title}</strong> {says}
+        </li>
+      ))}
+    </ul>
   );
 }
 
@@ -119,11 +112,11 @@ function ReadFigures({ read: { seconds, cup, density, reading } }: { readonly re
       {seconds?.hollow === true && seconds.atReferenceS !== null && (
         <p>
           Read at {format.show("temp", reading.slurryC ?? 0)}; at its own temperature it would read about{" "}
-          {format.show("s", seconds.atReferenceS)}. On the chart it is hollow.
+          {format.show("s", seconds.atReferenceS)}. On the chart it is an open circle.
         </p>
       )}
       {seconds?.wantsThird === true && (
-        <p>The two dips differ by more than 8&nbsp;%: a third would have told which is right.</p>
+        <p>The two dips differ by more than 8&nbsp;%. A third shows which is right.</p>
       )}
       {density !== null && <p>Density {densityWords(density, format)}.</p>}
       {cup?.kind != null && seconds !== null && <CupFormula kind={cup.kind} />}

@@ -62,7 +62,10 @@ const words: Readonly<Record<WhyCode, (why: Why, say: Say) => string>> = {
   cold: () => "fired, then cold for more than a day: dry it again first",
   "stop-warning": () => "stop warning",
   "not-fired": () => "no fire is in its log",
-  "fired-too-little": () => "fired too cool or too short",
+  "fired-too-little": (why, say) =>
+    why.c === undefined || why.minutes === undefined
+      ? "fired too cool or too short"
+      : `fired too cool or too short: ${temp(say, why.c)} for ${say.format.show("min", Math.round(why.minutes))}`,
   damp: () => "not known to be dry: a fire dries it",
   "dry-by-estimate": () => "dry by the drying estimate, not yet by fire",
   "wall-fails": () => "the shell is too thin for this head",

@@ -8,12 +8,16 @@ export function EnergyFacts({
   totalMin,
   topC,
   energyKWh,
+  isGiven = false,
   kiln,
   took = "Takes",
 }: {
   readonly totalMin: number;
-  readonly topC: number;
-  readonly energyKWh: number;
+  /** Null where it was neither read nor given. */
+  readonly topC: number | null;
+  readonly energyKWh: number | null;
+  /** The energy was written down by a person, and is no estimate. */
+  readonly isGiven?: boolean | undefined;
   readonly kiln: Kiln | null;
   readonly took?: string | undefined;
 }) {
@@ -28,17 +32,17 @@ export function EnergyFacts({
         </div>
         <div>
           <dt>Hottest</dt>
-          <dd>{format.show("temp", topC)}</dd>
+          <dd>{topC === null ? <small>not read</small> : format.show("temp", topC)}</dd>
         </div>
         <div>
-          <dt>Energy, estimate</dt>
-          <dd>{format.number(energyKWh, 0)} kWh</dd>
+          <dt>{isGiven ? "Energy, as entered" : "Energy, estimate"}</dt>
+          <dd>{energyKWh === null ? <small>not known</small> : `${format.number(energyKWh, 0)} kWh`}</dd>
         </div>
         <div>
           <dt>Cost, estimate</dt>
           <dd>
-            {price === undefined ? (
-              <small>the kiln has no price yet</small>
+            {price === undefined || energyKWh === null ? (
+              <small>{price === undefined ? "the kiln has no price yet" : "not known"}</small>
             ) : (
               `${format.number(energyKWh * price, 2)} ${kiln?.currency ?? ""}`.trim()
             )}
@@ -46,7 +50,7 @@ export function EnergyFacts({
         </div>
       </dl>
       <details className={styles["screen"]}>
-        <summary>How the energy is reckoned</summary>
+        <summary>How the energy is estimated</summary>
         <p>
           Heat into lining and shells, and the loss through the walls: none when cold, six tenths of the power
           at the kiln’s hottest. The lining is taken as 0.5 kJ a kelvin and litre; estimate, off by a third

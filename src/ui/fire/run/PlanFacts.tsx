@@ -74,6 +74,28 @@ export function PlanFacts({
               hint={from.patternKg}
               onChange={(patternKg) => tell({ patternKg })}
             />
+            {isPrinted(told.material ?? together.material) && (
+              <>
+                <NumberField
+                  label="Skin of the print"
+                  quantity="mm"
+                  value={told.skinMm ?? null}
+                  min={0}
+                  max={20}
+                  hint="Walls all round. Skin and infill together make the estimate lighter."
+                  onChange={(skinMm) => tell({ skinMm })}
+                />
+                <NumberField
+                  label="Infill"
+                  quantity="percent"
+                  value={told.infill ?? null}
+                  min={0}
+                  max={1}
+                  hint="Of the inside, as the slicer has it."
+                  onChange={(infill) => tell({ infill })}
+                />
+              </>
+            )}
             <NumberOf
               form={form}
               at="blindMm"
@@ -176,6 +198,9 @@ export function PlanFacts({
     </Card>
   );
 }
+
+const isPrinted = (material: string | null): boolean =>
+  material === "pla" || material === "pvb" || material === "resin";
 
 function Fact({ hint, children }: { readonly hint: string; readonly children: ReactNode }) {
   return (

@@ -5,6 +5,7 @@ import { useAlarmSource } from "../../base/alarm/alarmSources.ts";
 import type { AlarmSource } from "../../base/alarm/ringDue.ts";
 import { WatcherGuard } from "../../base/parts/WatcherGuard.tsx";
 import { usePieceNames, useRuns } from "../../base/state/live.ts";
+import { useFormat } from "../../base/state/useFormat.ts";
 import { useNow } from "../../base/state/useNow.ts";
 import { runDues } from "./runDues.ts";
 
@@ -29,17 +30,18 @@ export function RunDues() {
 function OneRun({ run }: { readonly run: Run }): null {
   const tick = useNow(lookEveryMs);
   const names = usePieceNames(run.pieceIds);
+  const format = useFormat();
   const now = Math.max(tick, run.lastAt);
   const source = useMemo((): AlarmSource | undefined => {
     const standing = runStanding(run, now);
     if (standing === null || names === undefined) return undefined;
     return {
       key: `run/${run.id}`,
-      dues: runDues(run.id, standing, { now, names }),
+      dues: runDues(run.id, standing, { now, names, format }),
       since: 0,
       missed: "rung",
     };
-  }, [run, now, names]);
+  }, [run, now, names, format]);
   useAlarmSource(source);
   return null;
 }

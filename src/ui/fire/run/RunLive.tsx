@@ -3,7 +3,8 @@ import { useMemo } from "react";
 import { streamOf } from "../../../logbook/entries/entry.ts";
 import type { Run } from "../../../logbook/fire/fireStates.ts";
 import type { Piece } from "../../../logbook/piece/piece.ts";
-import { loggedSegments, readSegments, runStanding, shiftedPlan } from "../../../logbook/fire/runStanding.ts";
+import { heatGiven, runEnergy, runHeat } from "../../../logbook/fire/runHeat.ts";
+import { loggedSegments, runStanding, shiftedPlan } from "../../../logbook/fire/runStanding.ts";
 import type { Kiln } from "../../../logbook/shop/shopThings.ts";
 import { RingCard } from "../../base/alarm/RingCard.tsx";
 import { useFleeting } from "../../base/state/fleeting.ts";
@@ -12,10 +13,10 @@ import { useFormat } from "../../base/state/useFormat.ts";
 import { useNow } from "../../base/state/useNow.ts";
 import { Button } from "../../base/parts/Button.tsx";
 import { Card } from "../../base/parts/Card.tsx";
-import { energyKWhOf } from "../../../logbook/fire/runBasis.ts";
 import { EnergyFacts } from "./EnergyFacts.tsx";
 import { FindingBlock } from "./FindingBlock.tsx";
 import { RunEnd } from "./RunEnd.tsx";
+import { RunFile } from "./RunFile.tsx";
 import { RunNext } from "./RunNext.tsx";
 import { RunPieces } from "./RunPieces.tsx";
 import { RunReading } from "./RunReading.tsx";
@@ -49,8 +50,8 @@ export function RunLive({ run, pieces, kiln }: Props) {
     () =>
       standing === null || isOver
         ? []
-        : runDues(run.id, standing, { now, names: pieces.map(({ plan }) => plan.name) }),
-    [run.id, pieces, standing, now, isOver],
+        : runDues(run.id, standing, { now, names: pieces.map(({ plan }) => plan.name), format }),
+    [run.id, pieces, standing, now, isOver, format],
   );
   if (standing === null) return null;
   const { run: kilnRun, judged } = standing;
@@ -70,11 +71,8 @@ export function RunLive({ run, pieces, kiln }: Props) {
       say("The rest of the plan was moved.");
   };
   const { basis } = run.plan;
-  const asRead = readSegments(run.readings, kilnRun);
-  const energyKWh =
-    basis === undefined || asRead.length === 0
-      ? null
-      : energyKWhOf(basis, { segments: asRead, startC: kilnRun.startC });
+  const energy = runEnergy(run);
+  const heat = runHeat(run, heatGiven(run, pieces));
 
   return (
     <>
@@ -100,7 +98,7 @@ export function RunLive({ run, pieces, kiln }: Props) {
       {basis === undefined && (
         <p className={sheet["soft"]}>This plan does not say what it was made for: only its time is judged.</p>
       )}
-      {!isOver && <RunReading runId={run.id} startedAt={kilnRun.startedAt} plannedC={judged.plannedC} />}
+      {!isOver && <RunReading runId={run.id} standing={standing} />}
       <Card title="Plan and readings">
         <ScheduleChart
           segments={kilnRun.segments}
@@ -113,16 +111,25 @@ export function RunLive({ run, pieces, kiln }: Props) {
             <span className={sheet["soft"]}>Nothing that is still to come changes but its time.</span>
           </div>
         )}
-        {energyKWh !== null && (
+        {(energy !== null || heat !== null) && (
           <EnergyFacts
-            totalMin={(now - kilnRun.startedAt) / minuteMs}
-            topC={Math.max(...run.readings.map(({ kilnC }) => kilnC))}
-            energyKWh={run.ended?.energyKWh ?? energyKWh}
+            totalMin={elapsedMin}
+            topC={heat?.peakC ?? null}
+            energyKWh={energy?.energyKWh ?? null}
+            isGiven={energy?.basis === "given"}
             kiln={kiln}
             took={isOver ? "Took" : "So far"}
           />
         )}
       </Card>
+      {run.ended !== null && (
+        <Card title="Readings of a kiln logger">
+          <p className={sheet["soft"]}>
+            Read the logger’s file in after the run: hottest reading, energy, holds and warnings follow it.
+          </p>
+          <RunFile runId={run.id} startedAt={kilnRun.startedAt} endedAt={run.ended.at} />
+        </Card>
+      )}
       <RunPieces run={run} pieces={pieces} isLive={!isOver} />
       <RunSteps standing={standing} now={now} onTick={isOver ? null : onTick} />
       {!isOver && (
@@ -139,7 +146,7 @@ export function RunLive({ run, pieces, kiln }: Props) {
           its own controller and a person.
         </RingCard>
       )}
-      {!isOver && <RunEnd run={run} pieces={pieces} energyKWh={energyKWh} />}
+      {!isOver && <RunEnd run={run} pieces={pieces} energyKWh={energy?.energyKWh ?? null} />}
     </>
   );
 }

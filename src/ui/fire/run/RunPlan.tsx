@@ -48,7 +48,7 @@ export function RunPlan({ items, shop, asked: from, onSaved }: Props) {
   const [first] = chosen;
   const kilns = shop.kilns.filter(({ retired }) => !retired);
   const kiln = chosenKiln(draft, kilns);
-  const facts = chosen.map(({ standing }) => fireFacts(standing, draft.family));
+  const facts = chosen.map(({ standing }) => fireFacts(standing, draft.family, draft.told));
   const preheatC = first === undefined ? 500 : startingPreheatC(first.standing, shop);
   const asked = askedOf(draft, { facts, kiln: kiln?.kiln ?? null, preheatC });
   const question = asked.ok ? firingForOf(draft.purpose, { basis: asked.basis, startC: draft.startC }) : null;

@@ -1,6 +1,8 @@
 import { useState } from "react";
 import { streamOf } from "../../../logbook/entries/entry.ts";
 import { ranges } from "../../../logbook/entries/ranges.ts";
+import { expectedReading, type ExpectedReading } from "../../../logbook/fire/expectedReading.ts";
+import type { RunStanding } from "../../../logbook/fire/runStanding.ts";
 import { useFleeting } from "../../base/state/fleeting.ts";
 import { useShop } from "../../base/state/shop.tsx";
 import { useFormat } from "../../base/state/useFormat.ts";
@@ -13,25 +15,21 @@ import { ReadingKeys } from "./ReadingKeys.tsx";
 import { RunFile } from "./RunFile.tsx";
 import sheet from "../../base/styles/sheet.module.css";
 
-/** A reading in two taps: what the plan has now is filled in, the keys are for what is otherwise. */
-export function RunReading({
-  runId,
-  startedAt,
-  plannedC,
-}: {
-  readonly runId: string;
-  readonly startedAt: number;
-  readonly plannedC: number;
-}) {
+const emptyWords: Readonly<Record<Exclude<ExpectedReading["why"], "carried">, string>> = {
+  unread: "Not read yet. The keys start from the kiln at the start of the run.",
+  "off-plan": "The last reading is far from the plan. The keys start from that reading.",
+};
+
+/** A reading by a few taps. What the kiln is likely to show is said, and nothing is logged until somebody set it. */
+export function RunReading({ runId, standing }: { readonly runId: string; readonly standing: RunStanding }) {
   const { log } = useShop();
   const format = useFormat();
   const say = useFleeting((fleeting) => fleeting.say);
   const round = (kilnC: number): number =>
     format.fromShown("temp", Math.round(format.toShown("temp", kilnC) / 5) * 5);
-  // Until a key is touched it goes with the plan.
   const [own, setOwn] = useState<number | null>(null);
   const [at, setAt] = useState<number | null>(null);
-  const kilnC = own ?? round(plannedC);
+  const expected = expectedReading(standing);
   const { low, high } = ranges.kilnC;
   const save = async (readC: number): Promise<void> => {
     const done = await log({
@@ -46,16 +44,36 @@ export function RunReading({
     setAt(null);
     say(`Kiln read: ${format.show("temp", readC)}`);
   };
+  const likelyC = expected.kilnC === null ? null : Math.min(high, Math.max(low, round(expected.kilnC)));
   return (
     <Card title="Read the kiln">
-      <ReadingKeys label="Kiln" value={kilnC} onChange={setOwn} low={low} high={high} />
+      <ReadingKeys
+        label="Kiln"
+        value={own}
+        from={likelyC ?? round(expected.fromC)}
+        unset={likelyC === null ? "Not read" : `About ${format.show("temp", likelyC)}?`}
+        onChange={setOwn}
+        low={low}
+        high={high}
+      />
       <p className={sheet["soft"]}>
-        {own === null
-          ? "Filled in from the plan: set it to what the kiln shows."
-          : "By the kiln’s own thermocouple."}
+        {own !== null
+          ? "By the kiln’s own thermocouple."
+          : expected.why === "carried"
+            ? "Expected from the last reading and the plan. Set what the kiln shows."
+            : emptyWords[expected.why]}
       </p>
-      <Button kind="secondary" size="big" onPress={() => save(kilnC)} debounceMs={700}>
-        Log {format.show("temp", kilnC)}
+      {own === null && likelyC !== null && (
+        <Button onPress={() => setOwn(likelyC)}>It shows {format.show("temp", likelyC)}</Button>
+      )}
+      <Button
+        kind="secondary"
+        size="big"
+        onPress={() => own !== null && save(own)}
+        disabledReason={own === null ? "Set the temperature first." : null}
+        debounceMs={700}
+      >
+        {own === null ? "Log the reading" : `Log ${format.show("temp", own)}`}
       </Button>
       <details>
         <summary>Type it, an earlier time, a thermometer or a file</summary>
@@ -74,7 +92,7 @@ export function RunReading({
             Bluetooth thermometers of the standard service are seldom made for a kiln’s heat: mind what the
             probe bears.
           </p>
-          <RunFile runId={runId} startedAt={startedAt} />
+          <RunFile runId={runId} startedAt={standing.run.startedAt} endedAt={null} />
         </div>
       </details>
     </Card>

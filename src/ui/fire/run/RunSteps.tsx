@@ -1,10 +1,12 @@
 import { millisecondsInMinute as minuteMs } from "date-fns/constants";
 import type { RunStanding } from "../../../logbook/fire/runStanding.ts";
-import { scheduleCurve } from "../../../physics/heat/firingSegments.ts";
+import { heldSteps, type HeldStep } from "../../../logbook/fire/heldSteps.ts";
+import { scheduleCurve, type Segment } from "../../../physics/heat/firingSegments.ts";
 import { useFormat } from "../../base/state/useFormat.ts";
 import { soonTime } from "../../base/format/time.ts";
 import { Button } from "../../base/parts/Button.tsx";
 import { Card } from "../../base/parts/Card.tsx";
+import { minutesWords } from "./segmentWords.ts";
 import { SegmentRow } from "./SegmentRow.tsx";
 import sheet from "../../base/styles/sheet.module.css";
 import styles from "./run.module.css";
@@ -22,6 +24,7 @@ export function RunSteps({
 }) {
   const { locale } = useFormat();
   const curve = scheduleCurve(run.segments, run.startC);
+  const held = onTick === null ? heldSteps(run) : [];
   return (
     <Card title="Steps">
       <ol className={styles["steps"]} aria-label="Steps of the run">
@@ -29,6 +32,7 @@ export function RunSteps({
           const { startMin = 0, endMin = 0, fromC = run.startC } = curve[place] ?? {};
           const tick = run.ticked.find(({ segment }) => segment === place);
           const isPast = endMin <= judged.nowMin && part.kind !== "instruction";
+          const hold = held.find(({ segment }) => segment === place);
           const at = now + (startMin - judged.nowMin) * minuteMs;
           return (
             <SegmentRow
@@ -52,11 +56,13 @@ export function RunSteps({
                       ? `done ${soonTime(tick.at, now, locale)}`
                       : part.kind === "instruction"
                         ? "not ticked"
-                        : isPast
-                          ? "past"
-                          : startMin <= judged.nowMin
-                            ? "now"
-                            : soonTime(at, now, locale)}
+                        : hold !== undefined
+                          ? heldWords(hold, part)
+                          : isPast
+                            ? "past"
+                            : startMin <= judged.nowMin
+                              ? "now"
+                              : soonTime(at, now, locale)}
                   </span>
                 )
               }
@@ -66,4 +72,12 @@ export function RunSteps({
       </ol>
     </Card>
   );
+}
+
+/** The step says what it asks for; with others at its heat it says what they ask for together. */
+function heldWords({ heldMin, askedMin }: HeldStep, part: Segment): string {
+  const held = `held ${minutesWords(Math.round(heldMin))}`;
+  return part.kind === "hold" && askedMin !== part.minutes
+    ? `${held}, of ${minutesWords(askedMin)} in all`
+    : held;
 }

@@ -10,9 +10,10 @@ type Sources = Readonly<
 
 const massWords = {
   weighed: "weighed bare",
-  mesh: "its mesh taken as solid: the most it can be; a hollow print is lighter",
-  "metal-volume": "the metal’s volume taken as solid pattern: the most it can be; a hollow print is lighter",
-  film: "the film that stays when wax runs out; estimate",
+  printed: "estimate: its volume printed with this skin and infill",
+  mesh: "estimate: its 3D file as a solid pattern. A hollow print is lighter",
+  "metal-volume": "estimate: the metal’s volume as a solid pattern. A hollow print is lighter",
+  film: "estimate: the film that stays when wax runs out",
 } as const;
 const shellWords = {
   area: "area × wall × density",
@@ -43,7 +44,8 @@ export function sourceWords(
     const said = facts.map((one) => (several ? `${one.name}: ${say(pick(one))}` : say(pick(one))));
     return several ? said.join("; ") : (said[0] ?? "");
   };
-  const as = (isSaid: boolean, words: string): string => (isSaid ? `As you say. The log: ${words}` : words);
+  const as = (isSaid: boolean, words: string): string =>
+    isSaid ? `Your figure. By the log: ${words}` : words;
   const materialName = (one: FireFacts["material"]): string =>
     one === null ? "not told" : patternMaterials[one].label;
   return {
@@ -57,7 +59,7 @@ export function sourceWords(
         ({ pattern }) => pattern,
         (pattern) =>
           pattern === null
-            ? "not known: weigh it, or give an estimate."
+            ? "not known: enter a weight, or the metal’s volume in its plan."
             : `${format.show("kg", pattern.massKg)}, ${massWords[pattern.source]}.`,
       ),
     ),

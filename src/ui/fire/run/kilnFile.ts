@@ -3,14 +3,17 @@ import type { LogCommand } from "../../../logbook/log/command.ts";
 import { streamOf } from "../../../logbook/entries/entry.ts";
 import { ranges } from "../../../logbook/entries/ranges.ts";
 import type { KilnCsv } from "../../../workers/kilnCsv.ts";
+import type { KilnCsvAnswer } from "../../../workers/kilnCsvClient.ts";
 
 type Read = Extract<KilnCsv, { ok: true }>;
 
-export const fileFaultWords: Readonly<Record<Extract<KilnCsv, { ok: false }>["why"], string>> = {
-  "no-rows":
-    "No rows of readings were found. It wants a text file with a column each for time and temperature.",
+export const fileFaultWords: Readonly<Record<Extract<KilnCsvAnswer, { ok: false }>["why"], string>> = {
+  "no-rows": "No rows of readings were found. The file needs one column of times and one of temperatures.",
   "no-time": "No column of times was found: dates, times of day, or minutes or seconds from the start.",
   "no-temperature": "No column of temperatures was found.",
+  aborted: "The file was put aside.",
+  failed: "The file could not be read.",
+  "no-worker": "The file could not be read on this device: close other pages and try again.",
   "none-in-run": "None of its readings falls within this run. Is the logger’s clock right?",
 };
 

@@ -27,7 +27,11 @@ describe("a plan", () => {
     showAt((await demoDesk()).shop, "/fire/run/new", { route: "/fire/run/new", screen: RunPlanPage });
     await expect.element(page.getByText("Tick the pieces that go in.")).toBeVisible();
     await page.getByRole("checkbox", { name: new RegExp(plaque) }).click();
+    await expect.element(page.getByText(/kg, estimate: /)).toBeVisible();
+    // A person's own figure replaces the estimate, also where it is left open.
+    await page.getByRole("textbox", { name: "Patterns together" }).fill("");
     await expect.element(page.getByText(/^Give the mass of the patterns/)).toBeVisible();
+    await expect.element(page.getByText(/^Your figure\. By the log: .*estimate: /)).toBeVisible();
     await expect.element(page.getByText(/^7\.2.mm on .*by its caliper reading/)).toBeVisible();
     await expect.element(page.getByText("It has not been reviewed since its last coat.")).toBeVisible();
   });
@@ -197,16 +201,44 @@ describe("a run under way", () => {
     await expect.element(next).not.toHaveTextContent("Stand the shell cup down");
   });
 
-  test("a reading is filled in from the plan and set by the keys; the keys go by five and by twenty-five", async () => {
+  test("a kiln nobody read has an empty reading: it can't be logged until a key was touched", async () => {
     const desk = await demoDesk();
     await burning(desk);
     openRun(desk);
-    // Four hours in: 1.3 h to 150 °C, 1 h there, 1.7 h at 200 K/h.
-    await expect.element(key(/^Log 490.°C$/)).toBeVisible();
+    await expect.element(page.getByText(/^Not read yet\. The keys start/)).toBeVisible();
+    await expect.element(key("Log the reading")).toHaveAttribute("aria-disabled", "true");
+    await key("Log the reading").click({ force: true });
+    await key("Kiln: 25 more").click();
+    // From the 20 °C of its start, by 25.
+    await key(/^Log 45.°C$/).click();
+    await expect
+      .poll(async () => (await desk.logged("run-read")).map(({ body }) => body.kilnC))
+      .toEqual([45]);
+  });
+
+  test("the keys start from the last reading carried along the plan, by five and by twenty-five", async () => {
+    const desk = await demoDesk();
+    const { read } = await burning(desk);
+    await read(1, 290);
+    openRun(desk);
+    // The plan had 290 °C then; an hour of 200 K/h on it is 490 °C.
+    await expect.element(key("Log the reading")).toHaveAttribute("aria-disabled", "true");
+    await key(/^It shows 490.°C$/).click();
     await key("Kiln: 25 less").click();
     await key("Kiln: 5 less").click();
     await key(/^Log 460.°C$/).click();
-    await expect.poll(async () => (await desk.logged("run-read"))[0]?.body.kilnC).toBe(460);
+    await expect.poll(async () => (await desk.logged("run-read"))[1]?.body.kilnC).toBe(460);
+  });
+
+  test("far off the plan the reading is empty and the keys start from the last reading", async () => {
+    const desk = await demoDesk();
+    const { read } = await burning(desk);
+    await read(1.7, 506);
+    openRun(desk);
+    await expect.element(page.getByText(/^The last reading is far from the plan/)).toBeVisible();
+    await expect.element(key(/^It shows/)).not.toBeInTheDocument();
+    await key("Kiln: 5 more").click();
+    await expect.element(key(/^Log 510.°C$/)).toBeVisible();
   });
 
   test("late, the rest of the plan is moved to where it is", async () => {
@@ -240,7 +272,8 @@ describe("a run under way", () => {
     await expect.element(leftOut.getByRole("link")).toHaveAttribute("href", "#entry-far");
     expect(document.getElementById("entry-far")).not.toBeNull();
     await expect.element(page.getByRole("region", { name: "Next at the kiln" })).toBeVisible();
-    await expect.element(key(/^Log 490.°C$/)).toBeVisible();
+    // 150 °C two hours ago, 2 h 20 min at 200 K/h less the twenty minutes it was held: carried along the plan.
+    await expect.element(key(/^It shows \d+.°C$/)).toBeVisible();
   });
 
   test("a kiln logger's file is looked through and taken in, clipped to the run", async () => {
@@ -255,7 +288,7 @@ describe("a run under way", () => {
     await expect
       .element(page.getByText(/^2 readings of “temp °C”.*1 lines lie outside the run/))
       .toBeVisible();
-    await key("Take them in").click();
+    await key("Add them to the run").click();
     await expect
       .poll(async () => (await desk.logged("run-logged"))[0]?.body)
       .toEqual({
@@ -286,5 +319,68 @@ describe("a run under way", () => {
     await expect.poll(async () => (await desk.logged("run-ended"))[0]?.body.result).toBe("done");
     expect((await desk.logged("burnout-ended")).map(({ body }) => body)).toEqual([{ result: "stopped" }]);
     expect(await desk.logged("shell-fired")).toEqual([]);
+  });
+});
+
+describe("a run that is over", () => {
+  /** Ended two hours ago with 845 °C read, and 845 °C for 20 min in the log of its piece. */
+  async function over(desk: Desk) {
+    const { read } = await burning(desk);
+    await read(3, 120);
+    await read(2.5, 845);
+    const end = [
+      ["run/r", "run-ended", { result: "done" }],
+      ["piece/demo-plaque", "burnout-ended", { result: "clean" }],
+      ["piece/demo-plaque", "shell-fired", { peakC: 845, holdMin: 20, runId: "r" }],
+    ] as const;
+    for (const [stream, type, body] of end) {
+      const command = { do: "log", stream, type, body, at: deskNow - 2 * hourMs };
+      const done = await desk.shop.log(command as Parameters<typeof desk.shop.log>[0]);
+      if (!done.ok) throw new Error(done.text);
+    }
+  }
+  const stamp = (hoursAgo: number) => new Date(deskNow - hoursAgo * hourMs).toISOString();
+  const hottest = () => page.getByText("Hottest", { exact: true }).element().nextElementSibling?.textContent;
+
+  test("takes its logger's file in: hottest, holds and findings follow it", async () => {
+    const desk = await demoDesk();
+    await over(desk);
+    openRun(desk);
+    await expect.element(page.getByRole("heading", { name: "Burnout: over" })).toBeVisible();
+    await expect.poll(() => hottest()).toMatch(/^845.°C$/);
+    const rows = [
+      [3.9, 40],
+      [3.2, 130],
+      [2.9, 700],
+      [2.6, 868],
+      [2.1, 866],
+      [1, 300],
+    ];
+    const text = `time,temp °C\n${rows.map(([hoursAgo = 0, c]) => `${stamp(hoursAgo)},${c}`).join("\n")}\n`;
+    const input = page.getByLabelText("File of a kiln logger (CSV)");
+    await input.upload(new File([text], "kiln.csv", { type: "text/csv" }));
+    await expect
+      .element(page.getByText(/^5 readings of “temp °C”.*1 lines lie outside the run/))
+      .toBeVisible();
+    await key("Add them to the run").click();
+    await expect.poll(() => hottest()).toMatch(/^868.°C$/);
+    const steps = page.getByRole("list", { name: "Steps of the run" });
+    await expect.element(steps.getByText(/^held \d+ min$/)).toBeVisible();
+    await expect
+      .element(page.getByRole("heading", { name: /Too fast through a limit: smoke/ }))
+      .toBeVisible();
+    const [late] = await desk.logged("run-logged");
+    expect(late?.at).toBeLessThan(deskNow - 2 * hourMs);
+  });
+
+  test("a file of another day is refused in words, and nothing is logged", async () => {
+    const desk = await demoDesk();
+    await over(desk);
+    openRun(desk);
+    const input = page.getByLabelText("File of a kiln logger (CSV)");
+    const text = `time,temp °C\n${stamp(60)},120\n${stamp(59)},130\n`;
+    await input.upload(new File([text], "kiln.csv", { type: "text/csv" }));
+    await expect.element(page.getByText(/^None of its readings falls within this run/)).toBeVisible();
+    expect(await desk.logged("run-logged")).toEqual([]);
   });
 });

@@ -1,11 +1,12 @@
 import { Link } from "wouter";
 import type { BucketStanding } from "../../../logbook/bucket/bucketStanding.ts";
+import { bucketVoice } from "../../../logbook/bucket/bucketVoice.ts";
 import { streamOf } from "../../../logbook/entries/entry.ts";
 import { useSettings } from "../../base/state/live.ts";
 import { paths } from "../../base/state/paths.ts";
 import { useShop } from "../../base/state/shop.tsx";
 import { useFormat } from "../../base/state/useFormat.ts";
-import { reasonWords } from "../../base/format/bucketHealthWords.ts";
+import { firstAct, reasonLines } from "../../base/format/bucketVoiceWords.ts";
 import { withoutEmpty } from "../../base/forms/formFields.ts";
 import { HealthMark } from "../../base/parts/HealthMark.tsx";
 import { BigKey } from "../../base/glove/BigKey.tsx";
@@ -32,6 +33,7 @@ export function LookScreen(props: {
 }) {
   const { standing, signals, onGoOn, onBack } = props;
   const { bucket, health } = standing;
+  const voice = bucketVoice(standing);
   const { log } = useShop();
   const [{ signName }] = useSettings();
   const format = useFormat();
@@ -62,14 +64,13 @@ export function LookScreen(props: {
       <div className={`${sheet["stack2"]} ${styles["said"]}`}>
         <HealthMark level={health.level} size="large" ink />
         <ul>
-          {health.reasons.slice(0, most).map((reason, place) => {
-            const { says, act } = reasonWords(reason, format);
-            return (
-              <li key={reason.code}>
-                <strong>{says}</strong> {place === 0 && act}
+          {reasonLines(voice, format)
+            .slice(0, most)
+            .map(({ title }, place) => (
+              <li key={title}>
+                <strong>{title}</strong> {place === 0 && firstAct(voice, format)}
               </li>
-            );
-          })}
+            ))}
           {health.reasons.length > most && <li>And {health.reasons.length - most} more: read it.</li>}
         </ul>
       </div>

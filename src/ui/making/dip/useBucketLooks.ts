@@ -7,7 +7,10 @@ import { useNow } from "../../base/state/useNow.ts";
 export type BucketLooks = ReadonlyMap<string, BucketStanding>;
 
 /** Where each bucket stands now, by its id. */
-export function useBucketLooks(buckets: readonly Bucket[], shop: Pick<Shop, "cups">): BucketLooks {
+export function useBucketLooks(
+  buckets: readonly Bucket[],
+  shop: Pick<Shop, "cups" | "bucketLimits">,
+): BucketLooks {
   const { clock } = useShop();
   const tick = useNow();
   return useMemo(() => {

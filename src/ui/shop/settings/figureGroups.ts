@@ -21,7 +21,7 @@ export function figureGroups(
     dryingFigures(format, shop),
     airFigures(format),
     limitFigures(format, shop),
-    slurryFigures(format),
+    slurryFigures(format, shop),
     fireShellFigures(format),
     burnoutFigures(format),
     pourFigures(format),

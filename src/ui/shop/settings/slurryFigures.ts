@@ -9,13 +9,15 @@ import { materialLoss, pickups } from "../../../trade/pickup.ts";
 import { pourGo } from "../../../trade/pourGo.ts";
 import { pourHoldMin, pourTaskMin } from "../../../trade/pourTracks.ts";
 import { flourVolumeFractions, secondsTargets, slurryStarts } from "../../../trade/slurryTargets.ts";
+import { shopBucketLimits } from "../../../logbook/bucket/bucketLimits.ts";
+import type { Shop } from "../../../logbook/piece/piece.ts";
 import type { Format } from "../../base/format/units.ts";
 import { published, tabled, type ShownFigure, type FigureGroup } from "./figure.ts";
 
 const words = (key: string): string => key.replaceAll("-", " ");
 
 /** Slurry, its checks, and what a dip takes out. */
-export function slurryFigures(format: Format): FigureGroup {
+export function slurryFigures(format: Format, shop: Pick<Shop, "bucketLimits">): FigureGroup {
   const density = (gCm3: number): string => format.show("density", gCm3);
   const share = (value: number): string => format.show("percent", value);
   const seconds = ({ low, high }: { readonly low: number; readonly high: number }): string =>
@@ -52,15 +54,15 @@ export function slurryFigures(format: Format): FigureGroup {
           "the band a bucket's viscosity is held to",
         ),
       ),
-      ...Object.entries(mixingH).map(([after, hours]) =>
-        published(
-          `Stirred before dipping, ${words(after)}`,
-          hours,
-          (h) => format.show("h", h),
-          "when a bucket is fit",
-        ),
-      ),
-      ...limitFigures(),
+      ...Object.entries(mixingH).map(([after, hours]) => {
+        const shown = (h: number): string => format.show("h", h);
+        const ownH = ownMixingH(after, shop.bucketLimits);
+        return {
+          ...published(`Stirred before dipping, ${words(after)}`, hours, shown, "when a bucket is fit"),
+          own: ownH === undefined ? undefined : shown(ownH),
+        };
+      }),
+      ...limitFigures(shop),
       ...cups.flatMap(({ label, orificeMm, formula, seconds: range, referenceC }) => [
         published(`${label}: orifice`, orificeMm, (mm) => format.show("mm", mm), "which cup it is"),
         published(`${label}: viscosity`, formula, String, "viscosity from seconds"),
@@ -119,15 +121,33 @@ export function slurryFigures(format: Format): FigureGroup {
 }
 
 /** Limits of a bucket's health, as the light flours have them. */
-function limitFigures(): readonly ShownFigure[] {
+function limitFigures({ bucketLimits: own }: Pick<Shop, "bucketLimits">): readonly ShownFigure[] {
   const limits = bucketLimitsFor("light");
+  const counted = shopBucketLimits("light", own);
+  const ownOf = (key: keyof typeof limits): string | undefined => {
+    const shown = numbersIn(counted[key]);
+    return shown === numbersIn(limits[key]) ? undefined : shown;
+  };
   return (Object.keys(bucketLimitSources) as (keyof typeof bucketLimitSources)[]).map((key) => ({
     name: `Slurry check: ${limitNames[key]}`,
     value: numbersIn(limits[key]),
+    own: ownOf(key),
     basis: "practice",
     source: bucketLimitSources[key],
     decides: "whether a bucket is fit to dip from",
   }));
+}
+
+/** The shop's own hours of mixing; undefined where the starting value counts, and for one no shop sets. */
+function ownMixingH(after: string, own: Shop["bucketLimits"]): number | undefined {
+  const keys: Readonly<Record<string, "primeMadeH" | "backupMadeH" | "flourAddedH" | "waterAddedH">> = {
+    "prime-made": "primeMadeH",
+    "backup-made": "backupMadeH",
+    "flour-added": "flourAddedH",
+    "water-added": "waterAddedH",
+  };
+  const key = keys[after];
+  return key === undefined ? undefined : own?.[key];
 }
 
 const limitNames: Readonly<Record<keyof typeof bucketLimitSources, string>> = {
