@@ -3,12 +3,8 @@ import { metalPatternRatio } from "../../physics/metal/castingMass.ts";
 import type { LearnedLoss } from "../../physics/heat/furnace.ts";
 import type { VolumeRoute } from "../../physics/metal/patternVolume.ts";
 import type { PatternMeasured } from "../entries/pieceBodies.ts";
-import type { Alloy } from "../../trade/metals/alloy.ts";
 import { alloyOf } from "../../trade/metals/alloys.ts";
 import { marginOf } from "../../trade/volumeRoutes.ts";
-import { lossMemory } from "../fire/furnaceMemory.ts";
-import type { Melt } from "../fire/fireStates.ts";
-import type { Shop } from "../piece/piece.ts";
 import { kept } from "./limits.ts";
 import { massLimits, type MassDraft } from "./massDraft.ts";
 
@@ -92,30 +88,4 @@ export function chargeFor({
   if (!(castingKg > 0) || castingKg > 50_000 || gatingKg > 50_000) return null;
   const heelKg = kept(draft, massLimits).heelKg ?? 0;
   return chargeParts({ castingKg, gatingKg, marginShare: marginOf[margin].value, heelKg, lossShare });
-}
-
-/** Melt loss where neither the shop nor a table knows it, a share of the charge: starting value. */
-const startingLoss = 0.03;
-
-/** Loss of a melt for pieces together, a share of its charge: the shop's own for this family, else what is usual with returns in it. */
-export function lossTogether({
-  alloy,
-  melts,
-  shop,
-}: {
-  readonly alloy: Alloy;
-  readonly melts: readonly Melt[];
-  readonly shop: Shop;
-}): number {
-  const learned = lossMemory({ family: alloy.family, melts, shop });
-  if (learned.kind === "learned") return Math.min(0.6, learned.lossShare);
-  const usual = alloy.loss?.["mixed-returns"].value;
-  return usual === undefined ? startingLoss : (usual.low + usual.high) / 2;
-}
-
-/** What to weigh in for pieces poured from one melt, their casting and gating given, kg; null for none. The margin is that of weighed metal. */
-export function chargeTogether(piecesKg: readonly number[], lossShare: number): ChargeParts | null {
-  const castingKg = piecesKg.reduce((sum, kg) => sum + kg, 0);
-  if (!(castingKg > 0) || castingKg > 50_000) return null;
-  return chargeParts({ castingKg, gatingKg: 0, marginShare: marginOf.weighed.value, lossShare });
 }

@@ -57,7 +57,9 @@ describe("packing a pour day", () => {
     const both = [piece("a", 1), piece("b", 1, { heat: { lowC: 860, highC: 950 }, leaveC: 900 })];
     expect(ids(packPour(both, shop()))).toEqual(["a"]);
     expect(ids(packPour(both, shop({ kilns: [kiln("k"), kiln("l")] })))).toEqual(["a", "b"]);
-    expect(ids(packPour(both, shop({ kilns: [kiln("k", { maxC: 890 }), kiln("l", { maxC: 890 })] })))).toEqual(["a"]);
+    expect(
+      ids(packPour(both, shop({ kilns: [kiln("k", { maxC: 890 }), kiln("l", { maxC: 890 })] }))),
+    ).toEqual(["a"]);
   });
 
   it("counts a size that is known, and none for one that is not", () => {

@@ -1,9 +1,10 @@
-import { chargeTogether, lossTogether } from "../../../logbook/casting/chargeSum.ts";
+import { chargeParts, type ChargeParts } from "../../../physics/metal/melt.ts";
+import { lossMemory } from "../../../logbook/fire/furnaceMemory.ts";
 import type { Melt } from "../../../logbook/fire/fireStates.ts";
 import type { Shop } from "../../../logbook/piece/piece.ts";
 import { metalOf } from "../../../logbook/piece/pieceMetal.ts";
-import type { ChargeParts } from "../../../physics/metal/melt.ts";
 import type { Alloy } from "../../../trade/metals/alloy.ts";
+import { marginOf } from "../../../trade/volumeRoutes.ts";
 import type { RackItem } from "../../base/state/live.ts";
 import type { MeltDraft } from "../../../logbook/casting/meltDraft.ts";
 
@@ -32,12 +33,19 @@ export function wantedCharge({
     .map(({ standing }) => standing.piece)
     .filter(({ id }) => draft.pieceIds.includes(id))
     .map((piece) => ({ name: piece.plan.name, kg: metalOf(piece, alloy) }));
-  const lossShare = lossTogether({ alloy, melts, shop });
-  const parts = chargeTogether(
-    pieces.flatMap(({ kg }) => kg ?? []),
+  const castingKg = pieces.reduce((sum, { kg }) => sum + (kg ?? 0), 0);
+  if (!(castingKg > 0)) return null;
+  const learned = lossMemory({ family: alloy.family, melts, shop });
+  const usual = alloy.loss?.["mixed-returns"].value;
+  const lossShare =
+    learned.kind === "learned"
+      ? Math.min(0.6, learned.lossShare)
+      : usual === undefined
+        ? 0.03
+        : (usual.low + usual.high) / 2;
+  return {
+    parts: chargeParts({ castingKg, gatingKg: 0, marginShare: marginOf.weighed.value, lossShare }),
     lossShare,
-  );
-  return parts === null
-    ? null
-    : { parts, lossShare, unknown: pieces.filter(({ kg }) => kg === null).map(({ name }) => name) };
+    unknown: pieces.filter(({ kg }) => kg === null).map(({ name }) => name),
+  };
 }

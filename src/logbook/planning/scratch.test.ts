@@ -1,0 +1,30 @@
+import { test } from "vitest";
+import { demoEntries } from "../../ui/shop/demo/demoShop.ts";
+import { surroundingsOf, idsOf, entriesOf } from "../../../tests/readDemo.ts";
+import { stamped } from "../../../tests/logs/testStamps.ts";
+import { foldPiece } from "../log/fold.ts";
+import { foldRun } from "../fire/foldRun.ts";
+import { standingOf } from "../piece/buildStanding.ts";
+import { makeMemo } from "../log/memo.ts";
+import { pieceAhead, waitsForMetal } from "./pieceAhead.ts";
+import { pourProposal } from "./pourProposal.ts";
+import { dayShop } from "./dayShop.ts";
+import { latestTimes } from "./coatTimes.ts";
+test("bench", () => {
+  const now = Date.parse("2026-03-04T14:02:00Z");
+  const entries = demoEntries(now, "UTC") as never;
+  const pieces = idsOf(entries, "piece").map((id) => foldPiece(id, entriesOf(entries, "piece", id))!);
+  const runs = new Map(idsOf(entries, "run").map((id) => [id, foldRun(id, entriesOf(entries, "run", id))!]));
+  const around = stamped(pieces, {...surroundingsOf(entries), runs});
+  const ahead = { around, memo: makeMemo() };
+  const H=3.6e6;
+  const hours = Array.from({length:40},(_,d)=>[8,17].map((h,i)=>({from: Date.parse("2026-03-04T00:00:00Z")+(d*24+h)*H, to: Date.parse("2026-03-04T00:00:00Z")+(d*24+[10,21][i]!)*H}))).flat();
+  const all = pieces.map(p=>standingOf(p, around, now)).filter(waitsForMetal).map(s=>{const a=performance.now(); const r=pieceAhead(s,{ahead,hours}); console.log(r.name, (performance.now()-a).toFixed(0)+" ms", r.stop, r.ways.late.ok && (r.ways.late.dryAt-now)/H, r.ways.middle.ok && (r.ways.middle.dryAt-now)/H, r.leaveC, r.heat?.lowC, r.heat?.highC, r.metalKg, r.litre); return r;});
+  const pourAt = now + 7*24*H;
+  const p = pourProposal(all, {pourAt, day: dayShop(around.shop, []), elsewhere: new Map()});
+  for (const m of p.melts) console.log(m.furnace?.name, m.alloyId, m.pieces.map(x=>x.of.name+" "+x.verdict.is), m.charge.chargeKg, m.mostKg);
+  for (const k of p.kilns) console.log(k.kiln?.name, k.heat, k.leaveC, k.fire.runs.map(r=>r.purpose+r.minutes), k.room, k.sizeUnknown, k.shellKg, k.massUnknown);
+  for (const l of p.left) console.log(l.of.name, JSON.stringify(l.why));
+  for (const k of p.kilns) for (const {of, verdict} of k.pieces) { const a=performance.now(); const l = latestTimes({standing: of.standing, ahead, hours}, {way: of.ways.late, by:"late", dryBy: verdict.dryBy}); const m = latestTimes({standing: of.standing, ahead, hours}, {way: of.ways.middle, by:"middle", dryBy: verdict.dryBy});
+   console.log(of.name, (performance.now()-a).toFixed(0)+" ms", l?.map(t=>((t-now)/H).toFixed(1)), m?.map(t=>((t-now)/H).toFixed(1)), of.ways.late.ok && of.ways.late.dips.map(t=>((t-now)/H).toFixed(1))); }
+});
