@@ -85,8 +85,8 @@ export function pourKnownAt({ id, entries, around }: PourLog, at: number): PourK
     },
   });
   const begun = pieces.flatMap((piece) => {
-    const { out, begun: metal, full } = shellCourse(piece, id);
-    return (out ?? metal ?? full)?.at ?? [];
+    const { out, begun: metal, poured } = shellCourse(piece, id);
+    return (out ?? metal ?? poured)?.at ?? [];
   });
   return {
     at,

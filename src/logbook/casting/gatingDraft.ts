@@ -97,14 +97,14 @@ export function gatingDraftOf({
   mesh,
   shellMm,
 }: {
-  readonly metalKg: number | undefined;
+  readonly metalKg: number | null;
   readonly headM: number | undefined;
   readonly mesh: PatternMeasured | null;
   readonly shellMm: number;
 }): GatingDraft {
   return {
     gate: "bottom",
-    massKg: metalKg ?? null,
+    massKg: metalKg === null ? null : Number(metalKg.toPrecision(4)),
     sprueMm: headM === undefined ? null : Math.round(headM * 1000),
     cavityMm: null,
     aboveGateMm: null,

@@ -1,6 +1,6 @@
 import type { PatternFill } from "../../physics/metal/patternVolume.ts";
-import type { PiecePlan } from "../entries/pieceBodies.ts";
-import type { ChargeKind } from "../../trade/metals/losses.ts";
+import type { PatternMeasured, PiecePlan } from "../entries/pieceBodies.ts";
+import { usualChargeKind, type ChargeKind } from "../../trade/metals/losses.ts";
 import { patternMaterials, type PatternMaterial } from "../../trade/patternMaterials.ts";
 import type { Limits } from "./limits.ts";
 
@@ -66,7 +66,8 @@ export const massLimits: Limits<MassDraft> = {
   pourC: { low: 100, high: 2200 },
 };
 
-export function massDraftOf(plan: PiecePlan): MassDraft {
+/** Nothing typed yet: what the plan says, and the gating off the mesh where one is drawn there. */
+export function massDraftOf(plan: PiecePlan, mesh: PatternMeasured | null = null): MassDraft {
   const material = plan.material ?? null;
   const density = material === null ? null : (patternMaterials[material].densityKgM3?.value ?? null);
   return {
@@ -86,12 +87,12 @@ export function massDraftOf(plan: PiecePlan): MassDraft {
     skinMm: null,
     infill: null,
     withGating: "no",
-    gatingBy: "mass",
+    gatingBy: (mesh?.gatingMm3 ?? 0) > 0 ? "mesh" : "mass",
     gatingKg: null,
     gatingWaxG: null,
     marginBy: null,
     heelKg: null,
-    chargeKind: "clean-ingot",
+    chargeKind: usualChargeKind,
     lossShare: null,
     furnaceId: null,
     lift: "tongs",

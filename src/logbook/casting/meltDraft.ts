@@ -3,6 +3,7 @@ import type { ChargeItem as WeighedIn } from "../entries/fireBodies.ts";
 import type { Shop } from "../piece/piece.ts";
 import { ownAlloy } from "../shop/ownAlloy.ts";
 import { metalContentsOf } from "../../trade/metals/contents.ts";
+import { usualChargeKind, type ChargeKind } from "../../trade/metals/losses.ts";
 import { symbolOf } from "../../trade/elementSymbols.ts";
 import type { Limits } from "./limits.ts";
 
@@ -36,11 +37,17 @@ export type MeltDraft = {
   readonly items: readonly ItemDraft[];
   readonly pourC: number | null;
   readonly start: "hot" | "cold";
+  /** Null where it follows from what is weighed in. */
+  readonly chargeKind: ChargeKind | null;
+  readonly lossShare: number | null;
   readonly note: string;
 };
 
 export const itemLimits: Limits<ItemDraft> = { massKg: { low: 0.001, high: 2000 } };
-export const meltLimits: Limits<MeltDraft> = { pourC: { low: 100, high: 2200 } };
+export const meltLimits: Limits<MeltDraft> = {
+  pourC: { low: 100, high: 2200 },
+  lossShare: { low: 0, high: 0.6 },
+};
 
 export const newItem = (key: number, alloyId: string | null, name: string): ItemDraft => ({
   key,
@@ -61,8 +68,17 @@ export const newMelt: MeltDraft = {
   items: [],
   pourC: null,
   start: "cold",
+  chargeKind: null,
+  lossShare: null,
   note: "",
 };
+
+/** What a melt is charged with: as it was said, else returns where scrap is weighed in, else clean ingot. */
+export function chargeKindOf({ chargeKind, items }: Pick<MeltDraft, "chargeKind" | "items">): ChargeKind {
+  if (chargeKind !== null) return chargeKind;
+  const isScrap = ({ kind }: ItemDraft): boolean => kind !== "alloy" && kind !== "pure";
+  return items.some(isScrap) ? "mixed-returns" : usualChargeKind;
+}
 
 /** What may be in copper or aluminium scrap nobody knows: wide enough for what is sold in them. Judgement. */
 const unknown: Readonly<Record<"unknown-copper" | "unknown-aluminium", Contents>> = {

@@ -224,6 +224,8 @@ export const fields = {
   /** A charge on the scale weighs something. */
   weighedKg: { quantity: "kg", stored: [0, 1e5], entry: [0.001, 10_000], as: "chargeKg" },
   mayHold: { quantity: "share", stored: share, entry: share },
+  /** Share of a charge that burns, boils or is skimmed off. */
+  meltLoss: { quantity: "share", stored: share, entry: [0, 0.6] },
   pourC: { quantity: "temp", stored: tempC, entry: [100, 2200] },
   pouredKg: { quantity: "kg", stored: [0, 1e5], entry: [0, 10_000] },
   piggedKg: { quantity: "kg", stored: [0, 1e5], entry: [0, 10_000] },

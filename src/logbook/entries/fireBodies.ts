@@ -132,6 +132,9 @@ export const meltBodies = {
     pourC: numberOf("pourC"),
     /** What the charge may hold, as calculated from what was weighed in; fractions. Absent in older logs. */
     mayHold: z.array(elementShare).max(50).optional(),
+    /** What it is charged with, and the share that was taken to burn off. Left out in older logs. */
+    chargeKind: z.enum(["clean-ingot", "mixed-returns", "turnings"]).optional(),
+    lossShare: numberOf("meltLoss").optional(),
     note,
   }),
   "melt-started": z.strictObject({

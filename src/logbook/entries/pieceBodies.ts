@@ -51,12 +51,16 @@ const core = z.strictObject({
   depthMm: numberOf("coreDepthMm").optional(),
 });
 
+const metalKnown = z.enum(["measured", "weighed", "guessed"]);
+
 const name = filled(short);
 const planFields = {
   material: z.enum(["wax", "pla", "pvb", "resin", "foam", "other"]),
   alloyId: id,
   metalKg: numberOf("metalKg"),
   metalLitre: numberOf("metalLitre"),
+  /** How well the metal is known: off a volume, off the pattern's weight, or as a guess. */
+  metalKnown,
   headM: numberOf("headM"),
   part,
   support,
@@ -82,6 +86,7 @@ const changes = z.strictObject({
   alloyId: cleared(planFields.alloyId),
   metalKg: cleared(planFields.metalKg),
   metalLitre: cleared(planFields.metalLitre),
+  metalKnown: cleared(metalKnown),
   headM: cleared(planFields.headM),
   part: cleared(part),
   support: cleared(support),

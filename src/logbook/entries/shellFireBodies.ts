@@ -9,6 +9,10 @@ const inside = z.enum(["clean", "residue"]);
 /** What an eye or a lamp saw in the shell. */
 export type ShellInside = Body<typeof inside>;
 
+const came = z.enum(["full", "short", "leaked", "frozen", "stopped"]);
+/** How a pour came to its end: `frozen` is metal that froze in the cup, `stopped` a pour that people broke off. */
+export type PourCame = Body<typeof came>;
+
 const metalC = numberOf("metalC").nullable();
 const shellC = numberOf("shellC");
 const runId = id.optional();
@@ -51,8 +55,12 @@ export const shellFireBodies = {
   }),
   "shell-out-of-kiln": z.strictObject({ shellC: shellC.nullable(), pourId }),
   "pour-begun": z.strictObject({ metalC, pourId }),
-  /** The shell is full. */
+  /** Metal went in, as far as it went. */
   "metal-poured": z.strictObject({
+    /** Left out, also in logs from before it was asked: the shell is full. */
+    came: came.optional(),
+    /** The melt its metal came from; left out where none is named. */
+    meltId: id.optional(),
     metalC,
     shellC: shellC.nullable(),
     massKg: numberOf("shellTookKg").nullable(),

@@ -59,7 +59,10 @@ export function furnaceMemory({
 /** Metal that went into one melt, or came out, kg. */
 const meltKg = { low: 1e-6, high: 100_000 } as const;
 
-/** The shop's own melt loss of a family, from its newest melts that were weighed out. */
+/**
+ * The shop's own melt loss of a family's clean ingot, from its newest melts that were weighed out. Melts that say they
+ * were charged with returns or turnings teach nothing of it.
+ */
 export function lossMemory({
   family,
   melts,
@@ -71,6 +74,7 @@ export function lossMemory({
 }): LearnedLoss {
   const weighed = melts
     .filter(({ plan }) => ownAlloy(plan.alloyId, shop)?.family === family)
+    .filter(({ plan: { chargeKind } }) => chargeKind === undefined || chargeKind === "clean-ingot")
     .flatMap((melt) => (melt.ended === null ? [] : [{ melt, ended: melt.ended }]))
     .map(({ melt, ended }) => ({
       at: ended.at,

@@ -192,8 +192,14 @@ function withChanges(plan: PiecePlan, changes: PlanChanges): PiecePlan {
     if (value === null) delete merged[key];
     else if (value !== undefined) merged[key] = value;
   }
+  // How well a figure was known goes with the figure.
+  if (changes.metalKnown === undefined && isOtherMetal(plan, changes)) delete merged["metalKnown"];
   return { ...merged, name: changes.name ?? plan.name };
 }
+
+const isOtherMetal = (plan: PiecePlan, { metalKg, metalLitre }: PlanChanges): boolean =>
+  (metalKg !== undefined && metalKg !== (plan.metalKg ?? null)) ||
+  (metalLitre !== undefined && metalLitre !== null && metalLitre !== plan.metalLitre);
 
 function moved(piece: Piece, { roomId, at }: { roomId: string; at: number }): Piece {
   if (piece.rooms.at(-1)?.roomId === roomId) return piece;

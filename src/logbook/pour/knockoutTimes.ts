@@ -25,20 +25,20 @@ type Asked = {
   readonly place: ShellBed;
 };
 
-/** When a full shell is frozen and may be broken out, epoch ms; null until it is full. Kept: a screen asks each second. */
+/** When a poured shell is frozen and may be broken out, epoch ms, full or not; null until metal is in it. Kept: a screen asks each second. */
 export function knockoutOf({ course, shell, parts, plan, place }: Asked, memo: Memo): KnockoutTimes | null {
-  const { full, begun, out, pieceId } = course;
-  if (full === null) return null;
+  const { poured, begun, out, pieceId } = course;
+  if (poured === null) return null;
   const { alloy, figures } = parts;
-  const metalC = full.metalC ?? begun?.metalC ?? plan.metalC;
+  const metalC = poured.metalC ?? begun?.metalC ?? plan.metalC;
   const startC = out?.shellC ?? plan.shellC;
-  const ofPour = [full.at, full.outOfKilnMin, full.shellC, metalC, startC, alloy, figures];
+  const ofPour = [poured.at, poured.outOfKilnMin, poured.shellC, metalC, startC, alloy, figures];
   const ofShell = [shell?.wallMm, shell?.thinnestMm, shell?.modulusMm, shell?.modulusFrom, shell?.metalKg];
   const ofPlace = [place.bed, place.sandC, place.airC, place.family];
   const grounds = [...ofPour, ...ofShell, ...ofPlace];
   return remembered({ memo, kind: "knockout", id: pieceId }, grounds, (): KnockoutTimes => {
     const rows = shell === undefined ? [] : shellCooling({ ...place, wallMm: shell.wallMm, startC });
-    const faceC = faceAt(rows, full.outOfKilnMin ?? 0)?.likelyC ?? full.shellC ?? startC;
+    const faceC = faceAt(rows, poured.outOfKilnMin ?? 0)?.likelyC ?? poured.shellC ?? startC;
     const times =
       shell === undefined || alloy === null || figures === null
         ? null
@@ -48,9 +48,10 @@ export function knockoutOf({ course, shell, parts, plan, place }: Asked, memo: M
     const isLeast = shell?.modulusFrom === "thinnest";
     return {
       pieceId,
-      fullAt: full.at,
-      frozenAt: times?.solidusS == null ? null : full.at + times.solidusS * 1000,
-      outAt: full.at + (reckonedMs === null ? usualMs : isLeast ? Math.max(usualMs, reckonedMs) : reckonedMs),
+      fullAt: poured.at,
+      frozenAt: times?.solidusS == null ? null : poured.at + times.solidusS * 1000,
+      outAt:
+        poured.at + (reckonedMs === null ? usualMs : isLeast ? Math.max(usualMs, reckonedMs) : reckonedMs),
       from: reckonedMs === null ? "usual" : isLeast ? "at-least" : "reckoned",
     };
   });

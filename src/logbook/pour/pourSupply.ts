@@ -2,6 +2,7 @@ import { brimShare, crucibleFill, type CrucibleFill } from "../../physics/metal/
 import type { Alloy, MeltFigures } from "../../trade/metals/alloy.ts";
 import type { PourTold } from "../entries/fireBodies.ts";
 import type { Melt } from "../fire/fireStates.ts";
+import { lossFor, lossTaken } from "../casting/chargeSum.ts";
 import { chargedKg } from "../fire/furnaceMemory.ts";
 import { ownAlloy, ownMeltFigures } from "../shop/ownAlloy.ts";
 import type { Shop } from "../piece/piece.ts";
@@ -31,8 +32,6 @@ type From = {
   readonly shop: Shop;
   readonly told: Pick<PourTold, "metalKg" | "thinnestMm">;
 };
-
-const unknownLoss = 0.03;
 
 /** `told.thinnestMm` is in the order of the standings. */
 export function pourSupply({ standings, melt, shop, told }: From): PourSupply {
@@ -80,7 +79,13 @@ export function pourSupply({ standings, melt, shop, told }: From): PourSupply {
   };
 }
 
+/** What is left of a charge once it is melted, kg: by the loss its plan was made with. Older plans were made with that of returns. */
 function meltedKg(melt: Melt, alloy: Alloy | null): number {
-  const loss = alloy?.loss?.["mixed-returns"].value;
-  return chargedKg(melt) * (1 - (loss === undefined ? unknownLoss : (loss.low + loss.high) / 2));
+  const { lossShare, chargeKind = "mixed-returns" } = melt.plan;
+  const loss = lossFor({
+    draft: { lossShare: lossShare ?? null, chargeKind },
+    alloyId: alloy?.id ?? "",
+    learned: { kind: "nothing-weighed" },
+  });
+  return chargedKg(melt) * (1 - lossTaken(loss));
 }

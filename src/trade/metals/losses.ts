@@ -2,6 +2,12 @@ import type { Published } from "../published.ts";
 
 export type ChargeKind = "clean-ingot" | "mixed-returns" | "turnings";
 
+/** What a charge is taken to be until someone says otherwise. */
+export const usualChargeKind: ChargeKind = "clean-ingot";
+
+/** Share lost where no practice is known for a metal. */
+export const unknownLoss: Published = { value: 0.03, basis: "judgement", source: "judgement, no source" };
+
 export type LossRange = Published<{ readonly low: number; readonly high: number }>;
 
 export type LossRow = Readonly<Record<ChargeKind, LossRange>>;

@@ -1,9 +1,11 @@
 import { coverHold } from "../../../rules/coverHold.ts";
 import type { Finding } from "../../../rules/finding.ts";
+import { cameOf } from "../../../logbook/piece/pourCame.ts";
 import type { Standing } from "../../../logbook/piece/standing.ts";
 import { coatLine } from "./coatWords.ts";
 import { coverWhen } from "./coverWords.ts";
 import { reviewWhen } from "./fireWords.ts";
+import { pouredWords } from "./pourCameWords.ts";
 import { duration, soonTime } from "./time.ts";
 
 /** Who has the next move: the maker's hands, the air of the room, the kiln, or no one. */
@@ -70,10 +72,13 @@ export function actionWords(
     case "pour":
       return { verb: "Pour", when: "shell is hot", turn: "fire" };
     case "knock-out": {
-      const poured = piece.pours.at(-1)?.at;
+      const poured = piece.pours.at(-1);
       return {
         verb: "Knock out",
-        when: poured === undefined ? null : `poured ${duration(Math.max(0, now - poured))} ago`,
+        when:
+          poured === undefined
+            ? null
+            : `${pouredWords[cameOf(poured)]} ${duration(Math.max(0, now - poured.at))} ago`,
         turn: "hands",
       };
     }

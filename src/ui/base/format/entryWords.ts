@@ -1,4 +1,5 @@
 import type { Entry, EntryBodies } from "../../../logbook/entries/entry.ts";
+import { cameOf } from "../../../logbook/piece/pourCame.ts";
 import { bucketEntryWords } from "./bucketEntryWords.ts";
 import { coatWords } from "./coatWords.ts";
 import { dewaxEntryWords, insideWords } from "./dewaxWords.ts";
@@ -7,6 +8,7 @@ import type { EntryNames } from "./entryNames.ts";
 import { figureDetail, entryText, type EntryText } from "./entryText.ts";
 import { meltEntryWords, pourEntryWords, runEntryWords } from "./fireEntryWords.ts";
 import { planWords } from "./planWords.ts";
+import { cameTitles } from "./pourCameWords.ts";
 import { roomAndRecipeWords, shopEntryWords } from "./shopEntryWords.ts";
 import type { Format } from "./units.ts";
 
@@ -176,8 +178,9 @@ const dampWords = (leftShare: number | null, format: Format): string =>
       : `over a damp coat, ${format.show("percent", leftShare)} of its water still to go`;
 
 function poured(body: EntryBodies["metal-poured"], format: Format): EntryText {
+  const title = cameTitles[cameOf(body)];
   return entryText(
-    body.massKg === null ? "Metal poured" : `Metal poured: ${format.show("kg", body.massKg)}`,
+    body.massKg === null ? title : `${title}: ${format.show("kg", body.massKg)}`,
     figureDetail("metal", body.metalC, (value) => format.show("temp", value)),
     figureDetail("shell", body.shellC, (value) => format.show("temp", value)),
     figureDetail("out of the kiln", body.outOfKilnMin, (value) => format.show("min", value)),

@@ -50,12 +50,13 @@ export function meltEntryWords(
 ): EntryText {
   switch (entry.type) {
     case "melt-planned": {
-      const { alloyId, items, pourC, note } = entry.body;
+      const { alloyId, items, pourC, lossShare, note } = entry.body;
       const massKg = items.reduce((sum, item) => sum + item.massKg, 0);
       return entryText(
         `Melt planned: ${alloy(alloyId)}`,
         `charge ${format.show("kg", massKg)}`,
         `to pour at ${format.show("temp", pourC)}`,
+        figureDetail("melt loss", lossShare ?? null, (share) => format.show("share", share)),
         note,
       );
     }

@@ -31,6 +31,7 @@ export function planWords(
     ...say("alloy", plan.alloyId, alloy),
     ...sized("metal", "kg", plan.metalKg),
     ...sized("metal", "litre", plan.metalLitre),
+    ...say("metal is", plan.metalKnown, (known) => known),
     ...sized("head", "m", plan.headM),
     ...say("wall part", plan.part, (part) => partWords(part, format)),
     ...say("support", plan.support, (support) => supportWords(support, format)),

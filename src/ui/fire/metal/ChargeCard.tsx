@@ -4,9 +4,11 @@ import { marginOf } from "../../../trade/volumeRoutes.ts";
 import { useFormat } from "../../base/state/useFormat.ts";
 import { Card } from "../../base/parts/Card.tsx";
 import { Choice } from "../../base/forms/Choice.tsx";
-import type { LossKnown, MarginBy } from "../../../logbook/casting/chargeSum.ts";
+import { lossTaken, type LossKnown, type MarginBy } from "../../../logbook/casting/chargeSum.ts";
 import type { SumForm } from "../../base/forms/bound.ts";
 import { type MassDraft } from "../../../logbook/casting/massDraft.ts";
+import { unknownLoss } from "../../../trade/metals/losses.ts";
+import { chargeKinds, lossHint } from "./chargeWords.ts";
 import { Reckoned, Rows } from "../../base/parts/Reckoned.tsx";
 import sheet from "../../base/styles/sheet.module.css";
 import { NumberOf, PickOf } from "../../base/forms/BoundFields.tsx";
@@ -17,12 +19,6 @@ const gatingWays = [
   { value: "wax", label: "Weighed as wax" },
 ] as const;
 const meshWay = { value: "mesh", label: "From the mesh" } as const;
-
-const kinds = [
-  { value: "clean-ingot", label: "Clean ingot" },
-  { value: "mixed-returns", label: "Mixed returns" },
-  { value: "turnings", label: "Turnings and fine" },
-] as const;
 
 /** What to weigh in: casting, gating, margin, heel and what burns away. */
 export function ChargeCard({
@@ -79,7 +75,7 @@ export function ChargeCard({
         value={margin}
         onChange={(marginBy) => set({ marginBy })}
       />
-      <PickOf form={form} at="chargeKind" label="Charged with" options={kinds} />
+      <PickOf form={form} at="chargeKind" label="Charged with" options={chargeKinds} />
       <div className={css["fields"]}>
         <NumberOf
           form={form}
@@ -93,13 +89,7 @@ export function ChargeCard({
           at="lossShare"
           label="Melt loss"
           quantity="share"
-          hint={
-            loss === null
-              ? "Not known for this metal: give your own."
-              : loss.basis === "typed"
-                ? "Yours; empty it to take the usual figure."
-                : `Taken: ${format.show("share", loss.lossShare)}, ${loss.basis === "learned" ? loss.source : "a starting value"}.`
-          }
+          hint={lossHint(loss, format)}
         />
       </div>
       {charge !== null && <Parts charge={charge} loss={loss} margin={margin} />}
@@ -135,9 +125,9 @@ function Parts({
         formula="charge = (casting + gating + margin + heel) ÷ (1 − loss); the margin is a share of casting and gating, at least 0.2 kg"
         given={[
           ["Margin", format.show("percent", marginOf[margin].value)],
-          ["Loss", loss === null ? "none taken" : format.show("share", loss.lossShare)],
+          ["Loss", format.show("share", lossTaken(loss))],
         ]}
-        source={`a mass balance, derived here; margin: ${marginOf[margin].source}; loss: ${loss?.source ?? "not known"}`}
+        source={`a mass balance, derived here; margin: ${marginOf[margin].source}; loss: ${loss?.source ?? unknownLoss.source}`}
       />
       <p className={sheet["soft"]}>
         What is not poured goes into ingot moulds: dry, preheated, large enough, and standing ready before the

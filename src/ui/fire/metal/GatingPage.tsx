@@ -3,6 +3,7 @@ import { hazardsOf } from "../../../trade/metals/hazards.ts";
 import { pourHeatOf } from "../../../logbook/pour/pourHeat.ts";
 import { useParams } from "wouter";
 import { ownAlloy, ownMeltFigures } from "../../../logbook/shop/ownAlloy.ts";
+import { metalOf } from "../../../logbook/piece/pieceMetal.ts";
 import type { Piece } from "../../../logbook/piece/piece.ts";
 import type { Alloy, MeltFigures } from "../../../trade/metals/alloy.ts";
 import { usePiece } from "../../base/state/live.ts";
@@ -72,7 +73,7 @@ function Gating({
 }) {
   const { plan } = piece;
   const mesh = piece.patterns.at(-1) ?? null;
-  const start = gatingDraftOf({ metalKg: plan.metalKg, headM: plan.headM, mesh, shellMm });
+  const start = gatingDraftOf({ metalKg: metalOf(piece, alloy), headM: plan.headM, mesh, shellMm });
   const form = useSumForm(`gating/${piece.id}`, start, { limits: gatingLimits });
   const { draft } = form;
   const { massKg, wallMm, fillS, runMm, runWidthMm } = kept(draft, gatingLimits);

@@ -7,9 +7,13 @@ import { Card } from "../../base/parts/Card.tsx";
 import type { SumForm } from "../../base/forms/bound.ts";
 import type { MeltDraft } from "../../../logbook/casting/meltDraft.ts";
 import { Reckoned, Rows } from "../../base/parts/Reckoned.tsx";
-import type { WantedCharge } from "./wantedCharge.ts";
+import type { WantedCharge } from "../../../logbook/casting/wantedCharge.ts";
+import type { LossKnown } from "../../../logbook/casting/chargeSum.ts";
+import type { ChargeKind } from "../../../trade/metals/losses.ts";
+import { Choice } from "../../base/forms/Choice.tsx";
+import { chargeKinds, lossHint } from "./chargeWords.ts";
 import sheet from "../../base/styles/sheet.module.css";
-import { SelectOf, TickOf } from "../../base/forms/BoundFields.tsx";
+import { NumberOf, SelectOf, TickOf } from "../../base/forms/BoundFields.tsx";
 import css from "./metal.module.css";
 
 const beforeMetal: readonly Phase[] = [
@@ -28,12 +32,16 @@ export function MeltFor({
   shop,
   rack,
   wanted,
+  loss,
+  chargeKind,
   massKg,
 }: {
   readonly form: SumForm<MeltDraft>;
   readonly shop: Shop;
   readonly rack: readonly RackItem[];
   readonly wanted: WantedCharge | null;
+  readonly loss: LossKnown | null;
+  readonly chargeKind: ChargeKind;
   readonly massKg: number;
 }) {
   const { draft } = form;
@@ -82,6 +90,23 @@ export function MeltFor({
           Planned in another metal: {other.map(({ plan }) => plan.name).join(", ")}.
         </p>
       )}
+      {alloy !== null && (
+        <>
+          <Choice
+            label="Charged with"
+            options={chargeKinds}
+            value={chargeKind}
+            onChange={(kind) => form.set({ chargeKind: kind })}
+          />
+          <NumberOf
+            form={form}
+            at="lossShare"
+            label="Melt loss"
+            quantity="share"
+            hint={lossHint(loss, format)}
+          />
+        </>
+      )}
       {wanted !== null && (
         <>
           <Rows
@@ -106,7 +131,7 @@ export function MeltFor({
               ["Margin", format.show("percent", wanted.parts.marginKg / wanted.parts.castingKg)],
               ["Loss", format.show("share", wanted.lossShare)],
             ]}
-            source="a mass balance, derived here; margin and loss as on each piece's metal page"
+            source="a mass balance, derived here; margin by how well each piece's metal is known, as on its metal page"
           />
         </>
       )}

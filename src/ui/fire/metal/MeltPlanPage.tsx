@@ -22,6 +22,7 @@ import { Refused } from "../../base/forms/Refused.tsx";
 import { FumeLimits } from "./FumeLimits.tsx";
 import { kept } from "../../../logbook/casting/limits.ts";
 import {
+  chargeKindOf,
   mayHoldBeryllium,
   meltLimits,
   newMelt,
@@ -33,7 +34,9 @@ import { MeltHeatCard } from "./MeltHeatCard.tsx";
 import { MeltItems } from "./MeltItems.tsx";
 import { mixSum } from "../../../logbook/casting/meltSum.ts";
 import { MixVerdict } from "./MixVerdict.tsx";
-import { wantedCharge } from "./wantedCharge.ts";
+import { lossTaken, lossFor } from "../../../logbook/casting/chargeSum.ts";
+import { lossMemory } from "../../../logbook/fire/furnaceMemory.ts";
+import { wantedCharge } from "../../../logbook/casting/wantedCharge.ts";
 import sheet from "../../base/styles/sheet.module.css";
 import { TextOf } from "../../base/forms/BoundFields.tsx";
 import css from "./metal.module.css";
@@ -91,7 +94,18 @@ function MeltPlan({
   const pourC =
     kept(draft, meltLimits).pourC ??
     (alloy === null ? null : pourHeatOf({ alloy, figures, thinnestMm }).startC);
-  const wanted = alloy === null ? null : wantedCharge({ draft, rack, alloy, melts, shop });
+  const chargeKind = chargeKindOf(draft);
+  const { lossShare } = kept(draft, meltLimits);
+  const pieces = rack.map(({ standing }) => standing.piece).filter(({ id }) => draft.pieceIds.includes(id));
+  const wanted = alloy === null ? null : wantedCharge({ pieces, alloy, chargeKind, lossShare, melts, shop });
+  const loss =
+    alloy === null
+      ? null
+      : lossFor({
+          draft: { lossShare, chargeKind },
+          alloyId: alloy.id,
+          learned: lossMemory({ family: alloy.family, melts, shop }),
+        });
   const items = weighedIn(draft.items, alloyNamed);
 
   const reason =
@@ -115,6 +129,8 @@ function MeltPlan({
       pieceIds: draft.pieceIds,
       items,
       pourC,
+      chargeKind,
+      lossShare: lossTaken(loss),
       mayHold: mix.mix === null || mix.unsaid.length > 0 ? undefined : mayHoldOf(mix.mix.shares),
       note: note === "" ? undefined : note,
     });
@@ -128,7 +144,15 @@ function MeltPlan({
     <Page title="Plan a melt" back={paths.fire}>
       <div className={`${sheet["stack"]} ${sheet["top"]} ${css["columns"]}`}>
         <div className={sheet["stack"]}>
-          <MeltFor form={form} shop={shop} rack={rack} wanted={wanted} massKg={mix.massKg} />
+          <MeltFor
+            form={form}
+            shop={shop}
+            rack={rack}
+            wanted={wanted}
+            loss={loss}
+            chargeKind={chargeKind}
+            massKg={mix.massKg}
+          />
           <MeltItems form={form} shop={shop} />
         </div>
         <div className={sheet["stack"]}>

@@ -1,4 +1,8 @@
+import { useState } from "react";
 import { streamOf } from "../../../logbook/entries/entry.ts";
+import type { MarginBy } from "../../../logbook/casting/chargeSum.ts";
+import { loweredFrom, metalKnownOf, mostMetalOf } from "../../../logbook/piece/pieceMetal.ts";
+import type { Alloy } from "../../../trade/metals/alloy.ts";
 import type { Piece } from "../../../logbook/piece/piece.ts";
 import { paths } from "../../base/state/paths.ts";
 import { useFleeting } from "../../base/state/fleeting.ts";
@@ -9,45 +13,84 @@ import { Card } from "../../base/parts/Card.tsx";
 import { LinkButton } from "../../base/parts/LinkButton.tsx";
 import css from "./metal.module.css";
 
-/** Writes casting and gating into the piece's plan, where the charge of a melt and the pour find it. */
+/**
+ * Writes casting and gating into the piece's plan, where the charge of a melt and the pour find it. Where the plan has
+ * more, it says from what to what and asks first.
+ */
 export function MetalSave({
   piece,
+  alloy,
   metalKg,
-  metalKgM3,
+  metalKnown,
 }: {
   readonly piece: Piece;
+  readonly alloy: Alloy;
   readonly metalKg: number;
-  readonly metalKgM3: number;
+  readonly metalKnown: MarginBy;
 }) {
   const { log } = useShop();
   const format = useFormat();
   const say = useFleeting((fleeting) => fleeting.say);
-  const rounded = { metalKg: figures(metalKg), metalLitre: figures((metalKg / metalKgM3) * 1000) };
-  const isSaved = piece.plan.metalKg === rounded.metalKg && piece.plan.metalLitre === rounded.metalLitre;
+  const [asked, setAsked] = useState<number | null>(null);
+  const metalKgM3 = alloy.solidKgM3.value;
+  const changes = {
+    metalKg: figures(metalKg),
+    metalLitre: figures((metalKg / metalKgM3) * 1000),
+    metalKnown,
+  };
+  const { plan } = piece;
+  const isSaved =
+    plan.metalKg === changes.metalKg &&
+    plan.metalLitre === changes.metalLitre &&
+    metalKnownOf(piece, alloy) === metalKnown;
+  const lowered = loweredFrom(piece, alloy, changes.metalKg);
+  // Another figure than the one that was asked about is asked about anew.
+  const isAsking = lowered !== null && asked === changes.metalKg;
+  const both = (kg: number): string =>
+    `${format.show("kg", kg)} (${format.show("litre", (kg / metalKgM3) * 1000)})`;
   const save = async (): Promise<void> => {
     const result = await log({
       do: "log",
       stream: streamOf("piece", piece.id),
       type: "piece-changed",
-      body: { changes: rounded },
+      body: { changes },
     });
-    if (result.ok) say("The plan has it.");
+    if (!result.ok) return;
+    setAsked(null);
+    say("Saved to the plan.");
   };
   return (
     <Card title="Into the plan">
       <p className={css["big"]}>
-        {format.show("kg", rounded.metalKg)} <small>casting and gating</small>
+        {format.show("kg", changes.metalKg)} <small>casting and gating</small>
       </p>
       <p>
-        {format.show("litre", rounded.metalLitre)} of metal.{" "}
-        {piece.plan.metalKg !== undefined &&
+        {format.show("litre", changes.metalLitre)} of metal.{" "}
+        {mostMetalOf(piece, alloy) !== null &&
           !isSaved &&
-          `The plan says ${format.show("kg", piece.plan.metalKg)} now.`}
+          `The plan says ${both(mostMetalOf(piece, alloy) ?? 0)} now.`}
       </p>
       {isSaved && <LinkButton href={paths.newMeltFor(piece.id)}>Plan its melt</LinkButton>}
-      <Button kind="primary" onPress={save} disabledReason={isSaved ? "The plan says so already." : null}>
-        Save to the plan
-      </Button>
+      {isAsking ? (
+        <div role="group" aria-label="Less metal than the plan has">
+          <p role="alert" className={css["warn"]}>
+            This lowers the metal from {both(lowered)} to {both(changes.metalKg)}. Is the gating in it: sprue,
+            cup, runners and vents? Too little metal is a short pour.
+          </p>
+          <div className={css["keys"]}>
+            <Button onPress={save}>Lower it to {format.show("kg", changes.metalKg)}</Button>
+            <Button onPress={() => setAsked(null)}>Keep {format.show("kg", lowered)}</Button>
+          </div>
+        </div>
+      ) : (
+        <Button
+          kind="primary"
+          onPress={lowered === null ? save : () => setAsked(changes.metalKg)}
+          disabledReason={isSaved ? "The plan says so already." : null}
+        >
+          Save to the plan
+        </Button>
+      )}
     </Card>
   );
 }

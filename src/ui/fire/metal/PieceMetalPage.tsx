@@ -1,6 +1,7 @@
 import { Link, useParams } from "wouter";
 import { furnaceMemory, lossMemory } from "../../../logbook/fire/furnaceMemory.ts";
 import { ownAlloy, ownMeltFigures } from "../../../logbook/shop/ownAlloy.ts";
+import { metalKnownOf, metalOf } from "../../../logbook/piece/pieceMetal.ts";
 import type { Piece, Shop } from "../../../logbook/piece/piece.ts";
 import type { Melt } from "../../../logbook/fire/fireStates.ts";
 import type { Alloy, MeltFigures } from "../../../trade/metals/alloy.ts";
@@ -13,7 +14,7 @@ import { Empty } from "../../base/parts/Empty.tsx";
 import { LinkButton } from "../../base/parts/LinkButton.tsx";
 import { Page } from "../../base/parts/Page.tsx";
 import { ChargeCard } from "./ChargeCard.tsx";
-import { chargeFor, gatingKgOf, lossFor, marginFor } from "../../../logbook/casting/chargeSum.ts";
+import { chargeFor, gatingKgOf, lossFor, lossTaken, marginFor } from "../../../logbook/casting/chargeSum.ts";
 import { CrucibleCard } from "./CrucibleCard.tsx";
 import { HeatCard } from "./HeatCard.tsx";
 import { massDraftOf, massLimits } from "../../../logbook/casting/massDraft.ts";
@@ -78,14 +79,15 @@ type Props = {
 
 function PieceMetal({ piece, shop, melts, alloyId, alloy, figures }: Props) {
   const { plan } = piece;
-  const form = useSumForm(`metal/${piece.id}`, massDraftOf(plan), { limits: massLimits });
-  const { draft } = form;
   const mesh = piece.patterns.at(-1) ?? null;
+  const form = useSumForm(`metal/${piece.id}`, massDraftOf(plan, mesh), { limits: massLimits });
+  const { draft } = form;
   const metalKgM3 = alloy.solidKgM3.value;
   const routes = massByRoutes({ draft, mesh, metalKgM3 });
   const used = routes.lines.find(({ route }) => route === routes.chosen?.used.route) ?? null;
-  const castingKg = used?.mass?.likelyKg ?? plan.metalKg ?? null;
-  const fromPlan = used === null && plan.metalKg !== undefined;
+  const planKg = metalOf(piece, alloy);
+  const castingKg = used?.mass?.likelyKg ?? planKg;
+  const fromPlan = used === null && planKg !== null;
   const waxKgM3 = patternMaterials.wax.densityKgM3?.value ?? 930;
   const gatingKg = fromPlan ? 0 : gatingKgOf({ draft, mesh, metalKgM3, waxKgM3 });
   const loss = lossFor({
@@ -93,11 +95,9 @@ function PieceMetal({ piece, shop, melts, alloyId, alloy, figures }: Props) {
     alloyId: alloy.id,
     learned: lossMemory({ family: alloy.family, melts, shop }),
   });
-  const margin = marginFor(draft, used?.route ?? null);
+  const margin = marginFor(draft, used?.route ?? null, metalKnownOf(piece, alloy));
   const charge =
-    castingKg === null
-      ? null
-      : chargeFor({ draft, castingKg, gatingKg, margin, lossShare: loss?.lossShare ?? 0 });
+    castingKg === null ? null : chargeFor({ draft, castingKg, gatingKg, margin, lossShare: lossTaken(loss) });
   const furnaces = shop.furnaces.filter(({ retired }) => !retired);
   const furnace =
     furnaces.find(({ id }) => id === draft.furnaceId) ??
@@ -131,13 +131,13 @@ function PieceMetal({ piece, shop, melts, alloyId, alloy, figures }: Props) {
             <Card tone="note">
               <p>
                 Nothing is measured here yet: the charge takes what the plan says, casting and gating
-                together, as a guess.
+                together.
               </p>
             </Card>
           )}
           <ChargeCard form={form} charge={charge} margin={margin} loss={loss} mesh={mesh} />
           {used !== null && castingKg !== null && volumeCm3 !== null && (
-            <MetalSave piece={piece} metalKg={castingKg + gatingKg} metalKgM3={metalKgM3} />
+            <MetalSave piece={piece} alloy={alloy} metalKg={castingKg + gatingKg} metalKnown={margin} />
           )}
           <HeatCard
             form={form}

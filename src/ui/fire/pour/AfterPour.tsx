@@ -1,84 +1,55 @@
-import { Link } from "wouter";
 import type { Pour } from "../../../logbook/fire/fireStates.ts";
 import type { ShellCourse } from "../../../logbook/pour/pourCourse.ts";
-import { paths } from "../../base/state/paths.ts";
 import { useFormat } from "../../base/state/useFormat.ts";
-import { ago, clockTime, soonTime } from "../../base/format/time.ts";
 import { cautionLines } from "../../base/cautions/cautionWords.ts";
 import { MeltEndForm } from "../metal/MeltEndForm.tsx";
 import { Card } from "../../base/parts/Card.tsx";
-import { LinkButton } from "../../base/parts/LinkButton.tsx";
-import { FullMass } from "./FullMass.tsx";
 import type { KnockoutTimes } from "../../../logbook/pour/knockoutTimes.ts";
-import { frozenWords, outSource } from "./knockoutWords.ts";
+import { MetalLeftLine } from "./MetalLeftLine.tsx";
+import { PouredShell } from "./PouredShell.tsx";
 import { pourContents, pourWeights, type PourParts } from "./pourParts.ts";
 import sheet from "../../base/styles/sheet.module.css";
 import styles from "./pour.module.css";
 
-/** Full shells: when they are frozen, when they may be broken out; and what is left in the crucible. */
+/** Shells with their metal: how it went, when they may be knocked out; and what is left in the crucible. */
 export function AfterPour({
   pour,
   parts,
   courses,
   knockouts,
   now,
-  isAllFull,
+  isOver,
 }: {
   readonly pour: Pour;
   readonly parts: PourParts;
   readonly courses: readonly ShellCourse[];
   readonly knockouts: readonly (KnockoutTimes | null)[];
   readonly now: number;
-  readonly isAllFull: boolean;
+  /** No shell waits for metal any more. */
+  readonly isOver: boolean;
 }) {
   const format = useFormat();
   const { alloy, melt, furnace } = parts;
-  const full = courses.filter(({ stage }) => stage === "full");
-  if (full.length === 0) return null;
+  const poured = courses.filter(({ stage }) => stage === "poured");
+  if (poured.length === 0) return null;
+  const isFull = poured.every(({ came }) => came === "full");
+  const isUnderWay = courses.some(({ stage }) => stage === "out" || stage === "pouring");
   const heat = alloy?.knockout ?? null;
-  const isLeft = full.some(({ knockedOut }) => !knockedOut);
+  const isLeft = poured.some(({ knockedOut }) => !knockedOut);
   return (
     <>
-      <Card title="Full">
+      <Card title={isFull ? "Full" : "Poured"}>
         <ul className={`${sheet["stack3"]} ${sheet["list"]} ${styles["list"]}`}>
-          {full.map((course) => {
-            const times = knockouts.find((one) => one?.pieceId === course.pieceId) ?? null;
-            return (
-              <li key={course.pieceId}>
-                <strong>
-                  <Link href={paths.piece(course.pieceId)}>{course.name}</Link>
-                </strong>
-                <span>full at {clockTime(course.full?.at ?? now, format.locale)}</span>
-                {times !== null && (
-                  <>
-                    <span>{frozenWords(times, now, format.locale)}</span>
-                    {course.knockedOut ? (
-                      <span>Broken out.</span>
-                    ) : (
-                      <>
-                        <span className={sheet["strong"]}>
-                          Not out of the shell before {soonTime(times.outAt, now, format.locale)},{" "}
-                          {ago(times.outAt, now)}
-                        </span>
-                        <span className={`${sheet["soft"]} ${styles["soft"]}`}>{outSource[times.from]}</span>
-                        {times.outAt <= now && (
-                          <div>
-                            <LinkButton
-                              kind="primary"
-                              href={paths.logFor(course.pieceId, "shell-knocked-out")}
-                            >
-                              Log the knockout
-                            </LinkButton>
-                          </div>
-                        )}
-                      </>
-                    )}
-                  </>
-                )}
-                <FullMass key={course.full?.id} course={course} startKg={massOf(parts, course)} />
-              </li>
-            );
-          })}
+          {poured.map((course) => (
+            <PouredShell
+              key={course.pieceId}
+              course={course}
+              times={knockouts.find((one) => one?.pieceId === course.pieceId) ?? null}
+              startKg={massOf(parts, course)}
+              now={now}
+              isOpen={pour.ended === null}
+            />
+          ))}
         </ul>
         {heat !== null && isLeft && (
           <p>
@@ -97,16 +68,14 @@ export function AfterPour({
           </ul>
         )}
       </Card>
-      {isAllFull && melt !== null && melt.startedAt !== null && melt.ended === null && (
+      {pour.ended === null && (isOver || !isFull) && !isUnderWay && (
+        <MetalLeftLine parts={parts} courses={courses} />
+      )}
+      {isOver && melt !== null && melt.startedAt !== null && melt.ended === null && (
         <>
-          <p className={styles["warn"]}>
-            What is left in the crucible goes into the dry, hot ingot mould now, and the melt is ended.
-          </p>
+          <p>Then weigh what was pigged, and end the melt.</p>
           <MeltEndForm melt={melt} furnace={furnace} />
         </>
-      )}
-      {isAllFull && melt === null && pour.ended === null && (
-        <p className={styles["warn"]}>What is left in the crucible goes into the dry, hot ingot mould now.</p>
       )}
     </>
   );

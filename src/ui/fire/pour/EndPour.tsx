@@ -1,5 +1,7 @@
 import { streamOf } from "../../../logbook/entries/entry.ts";
 import type { Pour } from "../../../logbook/fire/fireStates.ts";
+import type { PourCame } from "../../../logbook/entries/shellFireBodies.ts";
+import { cameCounts } from "../../base/format/pourCameWords.ts";
 import { useFleeting } from "../../base/state/fleeting.ts";
 import { useShop } from "../../base/state/shop.tsx";
 import { Button } from "../../base/parts/Button.tsx";
@@ -10,11 +12,12 @@ import styles from "./pour.module.css";
 export function EndPour({
   pour,
   hasBegun,
-  isAllFull,
+  came,
 }: {
   readonly pour: Pour;
   readonly hasBegun: boolean;
-  readonly isAllFull: boolean;
+  /** How each shell came to its end; null for one that waits. */
+  readonly came: readonly (PourCame | null)[];
 }) {
   const { log } = useShop();
   const say = useFleeting((fleeting) => fleeting.say);
@@ -38,11 +41,22 @@ export function EndPour({
         </div>
       </Card>
     );
+  const ended = came.filter((one) => one !== null);
+  const isOver = ended.length === came.length;
+  const isAllFull = isOver && ended.every((one) => one === "full");
   return (
-    <Card title={isAllFull ? "All shells are full" : "If the rest stays unpoured"}>
+    <Card
+      title={
+        isAllFull
+          ? "All shells are full"
+          : isOver
+            ? `Poured: ${cameCounts(ended)}`
+            : "If the rest stays unpoured"
+      }
+    >
       <p>Ending the pour closes its log; each shell's own log goes on.</p>
       <div className={styles["keys"]}>
-        <Button kind={isAllFull ? "primary" : "secondary"} onPress={end}>
+        <Button kind={isOver ? "primary" : "secondary"} onPress={end}>
           End the pour
         </Button>
       </div>

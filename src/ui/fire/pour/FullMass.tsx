@@ -14,17 +14,17 @@ export function FullMass({ course, startKg }: { readonly course: ShellCourse; re
   const { log } = useShop();
   const format = useFormat();
   const [massKg, setMass] = useState<number | null>(null);
-  const { full, pieceId } = course;
-  if (full === null) return null;
-  if (full.massKg !== null) return <span>{format.show("kg", full.massKg)} in it.</span>;
+  const { poured, pieceId } = course;
+  if (poured === null) return null;
+  if (poured.massKg !== null) return <span>{format.show("kg", poured.massKg)} in it.</span>;
   const keep = () => {
-    const { id, at: _at, ...body } = full;
+    const { id, at: _at, ...body } = poured;
     return log({
       do: "correct",
       stream: streamOf("piece", pieceId),
       entryId: id,
       body: withoutEmpty({ ...body, massKg }),
-      reason: "its mass was told",
+      reason: "its mass was added",
     });
   };
   return (

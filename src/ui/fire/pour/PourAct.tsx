@@ -1,6 +1,7 @@
 import { millisecondsInMinute as minuteMs } from "date-fns/constants";
 import { useState } from "react";
 import type { GoStanding } from "../../../rules/pourGo.ts";
+import type { PourCame } from "../../../logbook/entries/shellFireBodies.ts";
 import { streamOf } from "../../../logbook/entries/entry.ts";
 import type { Pour } from "../../../logbook/fire/fireStates.ts";
 import { lastMark, type ShellCourse } from "../../../logbook/pour/pourCourse.ts";
@@ -10,16 +11,21 @@ import { useShop } from "../../base/state/shop.tsx";
 import { useFormat } from "../../base/state/useFormat.ts";
 import { BigKey } from "../../base/glove/BigKey.tsx";
 import { Button } from "../../base/parts/Button.tsx";
+import { withoutEmpty } from "../../base/forms/formFields.ts";
+import { cameKeys, cameWords } from "../../base/format/pourCameWords.ts";
 import { ago, soonTime } from "../../base/format/time.ts";
 import { HoldKey } from "./HoldKey.tsx";
 import { LatestGauge } from "./LatestGauge.tsx";
 import { SkipStepper } from "./SkipStepper.tsx";
 import { goText } from "./goWords.ts";
 import type { PourParts } from "./pourParts.ts";
+import { pourNote } from "./pourNote.ts";
 import { lower } from "./sheetWords.ts";
 import { stopRule } from "./stopWords.ts";
 import sheet from "../../base/styles/sheet.module.css";
 import styles from "./pour.module.css";
+
+const notFull = ["short", "leaked", "frozen", "stopped"] as const;
 
 type Props = {
   readonly pour: Pour;
@@ -33,7 +39,7 @@ type Props = {
   readonly isFirst: boolean;
 };
 
-/** One shell at a time, one big key: out of the kiln, pour start, full. */
+/** One shell at a time, one big key: out of the kiln, pour start, full; beneath it how it may end otherwise. */
 export function PourAct({ pour, go, parts, courses, turn, now, place, isFirst }: Props) {
   const { log, clock } = useShop();
   const format = useFormat();
@@ -71,7 +77,7 @@ export function PourAct({ pour, go, parts, courses, turn, now, place, isFirst }:
 
   const takeOut = () => log({ do: "log", stream, type: "shell-out-of-kiln", body: { shellC, pourId } });
   const begin = () => log({ do: "log", stream, type: "pour-begun", body: { metalC, pourId } });
-  const fill = async (): Promise<void> => {
+  const end = async (came: PourCame): Promise<void> => {
     const minutes = out === null ? null : ((begun?.at ?? clock()) - out.at) / minuteMs;
     const at = minutes === null ? null : faceAt(rows, minutes);
     const done = await log({
@@ -84,10 +90,14 @@ export function PourAct({ pour, go, parts, courses, turn, now, place, isFirst }:
         massKg: null,
         outOfKilnMin: minutes === null ? null : Math.round(minutes * 100) / 100,
         pourId,
-        ...(at === null ? {} : { note: "shell at the metal: reckoned" }),
+        ...withoutEmpty({
+          came: came === "full" ? undefined : came,
+          meltId: pour.plan.meltId,
+          note: pourNote("", at !== null),
+        }),
       },
     });
-    if (done.ok) say(`${name} is full.`);
+    if (done.ok) say(`${name}: ${cameWords[came]}.`);
   };
   const takeBack = () =>
     last &&
@@ -192,13 +202,22 @@ export function PourAct({ pour, go, parts, courses, turn, now, place, isFirst }:
         </>
       )}
       {stage === "pouring" && begun !== null && (
-        <BigKey
-          main
-          onPress={fill}
-          under={`pouring for ${Math.max(0, Math.round((now - begun.at) / 1000))} s`}
-        >
-          Full
-        </BigKey>
+        <>
+          <BigKey
+            main
+            onPress={() => end("full")}
+            under={`pouring for ${Math.max(0, Math.round((now - begun.at) / 1000))} s`}
+          >
+            {cameKeys.full}
+          </BigKey>
+          <div className={styles["otherwise"]} role="group" aria-label="Not full">
+            {notFull.map((came) => (
+              <BigKey key={came} onPress={() => end(came)}>
+                {cameKeys[came]}
+              </BigKey>
+            ))}
+          </div>
+        </>
       )}
       <p className={sheet["strong"]}>If the wall leaks: step back, let it run into the sand. Never water.</p>
       {stage !== "waiting" && stopMin !== null && latest !== null && (

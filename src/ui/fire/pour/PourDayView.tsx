@@ -122,10 +122,12 @@ export function PourDayView({
             courses={courses}
             knockouts={knockouts}
             now={now}
-            isAllFull={turn === null}
+            isOver={turn === null}
           />
         )}
-        {isOpen && hasBegun && !day.isPouring && <EndPour pour={pour} hasBegun isAllFull={turn === null} />}
+        {isOpen && hasBegun && !day.isPouring && (
+          <EndPour pour={pour} hasBegun came={courses.map(({ came }) => came)} />
+        )}
         {pour.ended?.dropped === true && (
           <WasPutAway
             stream={streamOf("pour", pour.id)}
@@ -203,7 +205,7 @@ export function PourDayView({
                 weights={pourWeights(parts)}
               />
             )}
-            {isOpen && !hasBegun && <EndPour pour={pour} hasBegun={false} isAllFull={false} />}
+            {isOpen && !hasBegun && <EndPour pour={pour} hasBegun={false} came={[]} />}
             {words !== "" && (
               <Card title="Note">
                 <p>{words}</p>

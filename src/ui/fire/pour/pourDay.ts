@@ -26,7 +26,7 @@ export type PourDay = {
 export const coursesOf = (pour: Pour, { items }: Pick<PourParts, "items">): readonly ShellCourse[] =>
   items.map(({ standing }) => shellCourse(standing.piece, pour.id));
 
-/** True while metal is on the way: a shell is out of the kiln and not full. */
+/** True while metal is on the way: a shell is out of the kiln and has not come to its end. */
 export const isPouring = (courses: readonly ShellCourse[]): boolean =>
   courses.some(({ stage }) => stage === "out" || stage === "pouring");
 
@@ -40,7 +40,9 @@ export function pourDay(
   const hasBegun = courses.some(({ stage }) => stage !== "waiting");
   const told = readTold(pour.plan);
   const place = bedOf(parts, { bed: pour.plan.bed, sandC: pour.plan.sandC, family: told.family });
-  const begunAt = Math.min(...courses.flatMap(({ out, begun, full }) => (out ?? begun ?? full)?.at ?? []));
+  const begunAt = Math.min(
+    ...courses.flatMap(({ out, begun, poured }) => (out ?? begun ?? poured)?.at ?? []),
+  );
   const plannedNow = hasBegun ? Math.min(now, begunAt) : now;
   const sensed = [parts.run === null ? null : sensedRun(parts.run, plannedNow), sensedMelt(parts)].filter(
     (one) => one !== null,

@@ -1,3 +1,5 @@
+import { lastCame, outcomeStart } from "../../../logbook/piece/pourCame.ts";
+import { pouredWords } from "../../base/format/pourCameWords.ts";
 import { defects } from "./defects.ts";
 import { asGiven, oneOf, photoIds, wordsOrNone } from "../../base/forms/formFields.ts";
 import { PhotosOf, PickOf, TextOf, TickOf } from "../../base/forms/BoundFields.tsx";
@@ -17,10 +19,25 @@ const fields = {
 };
 
 export function OutcomeForm({ item }: LogFormProps) {
+  const { piece } = item.standing;
+  const came = lastCame(piece);
+  const start = outcomeStart(piece);
   return (
-    <LogForm item={item} type="outcome-told" title="How it came out" fields={fields} body={(read) => read}>
+    <LogForm
+      item={item}
+      type="outcome-told"
+      title="How it came out"
+      fields={fields}
+      start={start ?? {}}
+      // Another pour, or the same one put right, starts the question anew.
+      about={start === null ? undefined : `${piece.pours.at(-1)?.id} ${came}`}
+      body={(read) => read}
+    >
       {(form) => (
         <>
+          {start !== null && came !== null && (
+            <p>The log says: {pouredWords[came]}. The answer starts from that; change what is different.</p>
+          )}
           <PickOf form={form} at="result" label="The casting is" options={results} />
           {form.draft.result !== null && (
             <TickOf form={form} at="defects" label="Faults seen" options={defects} />

@@ -1,11 +1,19 @@
-import { figureOrNull, wordsOrNone } from "../../base/forms/formFields.ts";
-import { NumberOf, TextOf } from "../../base/forms/BoundFields.tsx";
+import type { PourCame } from "../../../logbook/entries/shellFireBodies.ts";
+import { cameKeys, cameToDo } from "../../base/format/pourCameWords.ts";
+import { figureOrNull, givenOrNone, wordsOrNone } from "../../base/forms/formFields.ts";
+import { NumberOf, PickOf, TextOf } from "../../base/forms/BoundFields.tsx";
 import { LogForm, type LogFormProps } from "./LogForm.tsx";
 
 const remedy = "Correct it, or leave it empty if it was not measured.";
 
+const ways = (["full", "short", "leaked", "frozen", "stopped"] as const).map((value) => ({
+  value,
+  label: cameKeys[value],
+}));
+
 export function PourForm({ item }: LogFormProps) {
   const fields = {
+    came: givenOrNone<PourCame>(),
     metalC: figureOrNull("metalC", { what: "metal temperature", remedy }),
     shellC: figureOrNull("shellC", { what: "shell temperature", remedy }),
     massKg: figureOrNull("shellTookKg", { what: "metal poured", remedy }),
@@ -16,6 +24,8 @@ export function PourForm({ item }: LogFormProps) {
     <LogForm item={item} type="metal-poured" title="Metal poured" fields={fields} body={(read) => read}>
       {(form) => (
         <>
+          <PickOf form={form} at="came" label="How it went" options={ways} />
+          {form.draft.came !== null && form.draft.came !== "full" && <p>{cameToDo[form.draft.came]}</p>}
           <NumberOf
             form={form}
             at="metalC"
@@ -25,7 +35,7 @@ export function PourForm({ item }: LogFormProps) {
           <NumberOf form={form} at="shellC" label="Shell" hint="As it came out of the kiln." />
           <NumberOf form={form} at="outOfKilnMin" label="From kiln to metal" />
           <NumberOf form={form} at="massKg" label="Metal poured" />
-          <TextOf form={form} at="note" label="Note" multiline hint="Filled? Leaked? Boiled? Risers up?" />
+          <TextOf form={form} at="note" label="Note" multiline hint="Boiled? Risers up? Where it stopped?" />
         </>
       )}
     </LogForm>

@@ -2,7 +2,7 @@ import type { RackItem } from "../../base/state/live.ts";
 import { useFormat } from "../../base/state/useFormat.ts";
 import { coverHold } from "../../../rules/coverHold.ts";
 import { actionWords } from "../../base/format/actionWords.ts";
-import { phaseWords } from "../../base/format/phaseWords.ts";
+import { pieceWords } from "../../base/format/phaseWords.ts";
 import { LevelMark } from "../../base/parts/LevelMark.tsx";
 import { LinkButton } from "../../base/parts/LinkButton.tsx";
 import { nextMove } from "./nextMove.ts";
@@ -21,7 +21,7 @@ export function NextCard({ item }: { readonly item: RackItem }) {
   return (
     <section className={`${sheet["stack2"]} ${styles["next"]}`} aria-label="What is next">
       <p className={styles["state"]}>
-        <span>{piece.phase === "coating" ? coats : phaseWords[piece.phase]}</span>
+        <span>{piece.phase === "coating" ? coats : pieceWords(piece)}</span>
         {room !== null && piece.pours.length === 0 && <span>{room.name}</span>}
         {worst !== null && (
           <a href="#findings" className={`${sheet["link"]} ${styles["worst"]}`}>

@@ -2,7 +2,7 @@ import { useState } from "react";
 import { Link } from "wouter";
 import { useArchive } from "../../base/state/live.ts";
 import { paths } from "../../base/state/paths.ts";
-import { phaseWords } from "../../base/format/phaseWords.ts";
+import { endWords } from "../../base/format/phaseWords.ts";
 import { Empty } from "../../base/parts/Empty.tsx";
 import { Page } from "../../base/parts/Page.tsx";
 import { TextField } from "../../base/forms/TextField.tsx";
@@ -40,8 +40,7 @@ export function ArchivePage() {
                 <Link href={paths.piece(piece.id)}>
                   <strong>{piece.plan.name}</strong>
                   <span>
-                    {piece.outcome === null ? phaseWords[piece.phase] : `came out ${piece.outcome.result}`} ·{" "}
-                    <When at={piece.lastAt} />
+                    {endWords(piece)} · <When at={piece.lastAt} />
                   </span>
                 </Link>
               </li>

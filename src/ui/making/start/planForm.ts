@@ -90,8 +90,8 @@ export function readPlan(draft: PlanDraft, format: Format) {
     : read;
 }
 
-/** What the form asks: the mesh is told elsewhere, and it must not clear it. */
-type Asked = Omit<PiecePlan, "patternId">;
+/** What the form asks: the mesh, and how well the metal is known, are told elsewhere, and it must not clear them. */
+type Asked = Omit<PiecePlan, "patternId" | "metalKnown">;
 type WholePlan = { readonly [K in keyof Asked]-?: Exclude<Asked[K], undefined> | null };
 
 function planOf(draft: Read): WholePlan {
