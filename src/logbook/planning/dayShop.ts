@@ -1,6 +1,8 @@
 import { brimShare, crucibleFill } from "../../physics/metal/crucible.ts";
 import { kilnFillShare } from "../../trade/kilnFill.ts";
-import { chargeTogether, lossTogether } from "../casting/chargeSum.ts";
+import { chargeOf, lossFor, lossTaken } from "../casting/chargeSum.ts";
+import { chargeKindOf, newMelt } from "../casting/meltDraft.ts";
+import { lossMemory } from "../fire/furnaceMemory.ts";
 import type { Melt } from "../fire/fireStates.ts";
 import type { Shop } from "../piece/piece.ts";
 import { ownAlloy, ownMeltFigures } from "../shop/ownAlloy.ts";
@@ -29,8 +31,7 @@ export function dayShop(shop: Shop, melts: readonly Melt[]): DayShop {
   const kilns = shop.kilns.filter(({ retired }) => !retired);
   const losses = new Map<string, number>();
   const lossOf = (alloyId: string): number => {
-    const alloy = ownAlloy(alloyId, shop);
-    const known = losses.get(alloyId) ?? (alloy === null ? 0 : lossTogether({ alloy, melts, shop }));
+    const known = losses.get(alloyId) ?? lossOfDay(alloyId, shop, melts);
     losses.set(alloyId, known);
     return known;
   };
@@ -51,9 +52,25 @@ export function dayShop(shop: Shop, melts: readonly Melt[]): DayShop {
         kilns.length === 0
           ? [{ id: notSetUp, maxC: Infinity, usableL: null }]
           : kilns.map(({ id, maxC, volumeL }) => ({ id, maxC, usableL: volumeL * kilnFillShare.value })),
-      meltKg: (alloyId, piecesKg) => chargeTogether(piecesKg, lossOf(alloyId))?.meltKg ?? 0,
+      meltKg: (packed) =>
+        chargeOf({
+          castings: packed.map(({ metalKg, known }) => ({ castingKg: metalKg, gatingKg: 0, by: known })),
+          heelKg: 0,
+          lossShare: lossOf(packed[0]?.alloyId ?? ""),
+        })?.meltKg ?? 0,
     },
   };
+}
+
+/** What a melt's plan starts with: nothing typed, metal of the usual kind. */
+export const usualKind = chargeKindOf(newMelt);
+
+function lossOfDay(alloyId: string, shop: Shop, melts: readonly Melt[]): number {
+  const alloy = ownAlloy(alloyId, shop);
+  if (alloy === null) return 0;
+  const learned = lossMemory({ family: alloy.family, melts, shop });
+  const draft = { lossShare: null, chargeKind: usualKind };
+  return lossTaken(lossFor({ draft, alloyId: alloy.id, learned }));
 }
 
 /** Melt a crucible holds, by the one sum of its fill, kg; null for an alloy whose density is not known. */

@@ -58,7 +58,7 @@ export function fireAhead(
   return { ok: true, runs, minutes: runs.reduce((sum, { minutes }) => sum + minutes, 0) };
 }
 
-/** Patterns that burn alike go in together. */
+/** Patterns that burn alike go in together; those that are dry first burn first. */
 function byPattern(standings: readonly Standing[]): readonly (readonly Standing[])[] {
   const groups = new Map<string, Standing[]>();
   for (const standing of standings) {
@@ -66,7 +66,8 @@ function byPattern(standings: readonly Standing[]): readonly (readonly Standing[
     const key = `${piece.plan.material ?? ""} ${patternState(piece)}`;
     groups.set(key, [...(groups.get(key) ?? []), standing]);
   }
-  return [...groups.values()];
+  const dryAt = (group: readonly Standing[]): number => Math.max(...group.map(({ now }) => now));
+  return [...groups.values()].toSorted((a, b) => dryAt(a) - dryAt(b));
 }
 
 function minutesOf(

@@ -41,8 +41,8 @@ function metalAgainst(
   placed: readonly Placed[],
   { crucibles, meltKg }: PackShop,
 ): NotPacked | null {
-  const { alloyId, metalKg } = piece;
-  const needsAlone = meltKg(alloyId, [metalKg]);
+  const { alloyId } = piece;
+  const needsAlone = meltKg([piece]);
   const holds = crucibles.map((one) => ({ id: one.id, mostKg: one.mostKg(alloyId) ?? Infinity }));
   const mostKg = Math.max(...holds.map((one) => one.mostKg));
   if (needsAlone > mostKg) return { code: "too-much-metal", needsKg: needsAlone, mostKg };
@@ -55,13 +55,8 @@ function metalAgainst(
     return { code: "other-alloy", alloyIds: [...new Set(others)] };
   }
   const lefts = same.map(({ id, mostKg: most, melt }) => {
-    const kilograms = melt.map((other) => other.metalKg);
-    const now = melt.length === 0 ? 0 : meltKg(alloyId, kilograms);
-    return {
-      crucibleId: id,
-      needsKg: meltKg(alloyId, [...kilograms, metalKg]) - now,
-      leftKg: most - now,
-    };
+    const now = meltKg(melt);
+    return { crucibleId: id, needsKg: meltKg([...melt, piece]) - now, leftKg: most - now };
   });
   // The crucible that comes nearest to taking it is the one to speak of.
   const best = lefts.reduce((a, b) => (b.leftKg - b.needsKg > a.leftKg - a.needsKg ? b : a));

@@ -1,3 +1,5 @@
+import type { MarginBy } from "../casting/chargeSum.ts";
+
 /** A piece that could be poured that day, by what it asks of crucible and kiln. */
 export type PackPiece = {
   readonly id: string;
@@ -5,6 +7,8 @@ export type PackPiece = {
   readonly alloyId: string;
   /** Casting and gating, kg. */
   readonly metalKg: number;
+  /** How well that is known, which decides its margin. */
+  readonly known: MarginBy;
   /** What its shell may be at when metal comes, °C; null for a metal of no known practice, which binds nothing. */
   readonly heat: { readonly lowC: number; readonly highC: number } | null;
   /** What it takes to leave the kiln with, °C. */
@@ -29,8 +33,8 @@ export type PackKiln = {
 export type PackShop = {
   readonly crucibles: readonly PackCrucible[];
   readonly kilns: readonly PackKiln[];
-  /** What must be molten for pieces of an alloy together, margin and heel included, kg; rises with each piece. */
-  readonly meltKg: (alloyId: string, piecesKg: readonly number[]) => number;
+  /** What must be molten for pieces of one alloy together, margin included, kg; rises with each piece, 0 for none. */
+  readonly meltKg: (pieces: readonly PackPiece[]) => number;
 };
 
 export type Placed = { readonly piece: PackPiece; readonly crucibleId: string; readonly kilnId: string };
@@ -44,7 +48,7 @@ export type Packing = {
 /** Up to so many pieces every choice is looked at; beyond, one after the other as they fit. */
 export const exactUpTo = 12;
 /** An exact search that has looked this often gives the best it found, as greedy: it keeps a phone from standing still. */
-const mostLooks = 300_000;
+const mostLooks = 60_000;
 
 /**
  * Which pieces go together on one day: each crucible melts once, one alloy, no more than it holds; each kiln stands at
@@ -83,9 +87,7 @@ function meltFits(
 ): boolean {
   if (others.some(({ alloyId }) => alloyId !== piece.alloyId)) return false;
   const most = crucible.mostKg(piece.alloyId);
-  return (
-    most === null || meltKg(piece.alloyId, [...others.map(({ metalKg }) => metalKg), piece.metalKg]) <= most
-  );
+  return most === null || meltKg([...others, piece]) <= most;
 }
 
 function kilnFits(piece: PackPiece, others: readonly PackPiece[], kiln: PackKiln): boolean {
@@ -116,10 +118,8 @@ function greedily(pieces: readonly PackPiece[], shop: PackShop): readonly Placed
   for (const piece of pieces) {
     const leftIn = (crucibleId: string): number => {
       const crucible = shop.crucibles.find(({ id }) => id === crucibleId);
-      const kg = meltOf(placed, crucibleId).map(({ metalKg }) => metalKg);
-      return (
-        (crucible?.mostKg(piece.alloyId) ?? Infinity) - shop.meltKg(piece.alloyId, [...kg, piece.metalKg])
-      );
+      const most = crucible?.mostKg(piece.alloyId) ?? Infinity;
+      return most - shop.meltKg([...meltOf(placed, crucibleId), piece]);
     };
     const best = placesFor(piece, placed, shop).reduce<Pick<Placed, "crucibleId" | "kilnId"> | null>(
       (a, b) => (a === null || leftIn(b.crucibleId) < leftIn(a.crucibleId) ? b : a),

@@ -1,11 +1,11 @@
-import type { ChargeParts } from "../../physics/metal/melt.ts";
-import { chargeTogether, lossTogether } from "../casting/chargeSum.ts";
+import { wantedCharge, type WantedCharge } from "../casting/wantedCharge.ts";
 import { startingLeaveC } from "../fire/shellOut.ts";
+import { metalKnownOf } from "../piece/pieceMetal.ts";
 import { pourShell } from "../pour/pourShells.ts";
 import { startingTold } from "../pour/pourTold.ts";
 import type { Furnace, Kiln } from "../shop/shopThings.ts";
 import { dayVerdict, minutesFor, type DayVerdict } from "./dayVerdict.ts";
-import type { DayShop } from "./dayShop.ts";
+import { usualKind, type DayShop } from "./dayShop.ts";
 import { fireAhead, type FireAhead } from "./fireAhead.ts";
 import {
   inKiln,
@@ -32,8 +32,8 @@ export type MeltGroup = {
   readonly furnace: Furnace | null;
   readonly alloyId: string;
   readonly pieces: readonly GoingPiece[];
-  readonly charge: ChargeParts;
-  readonly lossShare: number;
+  /** As the melt's own plan has it for these pieces. */
+  readonly charge: WantedCharge;
   /** Melt the crucible holds; null where it is not known. */
   readonly mostKg: number | null;
 };
@@ -153,13 +153,14 @@ function byUrgency(a: Alone, b: Alone): number {
   return rank(a) - rank(b) || pieceA.startedAt - pieceB.startedAt || (pieceA.id < pieceB.id ? -1 : 1);
 }
 
-const packPieceOf = ({ id, alloyId, metalKg, heat, leaveC, litre }: PieceAhead): PackPiece => ({
-  id,
-  alloyId: alloyId ?? "",
-  metalKg: metalKg ?? 0,
-  heat,
-  leaveC,
-  litre,
+const packPieceOf = (of: PieceAhead): PackPiece => ({
+  id: of.id,
+  alloyId: of.alloyId ?? "",
+  metalKg: of.metalKg ?? 0,
+  known: metalKnownOf(of.standing.piece, of.alloy),
+  heat: of.heat,
+  leaveC: of.leaveC,
+  litre: of.litre,
 });
 
 /** Each kiln with its fire planned for all in it together, or the piece that misses the hour by that. */
@@ -238,14 +239,17 @@ function meltGroups(
     const alloyId = packed[0]?.alloyId;
     const alloy = pieces[0]?.of.alloy ?? null;
     if (alloyId === undefined || alloy === null) return [];
-    const lossShare = lossTogether({ alloy, melts, shop });
-    const charge = chargeTogether(
-      packed.map(({ metalKg }) => metalKg),
-      lossShare,
-    );
+    const charge = wantedCharge({
+      pieces: pieces.map(({ of }) => of.standing.piece),
+      alloy,
+      chargeKind: usualKind,
+      lossShare: null,
+      melts,
+      shop,
+    });
     if (charge === null) return [];
     const furnace = furnaces.find((one) => one.id === id) ?? null;
-    return [{ furnace, alloyId, pieces, charge, lossShare, mostKg: mostKg(alloyId) }];
+    return [{ furnace, alloyId, pieces, charge, mostKg: mostKg(alloyId) }];
   });
 }
 
