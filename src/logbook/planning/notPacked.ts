@@ -21,7 +21,6 @@ export type NotPacked =
     }
   /** Every crucible that would take it melts another alloy that day. */
   | { readonly code: "other-alloy"; readonly alloyIds: readonly string[] }
-  | { readonly code: "kiln-too-cold"; readonly leaveC: number; readonly maxC: number }
   | {
       readonly code: "kiln-heat";
       readonly lowC: number;
@@ -64,13 +63,8 @@ function metalAgainst(
 }
 
 function kilnAgainst(piece: PackPiece, placed: readonly Placed[], { kilns }: PackShop): NotPacked {
+  // One at least is hot enough: a piece that no kiln can heat has no fire and is never packed.
   const hot = kilns.filter(({ maxC }) => piece.leaveC <= maxC);
-  if (hot.length === 0)
-    return {
-      code: "kiln-too-cold",
-      leaveC: piece.leaveC,
-      maxC: Math.max(...kilns.map(({ maxC }) => maxC)),
-    };
   const meeting = hot.filter(({ id }) => sharedHeat([...inKiln(placed, id), piece]) !== "none");
   if (meeting.length === 0) {
     const heats = hot.flatMap(({ id }) => {
