@@ -31,7 +31,7 @@ const ready = ["burnt-out", "fired", "preheated"];
 const due = ["reviewed", "dewaxed", "burnout"];
 
 /** Pieces that can be poured, hottest first, and those whose fire is still to come. */
-export const mayPour = ({ standing: { piece, coatsDone } }: RackItem): boolean =>
+export const mayPour = ({ standing: { piece, coatsDone } }: Pick<RackItem, "standing">): boolean =>
   !piece.archived && coatsDone > 0 && (ready.includes(piece.phase) || due.includes(piece.phase));
 
 type From = {
