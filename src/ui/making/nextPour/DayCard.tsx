@@ -18,7 +18,8 @@ export function DayCard({
   readonly day: AskedDay;
   readonly planned: readonly Pour[];
   readonly now: number;
-  readonly onChange: (day: AskedDay) => void;
+  /** A time of null is that of no day chosen yet. */
+  readonly onChange: (day: { readonly pourId: string | null; readonly pourAt: number | null }) => void;
 }) {
   const { locale } = useFormat();
   return (
@@ -34,10 +35,7 @@ export function DayCard({
             { value: another, label: "Another day" },
           ]}
           value={day.pourId ?? another}
-          onChange={(id) => {
-            const pour = planned.find((one) => one.id === id);
-            onChange({ pourId: pour?.id ?? null, pourAt: pour?.plan.pourAt ?? day.pourAt });
-          }}
+          onChange={(id) => onChange({ pourId: id === another ? null : id, pourAt: null })}
         />
       )}
       {day.pourId === null && (

@@ -26,7 +26,9 @@ export function KilnCard({
   const format = useFormat();
   const { kiln, pieces, heat, leaveC, fire, room, sizeUnknown, shellKg, massUnknown } = group;
   const litre = (value: number): string => format.show("litre", value);
-  const unknown = (count: number): string => (count === 0 ? "" : `, ${count} not known`);
+  const unknown = (count: number): string => (count === 0 ? "" : `; ${count} not known`);
+  const known = (text: string, count: number): string =>
+    count === pieces.length ? "not known" : `${text}${unknown(count)}`;
   const rows: readonly Given[] = [
     ["Shells leave it at", format.show("temp", leaveC)],
     [
@@ -35,11 +37,12 @@ export function KilnCard({
     ],
     [
       "Room taken",
-      room === null
-        ? `no kiln set up${unknown(sizeUnknown)}`
-        : `${litre(room.knownL)} of ${litre(room.usableL)} usable${unknown(sizeUnknown)}`,
+      known(
+        room === null ? "no kiln set up" : `${litre(room.knownL)} of ${litre(room.usableL)} usable`,
+        sizeUnknown,
+      ),
     ],
-    ["Shells weigh", `${format.show("kg", shellKg)}${unknown(massUnknown)}`],
+    ["Shells weigh", known(format.show("kg", shellKg), massUnknown)],
   ];
   return (
     <Card title={kiln === null ? "Kiln" : kiln.name}>

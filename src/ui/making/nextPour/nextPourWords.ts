@@ -102,7 +102,11 @@ export function fireText(fire: Extract<FireAhead, { ok: false }>, format: Format
     const { title, says } = scheduleRefusalText(fire.refused, format);
     return `No ${runWord(fire.purpose)} can be planned. ${title}. ${says}`;
   }
-  return `Its ${runWord(fire.purpose)} can’t be planned: ${listed(fire.gaps.map((gap) => gapNames[gap]))} not known.`;
+  const lacks = listed(fire.gaps.map((gap) => gapNames[gap]));
+  const from = fire.gaps.includes("pattern-mass")
+    ? " A weighing before the first coat gives it, or the metal as a volume."
+    : "";
+  return `Its ${runWord(fire.purpose)} can’t be planned: ${lacks} not known.${from}`;
 }
 
 const gapNames = {

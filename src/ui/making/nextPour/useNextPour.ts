@@ -32,12 +32,12 @@ export function useNextPour({ pourAt, pourId }: AskedDay): Looking {
   const [{ bucketHours }] = useSettings();
   const [found, setFound] = useState<NextPour | null>(null);
   const [step, setStep] = useState<Looking["step"]>(null);
-  const [asked, setAsked] = useState(0);
+  const [askedAt, setAskedAt] = useState(clock);
   const [memo] = useState(makeMemo);
   useEffect(() => {
     if (rack === undefined || shop === undefined || melts === undefined || pours === undefined) return;
     let gone = false;
-    const now = clock();
+    const now = Math.max(askedAt, clock());
     const to = addDays(Math.max(now, pourAt), daysBeyond).getTime();
     const spans = bucketSpans(bucketHours, { from: now, to });
     const hours = spans.length === 0 ? null : spans;
@@ -59,6 +59,6 @@ export function useNextPour({ pourAt, pourId }: AskedDay): Looking {
     return () => {
       gone = true;
     };
-  }, [rack, shop, melts, pours, bucketHours, pourAt, pourId, clock, memo, asked]);
-  return { found, step, again: () => setAsked((times) => times + 1) };
+  }, [rack, shop, melts, pours, bucketHours, pourAt, pourId, clock, memo, askedAt]);
+  return { found, step, again: () => setAskedAt(clock()) };
 }
