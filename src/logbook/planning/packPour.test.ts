@@ -28,6 +28,7 @@ const piece = (id: string, metalKg: number, more: Partial<PackPiece> = {}): Pack
   known: "weighed",
   heat: { lowC: 700, highC: 850 },
   leaveC: 800,
+  isPlanned: false,
   litre: null,
   ...more,
 });
@@ -105,6 +106,7 @@ const anyPiece = fc.record({
   metalKg: fc.integer({ min: 2, max: 90 }).map((tenths) => tenths / 10),
   low: fc.constantFrom(600, 700, 800),
   litre: fc.option(fc.integer({ min: 1, max: 30 })),
+  isPlanned: fc.constantFrom(false, false, false, true),
 });
 const piecesOf = (maxLength: number) =>
   fc.array(anyPiece, { maxLength }).map((all) =>
@@ -134,15 +136,16 @@ const anyShop = fc
 
 /** Every way to place every piece, looked at in full: the most that can be taken, and the first set in order that has as many. */
 function bruteForce(pieces: readonly PackPiece[], { crucibles, kilns }: PackShop): readonly string[] {
-  let best: readonly string[] = [];
+  let best: readonly PackPiece[] = [];
+  const plannedOf = (some: readonly PackPiece[]): number => some.filter(({ isPlanned }) => isPlanned).length;
+  const namesOf = (some: readonly PackPiece[]): string => some.map(({ id }) => id).join();
   const places = [null, ...crucibles.flatMap((one) => kilns.map((other) => [one, other] as const))];
   const total = places.length ** pieces.length;
   for (let choice = 0; choice < total; choice++) {
     const at = pieces.map((_, i) => places[Math.floor(choice / places.length ** i) % places.length] ?? null);
     const taken = pieces.filter((_, i) => at[i] !== null);
-    const beats =
-      taken.length > best.length ||
-      (taken.length === best.length && taken.map(({ id }) => id).join() < best.join());
+    const more = plannedOf(taken) - plannedOf(best) || taken.length - best.length;
+    const beats = more > 0 || (more === 0 && namesOf(taken) < namesOf(best));
     if (!beats) continue;
     const fits =
       crucibles.every((one) => {
@@ -168,9 +171,9 @@ function bruteForce(pieces: readonly PackPiece[], { crucibles, kilns }: PackShop
             litre <= (one.usableL ?? Infinity))
         );
       });
-    if (fits) best = taken.map(({ id }) => id);
+    if (fits) best = taken;
   }
-  return best;
+  return best.map(({ id }) => id);
 }
 
 describe("properties of a packing", () => {

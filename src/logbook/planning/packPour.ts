@@ -13,6 +13,8 @@ export type PackPiece = {
   readonly heat: { readonly lowC: number; readonly highC: number } | null;
   /** What it takes to leave the kiln with, °C. */
   readonly leaveC: number;
+  /** The pour asked about has it in its plan already: such a piece is never given up for others. */
+  readonly isPlanned: boolean;
   /** Room it takes in a kiln; null where its size is not known, which is no room counted and is said. */
   readonly litre: number | null;
 };
@@ -52,8 +54,8 @@ const mostLooks = 60_000;
 
 /**
  * Which pieces go together on one day: each crucible melts once, one alloy, no more than it holds; each kiln stands at
- * one heat that all its shells may have, and takes no more room than it has. The most pieces; of equals those that stand
- * first in `pieces`, which is their order of urgency. Exact up to 12 pieces by branch and bound; beyond, greedily over
+ * one heat that all its shells may have, and takes no more room than it has. The most of those planned for it already;
+ * then the most pieces; of equals those that stand first in `pieces`, which is their order of urgency. Exact up to 12 pieces by branch and bound; beyond, greedily over
  * every choice of crucibles and kilns (the first six of them together), so that one more of either never takes fewer.
  */
 export function packPour(pieces: readonly PackPiece[], shop: PackShop): Packing {
@@ -145,7 +147,10 @@ function choicesOf<T>(all: readonly T[]): readonly (readonly T[])[] {
 
 /** The best of greedy placings: in order and smallest metal first, over every choice of crucibles and of kilns. */
 function bestGreedy(pieces: readonly PackPiece[], shop: PackShop): readonly Placed[] {
-  const orders = [pieces, pieces.toSorted((a, b) => a.metalKg - b.metalKg)];
+  const orders = [
+    pieces.toSorted((a, b) => Number(b.isPlanned) - Number(a.isPlanned)),
+    pieces.toSorted((a, b) => Number(b.isPlanned) - Number(a.isPlanned) || a.metalKg - b.metalKg),
+  ];
   let best: readonly Placed[] = [];
   for (const crucibles of choicesOf(shop.crucibles))
     for (const kilns of choicesOf(shop.kilns))
@@ -156,21 +161,23 @@ function bestGreedy(pieces: readonly PackPiece[], shop: PackShop): readonly Plac
   return best;
 }
 
-type Taken = readonly boolean[];
+/** Of each piece whether it is taken, in their order, and whether it counts as planned. */
+type Taken = readonly { readonly takes: boolean; readonly isPlanned: boolean }[];
 
 function takenOf(pieces: readonly PackPiece[], placed: readonly Placed[]): Taken {
   const ids = new Set(placed.map(({ piece }) => piece.id));
-  return pieces.map(({ id }) => ids.has(id));
+  return pieces.map(({ id, isPlanned }) => ({ takes: ids.has(id), isPlanned }));
 }
 
-const countOf = (taken: Taken): number => taken.filter(Boolean).length;
+const countOf = (taken: Taken, plannedOnly: boolean): number =>
+  taken.filter(({ takes, isPlanned }) => takes && (isPlanned || !plannedOnly)).length;
 
-/** More pieces; of as many, the one that takes the first piece in which they differ. */
+/** More of those planned; then more pieces; of as many, the one that takes the first piece in which they differ. */
 function isBetter(a: Taken, b: Taken): boolean {
-  const more = countOf(a) - countOf(b);
+  const more = countOf(a, true) - countOf(b, true) || countOf(a, false) - countOf(b, false);
   if (more !== 0) return more > 0;
-  const differs = a.findIndex((takes, place) => takes !== b[place]);
-  return differs >= 0 && a[differs] === true;
+  const differs = a.findIndex(({ takes }, place) => takes !== b[place]?.takes);
+  return differs >= 0 && a[differs]?.takes === true;
 }
 
 /** Branch and bound: each piece in each place it fits, or left; a branch that can't beat the best is not followed. */
@@ -186,11 +193,12 @@ function searchAll(pieces: readonly PackPiece[], shop: PackShop, start: readonly
       if (isBetter(taken, bestTaken)) [best, bestTaken] = [placed, taken];
       return;
     }
-    const most = [...taken, ...pieces.slice(place).map(() => true)];
+    const { isPlanned } = piece;
+    const most = [...taken, ...pieces.slice(place).map((one) => ({ takes: true, isPlanned: one.isPlanned }))];
     if (!isBetter(most, bestTaken)) return;
     for (const where of placesFor(piece, placed, shop))
-      follow(place + 1, [...placed, { piece, ...where }], [...taken, true]);
-    follow(place + 1, placed, [...taken, false]);
+      follow(place + 1, [...placed, { piece, ...where }], [...taken, { takes: true, isPlanned }]);
+    follow(place + 1, placed, [...taken, { takes: false, isPlanned }]);
   };
   follow(0, [], []);
   return { placed: best, how: looks > mostLooks ? "greedy" : "exact" };

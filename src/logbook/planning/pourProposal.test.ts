@@ -35,8 +35,14 @@ const proposed = (
     inMs = weekMs,
     with: own = shop,
     elsewhere = new Map(),
-  }: { inMs?: number; with?: Shop; elsewhere?: ReadonlyMap<string, string> } = {},
-): PourProposal => pourProposal(some, { pourAt: now + inMs, day: dayShop(own, []), elsewhere });
+    planned = new Set(),
+  }: {
+    inMs?: number;
+    with?: Shop;
+    elsewhere?: ReadonlyMap<string, string>;
+    planned?: ReadonlySet<string>;
+  } = {},
+): PourProposal => pourProposal(some, { pourAt: now + inMs, day: dayShop(own, []), elsewhere, planned });
 const goingIds = ({ melts }: PourProposal): readonly string[] =>
   melts.flatMap((melt) => melt.pieces.map(({ of }) => of.id)).toSorted();
 const whyOf = ({ left }: PourProposal, id: string) => left.find(({ of }) => of.id === id)?.why;
@@ -95,6 +101,12 @@ describe("a pour day proposed", () => {
   it("lets a piece be that another planned pour has", () => {
     const day = proposed(pieces, { elsewhere: new Map([["demo-plaque", "pour-7"]]) });
     expect(whyOf(day, "demo-plaque")).toEqual({ code: "in-other-pour", pourId: "pour-7" });
+  });
+
+  it("never gives up what the pour asked about has in its plan for more of another alloy", () => {
+    const day = proposed(pieces, { planned: new Set(["demo-dancer"]) });
+    expect(goingIds(day)).toEqual(["demo-dancer"]);
+    expect(whyOf(day, "demo-carp")).toEqual({ code: "other-alloy", alloyIds: ["a356"] });
   });
 
   it("names what nobody said: alloy, metal, and what a burnout wants to know", () => {

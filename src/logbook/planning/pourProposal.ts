@@ -85,11 +85,14 @@ type From = {
   readonly day: DayShop;
   /** Pieces that another planned pour has already, by id, with its id. */
   readonly elsewhere: ReadonlyMap<string, string>;
+  /** Pieces that the pour asked about has in its plan already. */
+  readonly planned: ReadonlySet<string>;
 };
 
 /**
  * What could be poured together at `pourAt`, epoch ms, and why the rest can't. Pieces that are ready in time alone are
- * packed, those sure before those that may be, of each the one begun first before the others; then the fire of all in
+ * packed, those of the pour's own plan before the others, those sure before those that may be, of each the one begun
+ * first; then the fire of all in
  * one kiln is planned together, which takes longer, and whoever misses the hour by that is left and the rest packed anew.
  */
 export function pourProposal(pieces: readonly PieceAhead[], from: From): PourProposal {
@@ -100,7 +103,7 @@ export function pourProposal(pieces: readonly PieceAhead[], from: From): PourPro
   );
   for (;;) {
     const packing = packPour(
-      able.map(({ of }) => packPieceOf(of)),
+      able.map(({ of }) => packPieceOf(of, from)),
       from.day.pack,
     );
     const kilns = kilnGroups(packing.placed, able, from);
@@ -153,7 +156,8 @@ function byUrgency(a: Alone, b: Alone): number {
   return rank(a) - rank(b) || pieceA.startedAt - pieceB.startedAt || (pieceA.id < pieceB.id ? -1 : 1);
 }
 
-const packPieceOf = (of: PieceAhead): PackPiece => ({
+const packPieceOf = (of: PieceAhead, { planned }: From): PackPiece => ({
+  isPlanned: planned.has(of.id),
   id: of.id,
   alloyId: of.alloyId ?? "",
   metalKg: of.metalKg ?? 0,
@@ -254,13 +258,10 @@ function meltGroups(
 }
 
 /** Pieces that are ready in time and found no place, with what stands against each. */
-function notPacked(
-  placed: readonly Placed[],
-  able: readonly Alone[],
-  { day: { pack } }: From,
-): readonly LeftPiece[] {
+function notPacked(placed: readonly Placed[], able: readonly Alone[], from: From): readonly LeftPiece[] {
+  const { pack } = from.day;
   const taken = new Set(placed.map(({ piece }) => piece.id));
   return able
     .filter(({ of }) => !taken.has(of.id))
-    .map(({ of, verdict }) => ({ of, why: whyNotPacked(packPieceOf(of), placed, pack), verdict }));
+    .map(({ of, verdict }) => ({ of, why: whyNotPacked(packPieceOf(of, from), placed, pack), verdict }));
 }

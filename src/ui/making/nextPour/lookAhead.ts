@@ -69,7 +69,8 @@ export async function lookAhead(
       .filter((pour) => pour.id !== pourId)
       .flatMap((pour) => pour.pieceIds.map((id) => [id, pour.id] as const)),
   );
-  const proposal = pourProposal(pieces, { pourAt, day, elsewhere });
+  const planned = new Set(pours.find(({ id }) => id === pourId)?.pieceIds);
+  const proposal = pourProposal(pieces, { pourAt, day, elsewhere, planned });
   const going = proposal.kilns.flatMap((group) => group.pieces);
   const times: PieceTimes[] = [];
   for (const [done, one] of going.entries()) {
