@@ -77,17 +77,18 @@ export function freshDesk(): Pick<Desk, "db" | "shop"> {
   return { db, shop };
 }
 
-/** A screen at its address; `places` is where it went since. */
+/** A screen at its address, with what is asked after a "?"; `places` is where it went since. */
 export function showAt(
   shop: ShopDoor,
   path: string,
   at: { readonly route: string; readonly screen: ComponentType },
 ) {
-  const places = [path];
+  const [address = "/", search = ""] = path.split("?");
+  const places = [address];
   const hook = memoryPlace(places);
   render(
     <ShopProvider shop={shop}>
-      <Router hook={hook}>
+      <Router hook={hook} searchHook={() => search}>
         <Route path={at.route} component={at.screen as never} />
       </Router>
     </ShopProvider>,

@@ -1,3 +1,4 @@
+import { cleanup } from "@testing-library/react";
 import { millisecondsInHour as hourMs } from "date-fns/constants";
 import { afterEach, expect, test } from "vitest";
 import { page } from "vitest/browser";
@@ -5,6 +6,11 @@ import { clearDesks, deskNow, freshDesk, showAt, type Desk } from "../../../../t
 import { streamOf, shopStream, type EntryBodies, type EntryType } from "../../../logbook/entries/entry.ts";
 import type { PiecePlan } from "../../../logbook/entries/pieceBodies.ts";
 import { startingRecipeOf } from "../../../trade/startingRecipes.ts";
+import { localText } from "../../base/parts/localTime.ts";
+import { paths } from "../../base/state/paths.ts";
+import { MeltPlanPage } from "../../fire/metal/MeltPlanPage.tsx";
+import { PourPlanPage } from "../../fire/pour/PourPlanPage.tsx";
+import { RunPlanPage } from "../../fire/run/RunPlanPage.tsx";
 import { NextPourPage } from "./NextPourPage.tsx";
 
 afterEach(clearDesks);
@@ -125,6 +131,44 @@ test("a usual rack: what is missing first, then a melt, its kiln, what to do fir
     .toHaveTextContent(/Giant.*It needs .* kg molten; the largest crucible takes 9\.99 kg/);
   await expect.element(left).toHaveTextContent(/Bell.*One melt is one alloy.*C87300/);
   await expect.element(page.getByText(/The shell review and the pour sheet decide/)).toBeVisible();
+  expect(await entriesOf(desk)).toBe(before);
+});
+
+test("the plans open with the pieces of the address, the crucible and the hour, and write nothing", async () => {
+  const desk = freshDesk();
+  await setUp(desk);
+  await log(desk, shopStream, "furnace-set", {
+    furnaceId: "second",
+    name: "Second furnace",
+    heat: "propane",
+    powerKW: 20,
+    crucibleL: 1,
+    retired: false,
+  });
+  for (const name of ["Heron", "Otter"]) await piece(desk, name, { coats: 9 });
+  const reviewed = streamOf("piece", "heron");
+  await log(desk, reviewed, "shell-fired", { peakC: 900, holdMin: 60, inside: "clean" });
+  await piece(desk, "Bell", { coats: 9 });
+  const before = await entriesOf(desk);
+  const { shop } = desk;
+  const isTicked = (name: string) => expect.element(page.getByRole("checkbox", { name }));
+
+  showAt(shop, paths.newMeltOf(["heron", "otter"], "second"), { route: paths.newMelt, screen: MeltPlanPage });
+  await isTicked("Heron").toBeChecked();
+  await isTicked("Otter").toBeChecked();
+  await isTicked("Bell").not.toBeChecked();
+  await expect.element(page.getByLabelText("Furnace")).toHaveValue("second");
+  cleanup();
+
+  showAt(shop, paths.newRunOf(["otter", "bell"], "burnout"), { route: paths.newRun, screen: RunPlanPage });
+  await isTicked("Otter").toBeChecked();
+  await isTicked("Bell").toBeChecked();
+  cleanup();
+
+  const pourAt = deskNow + 50 * hourMs;
+  showAt(shop, paths.newPourOf(["heron"], pourAt), { route: paths.newPour, screen: PourPlanPage });
+  await isTicked("Heron").toBeChecked();
+  await expect.element(page.getByLabelText("Day and time")).toHaveValue(localText(pourAt));
   expect(await entriesOf(desk)).toBe(before);
 });
 
