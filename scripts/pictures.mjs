@@ -119,6 +119,7 @@ if (forReadme) {
     "/timeline",
     "/due",
     "/due/test",
+    "/next-pour",
     "/rooms",
     "/buckets",
     "/buckets/new",

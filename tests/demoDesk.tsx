@@ -77,7 +77,7 @@ export function freshDesk(): Pick<Desk, "db" | "shop"> {
   return { db, shop };
 }
 
-/** A screen at its address; `places` is where it went since. */
+/** A screen at its address, with what is asked after a "?"; `places` is where it went since. */
 export function showAt(
   shop: ShopDoor,
   path: string,

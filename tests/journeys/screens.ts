@@ -48,6 +48,7 @@ export function screensOf({ room, bucket, readsFirst }: Things): readonly Screen
     [paths.dip, /^(Which bucket|What are you dipping)\?$/],
     [paths.timeline, "The next 48 hours"],
     [paths.due, "Due"],
+    [paths.nextPour, "Next pour day"],
     [paths.rooms, "Rooms"],
     [paths.room(roomId), roomName],
     [paths.roomDay(roomId), `${roomName}: today`],

@@ -166,7 +166,7 @@ const inRun = (piece: Piece, runId: string | null): Piece =>
   runId === null || piece.runIds.includes(runId) ? piece : { ...piece, runIds: [...piece.runIds, runId] };
 
 /** The pattern was meant to leave by then, so a wall put on later may have none behind it. */
-const hasSeenFire = ({ burnouts, firings, dewaxes }: Piece): boolean =>
+export const hasSeenFire = ({ burnouts, firings, dewaxes }: Piece): boolean =>
   burnouts.length > 0 || firings.length > 0 || dewaxes.length > 0;
 
 /** In a running burnout the wax runs out on the way; otherwise getting it out is a step of its own. */

@@ -19,6 +19,7 @@ import {
   readRooms,
   readShop,
   type PieceData,
+  type RackData,
 } from "../../../storage/reads.ts";
 import {
   readMelt,
@@ -58,6 +59,12 @@ function useRackOf(archivedIds: readonly string[] | null): WholeRack | undefined
 export const useRack = (): readonly RackItem[] | undefined => useRackOf(null)?.items;
 /** The same with the pieces that can't be worked out, for a list that shows them. */
 export const useWholeRack = (): WholeRack | undefined => useRackOf(null);
+
+/** The pieces in work with all that the sums need beside them, for a screen that looks further ahead than the rack. */
+export function useRackData(): RackData | undefined {
+  const { db, clock } = useShop();
+  return useLiveQuery(() => readRack(db, clock()), [db, clock]);
+}
 
 /** Those of these pieces that are through or put away. */
 export const useArchived = (ids: readonly string[]): readonly RackItem[] | undefined => useRackOf(ids)?.items;

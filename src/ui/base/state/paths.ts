@@ -1,6 +1,7 @@
 import type { EntryType } from "../../../logbook/entries/entry.ts";
 
 const part = (id: string): string => encodeURIComponent(id);
+const pieces = (ids: readonly string[]): string => ids.map((id) => `piece=${part(id)}`).join("&");
 
 export const paths = {
   rack: "/",
@@ -47,12 +48,19 @@ export const paths = {
   newRun: "/fire/run/new",
   newRunFor: (pieceId: string, purpose: "burnout" | "firing" | "preheat") =>
     `/fire/run/new?piece=${part(pieceId)}&purpose=${purpose}`,
+  newRunOf: (pieceIds: readonly string[], purpose: "burnout" | "firing" | "preheat") =>
+    `/fire/run/new?${pieces(pieceIds)}&purpose=${purpose}`,
   run: (id: string) => `/fire/run/${part(id)}`,
   newMelt: "/fire/melt/new",
   newMeltFor: (pieceId: string) => `/fire/melt/new?piece=${part(pieceId)}`,
+  newMeltOf: (pieceIds: readonly string[], furnaceId: string | null) =>
+    `/fire/melt/new?${pieces(pieceIds)}${furnaceId === null ? "" : `&furnace=${part(furnaceId)}`}`,
   melt: (id: string) => `/fire/melt/${part(id)}`,
   newPour: "/fire/pour/new",
   newPourFor: (pieceId: string) => `/fire/pour/new?piece=${part(pieceId)}`,
+  newPourOf: (pieceIds: readonly string[], pourAt: number) =>
+    `/fire/pour/new?${pieces(pieceIds)}&at=${pourAt}`,
+  nextPour: "/next-pour",
   pour: (id: string) => `/fire/pour/${part(id)}`,
   pourSheet: (id: string) => `/fire/pour/${part(id)}/sheet`,
   shop: "/shop",

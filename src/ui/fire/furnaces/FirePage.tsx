@@ -1,4 +1,4 @@
-import { Flame, FlaskRound } from "lucide-react";
+import { CalendarClock, Flame, FlaskRound } from "lucide-react";
 import { paths } from "../../base/state/paths.ts";
 import { Page } from "../../base/parts/Page.tsx";
 import { PlaceList } from "../../base/parts/PlaceList.tsx";
@@ -8,6 +8,12 @@ import { RunsSection } from "./RunsSection.tsx";
 import css from "./fire.module.css";
 
 const places = [
+  {
+    href: paths.nextPour,
+    name: "Next pour day",
+    says: "What fits crucible and kiln, and which coats to do first",
+    Icon: CalendarClock,
+  },
   {
     href: paths.kilns,
     name: "Kilns and furnaces",

@@ -2,6 +2,7 @@ import { crucibleLiftKg } from "../../../logbook/bucket/liftWeights.ts";
 import { alloyContents, chargeContents, mayHoldOf } from "../../../logbook/pour/meltContents.ts";
 import { Cautions } from "../../base/cautions/Cautions.tsx";
 import { pourHeatOf } from "../../../logbook/pour/pourHeat.ts";
+import { useMemo } from "react";
 import { useLocation, useSearch } from "wouter";
 import { v7 as uuidv7 } from "uuid";
 import { streamOf } from "../../../logbook/entries/entry.ts";
@@ -46,7 +47,8 @@ export function MeltPlanPage() {
   const shop = useFigures();
   const rack = useRack();
   const melts = useMelts("ended");
-  const asked = new URLSearchParams(useSearch()).get("piece");
+  const search = useSearch();
+  const asked = useMemo(() => askedIn(search), [search]);
   if (shop === undefined || rack === undefined || melts === undefined)
     return <Page title="Plan a melt">{null}</Page>;
   return <MeltPlan shop={shop} rack={rack} melts={melts} asked={asked} />;
@@ -61,15 +63,19 @@ function MeltPlan({
   readonly shop: Shop;
   readonly rack: readonly RackItem[];
   readonly melts: readonly Melt[];
-  readonly asked: string | null;
+  readonly asked: AskedMelt;
 }) {
   const { log } = useShop();
   const format = useFormat();
   const [, goTo] = useLocation();
-  const of = rack.find(({ standing }) => standing.piece.id === asked)?.standing.piece ?? null;
-  const start: MeltDraft =
-    of === null ? newMelt : { ...newMelt, pieceIds: [of.id], alloyId: of.plan.alloyId ?? null };
-  const form = useSumForm("melt/new", start, { limits: meltLimits, about: asked ?? "" });
+  const known = rack.filter(({ standing }) => asked.pieceIds.includes(standing.piece.id));
+  const start: MeltDraft = {
+    ...newMelt,
+    pieceIds: known.map(({ standing }) => standing.piece.id),
+    alloyId: known[0]?.standing.piece.plan.alloyId ?? null,
+    furnaceId: asked.furnaceId,
+  };
+  const form = useSumForm("melt/new", start, { limits: meltLimits, about: asked.about });
   const { draft } = form;
   const alloyNamed = (id: string): string => alloyName(id, shop);
   const alloy = draft.alloyId === null ? null : ownAlloy(draft.alloyId, shop);
@@ -211,6 +217,19 @@ function MeltPlan({
       </div>
     </Page>
   );
+}
+
+/** What the address asks for: the pieces, and the crucible they were counted into. */
+type AskedMelt = {
+  readonly pieceIds: readonly string[];
+  readonly furnaceId: string | null;
+  readonly about: string;
+};
+
+function askedIn(search: string): AskedMelt {
+  const asked = new URLSearchParams(search);
+  const pieceIds = asked.getAll("piece");
+  return { pieceIds, furnaceId: asked.get("furnace"), about: pieceIds.join(" ") };
 }
 
 /** Thinnest section of the chosen pieces' meshes, mm; null where none has one. */

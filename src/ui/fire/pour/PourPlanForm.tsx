@@ -31,7 +31,7 @@ const ready = ["burnt-out", "fired", "preheated"];
 const due = ["reviewed", "dewaxed", "burnout"];
 
 /** Pieces that can be poured, hottest first, and those whose fire is still to come. */
-const mayPour = ({ standing: { piece, coatsDone } }: RackItem): boolean =>
+export const mayPour = ({ standing: { piece, coatsDone } }: Pick<RackItem, "standing">): boolean =>
   !piece.archived && coatsDone > 0 && (ready.includes(piece.phase) || due.includes(piece.phase));
 
 type From = {
@@ -48,7 +48,7 @@ export function PourPlanForm({
   onPlanned,
 }: {
   readonly from: From;
-  readonly asked: string | null;
+  readonly asked: { readonly pieceIds: readonly string[]; readonly pourAt: number | null };
   readonly onPlanned: (id: string) => void;
 }) {
   const { rack, shop, runs, melts, pours } = from;
@@ -56,7 +56,11 @@ export function PourPlanForm({
   const format = useFormat();
   const now = Math.max(useNow(), door.clock());
   const say = useFleeting((fleeting) => fleeting.say);
-  const form = useForm<PourDraft>("pour/new", newPour(asked === null ? [] : [asked]), asked ?? "");
+  const form = useForm<PourDraft>(
+    "pour/new",
+    { ...newPour(asked.pieceIds), pourAt: asked.pourAt },
+    asked.pieceIds.join(" "),
+  );
   const { draft, set } = form;
   const pieces = rack.filter(mayPour);
   const items = draft.pieceIds.flatMap((id) => pieces.find(({ standing }) => standing.piece.id === id) ?? []);

@@ -12,7 +12,9 @@ export function PourPlanPage() {
   const melts = useMelts();
   const pours = usePours("open");
   const [, goTo] = useLocation();
-  const asked = new URLSearchParams(useSearch()).get("piece");
+  const search = useSearch();
+  const { pieceIds, pourAt } = askedIn(search);
+  const [pieceId] = pieceIds;
   const isLoaded =
     rack !== undefined &&
     shop !== undefined &&
@@ -20,15 +22,24 @@ export function PourPlanPage() {
     melts !== undefined &&
     pours !== undefined;
   return (
-    <Page title="Plan a pour" back={asked === null ? paths.fire : paths.piece(asked)}>
+    <Page
+      title="Plan a pour"
+      back={pieceId === undefined || pieceIds.length > 1 ? paths.fire : paths.piece(pieceId)}
+    >
       {isLoaded && (
         <PourPlanForm
-          key={asked}
+          key={search}
           from={{ rack, shop, runs, melts, pours }}
-          asked={asked}
+          asked={{ pieceIds, pourAt }}
           onPlanned={(id) => goTo(paths.pour(id), { replace: true })}
         />
       )}
     </Page>
   );
+}
+
+function askedIn(search: string): { readonly pieceIds: readonly string[]; readonly pourAt: number | null } {
+  const asked = new URLSearchParams(search);
+  const at = Number(asked.get("at") ?? NaN);
+  return { pieceIds: asked.getAll("piece"), pourAt: Number.isSafeInteger(at) && at > 0 ? at : null };
 }

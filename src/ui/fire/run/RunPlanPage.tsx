@@ -13,16 +13,20 @@ export function RunPlanPage() {
   const search = useSearch();
   const [, goTo] = useLocation();
   const asked = new URLSearchParams(search);
-  const pieceId = asked.get("piece");
+  const pieceIds = asked.getAll("piece");
+  const [pieceId] = pieceIds;
   const purpose = purposeOf(asked.get("purpose"));
   return (
-    <Page title="Plan a kiln run" back={pieceId === null ? paths.fire : paths.piece(pieceId)}>
+    <Page
+      title="Plan a kiln run"
+      back={pieceId === undefined || pieceIds.length > 1 ? paths.fire : paths.piece(pieceId)}
+    >
       {items !== undefined && (
         <RunPlan
           key={search}
           items={items}
           shop={shop ?? builtInShop}
-          asked={{ purpose, pieceIds: pieceId === null ? [] : [pieceId], about: search }}
+          asked={{ purpose, pieceIds, about: search }}
           onSaved={(id) => goTo(paths.run(id), { replace: true })}
         />
       )}

@@ -31,6 +31,10 @@ export function DuePage() {
           <Link href={paths.timeline} className={sheet["link"]}>
             The next 48 hours as a picture, and when to dip what
           </Link>
+          {". "}
+          <Link href={paths.nextPour} className={sheet["link"]}>
+            Next pour day: what to do first for it
+          </Link>
         </p>
       )}
       {items !== undefined && <KnockoutWaits items={items} />}

@@ -75,6 +75,7 @@ export function RackPage() {
       {rack !== undefined && (
         <p className={styles["foot"]}>
           <Link href={paths.timeline}>The next 48 hours</Link>
+          <Link href={paths.nextPour}>Next pour day</Link>
           <Link href={paths.due}>What is due, and what rings</Link>
           <Link href={paths.archive}>Archive</Link>
         </p>

@@ -1,4 +1,5 @@
 import { fillsAboveK, heavyFromMm, pouredAboveK, startAboveK } from "../../../logbook/pour/pourHeat.ts";
+import { kilnFillShare } from "../../../trade/kilnFill.ts";
 import { fumeLimits, type FumeLimit } from "../../../trade/fumeLimits.ts";
 import { baseFrom, hazardAbove, leadedFrom, pureFrom } from "../../../trade/metals/hazards.ts";
 import { crucibleKgPerL, hoistAboveKg, shankAboveKg, shellTwoAboveKg } from "../../../trade/lifting.ts";
@@ -28,6 +29,12 @@ export function pourFigures(format: Format): FigureGroup {
       "Plans, the pour sheet and the findings read these; minutes out of the kiln come from the wall's own cooling.",
     figures: [
       ...shells,
+      published(
+        "Room of a kiln that shells may take",
+        kilnFillShare,
+        (value) => format.show("percent", value),
+        "which shells are proposed for one kiln on a pour day",
+      ),
       published(
         "Heavy work is poured from a thinnest section of",
         heavyFromMm,
