@@ -11,6 +11,7 @@ import { makeMemo } from "../log/memo.ts";
 import { metalReady } from "../fire/metalReady.ts";
 import { nextAction, nextCoat } from "./nextAction.ts";
 import type { Piece } from "./piece.ts";
+import { asSaid, sayingOf } from "../drying/saidThen.ts";
 import { shellDrying } from "../drying/shellDrying.ts";
 import { wallStanding } from "./shellWall.ts";
 import type { Standing } from "./standing.ts";
@@ -31,7 +32,8 @@ export function standingOf(
   const { shop, recipes, rooms, readings } = surroundings;
   const recipe = recipes.get(piece.plan.recipeId ?? "") ?? null;
   const roomId = piece.rooms.at(-1)?.roomId ?? "";
-  const drying = shellDrying(piece, { surroundings, recipe, now, memory });
+  const sums = shellDrying(piece, { surroundings, recipe, now, memory });
+  const drying = asSaid(sums, { piece, around: surroundings });
   const outer = drying.at(-1) ?? null;
   const next = nextCoat(piece, recipe);
   const wall = wallStanding({ piece, recipe, shop, drying, next });
@@ -62,6 +64,7 @@ export function standingOf(
     outer,
     cover,
     forFire,
+    saying: sayingOf(piece, { outer, cover, now, around: surroundings }),
     next,
     coatsDone: piece.coats.length,
     coatsPlanned: recipe?.coats.length ?? null,

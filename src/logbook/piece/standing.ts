@@ -5,6 +5,8 @@ import type { AirClass } from "../../trade/airClasses.ts";
 import type { RecipeCoat } from "../../trade/coats.ts";
 import type { FinalDryPlace } from "../../trade/dryMinimums.ts";
 import type { GeometryClass } from "../../trade/geometryClasses.ts";
+import type { SaidOfBeneath } from "../entries/pieceBodies.ts";
+import type { KnowsAnew } from "../drying/knewOfCoat.ts";
 import type { Said, Unsaid } from "../drying/coatSaid.ts";
 import type { DippedFrom } from "../bucket/dippedFrom.ts";
 import type { DryBy } from "../drying/dryEvidence.ts";
@@ -46,6 +48,19 @@ export type CoatBelief = {
 /** What measures a coat dry, in place of the hours and the air. */
 export type MeasuredDry = Exclude<DryBy, "felt">;
 
+/** Why a coat's dryness is worked out anew: what came to the log or left it since, or a dip whose time was put right. */
+export type SaidAnewWhy = Omit<KnowsAnew, "of"> & { readonly of: KnowsAnew["of"] | "dip" };
+
+/** What was said of a coat at the dip that covered it. */
+export type SaidThen = SaidOfBeneath & {
+  /** What is worked out with what is known now; null where that says the same, or nothing of its time has changed. */
+  readonly anew: {
+    readonly leftShare: number | null;
+    readonly dryness: CoatDrying["verdict"];
+    readonly why: readonly SaidAnewWhy[];
+  } | null;
+};
+
 export type NoReadyReason = "no-readings" | "air-too-damp" | "condensing" | "frost" | "beyond-forecast";
 
 /** What is known of one coat's drying, up to the next coat or to now. */
@@ -54,6 +69,11 @@ export type CoatDrying = {
   readonly targetDryness: number;
   /** Water to go, as a share of what must go, at the next coat or at now: 1 when wet, 0 when dry, null when not known. */
   readonly leftShare: number | null;
+  /** The same by the early and the late guess: eight in ten lie between. */
+  readonly leftLow?: number | undefined;
+  readonly leftHigh?: number | undefined;
+  /** What was said of it before the tap that covered it; left out for the outer coat, and where nothing was kept. */
+  readonly said?: SaidThen | undefined;
   readonly waterKgM2: number | null;
   /** Water the coat started with, its own and what was carried over from beneath. */
   readonly startKgM2: number;
@@ -250,6 +270,8 @@ export type Standing = {
   readonly cover: CoverAnswer | null;
   /** May the shell go in the kiln? Null before the first coat. */
   readonly forFire: FireAnswer | null;
+  /** What a coat put on now keeps of what is said of the outer one; null before the first coat. */
+  readonly saying: SaidOfBeneath | null;
   /** The coat the recipe wants next; null when the recipe is done or there is none. */
   readonly next: (RecipeCoat & { readonly step: number; readonly number: number }) | null;
   readonly coatsDone: number;

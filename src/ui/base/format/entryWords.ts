@@ -52,6 +52,8 @@ export function entryWords(entry: Entry, names: EntryNames): EntryText {
       );
     case "crack-patched":
       return entryText("Crack mended", entry.body.how);
+    case "patch-dried":
+      return entryText("Patch is dry", entry.body.note);
     case "wire-wrapped":
       return entryText("Wire wrapped", entry.body.note);
     case "review-signed":

@@ -17,6 +17,7 @@ import styles from "./PiecePage.module.css";
 import { PieceGuard } from "./PieceGuard.tsx";
 import { PiecePhotos } from "./PiecePhotos.tsx";
 import { PutAway } from "./PutAway.tsx";
+import { SaidAtDips } from "./SaidAtDips.tsx";
 import { Timeline } from "../../base/history/Timeline.tsx";
 import { UnreadNote } from "./UnreadNote.tsx";
 import { WallVerdict } from "./WallVerdict.tsx";
@@ -78,6 +79,7 @@ function WholePiece({ id }: { readonly id: string }) {
         </div>
         <div className={`${sheet["stack"]} ${styles["column"]}`}>
           <LogGrid piece={piece} />
+          <SaidAtDips standing={standing} />
           <Timeline stream={`piece/${id}`} entries={entries} />
           <PiecePhotos entries={entries} />
           <PutAway piece={piece} />
