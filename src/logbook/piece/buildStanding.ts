@@ -9,6 +9,7 @@ import { staysOf } from "../air/hanging.ts";
 import type { Memo } from "../log/memo.ts";
 import { makeMemo } from "../log/memo.ts";
 import { metalReady } from "../fire/metalReady.ts";
+import { crackStates } from "./crackStates.ts";
 import { nextAction, nextCoat } from "./nextAction.ts";
 import type { Piece } from "./piece.ts";
 import { asSaid, sayingOf } from "../drying/saidThen.ts";
@@ -49,6 +50,7 @@ export function standingOf(
   const stays = staysOf(piece, surroundings, memo);
   const forFire = bare && fireAnswer(piece, { outer: bare, whole, stays, now });
   const isLast = next === null && (piece.phase === "coating" || piece.phase === "reviewed");
+  const cracks = crackStates(piece);
   const runs = piece.runIds.flatMap((id) => surroundings.runs?.get(id) ?? []);
   const bars = metalReady(piece, { runs, now });
   return {
@@ -64,6 +66,7 @@ export function standingOf(
     outer,
     cover,
     forFire,
+    cracks,
     saying: sayingOf(piece, { outer, cover, now, around: surroundings }),
     next,
     coatsDone: piece.coats.length,
@@ -71,7 +74,7 @@ export function standingOf(
     wall,
     finalDry: isLast ? whole : null,
     metalBars: bars,
-    action: nextAction({ piece, recipe, next, cover, forFire, bars }),
+    action: nextAction({ piece, recipe, next, cover, forFire, bars, cracks }),
   };
 }
 

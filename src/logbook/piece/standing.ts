@@ -13,6 +13,7 @@ import type { DryBy } from "../drying/dryEvidence.ts";
 import type { Run } from "../fire/fireStates.ts";
 import type { WeighToTell } from "../drying/weighToTell.ts";
 import type { MetalBar } from "../fire/metalReady.ts";
+import type { CrackState } from "./crackStates.ts";
 import type { WallStrength } from "./wallBasis.ts";
 import type { AirReading, Coat, DrynessSeen, Piece, Recipe, Room, Shop } from "./piece.ts";
 
@@ -270,6 +271,8 @@ export type Standing = {
   readonly cover: CoverAnswer | null;
   /** May the shell go in the kiln? Null before the first coat. */
   readonly forFire: FireAnswer | null;
+  /** How each crack stands, in the order they were found. */
+  readonly cracks: readonly CrackState[];
   /** What a coat put on now keeps of what is said of the outer one; null before the first coat. */
   readonly saying: SaidOfBeneath | null;
   /** The coat the recipe wants next; null when the recipe is done or there is none. */

@@ -1,4 +1,5 @@
 import { useParams } from "wouter";
+import { wetPatches } from "../../../logbook/piece/crackStates.ts";
 import type { FinalDry, FireAnswer, Standing } from "../../../logbook/piece/standing.ts";
 import { coatsAreDone } from "../../../rules/stage.ts";
 import { practice } from "../../../trade/practice.ts";
@@ -11,6 +12,7 @@ import { LinkButton } from "../../base/parts/LinkButton.tsx";
 import { Page } from "../../base/parts/Page.tsx";
 import sheet from "../../base/styles/sheet.module.css";
 import css from "./FinalDry.module.css";
+import { PatchesWait } from "../piece/PatchesWait.tsx";
 import { leastWords, placeWords, fireReasonWords, sentence, usualWords } from "./finalDryWords.ts";
 import { PlacesChart } from "./PlacesChart.tsx";
 
@@ -58,9 +60,13 @@ function Shell(props: { readonly standing: Standing; readonly dry: FinalDry; rea
   const [slowest] = places;
   return (
     <>
-      <Card title={piece.plan.name} tone={answer.state === "dry" ? "clear" : "watch"}>
+      <Card
+        title={piece.plan.name}
+        tone={answer.state === "dry" && wetPatches(standing.cracks).length === 0 ? "clear" : "watch"}
+      >
         <p className={css["least"]}>{sentence(leastWords(answer, now, format.locale))}</p>
         <p>{fireReasonWords(answer, now, format)}</p>
+        <PatchesWait standing={standing} />
         {!coatsAreDone(standing) && (
           <p className={sheet["pale"]}>
             It has no recipe: this holds if coat {coatsDone} was the last. Any further coat begins it anew.

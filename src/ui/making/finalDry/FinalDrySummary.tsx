@@ -4,14 +4,12 @@ import { paths } from "../../base/state/paths.ts";
 import { useFormat } from "../../base/state/useFormat.ts";
 import sheet from "../../base/styles/sheet.module.css";
 import review from "../review/ReviewPage.module.css";
+import { PatchesWait } from "../piece/PatchesWait.tsx";
 import { leastWords, placeWords, fireReasonWords, sentence } from "./finalDryWords.ts";
 
 /** The last drying as a section of the review. */
-export function FinalDrySummary({
-  standing: { finalDry, forFire, now, piece },
-}: {
-  readonly standing: Standing;
-}) {
+export function FinalDrySummary({ standing }: { readonly standing: Standing }) {
+  const { finalDry, forFire, now, piece } = standing;
   const format = useFormat();
   if (finalDry === null || forFire === null) return null;
   const [slowest] = finalDry.places;
@@ -23,6 +21,7 @@ export function FinalDrySummary({
         <strong>{sentence(leastWords(forFire, now, format.locale))}</strong>.{" "}
         {fireReasonWords(forFire, now, format)} <Link href={paths.finalDry(piece.id)}>More</Link>
       </p>
+      <PatchesWait standing={standing} />
     </section>
   );
 }

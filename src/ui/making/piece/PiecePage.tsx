@@ -8,6 +8,7 @@ import { Empty } from "../../base/parts/Empty.tsx";
 import { LinkButton } from "../../base/parts/LinkButton.tsx";
 import { Page } from "../../base/parts/Page.tsx";
 import { KnockoutWaits } from "../../fire/pour/KnockoutWaits.tsx";
+import { CracksCard } from "./CracksCard.tsx";
 import { DryingCard } from "./DryingCard.tsx";
 import { FindingList } from "./FindingList.tsx";
 import { LogGrid } from "./LogGrid.tsx";
@@ -75,6 +76,7 @@ function WholePiece({ id }: { readonly id: string }) {
             <DryingCard standing={standing} drying={outer} around={around} />
           )}
           <FinalDryCard standing={standing} />
+          <CracksCard standing={standing} />
           <FindingList findings={findings} />
         </div>
         <div className={`${sheet["stack"]} ${styles["column"]}`}>
