@@ -5,7 +5,8 @@ import { standingOf } from "../logbook/piece/buildStanding.ts";
 import type { EntryBodies, EntryType } from "../logbook/entries/entry.ts";
 import type { Standing } from "../logbook/piece/standing.ts";
 import { recoatedBeforeDry } from "../rules/recoatedBeforeDry.ts";
-import { readPiece, readRack } from "./reads.ts";
+import { readArchive, readPiece, readRack } from "./reads.ts";
+import { rebuildProjections } from "./rebuild.ts";
 import { readingsIn, readingsSince } from "./roomReadings.ts";
 import { runCommand } from "./run.ts";
 import type { ShopDb } from "./rows.ts";
@@ -97,6 +98,74 @@ describe("what a coat was when it was covered stays so", () => {
     await log(db, 2021, "piece-archived", { archived: true });
     expect(coatsOf(await rack(db, 2022, ["heron"])).slice(0, 2)).toEqual(covered);
     expect(coatsOf(await page(db, 2022)).slice(0, 2)).toEqual(covered);
+  });
+});
+
+/** Rows that are read of the log and of the summaries while `run` lasts. */
+async function rowsRead(
+  db: ShopDb,
+  run: () => Promise<unknown>,
+): Promise<{ entries: number; summaries: number }> {
+  const read = { entries: 0, summaries: 0 };
+  const line = <T>(row: T): T => {
+    read.entries += 1;
+    return row;
+  };
+  const summary = <T>(row: T): T => {
+    read.summaries += 1;
+    return row;
+  };
+  db.entries.hook("reading", line);
+  db.projections.hook("reading", summary);
+  await run();
+  db.entries.hook("reading").unsubscribe(line);
+  db.projections.hook("reading").unsubscribe(summary);
+  return read;
+}
+
+describe("an archive of two hundred pieces over two years, with the room's logger on all the time", () => {
+  const pieces = 200;
+  const days = 730;
+
+  test("its list reads no line of a room, and all pieces at once read each line of it once", async () => {
+    const { db } = freshShop();
+    const afterS = Array.from({ length: 24 }, (_, i) => i * 3600);
+    const body = {
+      source: "x",
+      air: "still",
+      afterS,
+      airC: afterS.map(() => 20),
+      rh: afterS.map(() => 0.5),
+    } as const;
+    await db.entries.bulkAdd(
+      Array.from({ length: days }, (_, day) => line("room/first", "air-logged", body, { at: at(24 * day) })),
+    );
+    for (let i = 0; i < pieces; i += 1) {
+      const from = 24 * (7 + Math.floor((i * (days - 20)) / pieces));
+      const own = `piece/p${i}`;
+      await db.entries.bulkAdd([
+        line(own, "piece-started", { plan: { name: own }, roomId: "first" }, { at: at(from) }),
+        line(own, "coat-dipped", coatBody(1), { at: at(from + 1) }),
+        line(own, "coat-dipped", coatBody(2), { at: at(from + 10) }),
+        line(
+          own,
+          "metal-poured",
+          { metalC: 1100, shellC: 590, massKg: 6, outOfKilnMin: 2 },
+          { at: at(from + 48) },
+        ),
+        line(own, "piece-archived", { archived: true }, { at: at(from + 72) }),
+      ]);
+    }
+    await rebuildProjections(db);
+    const now = at(24 * days);
+    const ids = Array.from({ length: pieces }, (_, i) => `p${i}`);
+    const list = await rowsRead(db, () => readArchive(db));
+    expect(list).toEqual({ entries: 0, summaries: pieces });
+    const whole = await rowsRead(db, () => readRack(db, now, { archivedIds: ids }));
+    expect(whole.entries).toBeLessThanOrEqual(days + 2);
+    expect(whole.summaries).toBeLessThanOrEqual(pieces + 4);
+    const none = await rowsRead(db, () => readRack(db, now));
+    expect(none.entries).toBeLessThanOrEqual(16);
   });
 });
 
