@@ -1,4 +1,6 @@
 import { useParams } from "wouter";
+import type { Standing } from "../../../logbook/piece/standing.ts";
+import { isPastPour } from "../../../rules/stage.ts";
 import { usePiece } from "../../base/state/live.ts";
 import { paths } from "../../base/state/paths.ts";
 import { WallSection } from "../../base/charts/WallSection.tsx";
@@ -68,10 +70,7 @@ function WholePiece({ id }: { readonly id: string }) {
       {piece.phase === "poured" && <KnockoutWaits items={[item]} isOwn />}
       <div className={`${sheet["stack"]} ${styles["columns"]}`}>
         <div className={`${sheet["stack"]} ${styles["column"]}`}>
-          <Card title="The wall in section">
-            <WallSection standing={standing} />
-            <WallVerdict standing={standing} />
-          </Card>
+          <Wall standing={standing} />
           {outer !== null && piece.pours.length === 0 && (
             <DryingCard standing={standing} drying={outer} around={around} />
           )}
@@ -88,5 +87,24 @@ function WholePiece({ id }: { readonly id: string }) {
         </div>
       </div>
     </Page>
+  );
+}
+
+/** Once metal is in, the shell is what it was: folded away, with nothing of it to come. */
+function Wall({ standing }: { readonly standing: Standing }) {
+  const drawn = (
+    <>
+      <WallSection standing={standing} />
+      <WallVerdict standing={standing} />
+    </>
+  );
+  if (!isPastPour(standing.piece)) return <Card title="The wall in section">{drawn}</Card>;
+  return (
+    <Card title="The shell as it was">
+      <details>
+        <summary>The wall in section</summary>
+        {drawn}
+      </details>
+    </Card>
   );
 }
