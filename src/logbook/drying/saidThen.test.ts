@@ -4,6 +4,7 @@ import { describe, expect, test } from "vitest";
 import { readingsOf } from "../air/airLog.ts";
 import { foldBucket } from "../bucket/foldBucket.ts";
 import { streamOf, type Entry, type EntryBodies, type EntryType } from "../entries/entry.ts";
+import type { SaidOfBeneath } from "../entries/pieceBodies.ts";
 import { decide } from "../log/decide.ts";
 import { foldPiece, foldRoom } from "../log/fold.ts";
 import { standingOf } from "../piece/buildStanding.ts";
@@ -77,7 +78,16 @@ const coatBody = (number: number): EntryBodies["coat-dipped"] => ({
 });
 
 /** Coat 1 at one o'clock, covered 36 minutes later, or at `coveredAt`, over most of its water, with what was said kept or not. */
-function hasty({ keeps = true, version = dryingSumsVersion, coveredAt = 1.6 } = {}) {
+function hasty({
+  keeps = true,
+  coveredAt = 1.6,
+  old = {},
+}: {
+  readonly keeps?: boolean;
+  readonly coveredAt?: number;
+  /** What other sums would have said. */
+  readonly old?: Partial<SaidOfBeneath>;
+} = {}) {
   const log = logOf();
   log.log(
     line(0, piece, "piece-started", { plan: { name: "heron", recipeId: "start-general" }, roomId: "first" }),
@@ -88,7 +98,7 @@ function hasty({ keeps = true, version = dryingSumsVersion, coveredAt = 1.6 } = 
   const first = log.log(line(1, piece, "coat-dipped", coatBody(1)));
   const { saying } = standing(log.entries, coveredAt);
   if (saying === null) throw new Error("nothing is said");
-  const said = { ...saying, sumsVersion: version };
+  const said = { ...saying, ...old };
   const second = log.log(
     line(coveredAt, piece, "coat-dipped", { ...coatBody(2), ...(keeps ? { said } : {}) }),
   );
@@ -259,9 +269,14 @@ describe("what was said of a covered coat", () => {
     expect(found?.said?.anew?.why).toMatchObject([{ of: "checks", how: "changed" }]);
   });
 
-  test("of an older version of the sums is not worked out anew", () => {
-    const { entries, said } = hasty({ version: 9000 });
-    expect(of(entries)).toMatchObject({ leftShare: said.leftShare, said: { sumsVersion: 9000, anew: null } });
+  test("by an older version of the sums stands, on the rack and of a piece that is put away", () => {
+    const old = { sumsVersion: dryingSumsVersion + 7, leftShare: 0.91, dryness: "maybe" } as const;
+    const { entries, log } = hasty({ old });
+    const stands = { leftShare: 0.91, verdict: "maybe", said: { ...old, anew: null } };
+    expect(of(entries)).toMatchObject(stands);
+    log(line(40, piece, "piece-scrapped", { reason: "dropped" }));
+    log(line(41, piece, "piece-archived", { archived: true }));
+    expect(of(entries, 4000)).toMatchObject(stands);
   });
 
   test("by a line that keeps nothing of it is as it is worked out, with nothing invented", () => {
