@@ -157,5 +157,5 @@ test("what was said at the dip is what the finding says, whatever is read of the
   piece.air(1.75, { airC: 30, rh: 0.2, air: "strong" });
   expect(figuresAt(1.8)).toEqual(then);
   const [found] = recoatedBeforeDry(piece.standing(1.8));
-  expect(found?.said?.then).toMatchObject({ leftShare: said?.leftShare, anew: null });
+  expect(found?.said?.kept).toMatchObject({ leftShare: said?.leftShare, anew: null });
 });

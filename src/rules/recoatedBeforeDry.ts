@@ -109,7 +109,7 @@ function finding(
     ],
     source: halved === null ? source : `${source}; strength left: ${dampLeaves.tableWall.source}`,
     ...(isPast ? { past: true } : {}),
-    ...(under.said === undefined ? {} : { said: { then: under.said, now: standing.now } }),
+    ...(under.said === undefined ? {} : { said: { kept: under.said, now: standing.now } }),
     ...weighOf(standing),
   };
 }

@@ -4,18 +4,11 @@ import type { SaidOfBeneath } from "../entries/pieceBodies.ts";
 import { stampOf } from "../log/stamp.ts";
 import type { AirReading, Coat, Piece } from "../piece/piece.ts";
 import type { Surroundings } from "../piece/surroundings.ts";
+import type { KnowsAnew } from "./said.ts";
 import { wettedAt } from "./dryMinimum.ts";
 
 /** So long after its last dip nothing that is read of the air changes what is said of a coat. */
 export const settledMs = 60 * dayMs;
-
-/** What makes the log know more or less of a coat's time than it did: `count` lines, the one of `at` where it is known. */
-export type KnowsAnew = {
-  readonly of: "air" | "checks";
-  readonly how: "added" | "struck" | "changed";
-  readonly count: number;
-  readonly at: number | null;
-};
 
 type Marked = { readonly at: number; readonly mark: number };
 /** Lines of one sort: how many, and the sum of their marks; each can be told apart in it. */

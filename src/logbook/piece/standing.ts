@@ -6,7 +6,7 @@ import type { RecipeCoat } from "../../trade/coats.ts";
 import type { FinalDryPlace } from "../../trade/dryMinimums.ts";
 import type { GeometryClass } from "../../trade/geometryClasses.ts";
 import type { SaidOfBeneath } from "../entries/pieceBodies.ts";
-import type { KnowsAnew } from "../drying/knewOfCoat.ts";
+import type { SaidThen } from "../drying/said.ts";
 import type { Said, Unsaid } from "../drying/coatSaid.ts";
 import type { DippedFrom } from "../bucket/dippedFrom.ts";
 import type { DryBy } from "../drying/dryEvidence.ts";
@@ -48,19 +48,6 @@ export type CoatBelief = {
 
 /** What measures a coat dry, in place of the hours and the air. */
 export type MeasuredDry = Exclude<DryBy, "felt">;
-
-/** Why a coat's dryness is worked out anew: what came to the log or left it since, or a dip whose time was put right. */
-export type SaidAnewWhy = Omit<KnowsAnew, "of"> & { readonly of: KnowsAnew["of"] | "dip" };
-
-/** What was said of a coat at the dip that covered it. */
-export type SaidThen = SaidOfBeneath & {
-  /** What is worked out with what is known now; null where that says the same, or nothing of its time has changed. */
-  readonly anew: {
-    readonly leftShare: number | null;
-    readonly dryness: CoatDrying["verdict"];
-    readonly why: readonly SaidAnewWhy[];
-  } | null;
-};
 
 export type NoReadyReason = "no-readings" | "air-too-damp" | "condensing" | "frost" | "beyond-forecast";
 

@@ -73,7 +73,7 @@ export function sayOf(
     value: (name) => valueOf(name) ?? 0,
     text: (name) => texts[name] ?? "",
     weigh: () => (weigh === undefined ? weighAnyhow : weighWords(weigh.toTell, weigh.now, format)),
-    saidThen: () => (said === undefined ? "" : saidThenWords(said.then, said.now, format)),
+    saidThen: () => (said === undefined ? "" : saidThenWords(said.kept, said.now, format)),
     time: (name) => timeOf(valueOf(name), valueOf("now") ?? 0, format.locale),
     coats: (name) => `${show(name)} ${valueOf(name) === 1 ? "coat" : "coats"}`,
     list,

@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
 import { dryingSumsVersion } from "../../../logbook/drying/dryingSums.ts";
-import type { SaidThen } from "../../../logbook/piece/standing.ts";
+import type { SaidThen } from "../../../logbook/drying/said.ts";
 import { saidThenWords } from "./saidThenWords.ts";
 import { makeFormat } from "./units.ts";
 

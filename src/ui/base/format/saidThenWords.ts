@@ -1,5 +1,5 @@
 import { dryingSumsVersion } from "../../../logbook/drying/dryingSums.ts";
-import type { SaidAnewWhy, SaidThen } from "../../../logbook/piece/standing.ts";
+import type { SaidAnewWhy, SaidThen } from "../../../logbook/drying/said.ts";
 import { coverStateWords } from "./coverWords.ts";
 import { soonTime } from "./time.ts";
 import type { Format } from "./units.ts";

@@ -4,7 +4,7 @@ import { paths } from "../../base/state/paths.ts";
 import { useFormat } from "../../base/state/useFormat.ts";
 import { Card } from "../../base/parts/Card.tsx";
 import { LinkButton } from "../../base/parts/LinkButton.tsx";
-import { PatchesWait } from "../piece/PatchesWait.tsx";
+import { PatchesWait } from "./PatchesWait.tsx";
 import { leastWords, fireReasonWords } from "./finalDryWords.ts";
 
 /** The last drying in two lines, on the piece once its coats are on. */

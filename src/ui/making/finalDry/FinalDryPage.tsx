@@ -12,7 +12,7 @@ import { LinkButton } from "../../base/parts/LinkButton.tsx";
 import { Page } from "../../base/parts/Page.tsx";
 import sheet from "../../base/styles/sheet.module.css";
 import css from "./FinalDry.module.css";
-import { PatchesWait } from "../piece/PatchesWait.tsx";
+import { PatchesWait } from "./PatchesWait.tsx";
 import { leastWords, placeWords, fireReasonWords, sentence, usualWords } from "./finalDryWords.ts";
 import { PlacesChart } from "./PlacesChart.tsx";
 

@@ -4,7 +4,7 @@ import { paths } from "../../base/state/paths.ts";
 import { useFormat } from "../../base/state/useFormat.ts";
 import sheet from "../../base/styles/sheet.module.css";
 import review from "../review/ReviewPage.module.css";
-import { PatchesWait } from "../piece/PatchesWait.tsx";
+import { PatchesWait } from "./PatchesWait.tsx";
 import { leastWords, placeWords, fireReasonWords, sentence } from "./finalDryWords.ts";
 
 /** The last drying as a section of the review. */
