@@ -1,7 +1,7 @@
 import { millisecondsInDay as dayMs } from "date-fns/constants";
 import { countUpTo } from "../air/airLine.ts";
 import type { SaidOfBeneath } from "../entries/pieceBodies.ts";
-import { stampOf } from "../log/stamp.ts";
+import { stampOf, stampOfNumbers, stampSpan } from "../log/stamp.ts";
 import type { AirReading, Coat, Piece } from "../piece/piece.ts";
 import type { Surroundings } from "../piece/surroundings.ts";
 import type { KnowsAnew } from "./said.ts";
@@ -41,9 +41,7 @@ export function knowsAnew(
 
 const tokenOf = ({ count, mark }: Known): string => `${count} ${mark.toString(36)}`;
 
-/** Marks and their sums stay below this, as those of `stampOf` do. */
-const ring = 2 ** 52;
-const less = (sum: number, mark: number): number => (sum - mark + ring) % ring;
+const less = (sum: number, mark: number): number => (sum - mark + stampSpan) % stampSpan;
 
 function anew(of: KnowsAnew["of"], then: string, now: Known): readonly KnowsAnew[] {
   if (then === tokenOf(now)) return [];
@@ -71,7 +69,7 @@ function airOf({ piece, coat, until }: Span, { readings }: Pick<Surroundings, "r
     const before = countUpTo(all, begin);
     return [{ all, first: Math.max(0, before - 1), held: before > 0, end: countUpTo(all, end) }];
   });
-  const mark = parts.reduce((sum, { all, first, end }) => (sum + sumOf(all, first, end)) % ring, 0);
+  const mark = parts.reduce((sum, { all, first, end }) => (sum + sumOf(all, first, end)) % stampSpan, 0);
   return {
     count: parts.reduce((sum, { first, end }) => sum + end - first, 0),
     mark,
@@ -82,7 +80,7 @@ function airOf({ piece, coat, until }: Span, { readings }: Pick<Surroundings, "r
     instead: parts.flatMap(({ all, first, held }) => {
       const [before, holds] = [all[first - 1], all[first]];
       if (!held || before === undefined || holds === undefined) return [];
-      return [{ at: holds.at, mark: (less(mark, markOf(holds)) + markOf(before)) % ring }];
+      return [{ at: holds.at, mark: (less(mark, markOf(holds)) + markOf(before)) % stampSpan }];
     }),
   };
 }
@@ -98,31 +96,23 @@ function checksOf({ piece, coat, until }: Span): Known {
   ].map(({ id, at }) => ({ at, mark: stampOf([{ id, at, recordedAt: 0 }]) }));
   return {
     count: lines.length,
-    mark: lines.reduce((sum, { mark }) => (sum + mark) % ring, 0),
+    mark: lines.reduce((sum, { mark }) => (sum + mark) % stampSpan, 0),
     lines: () => lines,
     instead: [],
   };
 }
 
-const marks = new WeakMap<AirReading, number>();
 const sums = new WeakMap<readonly AirReading[], Float64Array>();
 
 /** By what was read, not by its line: written again with the same numbers it says the same. */
-function markOf(reading: AirReading): number {
-  const kept = marks.get(reading);
-  if (kept !== undefined) return kept;
-  const { airC, rh, air, at } = reading;
-  const mark = stampOf([{ id: `${airC} ${rh} ${air}`, at, recordedAt: 0 }]);
-  marks.set(reading, mark);
-  return mark;
-}
+const markOf = ({ airC, rh, air, at }: AirReading): number => stampOfNumbers([at, airC, rh], air);
 
 /** The sum of a stretch of a room's readings; each list is gone through once, whatever coats ask of it. */
 function sumOf(all: readonly AirReading[], first: number, end: number): number {
   let upTo = sums.get(all);
   if (upTo === undefined) {
     upTo = new Float64Array(all.length + 1);
-    for (const [i, reading] of all.entries()) upTo[i + 1] = ((upTo[i] ?? 0) + markOf(reading)) % ring;
+    for (const [i, reading] of all.entries()) upTo[i + 1] = ((upTo[i] ?? 0) + markOf(reading)) % stampSpan;
     sums.set(all, upTo);
   }
   return less(upTo[end] ?? 0, upTo[first] ?? 0);

@@ -24,7 +24,7 @@ const foundBy: Record<DrynessSeen["method"], string> = {
 type About = {
   readonly format: Format;
   readonly now: number;
-  /** The maker was told it was damp, and went on. */
+  /** The maker saw that it was damp, and went on. */
   readonly accepted: boolean;
 };
 
@@ -44,7 +44,7 @@ function knownNow(
   { evidence, belief, leftShare, verdict, reason, basis, condensed }: CoatDrying,
   { format, now, accepted }: About,
 ): string {
-  const knowingly = accepted ? ", told and gone on" : "";
+  const knowingly = accepted ? ", accepted" : "";
   if (evidence !== null) {
     const { seen } = evidence;
     return `${evidence.says} ${foundBy[seen.method]}, ${dayTime(seen.at, now, format.locale)}${knowingly}`;
