@@ -101,6 +101,47 @@ describe("what a coat was when it was covered stays so", () => {
   });
 });
 
+describe("what was said at a dip", () => {
+  const saidOf = ({ drying }: Standing) => drying.map(({ said, leftShare }) => [said, leftShare]);
+
+  test("stands on page, rack and archive, whatever stretch of the room is read for them, until a late reading", async () => {
+    const { db } = freshShop();
+    await db.entries.bulkAdd([-400, -30, -4, 0, 0.6].map((h) => air(h)));
+    await log(db, 0, "piece-started", { plan: { name: "heron" }, roomId: "first" });
+    await log(db, 1, "coat-dipped", coatBody(1));
+    const said = (await page(db, 1.5)).saying;
+    expect(said).toMatchObject({ cover: "drying", saidAt: at(1.5) });
+    await log(db, 1.5, "coat-dipped", { ...coatBody(2), said: said ?? undefined });
+    const then = saidOf(await page(db, 1.6));
+    expect(then[0]).toEqual([{ ...said, anew: null }, said?.leftShare]);
+    await db.entries.bulkAdd([2, 20, 36, 100, 2000].map((h) => air(h, 0.3)));
+    await pour(db);
+    // Another piece over the same years, so that the archive reads more of the room.
+    await db.entries.bulkAdd([
+      line("piece/otter", "piece-started", { plan: { name: "otter" }, roomId: "first" }, { at: at(-390) }),
+      line("piece/otter", "coat-dipped", coatBody(1), { at: at(-380) }),
+      line("piece/otter", "piece-archived", { archived: true }, { at: at(-300) }),
+    ]);
+    await log(db, 2021, "piece-archived", { archived: true });
+    await rebuildProjections(db);
+    const both = await readRack(db, at(2022), { archivedIds: ["heron", "otter"] });
+    const inArchive = both.pieces.find(({ id }) => id === "heron");
+    if (inArchive === undefined) throw new Error("no piece");
+    for (const standing of [
+      await page(db, 2022),
+      await rack(db, 2022, ["heron"]),
+      standingOf(inArchive, both, at(2022)),
+    ])
+      expect(saidOf(standing)[0]).toEqual(then[0]);
+    await db.entries.bulkAdd([air(1.2, 0.97)]);
+    for (const standing of [await page(db, 2030), await rack(db, 2030, ["heron"])]) {
+      const late = standing.drying[0]?.said;
+      expect(late).toMatchObject({ leftShare: said?.leftShare });
+      expect(late?.anew?.why).toEqual([{ of: "air", how: "added", count: 1, at: at(1.2) }]);
+    }
+  });
+});
+
 /** Rows that are read of the log and of the summaries while `run` lasts. */
 async function rowsRead(
   db: ShopDb,
