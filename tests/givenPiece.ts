@@ -34,6 +34,7 @@ export type CoatGiven = {
   readonly stuccoId: string | null;
   readonly step: number | null;
   readonly acceptedDamp: EntryBodies["coat-dipped"]["acceptedDamp"];
+  readonly said: EntryBodies["coat-dipped"]["said"];
   readonly bucketId: string | null;
 };
 

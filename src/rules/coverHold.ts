@@ -1,3 +1,4 @@
+import type { Standing } from "../logbook/piece/standing.ts";
 import type { Finding } from "./finding.ts";
 
 /**
@@ -9,3 +10,9 @@ export const coverHold = (findings: readonly Finding[]): Finding | null =>
 
 const forbidsCoat = ({ rule, variant }: Finding): boolean =>
   rule === "recoated-before-dry" || (rule === "open-crack" && variant === "open");
+
+/** The pieces that may get no further coat yet: lists of times and proposals of dips say so, as their own pages do. */
+export const heldStandings = (
+  items: readonly { readonly standing: Standing; readonly findings: readonly Finding[] }[],
+): ReadonlySet<Standing> =>
+  new Set(items.filter(({ findings }) => coverHold(findings) !== null).map(({ standing }) => standing));

@@ -1,3 +1,4 @@
+import type { SaidThen } from "../logbook/drying/said.ts";
 import type { WeighToTell } from "../logbook/drying/weighToTell.ts";
 
 /** A finding's weight: do not go on; go on knowing this; for information. */
@@ -42,6 +43,8 @@ export type Finding = {
   readonly source: string;
   /** True once nothing can be done about it: it is read at the review, with the whole shell, and nowhere else. */
   readonly past?: true;
+  /** What was said of the coat at the dip that covered it, as of `now` (epoch ms); left out where nothing was kept. */
+  readonly said?: { readonly kept: SaidThen; readonly now: number } | undefined;
   /** How a weighing would settle it, as of `now` (epoch ms); left out where none would. */
   readonly weigh?: { readonly toTell: WeighToTell; readonly now: number } | undefined;
 };

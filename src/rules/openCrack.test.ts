@@ -15,12 +15,32 @@ test("a crack holds the piece, however fine it is", () => {
   expect(found?.texts).toEqual({ where: "left ear", kind: "hairline" });
 });
 
-test("a patch holds it until it is seen dry", () => {
+test("a patch holds it until the patch itself is found dry; a dry outer coat says nothing of it", () => {
   const { piece, crackId } = cracked();
   piece.log(102, "crack-patched", { crackId, how: "slurry" });
   expect(told(openCrack(piece.standing(103)))).toEqual(["hold patch-not-dry"]);
   piece.feel(110, "dry");
-  expect(openCrack(piece.standing(111))).toEqual([]);
+  expect(told(openCrack(piece.standing(111)))).toEqual(["hold patch-not-dry"]);
+  piece.log(112, "patch-dried", { crackId });
+  expect(openCrack(piece.standing(113))).toEqual([]);
+});
+
+test("a patch made anew is wet anew", () => {
+  const { piece, crackId } = cracked();
+  piece.log(102, "crack-patched", { crackId, how: "slurry" });
+  piece.log(112, "patch-dried", { crackId });
+  piece.log(114, "crack-patched", { crackId, how: "ground out and filled again" });
+  expect(told(openCrack(piece.standing(115)))).toEqual(["hold patch-not-dry"]);
+});
+
+test("a weight that stands still is of the whole shell; the patch waits for its own word", () => {
+  const { piece, crackId } = cracked();
+  piece.log(101, "piece-changed", { changes: { areaM2: 0.1 } });
+  piece.log(102, "crack-patched", { crackId, how: "slurry" });
+  const coatId = piece.standing(103).outer?.coat.id ?? "";
+  for (const hour of [104, 115])
+    piece.log(hour, "dryness-seen", { method: "weight", massG: 2410, scaleG: 0.1, coatId });
+  expect(piece.standing(116).cracks).toMatchObject([{ state: "patch-wet", by: null }]);
 });
 
 test("felt dry before the patch says nothing of the patch", () => {

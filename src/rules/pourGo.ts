@@ -206,7 +206,7 @@ function newlyAgainst(line: SheetLine, { open }: GoBound): readonly Why[] | null
 const isTheSame = (why: readonly Why[], warnings: readonly LapseReason[]): boolean =>
   why.every(
     ({ code, pieceId }) =>
-      (code === "stop-warning" || code === "open-crack") &&
+      (code === "stop-warning" || code === "open-crack" || code === "patch-not-dry") &&
       warnings.some((one) => one.kind === "stop-warning" && one.pieceId === pieceId),
   );
 

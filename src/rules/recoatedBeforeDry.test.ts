@@ -143,3 +143,19 @@ test("what has dried since is past", () => {
   expect(recoatedBeforeDry(piece.standing(1.3))[0]?.past).toBeUndefined();
   expect(recoatedBeforeDry(piece.standing(20))[0]?.past).toBe(true);
 });
+
+test("what was said at the dip is what the finding says, whatever is read of the air after it", () => {
+  const piece = givenPiece();
+  piece.air(0, { airC: 20, rh: 0.55, air: "still" });
+  piece.coat(1);
+  const said = piece.standing(1.7).saying;
+  piece.coat(1.7, { said: said ?? undefined });
+  const figuresAt = (hour: number) => recoatedBeforeDry(piece.standing(hour))[0]?.figures;
+  const then = figuresAt(1.71);
+  expect(then?.["leftShare"]?.value).toBe(said?.leftShare);
+  expect(then?.["neededH"]?.value).toBe(said?.neededH);
+  piece.air(1.75, { airC: 30, rh: 0.2, air: "strong" });
+  expect(figuresAt(1.8)).toEqual(then);
+  const [found] = recoatedBeforeDry(piece.standing(1.8));
+  expect(found?.said?.kept).toMatchObject({ leftShare: said?.leftShare, anew: null });
+});

@@ -1,4 +1,5 @@
 import { firstHotAt } from "../logbook/fire/hotTimes.ts";
+import { hoursNeeded } from "../logbook/drying/hoursNeeded.ts";
 import type { CoatDrying, Standing } from "../logbook/piece/standing.ts";
 import { dampLeaves } from "../trade/shellStrength.ts";
 import { figure } from "./finding.ts";
@@ -92,7 +93,7 @@ function finding(
       over: figure(over.coat.number, "count"),
       leftShare: figure(under.leftShare, "share"),
       stoodH: figure(stoodH, "h"),
-      neededH: figure(neededH(under, stoodH), "h"),
+      neededH: figure(neededH(under, over), "h"),
       ...(halved === null ? {} : { fullMPa: halved.figures.fullMPa, usedMPa: halved.figures.usedMPa }),
     },
     texts: { which: numbersOf(pairs), accepted: numbersOf(accepted) },
@@ -108,21 +109,16 @@ function finding(
     ],
     source: halved === null ? source : `${source}; strength left: ${dampLeaves.tableWall.source}`,
     ...(isPast ? { past: true } : {}),
+    ...(under.said === undefined ? {} : { said: { kept: under.said, now: standing.now } }),
     ...weighOf(standing),
   };
 }
 
 const numbersOf = (pairs: readonly Pair[]): string => pairs.map(({ under }) => under.coat.number).join(", ");
 
-/** Hours it wanted: by the sum, else by the dose of the air it had. Null where the air is not known or it was dipped twice. */
-function neededH(
-  { coat, readyAt, doseNeededGHM3, doseSuppliedGHM3 }: CoatDrying,
-  stoodH: number,
-): number | null {
-  if (readyAt.likely !== null) return hoursBetween(coat.dippedAt, readyAt.likely);
-  if (doseNeededGHM3 === null || !(doseSuppliedGHM3 > 0) || coat.redips.length > 0) return null;
-  return (stoodH * doseNeededGHM3) / doseSuppliedGHM3;
-}
+/** As it was said at the dip, as long as that stands. */
+const neededH = (under: CoatDrying, { coat }: CoatDrying): number | null =>
+  under.said?.anew === null ? under.said.neededH : hoursNeeded(under, coat.dippedAt);
 
 /** Whether this coat or one over it dried in the air, before any fire, and with it what was shut in beneath. */
 function hasDriedSince({ piece, drying }: Standing, over: CoatDrying): boolean {

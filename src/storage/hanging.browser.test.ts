@@ -5,7 +5,8 @@ import { standingOf } from "../logbook/piece/buildStanding.ts";
 import type { EntryBodies, EntryType } from "../logbook/entries/entry.ts";
 import type { Standing } from "../logbook/piece/standing.ts";
 import { recoatedBeforeDry } from "../rules/recoatedBeforeDry.ts";
-import { readPiece, readRack } from "./reads.ts";
+import { readArchive, readPiece, readRack } from "./reads.ts";
+import { rebuildProjections } from "./rebuild.ts";
 import { readingsIn, readingsSince } from "./roomReadings.ts";
 import { runCommand } from "./run.ts";
 import type { ShopDb } from "./rows.ts";
@@ -97,6 +98,115 @@ describe("what a coat was when it was covered stays so", () => {
     await log(db, 2021, "piece-archived", { archived: true });
     expect(coatsOf(await rack(db, 2022, ["heron"])).slice(0, 2)).toEqual(covered);
     expect(coatsOf(await page(db, 2022)).slice(0, 2)).toEqual(covered);
+  });
+});
+
+describe("what was said at a dip", () => {
+  const saidOf = ({ drying }: Standing) => drying.map(({ said, leftShare }) => [said, leftShare]);
+
+  test("stands on page, rack and archive, whatever stretch of the room is read for them, until a late reading", async () => {
+    const { db } = freshShop();
+    await db.entries.bulkAdd([-400, -30, -4, 0, 0.6].map((h) => air(h)));
+    await log(db, 0, "piece-started", { plan: { name: "heron" }, roomId: "first" });
+    await log(db, 1, "coat-dipped", coatBody(1));
+    const said = (await page(db, 1.5)).saying;
+    expect(said).toMatchObject({ cover: "drying", saidAt: at(1.5) });
+    await log(db, 1.5, "coat-dipped", { ...coatBody(2), said: said ?? undefined });
+    const then = saidOf(await page(db, 1.6));
+    expect(then[0]).toEqual([{ ...said, anew: null }, said?.leftShare]);
+    await db.entries.bulkAdd([2, 20, 36, 100, 2000].map((h) => air(h, 0.3)));
+    await pour(db);
+    // Another piece over the same years, so that the archive reads more of the room.
+    await db.entries.bulkAdd([
+      line("piece/otter", "piece-started", { plan: { name: "otter" }, roomId: "first" }, { at: at(-390) }),
+      line("piece/otter", "coat-dipped", coatBody(1), { at: at(-380) }),
+      line("piece/otter", "piece-archived", { archived: true }, { at: at(-300) }),
+    ]);
+    await log(db, 2021, "piece-archived", { archived: true });
+    await rebuildProjections(db);
+    const both = await readRack(db, at(2022), { archivedIds: ["heron", "otter"] });
+    const inArchive = both.pieces.find(({ id }) => id === "heron");
+    if (inArchive === undefined) throw new Error("no piece");
+    for (const standing of [
+      await page(db, 2022),
+      await rack(db, 2022, ["heron"]),
+      standingOf(inArchive, both, at(2022)),
+    ])
+      expect(saidOf(standing)[0]).toEqual(then[0]);
+    await db.entries.bulkAdd([air(1.2, 0.97)]);
+    for (const standing of [await page(db, 2030), await rack(db, 2030, ["heron"])]) {
+      const late = standing.drying[0]?.said;
+      expect(late).toMatchObject({ leftShare: said?.leftShare });
+      expect(late?.anew?.why).toEqual([{ of: "air", how: "added", count: 1, at: at(1.2) }]);
+    }
+  });
+});
+
+/** Rows that are read of the log and of the summaries while `run` lasts. */
+async function rowsRead(
+  db: ShopDb,
+  run: () => Promise<unknown>,
+): Promise<{ entries: number; summaries: number }> {
+  const read = { entries: 0, summaries: 0 };
+  const line = <T>(row: T): T => {
+    read.entries += 1;
+    return row;
+  };
+  const summary = <T>(row: T): T => {
+    read.summaries += 1;
+    return row;
+  };
+  db.entries.hook("reading", line);
+  db.projections.hook("reading", summary);
+  await run();
+  db.entries.hook("reading").unsubscribe(line);
+  db.projections.hook("reading").unsubscribe(summary);
+  return read;
+}
+
+describe("an archive of two hundred pieces over two years, with the room's logger on all the time", () => {
+  const pieces = 200;
+  const days = 730;
+
+  test("its list reads no line of a room, and all pieces at once read each line of it once", async () => {
+    const { db } = freshShop();
+    const afterS = Array.from({ length: 24 }, (_, i) => i * 3600);
+    const body = {
+      source: "x",
+      air: "still",
+      afterS,
+      airC: afterS.map(() => 20),
+      rh: afterS.map(() => 0.5),
+    } as const;
+    await db.entries.bulkAdd(
+      Array.from({ length: days }, (_, day) => line("room/first", "air-logged", body, { at: at(24 * day) })),
+    );
+    for (let i = 0; i < pieces; i += 1) {
+      const from = 24 * (7 + Math.floor((i * (days - 20)) / pieces));
+      const own = `piece/p${i}`;
+      await db.entries.bulkAdd([
+        line(own, "piece-started", { plan: { name: own }, roomId: "first" }, { at: at(from) }),
+        line(own, "coat-dipped", coatBody(1), { at: at(from + 1) }),
+        line(own, "coat-dipped", coatBody(2), { at: at(from + 10) }),
+        line(
+          own,
+          "metal-poured",
+          { metalC: 1100, shellC: 590, massKg: 6, outOfKilnMin: 2 },
+          { at: at(from + 48) },
+        ),
+        line(own, "piece-archived", { archived: true }, { at: at(from + 72) }),
+      ]);
+    }
+    await rebuildProjections(db);
+    const now = at(24 * days);
+    const ids = Array.from({ length: pieces }, (_, i) => `p${i}`);
+    const list = await rowsRead(db, () => readArchive(db));
+    expect(list).toEqual({ entries: 0, summaries: pieces });
+    const whole = await rowsRead(db, () => readRack(db, now, { archivedIds: ids }));
+    expect(whole.entries).toBeLessThanOrEqual(days + 2);
+    expect(whole.summaries).toBeLessThanOrEqual(pieces + 4);
+    const none = await rowsRead(db, () => readRack(db, now));
+    expect(none.entries).toBeLessThanOrEqual(16);
   });
 });
 

@@ -4,6 +4,7 @@ import { streamOf, shopStream, type Entry } from "../logbook/entries/entry.ts";
 import { foldPiece, foldRecipe, foldRoom } from "../logbook/log/fold.ts";
 import { foldBucket } from "../logbook/bucket/foldBucket.ts";
 import { foldShop } from "../logbook/shop/foldShop.ts";
+import { settledMs } from "../logbook/drying/knewOfCoat.ts";
 import { learningStamp } from "../logbook/drying/dryingMemory.ts";
 import { stampOf } from "../logbook/log/stamp.ts";
 import type { AirReading, Bucket, Piece, ProvenLoad, Recipe, Room, Shop } from "../logbook/piece/piece.ts";
@@ -20,8 +21,6 @@ import { astrayLines, isSummaryRotten } from "./unread.ts";
 
 /** Air this long before a coat still tells what the room was like when it went on. */
 const beforeCoatMs = 48 * hourMs;
-/** So long after its last dip nothing that is read of the air changes what is said of a coat. */
-const settledMs = 60 * 24 * hourMs;
 
 export type RackData = Surroundings & {
   readonly pieces: readonly Piece[];

@@ -149,7 +149,7 @@ test("a shell that cracks in burnout is mended, wired, coated, reviewed again an
       "Coat 11: backup",
       "Coat 10: backup",
       "Wire wrapped",
-      "Crack mended",
+      "Crack patched",
       "Burnout stopped",
       "Open crack found",
     ];

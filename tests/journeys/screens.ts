@@ -108,6 +108,7 @@ const formTitles: Readonly<Record<LoggedByHand, string | RegExp>> = {
   "wall-measured": "Caliper reading",
   "crack-found": "A crack",
   "crack-patched": "Crack patched",
+  "patch-dried": "Patch is dry",
   "wire-wrapped": "Wire wrapped",
   dewaxed: "Dewaxed",
   "burnout-started": "Burnout begins",

@@ -17,6 +17,8 @@ export type DipWishes = {
   readonly wanted: readonly WantedCoat[];
   /** In coating, but what comes next nobody said. */
   readonly withoutRecipe: readonly Standing[];
+  /** On hold: no further coat yet. */
+  readonly held: readonly Standing[];
 };
 
 /** What the pieces on the rack want of the buckets next. Those to be mended, or with all coats on, want none. */
@@ -24,8 +26,10 @@ export function dipWishes(
   standings: readonly Standing[],
   buckets: readonly Bucket[],
   now: number,
+  onHold: ReadonlySet<Standing> = new Set(),
 ): DipWishes {
-  const able = standings.filter((one) => canTakeCoat(one) && one.action.kind === "dip");
+  const asking = standings.filter((one) => canTakeCoat(one) && one.action.kind === "dip");
+  const able = asking.filter((one) => !onHold.has(one));
   const wanted = able.flatMap((standing): readonly WantedCoat[] => {
     const kind = standing.next?.kind;
     return kind === undefined ? [] : [{ wish: wishOf(standing, kind, { buckets, now }), standing, kind }];
@@ -34,6 +38,7 @@ export function dipWishes(
     // In the order they go on, prime first.
     wanted: wanted.toSorted((a, b) => kinds.indexOf(a.kind) - kinds.indexOf(b.kind)),
     withoutRecipe: able.filter(({ next }) => next === null),
+    held: asking.filter((one) => onHold.has(one)),
   };
 }
 

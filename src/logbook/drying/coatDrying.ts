@@ -127,12 +127,15 @@ export function dryCoat(
   if (isOuter && judgedAt >= from) dryTo(track, stays, { to: aheadFrom + forecastMs, stopWhenReady: true });
   const readyKgM2 = readyWaterKgM2(wet);
   const startKgM2 = track.coat.waterKgM2;
-  const toGo = startKgM2 > readyKgM2 ? (waterKgM2 - readyKgM2) / (startKgM2 - readyKgM2) : 0;
+  const toGo = (kgM2: number): number =>
+    startKgM2 > readyKgM2 ? Math.min(1, Math.max(0, (kgM2 - readyKgM2) / (startKgM2 - readyKgM2))) : 0;
   const lastAt = there && there.reading.at <= judgedAt ? there.reading.at : null;
   const drying: CoatDrying = {
     coat,
     targetDryness: wet.dryFraction,
-    leftShare: Math.min(1, Math.max(0, toGo)),
+    leftShare: toGo(waterKgM2),
+    leftLow: toGo(band.low),
+    leftHigh: toGo(band.high),
     waterKgM2,
     startKgM2,
     carriedKgM2: of.carriedKgM2,

@@ -50,7 +50,7 @@ const minutes = [0, 100_000] as const;
 const daySeconds = [0, 86_400] as const;
 const share = [0, 1] as const;
 /** Where the log ends: the year 2200. */
-const pourAtMs = [0, 7_258_118_400_000] as const;
+const epochMs = [0, 7_258_118_400_000] as const;
 
 export const fields = {
   // The piece and its pattern.
@@ -99,6 +99,11 @@ export const fields = {
   step: { quantity: "plain", stored: [0, 199], entry: [0, 98], whole: true },
   drainS: { quantity: "s", stored: daySeconds, entry: [0, 3600] },
   leftShare: { quantity: "percent", stored: share, entry: share },
+  leftLow: { quantity: "percent", stored: share, entry: share },
+  leftHigh: { quantity: "percent", stored: share, entry: share },
+  /** Hours a coat was likely to take, as said at the dip that covered it. */
+  neededH: { quantity: "h", stored: [0, 1e6], entry: [0, 10_000] },
+  saidAt: { quantity: "plain", stored: epochMs, entry: epochMs, whole: true },
   massG: { quantity: "g", stored: [0, 1e8], entry: [0.1, 2_000_000] },
   scaleG: { quantity: "g", stored: [0, 1e5], entry: [0.001, 10_000] },
   surfaceC: { quantity: "temp", stored: tempC, entry: [-30, 80] },
@@ -266,7 +271,7 @@ export const fields = {
   pourC: { quantity: "temp", stored: tempC, entry: [100, 2200] },
   pouredKg: { quantity: "kg", stored: [0, 1e5], entry: [0, 10_000] },
   piggedKg: { quantity: "kg", stored: [0, 1e5], entry: [0, 10_000] },
-  pourAt: { quantity: "plain", stored: pourAtMs, entry: pourAtMs, whole: true },
+  pourAt: { quantity: "plain", stored: epochMs, entry: epochMs, whole: true },
   sandC: { quantity: "temp", stored: tempC, entry: [-30, 800] },
   stepMin: { quantity: "min", stored: minutes, entry: [0, 10_080] },
   keepsMin: { quantity: "min", stored: minutes, entry: [0, 10_080] },

@@ -108,6 +108,27 @@ const acceptedDamp = z.strictObject({
 /** What the maker saw and accepted with the same tap: a coat over one that was not dry. */
 export type AcceptedDamp = Body<typeof acceptedDamp>;
 
+const saidOfBeneath = z.strictObject({
+  coatId: id,
+  /** When it was said, epoch ms. */
+  saidAt: numberOf("saidAt"),
+  /** May it be covered: yes, perhaps, too early, not known. */
+  cover: z.enum(["dry", "check", "drying", "unknown"]),
+  /** How dry by air and checks, whatever hours it is to hang at the least. */
+  dryness: z.enum(["dry", "maybe", "wet", "unknown"]),
+  /** Water still to go, as a share of what had to go, 0–1: likely, and eight in ten lie between the other two. */
+  leftShare: numberOf("leftShare").nullable(),
+  leftLow: numberOf("leftLow").nullable(),
+  leftHigh: numberOf("leftHigh").nullable(),
+  /** Hours it was likely to take from its dip; null where no time could be given. */
+  neededH: numberOf("neededH").nullable(),
+  sumsVersion: numberOf("sumsVersion"),
+  /** What was known of its time: how many readings and checks, each with a mark that changes with them. */
+  knew: z.strictObject({ air: id, checks: id }),
+});
+/** What was said of the coat beneath before the tap that covered it, and what it rested on. */
+export type SaidOfBeneath = Body<typeof saidOfBeneath>;
+
 const crackKind = z.enum(["hairline", "open", "chip", "lift"]);
 export type CrackKind = Body<typeof crackKind>;
 const crackStage = z.enum(["coating", "burnout", "firing", "other"]);
@@ -194,6 +215,7 @@ export const pieceBodies = {
     drainS: numberOf("drainS").optional(),
     dipId: id.optional(),
     acceptedDamp: acceptedDamp.optional(),
+    said: saidOfBeneath.optional(),
     note,
     photos,
   }),
@@ -216,6 +238,8 @@ export const pieceBodies = {
     trimmedOff: flag,
   }),
   "crack-patched": z.strictObject({ crackId: id, how: words }),
+  /** The patch itself was found dry; what is felt of a coat says nothing of it. */
+  "patch-dried": z.strictObject({ crackId: id, note }),
   "wire-wrapped": z.strictObject({ note: words }),
   "review-signed": reviewSigned,
   "piece-finished": z.strictObject({ note: words }),

@@ -4,6 +4,7 @@ import { shellThermal } from "../../trade/shellThermal.ts";
 import type { StuccoFamily } from "../../trade/shellThermal.ts";
 import type { RunBasis, RunPurpose } from "../entries/fireBodies.ts";
 import { ownAlloy } from "../shop/ownAlloy.ts";
+import { wetPatches } from "../piece/crackStates.ts";
 import { patternState } from "../piece/patternState.ts";
 import { ranges, within } from "../entries/ranges.ts";
 import { dampShare } from "../piece/weakened.ts";
@@ -87,13 +88,13 @@ function shellMass({ piece, wall }: Standing, family: StuccoFamily): FireFacts["
 }
 
 /** A patch since the last fire is wet; else the one answer says, and what is not sure to be dry is damp. */
-function dampOf({ piece, forFire, metalBars }: Standing): FireFacts["damp"] {
+function dampOf({ piece, forFire, metalBars, cracks }: Standing): FireFacts["damp"] {
   const ends = piece.burnouts.flatMap(({ ended }) => (ended && ended.result !== "stopped" ? [ended.at] : []));
   const lastFireAt = Math.max(-Infinity, ...piece.firings.map(({ at }) => at), ...ends);
   const isPatched = piece.cracks.some(
     ({ afterBurnout, patched }) => afterBurnout && patched !== null && patched.at > lastFireAt,
   );
-  if (isPatched) return { state: "patched-wet", source: "patched" };
+  if (isPatched || wetPatches(cracks).length > 0) return { state: "patched-wet", source: "patched" };
   if (metalBars.some(({ code }) => code === "rinsed")) return { state: "patched-wet", source: "rinsed" };
   if (metalBars.some(({ code }) => code === "cold")) return { state: "damp", source: "cold" };
   if (forFire === null) return { state: "damp", source: "no-coat" };

@@ -26,6 +26,7 @@ const allowedPhases: { readonly [T in EntryIn<"piece">["type"]]: readonly Phase[
   "wall-measured": null,
   "crack-found": null,
   "crack-patched": unpoured,
+  "patch-dried": unpoured,
   "wire-wrapped": unpoured,
   "review-signed": ["coating", "reviewed"],
   "burnout-started": coatable,

@@ -9,9 +9,11 @@ import { staysOf } from "../air/hanging.ts";
 import type { Memo } from "../log/memo.ts";
 import { makeMemo } from "../log/memo.ts";
 import { metalReady } from "../fire/metalReady.ts";
+import { crackStates } from "./crackStates.ts";
 import { nextAction, nextCoat } from "./nextAction.ts";
 import type { Piece } from "./piece.ts";
 import { withRunHeat } from "../fire/runHeat.ts";
+import { asSaid, sayingOf } from "../drying/saidThen.ts";
 import { shellDrying } from "../drying/shellDrying.ts";
 import { wallStanding } from "./shellWall.ts";
 import type { Standing } from "./standing.ts";
@@ -35,7 +37,8 @@ export function standingOf(
   const { shop, recipes, rooms, readings } = surroundings;
   const recipe = recipes.get(piece.plan.recipeId ?? "") ?? null;
   const roomId = piece.rooms.at(-1)?.roomId ?? "";
-  const drying = shellDrying(piece, { surroundings, recipe, now, memory });
+  const sums = shellDrying(piece, { surroundings, recipe, now, memory });
+  const drying = asSaid(sums, { piece, around: surroundings });
   const outer = drying.at(-1) ?? null;
   const next = nextCoat(piece, recipe);
   const wall = wallStanding({ piece, recipe, shop, drying, next });
@@ -51,6 +54,7 @@ export function standingOf(
   const stays = staysOf(piece, surroundings, memo);
   const forFire = bare && fireAnswer(piece, { outer: bare, whole, stays, now });
   const isLast = next === null && (piece.phase === "coating" || piece.phase === "reviewed");
+  const cracks = crackStates(piece);
   const bars = metalReady(piece, { runs, now });
   return {
     piece,
@@ -65,13 +69,15 @@ export function standingOf(
     outer,
     cover,
     forFire,
+    cracks,
+    saying: sayingOf(piece, { outer, cover, now, around: surroundings }),
     next,
     coatsDone: piece.coats.length,
     coatsPlanned: recipe?.coats.length ?? null,
     wall,
     finalDry: isLast ? whole : null,
     metalBars: bars,
-    action: nextAction({ piece, recipe, next, cover, forFire, bars }),
+    action: nextAction({ piece, recipe, next, cover, forFire, bars, cracks }),
   };
 }
 

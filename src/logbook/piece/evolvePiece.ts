@@ -71,7 +71,7 @@ function changed(piece: Piece, entry: EntryIn<"piece">, follow: Follow): Piece {
       return { ...piece, holdsPassed: [...piece.holdsPassed, passed] };
     }
     case "coat-dipped":
-      return dipped(piece, entry);
+      return dipped(piece, entry, follow);
     case "coat-redipped":
       return redipped(piece, { id, at, coatId: follow(entry.body.coatId) });
     case "coat-skipped":
@@ -88,6 +88,8 @@ function changed(piece: Piece, entry: EntryIn<"piece">, follow: Follow): Piece {
       return cracked(piece, entry);
     case "crack-patched":
       return patched(piece, { id, at, how: entry.body.how, crackId: follow(entry.body.crackId) });
+    case "patch-dried":
+      return patchDried(piece, { id, at, crackId: follow(entry.body.crackId) });
     case "wire-wrapped":
       return { ...piece, wires: [...piece.wires, { id, at, note: entry.body.note }] };
     case "review-signed": {
@@ -206,7 +208,8 @@ function moved(piece: Piece, { roomId, at }: { roomId: string; at: number }): Pi
   return { ...piece, rooms: [...piece.rooms, { roomId, from: at }] };
 }
 
-function dipped(piece: Piece, { id, at, body }: EntryOf<"coat-dipped">): Piece {
+function dipped(piece: Piece, { id, at, body }: EntryOf<"coat-dipped">, follow: Follow): Piece {
+  const { acceptedDamp, said } = body;
   const coat: Coat = {
     id,
     number: piece.coats.length + 1,
@@ -218,7 +221,8 @@ function dipped(piece: Piece, { id, at, body }: EntryOf<"coat-dipped">): Piece {
     prewet: body.prewet,
     dippedAt: at,
     redips: [],
-    acceptedDamp: body.acceptedDamp ?? null,
+    acceptedDamp: acceptedDamp === undefined ? null : ofCoat(acceptedDamp, follow),
+    ...(said === undefined ? {} : { said: ofCoat(said, follow) }),
     note: body.note ?? null,
     photos: body.photos ?? [],
     afterBurnout: hasSeenFire(piece),
@@ -227,6 +231,12 @@ function dipped(piece: Piece, { id, at, body }: EntryOf<"coat-dipped">): Piece {
   const there = moved(outOfKiln(piece, { id, at }), { roomId: body.roomId, at });
   return { ...there, coats: [...piece.coats, coat], phase: beforePour(piece, "coating") };
 }
+
+/** The coat that is meant, also where its entry was corrected since. */
+const ofCoat = <T extends { readonly coatId: string }>(told: T, follow: Follow): T => ({
+  ...told,
+  coatId: follow(told.coatId),
+});
 
 function redipped(piece: Piece, { id, at, coatId }: { id: string; at: number; coatId: string }): Piece {
   const coats = piece.coats.map((coat) =>
@@ -263,6 +273,16 @@ function patched(
     crack.id === crackId ? { ...crack, patched: { id, at, how } } : crack,
   );
   return { ...outOfKiln(piece, { id, at }), cracks };
+}
+
+/** Found dry before the patch was made, it says nothing of the patch. */
+function patchDried(piece: Piece, { id, at, crackId }: { id: string; at: number; crackId: string }): Piece {
+  const cracks = piece.cracks.map((crack) =>
+    crack.id === crackId && crack.patched !== null && crack.patched.at <= at
+      ? { ...crack, patchDry: { id, at } }
+      : crack,
+  );
+  return { ...piece, cracks };
 }
 
 /** A shell that is dipped or patched hangs in no kiln: a burnout nobody ended was stopped by then. */

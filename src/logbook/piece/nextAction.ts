@@ -1,4 +1,6 @@
 import type { MetalBar } from "../fire/metalReady.ts";
+import type { CrackState } from "./crackStates.ts";
+import { openCracks } from "./crackStates.ts";
 import { patternState } from "./patternState.ts";
 import type { Piece, Recipe } from "./piece.ts";
 import type { CoverAnswer, FireAnswer, NextAction, Standing } from "./standing.ts";
@@ -22,15 +24,15 @@ type From = {
   readonly cover: CoverAnswer | null;
   readonly forFire: FireAnswer | null;
   readonly bars: readonly MetalBar[];
+  readonly cracks: readonly CrackState[];
 };
 
 /** The one thing to do next. It proposes; the log takes whatever was done. */
-export function nextAction({ piece, recipe, next, cover, forFire, bars }: From): NextAction {
+export function nextAction({ piece, recipe, next, cover, forFire, bars, cracks }: From): NextAction {
   const hasResidue = bars.some(({ code }) => code === "residue");
-  const isOpen = piece.cracks.some(({ patched, trimmedOff }) => patched === null && trimmedOff !== true);
   switch (piece.phase) {
     case "coating":
-      if (isOpen) return { kind: "mend" };
+      if (openCracks(cracks).length > 0) return { kind: "mend" };
       if (next !== null || recipe === null || wantsCover(piece)) return dipNext(cover);
       return forFire === null || forFire.state === "dry"
         ? { kind: "review" }

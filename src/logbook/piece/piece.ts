@@ -10,6 +10,7 @@ import type {
   HoldPoint,
   PatternMeasured,
   PiecePlan,
+  SaidOfBeneath,
 } from "../entries/pieceBodies.ts";
 import type { DewaxWay, ShellInside } from "../entries/shellFireBodies.ts";
 import type {
@@ -51,6 +52,8 @@ export type Coat = {
   /** Later dips of the same coat; each adds water. */
   readonly redips: readonly { readonly id: string; readonly at: number }[];
   readonly acceptedDamp: AcceptedDamp | null;
+  /** What was said of the coat beneath before this one covered it; left out where its entry keeps nothing of it. */
+  readonly said?: SaidOfBeneath | undefined;
   readonly note: string | null;
   readonly photos: readonly string[];
   /** True for a coat put on after a burnout: such a wall has no pattern behind it any more. */
@@ -68,6 +71,8 @@ export type Crack = {
   /** True when it was found after a burnout had begun. */
   readonly afterBurnout: boolean;
   readonly patched: { readonly id: string; readonly at: number; readonly how: string } | null;
+  /** When the patch was last found dry; left out where it never was. */
+  readonly patchDry?: { readonly id: string; readonly at: number } | undefined;
   /** The kiln run it was found in; null when it was found elsewhere, or nobody said. */
   readonly runId: string | null;
   /** True when it lies in what is trimmed away before metal goes in, such as the rim of the cup. */

@@ -5,12 +5,15 @@ import type { AirClass } from "../../trade/airClasses.ts";
 import type { RecipeCoat } from "../../trade/coats.ts";
 import type { FinalDryPlace } from "../../trade/dryMinimums.ts";
 import type { GeometryClass } from "../../trade/geometryClasses.ts";
+import type { SaidOfBeneath } from "../entries/pieceBodies.ts";
+import type { SaidThen } from "../drying/said.ts";
 import type { Said, Unsaid } from "../drying/coatSaid.ts";
 import type { DippedFrom } from "../bucket/dippedFrom.ts";
 import type { DryBy } from "../drying/dryEvidence.ts";
 import type { Run } from "../fire/fireStates.ts";
 import type { WeighToTell } from "../drying/weighToTell.ts";
 import type { MetalBar } from "../fire/metalReady.ts";
+import type { CrackState } from "./crackStates.ts";
 import type { WallStrength } from "./wallBasis.ts";
 import type { AirReading, Coat, DrynessSeen, Piece, Recipe, Room, Shop } from "./piece.ts";
 
@@ -54,6 +57,11 @@ export type CoatDrying = {
   readonly targetDryness: number;
   /** Water to go, as a share of what must go, at the next coat or at now: 1 when wet, 0 when dry, null when not known. */
   readonly leftShare: number | null;
+  /** The same by the early and the late guess: eight in ten lie between. */
+  readonly leftLow?: number | undefined;
+  readonly leftHigh?: number | undefined;
+  /** What was said of it before the tap that covered it; left out for the outer coat, and where nothing was kept. */
+  readonly said?: SaidThen | undefined;
   readonly waterKgM2: number | null;
   /** Water the coat started with, its own and what was carried over from beneath. */
   readonly startKgM2: number;
@@ -250,6 +258,10 @@ export type Standing = {
   readonly cover: CoverAnswer | null;
   /** May the shell go in the kiln? Null before the first coat. */
   readonly forFire: FireAnswer | null;
+  /** How each crack stands, in the order they were found. */
+  readonly cracks: readonly CrackState[];
+  /** What a coat put on now keeps of what is said of the outer one; null before the first coat. */
+  readonly saying: SaidOfBeneath | null;
   /** The coat the recipe wants next; null when the recipe is done or there is none. */
   readonly next: (RecipeCoat & { readonly step: number; readonly number: number }) | null;
   readonly coatsDone: number;

@@ -44,6 +44,7 @@ const wrong: ReadonlySet<WhyCode> = new Set<WhyCode>([
   "review-hold",
   "coats-since-review",
   "open-crack",
+  "patch-not-dry",
   "pattern-inside",
   "wax-film",
   "residue",

@@ -9,6 +9,7 @@ import type { PourShell } from "./pourShells.ts";
 import { coldShell, shellHeatOf } from "../fire/shellHeat.ts";
 import type { MetalBar } from "../fire/metalReady.ts";
 import type { PourSupply } from "./pourSupply.ts";
+import { openCracks, wetPatches } from "../piece/crackStates.ts";
 import type { Standing } from "../piece/standing.ts";
 
 export type WhyCode =
@@ -18,6 +19,7 @@ export type WhyCode =
   | "review-hold"
   | "coats-since-review"
   | "open-crack"
+  | "patch-not-dry"
   | "look-for-cracks"
   | MetalBar["code"]
   | "stop-warning"
@@ -94,15 +96,14 @@ const one = (code: WhyCode, figures: Partial<Why> = {}, from = -Infinity): Told 
 });
 
 /** No log sees a crack that nobody looked for: this one always wants eyes. */
-export function soundWhy({ standing: { piece } }: SheetShell): Told {
+export function soundWhy({ standing: { piece, cracks } }: SheetShell): Told {
   const lastFireAt = Math.max(
     -Infinity,
     ...piece.burnouts.map(({ ended }) => ended?.at ?? -Infinity),
     ...piece.firings.map(({ at }) => at),
   );
-  return piece.cracks.some(({ patched }) => patched === null)
-    ? one("open-crack")
-    : one("look-for-cracks", {}, lastFireAt);
+  if (openCracks(cracks).length > 0) return one("open-crack");
+  return wetPatches(cracks).length > 0 ? one("patch-not-dry") : one("look-for-cracks", {}, lastFireAt);
 }
 
 export function firedWhy({ standing: { piece }, findings }: SheetShell): Told {

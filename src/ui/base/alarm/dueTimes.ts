@@ -8,23 +8,34 @@ export type DueTime = {
   readonly name: string;
   readonly coat: number;
   readonly dueMs: number;
+  /** True where no further coat may go on, however dry this one is. */
+  readonly isHeld?: boolean | undefined;
 } & (
   | { readonly allows: "next-coat"; readonly cover: CoverAnswer }
   | { readonly allows: "review"; readonly forFire: FireAnswer }
 );
 
-/** The due times of the rack, earliest first. What has no time has none here, and says why on its piece. */
-export function dueTimes(standings: readonly Standing[]): readonly DueTime[] {
-  return standings.flatMap(dueOf).sort((a, b) => a.dueMs - b.dueMs || (a.id < b.id ? -1 : 1));
+/**
+ * The due times of the rack, earliest first. What has no time has none here, and says why on its piece. `held`: those
+ * that may get no further coat yet.
+ */
+export function dueTimes(
+  standings: readonly Standing[],
+  held: ReadonlySet<Standing> = new Set(),
+): readonly DueTime[] {
+  return standings
+    .flatMap((one) => dueOf(one, held.has(one)))
+    .sort((a, b) => a.dueMs - b.dueMs || (a.id < b.id ? -1 : 1));
 }
 
-function dueOf({ piece, cover, forFire, next, recipe }: Standing): readonly DueTime[] {
+function dueOf({ piece, cover, forFire, next, recipe }: Standing, isHeld: boolean): readonly DueTime[] {
   if (piece.archived || piece.phase !== "coating" || cover === null || forFire === null) return [];
   const whose = {
     id: `${piece.id}-coat-${cover.coat.number}`,
     pieceId: piece.id,
     name: piece.plan.name,
     coat: cover.coat.number,
+    ...(isHeld ? { isHeld } : {}),
   };
   if (next === null && recipe !== null) {
     const { dryAt } = forFire;

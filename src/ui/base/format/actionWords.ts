@@ -1,7 +1,9 @@
+import { wetPatches } from "../../../logbook/piece/crackStates.ts";
 import { coverHold } from "../../../rules/coverHold.ts";
 import type { Finding } from "../../../rules/finding.ts";
 import { cameOf } from "../../../logbook/piece/pourCame.ts";
 import type { Standing } from "../../../logbook/piece/standing.ts";
+import { cracksWords } from "./crackStateWords.ts";
 import { coatLine } from "./coatWords.ts";
 import { coverWhen } from "./coverWords.ts";
 import { reviewWhen } from "./fireWords.ts";
@@ -18,7 +20,7 @@ export function actionWords(
   now: number,
   locale: string,
 ): ActionWords {
-  const { action, next, cover, forFire, piece } = standing;
+  const { action, next, cover, forFire, piece, cracks } = standing;
   const coat =
     next === null ? (piece.coats.length === 0 ? "the first coat" : "the next coat") : coatLine(next);
   const ready = cover === null ? null : coverWhen(cover, now, (at) => soonTime(at, now, locale));
@@ -35,16 +37,14 @@ export function actionWords(
         when: forFire === null ? null : reviewWhen(forFire, now, (at) => soonTime(at, now, locale)),
         turn: "drying",
       };
-    case "mend": {
-      const open = piece.cracks.filter((crack) => crack.patched === null && crack.trimmedOff !== true).length;
+    case "mend":
+      return { verb: "Mend before going on", when: cracksWords(cracks), turn: "hands" };
+    case "review":
       return {
-        verb: "Mend before going on",
-        when: open === 1 ? "1 open crack" : `${open} open cracks`,
+        verb: "Review before burnout",
+        when: wetPatches(cracks).length === 0 ? null : cracksWords(cracks),
         turn: "hands",
       };
-    }
-    case "review":
-      return { verb: "Review before burnout", when: null, turn: "hands" };
     case "dewax":
       return { verb: "Dewax", when: signed, turn: "hands" };
     case "burn-out":

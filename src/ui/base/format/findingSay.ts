@@ -1,6 +1,7 @@
 import type { FigureUnit, Finding } from "../../../rules/finding.ts";
 import type { RuleId } from "../../../rules/finding.ts";
 import type { VariantOf } from "../../../rules/variants.ts";
+import { saidThenWords } from "./saidThenWords.ts";
 import { atTime } from "./time.ts";
 import type { Format, Quantity } from "./units.ts";
 import { weighWords } from "./weighWords.ts";
@@ -18,6 +19,8 @@ export type Say = {
   readonly text: (name: string) => string;
   /** When to weigh so that it can tell, and on what scale. */
   readonly weigh: () => string;
+  /** What was said at the dip and what is known since; empty where nothing was kept. */
+  readonly saidThen: () => string;
   /** "at 06:00", "tomorrow 06:00": a moment seen from the finding's `now`. */
   readonly time: (name: string) => string;
   /** "1 coat", "3 coats". */
@@ -52,7 +55,7 @@ const quantityOf: Readonly<Record<FigureUnit, Quantity>> = {
 const weighAnyhow = "Weigh it twice, as far apart as its weigh page says: the same weight then means dry.";
 
 export function sayOf(
-  { figures, texts, weigh }: Pick<Finding, "figures" | "texts" | "weigh">,
+  { figures, texts, weigh, said }: Pick<Finding, "figures" | "texts" | "weigh" | "said">,
   format: Format,
 ): Say {
   const valueOf = (name: string): number | null => figures[name]?.value ?? null;
@@ -72,6 +75,7 @@ export function sayOf(
     value: (name) => valueOf(name) ?? 0,
     text: (name) => texts[name] ?? "",
     weigh: () => (weigh === undefined ? weighAnyhow : weighWords(weigh.toTell, weigh.now, format)),
+    saidThen: () => (said === undefined ? "" : saidThenWords(said.kept, said.now, format)),
     time: (name) => timeOf(valueOf(name), valueOf("now") ?? 0, format.locale),
     coats: (name) => `${show(name)} ${valueOf(name) === 1 ? "coat" : "coats"}`,
     list,

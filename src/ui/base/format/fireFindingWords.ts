@@ -18,8 +18,8 @@ export const crackWords: WordsOf<"open-crack"> = {
   }),
   "patch-not-dry": (say) => ({
     title: `${crackTitle(say)}, patch not yet dry`,
-    says: `${place(say)}Patched ${say.show("ageH")} ago, and nothing logged since shows that it is dry.`,
-    remedy: "Let it dry, then log it as dry by touch or weight. Or coat over it and let that coat dry.",
+    says: `${place(say)}Patched ${say.show("ageH")} ago, and nothing logged since shows that the patch is dry. A dry outer coat does not.`,
+    remedy: "When the patch is dry right through, tap “Patch is dry”. Or coat over it and let that coat dry.",
   }),
   "trimmed-off": (say) => ({
     title: `${crackTitle(say)} in a part that is trimmed off`,

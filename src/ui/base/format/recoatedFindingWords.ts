@@ -14,6 +14,8 @@ const damp = (say: Say): string => title(say, isOne(say) ? "was damp" : "were da
 function hung(say: Say): string {
   const which = isOne(say) ? "It" : `The dampest was coat ${say.show("coat")}: it`;
   const needed = say.isKnown("neededH") ? ` and needed about ${say.show("neededH")}` : "";
+  const then = say.saidThen();
+  if (then !== "") return `${which} hung ${say.show("stoodH")}${needed}. ${then}`;
   const left = say.isKnown("leftShare") ? `; about ${say.show("leftShare")} of its water was left` : "";
   return `${which} hung ${say.show("stoodH")}${needed}${left}.`;
 }
@@ -31,6 +33,11 @@ const halved = (say: Say): string =>
     : "";
 
 const perhaps = (say: Say): string => {
+  const then = say.saidThen();
+  return then === "" ? perhapsHung(say) : `${perhapsHung(say)} ${then}`;
+};
+
+const perhapsHung = (say: Say): string => {
   const [which, over] = isOne(say)
     ? ["It", "the next coat"]
     : [`Coat ${say.show("coat")}`, `coat ${say.show("over")}`];

@@ -8,7 +8,7 @@ import { rackOrder } from "../../../logbook/piece/rackOrder.ts";
 import type { Standing } from "../../../logbook/piece/standing.ts";
 import type { Surroundings } from "../../../logbook/piece/surroundings.ts";
 import { findingsFor, worstLevel } from "../../../rules/all.ts";
-import { coverHold } from "../../../rules/coverHold.ts";
+import { heldStandings } from "../../../rules/coverHold.ts";
 import type { Finding, Level } from "../../../rules/finding.ts";
 import type { RackData } from "../../../storage/reads.ts";
 
@@ -47,9 +47,7 @@ export function workOutRack(memo: Memo, rack: RackData, now: number): WholeRack 
       faults.push({ pieceId: piece.id, name: piece.plan?.name ?? null, detail });
     }
   }
-  const held = new Set(
-    items.filter(({ findings }) => coverHold(findings) !== null).map(({ standing }) => standing),
-  );
+  const held = heldStandings(items);
   return {
     items: items.toSorted((a, b) => rackOrder(a.standing, b.standing, (one) => held.has(one))),
     faults,

@@ -8,6 +8,7 @@ import { useFormat } from "../../base/state/useFormat.ts";
 import { coatWords } from "../../base/format/coatWords.ts";
 import { coverLine, coverStateWords } from "../../base/format/coverWords.ts";
 import { verdictWords } from "../../base/format/readyWords.ts";
+import { saidThenWords } from "../../base/format/saidThenWords.ts";
 import { dayTime } from "../../base/format/time.ts";
 import { weighWords } from "../../base/format/weighWords.ts";
 import { Card } from "../../base/parts/Card.tsx";
@@ -52,7 +53,7 @@ function OneCoat({
 }) {
   const { standing } = found.item;
   const { piece, now, drying: all } = standing;
-  const { coat, verdict, belief, saidAlone } = drying;
+  const { coat, verdict, belief, saidAlone, said } = drying;
   const format = useFormat();
   const picture = useMemo(
     () => coatPicture(piece, coat.id, { surroundings: found.around, recipe: standing.recipe, now }),
@@ -79,16 +80,17 @@ function OneCoat({
         {piece.plan.name} · {coatWords(coat)}, dipped {dayTime(coat.dippedAt, now, format.locale)}.
         {cover === null ? " Covered since." : ` ${coverLine(cover, now, format.locale)}`}
       </p>
+      {said !== undefined && (
+        <p role="note" className={sheet["firm"]}>
+          {saidThenWords(said, now, format)}
+        </p>
+      )}
       {drying.toTell !== null && <p>{weighWords(drying.toTell, now, format)}</p>}
       {picture !== null && picture.points.length > 1 ? (
         <Scrubbed picture={picture} drying={drying} standing={standing} />
       ) : (
         <Empty title="Nothing to draw yet">
-          <p>
-            {piece.pours.length > 0
-              ? "The piece is poured: the air it dried in is not read again."
-              : "The room's air was not read while this coat hung in it."}
-          </p>
+          <p>The room's air was not read while this coat hung in it.</p>
         </Empty>
       )}
       {belief !== null && (
@@ -151,8 +153,11 @@ function Scrubbed(props: {
       />
       <p className={sheet["soft"]}>
         Line: as likely more as less. Band: eight in ten. Shaded: the ready window; dotted: dry enough for the
-        next coat. Letters: W weighed, A weighings carried forward, S surface, B bag, R resistance, T touch, C
-        colour; filled where the check tells the water itself. Drag along it, or use the arrow keys.
+        next coat.{" "}
+        {drying.said !== undefined &&
+          "Drawn with all that is known now, not only what was known at the dip. "}
+        Letters: W weighed, A weighings carried forward, S surface, B bag, R resistance, T touch, C colour;
+        filled where the check tells the water itself. Drag along it, or use the arrow keys.
       </p>
       <details>
         <summary>The same as a table</summary>

@@ -1,5 +1,5 @@
 import { cleanup } from "@testing-library/react";
-import { afterEach, describe, expect, test } from "vitest";
+import { afterEach, describe, expect, test, vi } from "vitest";
 import { page, userEvent } from "vitest/browser";
 import {
   anotherTab,
@@ -101,6 +101,42 @@ describe("at the bucket", () => {
     const [coat] = await coatsLogged(db);
     expect(coat?.body.acceptedDamp?.leftShare).toBeGreaterThan(0.05);
     expect(coat?.body.acceptedDamp?.coatId).toBeTruthy();
+  });
+
+  test("what the tile says of the coat beneath is in the new coat's own line, written by the tap in one transaction", async () => {
+    // Before the store opens, which keeps what it then finds.
+    const begun = vi.spyOn(IDBDatabase.prototype, "transaction");
+    const { db, shop } = await rack([{ name: "Hand", coats: 4, lastH: 1 }]);
+    show(shop);
+    await choose(/^Backup/);
+    const shown = /about (\d+)\s%/.exec(tileOf("Hand").element().textContent ?? "")?.[1];
+    const before = begun.mock.calls.length;
+    await tileOf("Hand").click();
+    await expect.element(doneOf("Hand")).toHaveTextContent("Coat 5 done");
+    const writes = begun.mock.calls
+      .slice(before)
+      .filter(
+        ([stores, mode]) =>
+          mode === "readwrite" && (typeof stores === "string" ? [stores] : [...stores]).includes("entries"),
+      );
+    begun.mockRestore();
+    expect(writes).toHaveLength(1);
+    const [coat] = await coatsLogged(db);
+    const said = coat?.body.said;
+    expect(said).toMatchObject({ coatId: coat?.body.acceptedDamp?.coatId, cover: "drying", dryness: "wet" });
+    expect(said?.leftShare).toBe(coat?.body.acceptedDamp?.leftShare);
+    expect(Math.round(100 * (said?.leftShare ?? 0))).toBe(Number(shown));
+    const row = await db.projections.get(coat?.stream ?? "");
+    expect(row?.kind === "piece" ? row.state.coats.at(-1)?.said : null).toEqual(said);
+  });
+
+  test("a first coat keeps nothing: there is no coat beneath it to speak of", async () => {
+    const { db, shop } = await rack([{ name: "Otter", coats: 0, lastH: 2 }]);
+    show(shop);
+    await choose(/^Prime/);
+    await tileOf("Otter").click();
+    await expect.element(doneOf("Otter")).toHaveTextContent("Coat 1 done");
+    expect((await coatsLogged(db))[0]?.body.said).toBeUndefined();
   });
 
   test("a hold on a wet recoat is asked before the next coat: the first tap logs nothing", async () => {

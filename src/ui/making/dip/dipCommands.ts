@@ -22,6 +22,7 @@ export function coatCommand(
       dipId: session.dipId,
       drainS: drainS ?? undefined,
       acceptedDamp: tile.damp ?? undefined,
+      said: tile.said ?? undefined,
     },
   };
 }

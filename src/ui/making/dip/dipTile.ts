@@ -1,4 +1,4 @@
-import type { AcceptedDamp } from "../../../logbook/entries/pieceBodies.ts";
+import type { AcceptedDamp, SaidOfBeneath } from "../../../logbook/entries/pieceBodies.ts";
 import type { Coat } from "../../../logbook/piece/piece.ts";
 import type { CoatDrying, CoverAnswer, Standing } from "../../../logbook/piece/standing.ts";
 import { coverHold } from "../../../rules/coverHold.ts";
@@ -27,6 +27,8 @@ export type DipTile = {
   readonly hold: Finding | null;
   /** Goes into the log with the tap, because the tile says it before the tap. */
   readonly damp: AcceptedDamp | null;
+  /** What the tile says of the coat beneath: it goes into the log with the tap. */
+  readonly said: SaidOfBeneath | null;
   readonly given: Coat | null;
   readonly leftOut: boolean;
 };
@@ -70,6 +72,7 @@ export function tileOf(
     cover,
     hold: coverHold(findings),
     damp: dampOf(standing),
+    said: standing.saying,
     given: coatGiven(piece, coatsBefore),
     leftOut: session.leftOut.includes(piece.id),
   };

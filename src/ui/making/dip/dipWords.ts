@@ -11,7 +11,7 @@ import type { DipTile } from "./dipTile.ts";
 /** How the tile marks the last coat: a shape and a word each, never a colour alone. */
 export type LastState = "first" | "dry" | "maybe" | "wet" | "unknown";
 
-const share = (left: number): string => `about ${Math.max(5, Math.round(left * 20) * 5)}\u00a0%`;
+const share = (left: number): string => `about ${Math.max(1, Math.round(left * 100))}\u00a0%`;
 
 export function lastState(cover: CoverAnswer | null): LastState {
   if (cover === null) return "first";

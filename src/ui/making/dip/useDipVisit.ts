@@ -168,6 +168,7 @@ function coatOf(
     prewet: session.prewet,
     redips: [],
     acceptedDamp: tile.damp,
+    said: tile.said ?? undefined,
     note: null,
     photos: [],
     afterBurnout: false,

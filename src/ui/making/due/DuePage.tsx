@@ -16,11 +16,12 @@ import type { RingDue } from "../../base/alarm/ringDue.ts";
 import { useCalendarExport } from "../../base/alarm/useCalendarExport.ts";
 import { coatRing } from "./coatRings.ts";
 import { FireRow } from "./FireRow.tsx";
-import { type DueTime, dueList, dueTimes } from "../../base/alarm/dueTimes.ts";
+import { type DueTime, dueList } from "../../base/alarm/dueTimes.ts";
 import { ringLabel } from "../../base/alarm/ringLabel.ts";
 import { RingWays } from "./RingWays.tsx";
 import { useNotifyPermission } from "../../base/alarm/useNotifyPermission.ts";
 import { useScreenAlarm } from "../../base/alarm/useScreenAlarm.ts";
+import { duesOf } from "./duesOf.ts";
 
 export function DuePage() {
   const items = useRack();
@@ -38,7 +39,7 @@ export function DuePage() {
         </p>
       )}
       {items !== undefined && <KnockoutWaits items={items} />}
-      {items !== undefined && <DueLists dues={dueTimes(items.map((item) => item.standing))} />}
+      {items !== undefined && <DueLists dues={duesOf(items)} />}
     </Page>
   );
 }

@@ -1,11 +1,11 @@
 import { useEffect, useMemo } from "react";
 import { setBadge } from "../../../device/badge.ts";
 import { useAlarmSource } from "../../base/alarm/alarmSources.ts";
-import { dueTimes } from "../../base/alarm/dueTimes.ts";
 import type { AlarmSource } from "../../base/alarm/ringDue.ts";
 import { useRack, useSettings } from "../../base/state/live.ts";
 import { useNow } from "../../base/state/useNow.ts";
 import { coatRing } from "./coatRings.ts";
+import { duesOf } from "./duesOf.ts";
 
 const lookEveryMs = 15_000;
 
@@ -16,7 +16,7 @@ export function RackDues(): null {
   const now = useNow(lookEveryMs);
   const source = useMemo((): AlarmSource | undefined => {
     if (items === undefined) return undefined;
-    const dues = dueTimes(items.map((item) => item.standing)).map(coatRing);
+    const dues = duesOf(items).map(coatRing);
     return { key: "rack", dues, since: lastSeenDueAt, missed: "listed" };
   }, [items, lastSeenDueAt]);
   useAlarmSource(source);

@@ -30,6 +30,11 @@ function eventWords(
       summary: `${name}: final dry, review from ${say(dueMs)}`,
       description: `${name}: all coats on. Final dry: review from ${say(dueMs)}. Review it before burnout.`,
     };
+  if (due.isHeld === true)
+    return {
+      summary: `${name}: look at coat ${coat}`,
+      description: `${name}: look at coat ${coat} from ${say(dueMs)}. Hold: no further coat yet.`,
+    };
   const { dryAt } = due.cover;
   const latest = dryAt === null ? "No latest time can be given." : `Dry ${say(dryAt)} at the latest.`;
   return {

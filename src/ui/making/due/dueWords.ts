@@ -6,6 +6,7 @@ import type { DueTime } from "../../base/alarm/dueTimes.ts";
 /** "Heron: check if coat 4 is dry, then the next coat". */
 export function dueWords(due: DueTime): string {
   if (due.allows === "review") return `${due.name}: final dry is over – review before burnout`;
+  if (due.isHeld === true) return `${due.name}: look at coat ${due.coat} – hold: no further coat yet`;
   const { dryAt } = due.cover;
   return dryAt !== null && dryAt <= due.dueMs
     ? `${due.name}: coat ${due.coat} is dry – the next coat may go on`
@@ -17,5 +18,5 @@ export function dueTimeWords(due: DueTime, now: number, locale: string): string 
   const say = (at: number): string => soonTime(at, now, locale);
   return due.allows === "review"
     ? `Final dry: ${reviewWhen(due.forFire, now, say)}`
-    : `Coat ${due.coat}: ${coverWhen(due.cover, now, say)}`;
+    : `Coat ${due.coat}: ${coverWhen(due.cover, now, say)}${due.isHeld === true ? "; hold: no further coat yet" : ""}`;
 }

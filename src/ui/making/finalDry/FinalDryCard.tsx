@@ -4,6 +4,7 @@ import { paths } from "../../base/state/paths.ts";
 import { useFormat } from "../../base/state/useFormat.ts";
 import { Card } from "../../base/parts/Card.tsx";
 import { LinkButton } from "../../base/parts/LinkButton.tsx";
+import { PatchesWait } from "./PatchesWait.tsx";
 import { leastWords, fireReasonWords } from "./finalDryWords.ts";
 
 /** The last drying in two lines, on the piece once its coats are on. */
@@ -14,6 +15,7 @@ export function FinalDryCard({ standing }: { readonly standing: Standing }) {
   return (
     <Card title={`Final dry: ${leastWords(forFire, now, format.locale)}`}>
       <p>{fireReasonWords(forFire, now, format)}</p>
+      <PatchesWait standing={standing} />
       <div>
         <LinkButton href={paths.finalDry(piece.id)}>Final dry before burnout</LinkButton>
       </div>

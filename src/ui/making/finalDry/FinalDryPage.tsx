@@ -1,4 +1,5 @@
 import { useParams } from "wouter";
+import { wetPatches } from "../../../logbook/piece/crackStates.ts";
 import type { FinalDry, FireAnswer, Standing } from "../../../logbook/piece/standing.ts";
 import { coatsAreDone } from "../../../rules/stage.ts";
 import { practice } from "../../../trade/practice.ts";
@@ -13,6 +14,7 @@ import sheet from "../../base/styles/sheet.module.css";
 import css from "./FinalDry.module.css";
 import { leastWords, placeWords, fireReasonWords, usualWords } from "./finalDryWords.ts";
 import { sentence } from "../../base/format/sentence.ts";
+import { PatchesWait } from "./PatchesWait.tsx";
 import { PlacesChart } from "./PlacesChart.tsx";
 
 /** The last drying of a shell: its water, its slowest place and the least wait, with what sets it. */
@@ -59,9 +61,13 @@ function Shell(props: { readonly standing: Standing; readonly dry: FinalDry; rea
   const [slowest] = places;
   return (
     <>
-      <Card title={piece.plan.name} tone={answer.state === "dry" ? "clear" : "watch"}>
+      <Card
+        title={piece.plan.name}
+        tone={answer.state === "dry" && wetPatches(standing.cracks).length === 0 ? "clear" : "watch"}
+      >
         <p className={css["least"]}>{sentence(leastWords(answer, now, format.locale))}</p>
         <p>{fireReasonWords(answer, now, format)}</p>
+        <PatchesWait standing={standing} />
         {!coatsAreDone(standing) && (
           <p className={sheet["pale"]}>
             It has no recipe: this holds if coat {coatsDone} was the last. Any further coat begins it anew.

@@ -6,13 +6,11 @@ import sheet from "../../base/styles/sheet.module.css";
 import review from "../review/ReviewPage.module.css";
 import { leastWords, placeWords, fireReasonWords } from "./finalDryWords.ts";
 import { sentence } from "../../base/format/sentence.ts";
+import { PatchesWait } from "./PatchesWait.tsx";
 
 /** The last drying as a section of the review. */
-export function FinalDrySummary({
-  standing: { finalDry, forFire, now, piece },
-}: {
-  readonly standing: Standing;
-}) {
+export function FinalDrySummary({ standing }: { readonly standing: Standing }) {
+  const { finalDry, forFire, now, piece } = standing;
   const format = useFormat();
   if (finalDry === null || forFire === null) return null;
   const [slowest] = finalDry.places;
@@ -24,6 +22,7 @@ export function FinalDrySummary({
         <strong>{sentence(leastWords(forFire, now, format.locale))}</strong>.{" "}
         {fireReasonWords(forFire, now, format)} <Link href={paths.finalDry(piece.id)}>More</Link>
       </p>
+      <PatchesWait standing={standing} />
     </section>
   );
 }

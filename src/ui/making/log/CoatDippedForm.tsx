@@ -33,7 +33,7 @@ export function CoatDippedForm({ item }: LogFormProps) {
         kind: next?.kind ?? last?.kind ?? null,
         stuccoId: next === null ? (last?.stuccoId ?? null) : (next.stuccoId ?? none),
       }}
-      body={(read) => coatDippedBody(read, item.standing)}
+      body={(read, at) => coatDippedBody(read, item.standing, at)}
     >
       {(form) => (
         <>

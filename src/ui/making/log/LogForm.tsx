@@ -50,7 +50,8 @@ export function LogForm<T extends EntryType, F extends Fields, R = ReadOf<F>>({
   readonly start?: Partial<DraftOf<F>>;
   /** How the fields are read, where that is not each by itself. */
   readonly check?: (draft: DraftOf<F>, format: Format) => Checked<R>;
-  readonly body: (read: R) => EntryBodies[T];
+  /** `at` is when it happened, epoch ms; null for now. */
+  readonly body: (read: R, at: number | null) => EntryBodies[T];
   /** Why it can't be logged at all now; null when it can. */
   readonly blocked?: string | null;
   /** The coat or step it speaks of, where a draft about an earlier one must not come back. */
@@ -72,8 +73,10 @@ export function LogForm<T extends EntryType, F extends Fields, R = ReadOf<F>>({
 
   const submit = () =>
     form.save(
-      (read) =>
-        shop.log(logCommand(piece.id, type, withoutEmpty(body(read)), timedForm.draft.at), { quiet: true }),
+      (read) => {
+        const { at } = timedForm.draft;
+        return shop.log(logCommand(piece.id, type, withoutEmpty(body(read, at)), at), { quiet: true });
+      },
       () => {
         say(`${title}: logged.`);
         goTo(paths.piece(piece.id));

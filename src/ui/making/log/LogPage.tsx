@@ -17,6 +17,7 @@ import { FiredForm, PreheatedForm } from "./FiringForms.tsx";
 import type { LogFormProps } from "./LogForm.tsx";
 import { MoveForm } from "./MoveForm.tsx";
 import { OutcomeForm } from "./OutcomeForm.tsx";
+import { PatchDriedForm } from "./PatchDriedForm.tsx";
 import { PourForm } from "./PourForm.tsx";
 import { WallForm } from "./WallForm.tsx";
 
@@ -28,6 +29,7 @@ const forms: Readonly<Record<LoggedByHand, ComponentType<LogFormProps>>> = {
   "wall-measured": WallForm,
   "crack-found": CrackFoundForm,
   "crack-patched": CrackPatchedForm,
+  "patch-dried": PatchDriedForm,
   "wire-wrapped": WireForm,
   dewaxed: DewaxedForm,
   "shell-rinsed": RinsedForm,

@@ -28,10 +28,14 @@ export function dampUnder({ cover }: Standing): { readonly number: number; reado
   return { number: cover.coat.number, words };
 }
 
-/** Form to body. The number and the room come from the log, and so does what was accepted damp. */
+/**
+ * Form to body. The number and the room come from the log, and so does what was accepted damp. A coat that is logged
+ * for an earlier time keeps nothing of what is said now: nothing was said at its dip.
+ */
 export function coatDippedBody(
   read: ReadOf<typeof coatDippedFields>,
   standing: Standing,
+  at: number | null,
 ): EntryBodies["coat-dipped"] {
   const { next, outer, cover, piece } = standing;
   const damp = dampUnder(standing);
@@ -48,6 +52,7 @@ export function coatDippedBody(
       damp === null || outer === null || cover?.state === "unknown"
         ? undefined
         : { coatId: outer.coat.id, leftShare: outer.leftShare },
+    said: at === null ? (standing.saying ?? undefined) : undefined,
     note: read.note,
     photos: read.photos,
   };

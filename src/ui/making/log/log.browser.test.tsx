@@ -154,6 +154,7 @@ test("every kind of entry has its form", async () => {
     "wall-measured",
     "crack-found",
     "crack-patched",
+    "patch-dried",
     "wire-wrapped",
     "dewaxed",
     "shell-inspected",

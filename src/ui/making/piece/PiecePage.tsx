@@ -1,4 +1,6 @@
 import { useParams } from "wouter";
+import type { Standing } from "../../../logbook/piece/standing.ts";
+import { isPastPour } from "../../../rules/stage.ts";
 import { usePiece } from "../../base/state/live.ts";
 import { paths } from "../../base/state/paths.ts";
 import { WallSection } from "../../base/charts/WallSection.tsx";
@@ -9,6 +11,7 @@ import { LinkButton } from "../../base/parts/LinkButton.tsx";
 import { Page } from "../../base/parts/Page.tsx";
 import { PieceMelt } from "../../fire/metal/PieceMelt.tsx";
 import { KnockoutWaits } from "../../fire/pour/KnockoutWaits.tsx";
+import { CracksCard } from "./CracksCard.tsx";
 import { DryingCard } from "./DryingCard.tsx";
 import { FindingList } from "./FindingList.tsx";
 import { LogGrid } from "./LogGrid.tsx";
@@ -18,6 +21,7 @@ import styles from "./PiecePage.module.css";
 import { PieceGuard } from "./PieceGuard.tsx";
 import { PiecePhotos } from "./PiecePhotos.tsx";
 import { PutAway } from "./PutAway.tsx";
+import { SaidAtDips } from "./SaidAtDips.tsx";
 import { Timeline } from "../../base/history/Timeline.tsx";
 import { UnreadNote } from "./UnreadNote.tsx";
 import { WallVerdict } from "./WallVerdict.tsx";
@@ -67,24 +71,42 @@ function WholePiece({ id }: { readonly id: string }) {
       {piece.phase === "poured" && <KnockoutWaits items={[item]} isOwn />}
       <div className={`${sheet["stack"]} ${styles["columns"]}`}>
         <div className={`${sheet["stack"]} ${styles["column"]}`}>
-          <Card title="The wall in section">
-            <WallSection standing={standing} />
-            <WallVerdict standing={standing} />
-          </Card>
+          <Wall standing={standing} />
           {outer !== null && piece.pours.length === 0 && (
             <DryingCard standing={standing} drying={outer} around={around} />
           )}
           <FinalDryCard standing={standing} />
           <PieceMelt piece={piece} shop={standing.shop} />
+          <CracksCard standing={standing} />
           <FindingList findings={findings} />
         </div>
         <div className={`${sheet["stack"]} ${styles["column"]}`}>
           <LogGrid piece={piece} />
+          <SaidAtDips standing={standing} />
           <Timeline stream={`piece/${id}`} entries={entries} />
           <PiecePhotos entries={entries} />
           <PutAway piece={piece} />
         </div>
       </div>
     </Page>
+  );
+}
+
+/** Once metal is in, the shell is what it was: folded away, with nothing of it to come. */
+function Wall({ standing }: { readonly standing: Standing }) {
+  const drawn = (
+    <>
+      <WallSection standing={standing} />
+      <WallVerdict standing={standing} />
+    </>
+  );
+  if (!isPastPour(standing.piece)) return <Card title="The wall in section">{drawn}</Card>;
+  return (
+    <Card title="The shell as it was">
+      <details>
+        <summary>The wall in section</summary>
+        {drawn}
+      </details>
+    </Card>
   );
 }

@@ -1,5 +1,6 @@
 import { Link } from "wouter";
 import type { Standing } from "../../../logbook/piece/standing.ts";
+import { isPastPour } from "../../../rules/stage.ts";
 import { WallWayList } from "./WallWayList.tsx";
 import { paths } from "../../base/state/paths.ts";
 import { useFormat } from "../../base/state/useFormat.ts";
@@ -16,6 +17,13 @@ export function WallVerdict({ standing }: { readonly standing: Standing }) {
   const format = useFormat();
   const { wall, piece } = standing;
   const { judged, planned, missing } = wall;
+  // With metal in it nothing of the shell is to come.
+  if (isPastPour(piece))
+    return judged === null ? null : (
+      <p>
+        The shell was {wallRange(judged, format)}; this pour needed {format.show("mm", judged.neededMm)}.
+      </p>
+    );
   const whole = planned?.judged ?? judged;
   if (whole === null)
     return (

@@ -2,11 +2,16 @@ import { millisecondsInHour as hourMs } from "date-fns/constants";
 import { expect, test } from "vitest";
 import { dayOne, givenCoated, givenPiece } from "../../../../tests/givenPiece.ts";
 import { fireFacts } from "../../../logbook/fire/fireFacts.ts";
+import { soundWhy } from "../../../logbook/pour/pourSheetWhys.ts";
 import type { Standing } from "../../../logbook/piece/standing.ts";
 import { findingsFor, reviewFindingsFor, reviewVerdict } from "../../../rules/all.ts";
 import { dipWishes } from "../../../logbook/dip/dipWishes.ts";
 import { tileOf } from "../dip/dipTile.ts";
 import { lastState } from "../dip/dipWords.ts";
+import { heldStandings } from "../../../rules/coverHold.ts";
+import { dueTimeWords, dueWords } from "../due/dueWords.ts";
+import { duesOf } from "../due/duesOf.ts";
+import { rowWords } from "../timeline/timelineWords.ts";
 import { dueTimes } from "../../base/alarm/dueTimes.ts";
 import { eventOf } from "../../base/alarm/dueCalendar.ts";
 import { coatRing } from "../due/coatRings.ts";
@@ -120,4 +125,44 @@ test("a finished shell: review, finding, kiln plan, final dry, due, calendar and
       );
     }
   }
+});
+
+test("a coat put on a wet one: rack, due list, alarm, timeline and dip plan all say that it is held", () => {
+  const piece = givenPiece({ recipeId: "start-general" });
+  piece.air(0, slowAir);
+  piece.coats([1, 1.3]);
+  const standing = piece.standing(2);
+  const item = { ...itemOf(standing), worst: "hold" } as const;
+  expect(actionWords(item, standing.now, "en-GB").verb).toBe("Hold: no further coat yet");
+  const held = heldStandings([item]);
+  expect([...held]).toEqual([standing]);
+  const [due] = duesOf([item]);
+  if (due === undefined) throw new Error("no due time");
+  expect(dueWords(due)).toBe("Heron: look at coat 2 – hold: no further coat yet");
+  expect(dueTimeWords(due, standing.now, "en-GB")).toMatch(/; hold: no further coat yet$/);
+  expect(eventOf(coatRing(due), 1, () => "X").description).toContain("Hold: no further coat yet.");
+  const row = roomRows([standing], { from: standing.now, to: standing.now + 48 * hourMs }, held)[0]?.rows[0];
+  expect(row).toMatchObject({ isHeld: true, isReady: false });
+  expect(row && rowWords(row, "en-GB")).toMatch(/^hold, no further coat; /);
+  expect(dipWishes([standing], [], standing.now, held)).toMatchObject({ wanted: [], held: [standing] });
+  expect(tileOf(item, session, 2).hold).not.toBeNull();
+});
+
+test("a wet patch: page, review, kiln plan and sheet say the same of it, and its own word ends it in all", () => {
+  const piece = givenCoated();
+  const crackId = piece.log(121, "crack-found", { kind: "hairline", stage: "coating", where: "ear" });
+  piece.log(122, "crack-patched", { crackId, how: "slurry" });
+  piece.feel(123, "dry");
+  const wet = piece.standing(130);
+  const words = (standing: Standing) => actionWords(itemOf(standing), standing.now, "en-GB").when;
+  expect(words(wet)).toBe("1 crack, patched, patch not yet dry");
+  expect(reviewVerdict(reviewFindingsFor(wet))).toBe("hold");
+  expect(fireFacts(wet, "fused-silica").damp).toEqual({ state: "patched-wet", source: "patched" });
+  expect(soundWhy(itemOf(wet)).why).toEqual([{ shell: null, code: "patch-not-dry" }]);
+  piece.log(131, "patch-dried", { crackId });
+  const dry = piece.standing(132);
+  expect(words(dry)).toBeNull();
+  expect(reviewVerdict(reviewFindingsFor(dry))).toBe("clear");
+  expect(fireFacts(dry, "fused-silica").damp.state).toBe("dry");
+  expect(soundWhy(itemOf(dry)).why).toMatchObject([{ code: "look-for-cracks" }]);
 });

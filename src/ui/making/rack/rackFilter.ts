@@ -1,7 +1,7 @@
 import type { Piece } from "../../../logbook/piece/piece.ts";
 import type { RackItem } from "../../base/state/live.ts";
-import { dueTimes } from "../../base/alarm/dueTimes.ts";
 import { actionWords, type Turn } from "../../base/format/actionWords.ts";
+import { duesOf } from "../due/duesOf.ts";
 
 export type RackFilter = "all" | Exclude<Turn, "rest">;
 
@@ -31,7 +31,7 @@ export function cameDue(
 ) {
   return items
     .flatMap((item) => {
-      const [due] = dueTimes([item.standing]);
+      const [due] = duesOf([item]);
       return due !== undefined && due.dueMs > since && due.dueMs <= now ? [{ item, due }] : [];
     })
     .toSorted((a, b) => a.due.dueMs - b.due.dueMs);

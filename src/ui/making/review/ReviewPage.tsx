@@ -11,6 +11,8 @@ import { Cautions } from "../../base/cautions/Cautions.tsx";
 import { Button } from "../../base/parts/Button.tsx";
 import { Empty } from "../../base/parts/Empty.tsx";
 import { Page } from "../../base/parts/Page.tsx";
+import { crackLine, cracksWords } from "../../base/format/crackStateWords.ts";
+import { PatchKeys } from "../piece/PatchKeys.tsx";
 import { shortDateTime } from "./coatLines.ts";
 import { CoatTable } from "./CoatTable.tsx";
 import { FindingLines } from "./FindingLines.tsx";
@@ -100,18 +102,19 @@ function Facts({ item: { standing } }: { readonly item: RackItem }) {
 }
 
 function Cracks({ item: { standing } }: { readonly item: RackItem }) {
-  const { cracks } = standing.piece;
-  const open = cracks.filter(({ patched }) => patched === null);
-  const mended = cracks.length - open.length;
+  const { cracks } = standing;
   return (
     <section className={`${sheet["stack2"]} ${css["section"]}`} aria-labelledby="review-cracks">
       <h2 id="review-cracks">Cracks</h2>
-      <p>
-        {open.length === 0
-          ? "None open"
-          : open.map(({ kind, where }) => `open: ${kind}, ${where}`).join("; ")}
-        {mended > 0 && `; ${mended} mended`}.
-      </p>
+      <p>{cracks.length === 0 ? "None in the log." : `${cracksWords(cracks)}.`}</p>
+      {cracks.length > 0 && (
+        <ul className={sheet["bullets"]}>
+          {cracks.map((one) => (
+            <li key={one.crack.id}>{crackLine(one)}.</li>
+          ))}
+        </ul>
+      )}
+      <PatchKeys standing={standing} />
     </section>
   );
 }

@@ -1,6 +1,7 @@
 import type { DrynessSeen } from "../../../logbook/piece/piece.ts";
 import type { CoatDrying, NoReadyReason } from "../../../logbook/piece/standing.ts";
 import { dayTime } from "../../base/format/time.ts";
+import { saidThenWords } from "../../base/format/saidThenWords.ts";
 import type { Format } from "../../base/format/units.ts";
 
 const notKnown: Record<NoReadyReason, string> = {
@@ -20,24 +21,30 @@ const foundBy: Record<DrynessSeen["method"], string> = {
   bag: "by the bag",
 };
 
+type About = {
+  readonly format: Format;
+  readonly now: number;
+  /** The maker saw that it was damp, and went on. */
+  readonly accepted: boolean;
+};
+
 /**
  * What speaks for a coat's dryness at the moment it was covered, or now for the outermost: a hand or a scale before
  * any sum, the sum before nothing. Short, since a whole wall of them goes on one sheet.
  */
-export function evidenceWords(
+export function evidenceWords(drying: CoatDrying, about: About): string {
+  const { said } = drying;
+  const words = knownNow(drying, about);
+  return said === undefined || said.anew === null
+    ? words
+    : `${words}. ${saidThenWords(said, about.now, about.format)}`;
+}
+
+function knownNow(
   { evidence, belief, leftShare, verdict, reason, basis, condensed }: CoatDrying,
-  {
-    format,
-    now,
-    accepted,
-  }: {
-    readonly format: Format;
-    readonly now: number;
-    /** The maker was told it was damp, and went on. */
-    readonly accepted: boolean;
-  },
+  { format, now, accepted }: About,
 ): string {
-  const knowingly = accepted ? ", told and gone on" : "";
+  const knowingly = accepted ? ", accepted" : "";
   if (evidence !== null) {
     const { seen } = evidence;
     return `${evidence.says} ${foundBy[seen.method]}, ${dayTime(seen.at, now, format.locale)}${knowingly}`;

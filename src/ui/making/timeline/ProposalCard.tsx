@@ -61,6 +61,9 @@ export function ProposalCard(props: {
           {wishes.withoutRecipe.map(({ piece }) => piece.plan.name).join(", ")}.
         </p>
       )}
+      {wishes.held.length > 0 && (
+        <p>On hold, no further coat yet: {wishes.held.map(({ piece }) => piece.plan.name).join(", ")}.</p>
+      )}
       <p className={sheet["soft"]}>
         One coat ahead. Each piece goes in the first of your hours in which even the late guess has it dry, in
         as few visits as can be. By its likely time only where the late one lies past all these hours, or a

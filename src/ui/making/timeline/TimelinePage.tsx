@@ -1,6 +1,7 @@
 import { useMemo } from "react";
 import { Link } from "wouter";
 import { dipProposal } from "../../../logbook/dip/dipProposal.ts";
+import { heldStandings } from "../../../rules/coverHold.ts";
 import { useBuckets, useRack, useSettings, type RackItem } from "../../base/state/live.ts";
 import { paths } from "../../base/state/paths.ts";
 import { useFormat } from "../../base/state/useFormat.ts";
@@ -47,14 +48,15 @@ function Timeline({
     const standings = rack.map(({ standing }) => standing);
     const span = timelineSpan(now);
     const hours = bucketSpans(bucketHours, span);
-    const wishes = dipWishes(standings, buckets, now);
+    const held = heldStandings(rack);
+    const wishes = dipWishes(standings, buckets, now, held);
     const proposal = dipProposal({ wishes: wishes.wanted.map(({ wish }) => wish), hours, now });
     const dips = new Map(
       proposal.visits.flatMap(({ at, dips: all }) =>
         all.flatMap(({ pieces }) => pieces.map(({ id }) => [id, at] as const)),
       ),
     );
-    return { lanes: roomRows(standings, span), hours, wishes, proposal, dips };
+    return { lanes: roomRows(standings, span, held), hours, wishes, proposal, dips };
   }, [rack, buckets, bucketHours, now]);
   const { lanes, hours, wishes, proposal, dips } = view;
   const drawn = lanes.reduce((sum, { rows }) => sum + rows.length, 0);

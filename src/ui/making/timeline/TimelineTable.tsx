@@ -30,7 +30,7 @@ export function TimelineTable(props: {
                 {row.standing.piece.plan.name}
                 {lanes.length > 1 && room !== null ? `, ${room.name}` : ""}
               </th>
-              {row.isReady ? (
+              {row.isReady || row.isHeld ? (
                 <td colSpan={2}>{rowWords(row, locale)}</td>
               ) : (
                 <>

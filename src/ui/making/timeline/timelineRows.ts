@@ -12,6 +12,8 @@ export type TimelineRow = {
   /** What the end of the window allows. */
   readonly wants: "coat" | "review";
   readonly isReady: boolean;
+  /** True where no further coat may go on, however dry the outer one is. */
+  readonly isHeld: boolean;
   readonly window: Window;
 };
 
@@ -27,10 +29,11 @@ export type RoomRow = {
 export function roomRows(
   standings: readonly Standing[],
   span: { readonly from: number; readonly to: number },
+  held: ReadonlySet<Standing> = new Set(),
 ): readonly RoomRow[] {
   const byRoom = new Map<string, Standing[]>();
   for (const standing of standings) {
-    if (rowOf(standing) === null) continue;
+    if (rowOf(standing, held) === null) continue;
     const roomId = standing.piece.rooms.at(-1)?.roomId ?? "";
     const there = byRoom.get(roomId) ?? [];
     byRoom.set(roomId, there);
@@ -41,13 +44,13 @@ export function roomRows(
       const [first] = there;
       const room = first?.room ?? null;
       const air = first ? airAhead(first.readings, { altitudeM: room?.altitudeM ?? 0, ...span }) : null;
-      const rows = there.flatMap((standing) => rowOf(standing) ?? []).toSorted(bySoonest);
+      const rows = there.flatMap((standing) => rowOf(standing, held) ?? []).toSorted(bySoonest);
       return { roomId, room, air, rows };
     })
     .toSorted((a, b) => b.rows.length - a.rows.length);
 }
 
-function rowOf(standing: Standing): TimelineRow | null {
+function rowOf(standing: Standing, held: ReadonlySet<Standing>): TimelineRow | null {
   const { action, cover, forFire, finalDry, piece } = standing;
   if (piece.archived) return null;
   if (action.kind === "final-dry" || (action.kind === "review" && finalDry !== null)) {
@@ -56,15 +59,18 @@ function rowOf(standing: Standing): TimelineRow | null {
       standing,
       wants: "review",
       isReady: action.kind === "review",
+      isHeld: false,
       window: { from: at, late: at },
     };
   }
   if (action.kind !== "dip") return null;
-  const isReady = cover === null || cover.state === "dry";
+  const isHeld = held.has(standing);
+  const isReady = !isHeld && (cover === null || cover.state === "dry");
   return {
     standing,
     wants: "coat",
     isReady,
+    isHeld,
     window: { from: cover?.checkAt ?? null, late: cover?.dryAt ?? null },
   };
 }

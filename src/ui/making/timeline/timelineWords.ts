@@ -13,11 +13,12 @@ import type { WantedCoat } from "../../../logbook/dip/dipWishes.ts";
 import type { TimelineRow } from "./timelineRows.ts";
 
 /** Where a piece stands on the timeline, short enough for its row. */
-export function rowWords({ standing, wants }: TimelineRow, locale: string): string {
+export function rowWords({ standing, wants, isHeld }: TimelineRow, locale: string): string {
   const { now, cover, forFire } = standing;
   const say = (at: number): string => clockOrDay(at, now, locale);
   if (wants === "review") return forFire === null ? "no time" : `final dry ${reviewWhen(forFire, now, say)}`;
-  return cover === null ? "ready for its first coat" : coverWhen(cover, now, say);
+  if (cover === null) return "ready for its first coat";
+  return `${isHeld ? "hold, no further coat; " : ""}${coverWhen(cover, now, say)}`;
 }
 
 /** "18:40" today, "Thu 08:30" within a week, else with its date: a row has no room for more. */

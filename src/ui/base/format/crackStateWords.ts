@@ -1,0 +1,44 @@
+import type { CrackState } from "../../../logbook/piece/crackStates.ts";
+
+const stateWords: Readonly<Record<CrackState["state"], string>> = {
+  open: "open",
+  "patch-wet": "patched, patch not yet dry",
+  "patch-dry": "patched, patch dry",
+};
+
+const kindWords: Readonly<Record<CrackState["crack"]["kind"], string>> = {
+  hairline: "hairline crack",
+  open: "open crack",
+  chip: "chip",
+  lift: "lifted coat",
+};
+
+/** Its state alone: "patched, patch not yet dry". A coat over a patch answers for it, so that is what is said. */
+export const crackStateWords = ({ state, by, isTrimmedOff }: CrackState): string => {
+  const words =
+    by === "coat" ? "patched, a coat over it" : by === "fire" ? "patched, dried by fire" : stateWords[state];
+  return isTrimmedOff ? `${words}, in a part that is trimmed off` : words;
+};
+
+/** "Hairline crack, left ear: patched, patch not yet dry". */
+export const crackLine = (state: CrackState): string => {
+  const kind = kindWords[state.crack.kind];
+  const place = state.crack.where.trim() === "" ? "" : `, ${state.crack.where}`;
+  return `${kind.charAt(0).toUpperCase()}${kind.slice(1)}${place}: ${crackStateWords(state)}`;
+};
+
+const order = ["open", "patch-wet", "patch-dry"] as const;
+
+/** How many, by state: "1 crack, patched, patch not yet dry"; "3 cracks: 1 open; 2 patched, patch dry". */
+export function cracksWords(states: readonly CrackState[]): string {
+  if (states.length === 0) return "no crack";
+  const groups = order.flatMap((state) => {
+    const count = states.filter((one) => one.state === state).length;
+    return count === 0 ? [] : [{ count, words: stateWords[state] }];
+  });
+  const [first] = groups;
+  const all = states.length === 1 ? "1 crack" : `${states.length} cracks`;
+  return groups.length === 1 && first !== undefined
+    ? `${all}, ${first.words}`
+    : `${all}: ${groups.map(({ count, words }) => `${count} ${words}`).join("; ")}`;
+}
