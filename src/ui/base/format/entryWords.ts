@@ -191,13 +191,13 @@ function patternMeasured(body: EntryBodies["pattern-measured"], format: Format):
     `Pattern measured: ${body.fileName}`,
     body.watertight ? null : "the mesh is open",
     figureDetail("volume", litre, (known) => format.show("litre", known)),
-    body.hollows === undefined ? null : hollowWords[body.hollows],
     `area ${format.show("m2", body.areaMm2 / 1e6)}`,
     figureDetail("head", body.headM, (m) => format.show("m", m)),
     figureDetail("thinnest", body.thinnestMm, (mm) => format.show("mm", mm)),
     counted(body.vents, "vent"),
     counted(body.drains, "drain"),
     figureDetail("air trapped", body.trappedMl, (ml) => format.show("litre", ml / 1000)),
+    body.hollows === undefined ? null : hollowWords[body.hollows],
   );
 }
 
