@@ -194,10 +194,10 @@ function patternMeasured(body: EntryBodies["pattern-measured"], format: Format):
     `area ${format.show("m2", body.areaMm2 / 1e6)}`,
     figureDetail("head", body.headM, (m) => format.show("m", m)),
     figureDetail("thinnest", body.thinnestMm, (mm) => format.show("mm", mm)),
+    body.hollows === undefined ? null : hollowWords[body.hollows],
     counted(body.vents, "vent"),
     counted(body.drains, "drain"),
     figureDetail("air trapped", body.trappedMl, (ml) => format.show("litre", ml / 1000)),
-    body.hollows === undefined ? null : hollowWords[body.hollows],
   );
 }
 
