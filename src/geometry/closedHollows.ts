@@ -34,28 +34,28 @@ export function closedHollowsOf(mesh: Mesh): ClosedHollows {
 export function withoutHollows(mesh: Mesh): Mesh {
   const { ofTriangle, isInner } = innerOf(mesh);
   if (!isInner.includes(true)) return mesh;
-  const pos: number[] = [];
-  const idx: number[] = [];
-  const known = new Map<number, number>();
+  const isKept = (i: number): boolean => !isInner[ofTriangle[Math.floor(i / 3)]!];
+  const to = new Int32Array(mesh.pos.length / 3).fill(-1);
+  let points = 0;
+  let corners = 0;
   for (let i = 0; i < mesh.idx.length; i++) {
-    if (isInner[ofTriangle[Math.floor(i / 3)]!]) continue;
-    const v = mesh.idx[i]!;
-    let to = known.get(v);
-    if (to === undefined) {
-      to = pos.length / 3;
-      known.set(v, to);
-      pos.push(mesh.pos[3 * v]!, mesh.pos[3 * v + 1]!, mesh.pos[3 * v + 2]!);
-    }
-    idx.push(to);
+    if (!isKept(i)) continue;
+    corners++;
+    if (to[mesh.idx[i]!] === -1) to[mesh.idx[i]!] = points++;
   }
-  return { ...mesh, pos: Float32Array.from(pos), idx: Uint32Array.from(idx) };
+  const pos = new Float32Array(3 * points);
+  for (let v = 0; v < to.length; v++)
+    if (to[v] !== -1) pos.set(mesh.pos.subarray(3 * v, 3 * v + 3), 3 * to[v]!);
+  const idx = new Uint32Array(corners);
+  for (let i = 0, n = 0; i < mesh.idx.length; i++) if (isKept(i)) idx[n++] = to[mesh.idx[i]!]!;
+  return { ...mesh, pos, idx };
 }
 
 type Body = {
-  volume: number;
-  area: number;
-  readonly low: [number, number, number];
-  readonly high: [number, number, number];
+  readonly volume: number;
+  readonly area: number;
+  readonly low: Vec3;
+  readonly high: Vec3;
   /** One of its triangles. */
   readonly first: number;
 };
@@ -74,7 +74,9 @@ function innerOf(mesh: Mesh): {
   const isVoid = bodies.map(
     ({ volume }, n) => volume < 0 && bodies.some((other, k) => other.volume > 0 && isIn(n, k)),
   );
-  const isInner = bodies.map((_, n) => isVoid[n]! || isVoid.some((voids, k) => voids && k !== n && isIn(n, k)));
+  const isInner = bodies.map(
+    (_, n) => isVoid[n]! || isVoid.some((voids, k) => voids && k !== n && isIn(n, k)),
+  );
   return { bodies, ofTriangle, isInner };
 }
 
@@ -83,30 +85,46 @@ function cornerAt({ pos, idx }: Mesh, t: number, k: 0 | 1 | 2): Vec3 {
   return [pos[at]!, pos[at + 1]!, pos[at + 2]!];
 }
 
-function summed(mesh: Mesh, count: number, ofTriangle: Uint32Array): readonly Body[] {
-  const bodies: (Body | undefined)[] = Array.from({ length: count });
+function summed({ pos, idx }: Mesh, count: number, ofTriangle: Uint32Array): readonly Body[] {
+  const first = new Int32Array(count).fill(-1);
+  const volume = new Float64Array(count);
+  const area = new Float64Array(count);
+  const low = new Float64Array(3 * count).fill(Infinity);
+  const high = new Float64Array(3 * count).fill(-Infinity);
   for (let t = 0; t < ofTriangle.length; t++) {
-    const [a, b, c] = [cornerAt(mesh, t, 0), cornerAt(mesh, t, 1), cornerAt(mesh, t, 2)];
-    const body = (bodies[ofTriangle[t]!] ??= {
-      volume: 0,
-      area: 0,
-      low: [...a],
-      high: [...a],
-      first: t,
-    });
-    for (const p of [a, b, c])
-      for (const k of [0, 1, 2] as const) {
-        if (p[k] < body.low[k]) body.low[k] = p[k];
-        if (p[k] > body.high[k]) body.high[k] = p[k];
-      }
+    const body = ofTriangle[t]!;
+    if (first[body] === -1) first[body] = t;
     // From a corner of the body itself, so that one far from the origin loses no digits.
-    const from = cornerAt(mesh, body.first, 0);
-    const [u, v, w] = [minus(a, from), minus(b, from), minus(c, from)];
-    const normal = cross(minus(b, a), minus(c, a));
-    body.volume += dot(u, cross(v, w)) / 6;
-    body.area += Math.hypot(...normal) / 2;
+    const o = 3 * idx[3 * first[body]!]!;
+    const [a, b, c] = [3 * idx[3 * t]!, 3 * idx[3 * t + 1]!, 3 * idx[3 * t + 2]!];
+    const ax = pos[a]! - pos[o]!;
+    const ay = pos[a + 1]! - pos[o + 1]!;
+    const az = pos[a + 2]! - pos[o + 2]!;
+    const ux = pos[b]! - pos[a]!;
+    const uy = pos[b + 1]! - pos[a + 1]!;
+    const uz = pos[b + 2]! - pos[a + 2]!;
+    const vx = pos[c]! - pos[a]!;
+    const vy = pos[c + 1]! - pos[a + 1]!;
+    const vz = pos[c + 2]! - pos[a + 2]!;
+    const nx = uy * vz - uz * vy;
+    const ny = uz * vx - ux * vz;
+    const nz = ux * vy - uy * vx;
+    volume[body]! += (ax * nx + ay * ny + az * nz) / 6;
+    area[body]! += Math.sqrt(nx * nx + ny * ny + nz * nz) / 2;
+    for (let k = 0; k < 3; k++) {
+      const at = 3 * body + k;
+      low[at] = Math.min(low[at]!, pos[a + k]!, pos[b + k]!, pos[c + k]!);
+      high[at] = Math.max(high[at]!, pos[a + k]!, pos[b + k]!, pos[c + k]!);
+    }
   }
-  return bodies.filter((body) => body !== undefined);
+  const corner = (of: Float64Array, n: number): Vec3 => [of[3 * n]!, of[3 * n + 1]!, of[3 * n + 2]!];
+  return Array.from({ length: count }, (_, n) => ({
+    volume: volume[n]!,
+    area: area[n]!,
+    low: corner(low, n),
+    high: corner(high, n),
+    first: first[n]!,
+  }));
 }
 
 const boxHolds = (outer: Body, inner: Body): boolean =>

@@ -42,7 +42,7 @@ export function pourShell(
     isWallKnown: isKnown,
     thinnestMm,
     thinnestFrom: toldMm !== null ? "told" : fromMesh !== null ? "mesh" : null,
-    ...modulusOf(piece, { thinnestMm, metalKg, alloy }),
+    ...withTree(modulusOf(piece, { thinnestMm, metalKg, alloy }), piece.patterns.at(-1)?.treeModulusMm),
     metalKg,
   };
 }
@@ -59,11 +59,8 @@ function modulusOf(
   // A section that was entered as the thinnest is a place that is so thick.
   const leastMm = (thinnestMm ?? 0) / 2;
   const within = (mm: number): number => Math.min(200, Math.max(0.2, leastMm, mm));
-  const mesh = patterns.at(-1);
-  const thickMm = mesh?.thickestMm ?? null;
-  // Of casting and tree, what freezes last: a cup is often thicker than the piece.
-  if (thickMm !== null && thickMm > 0)
-    return { modulusMm: within(Math.max(thickMm / 2, mesh?.treeModulusMm ?? 0)), modulusFrom: "mesh" };
+  const thickMm = patterns.at(-1)?.thickestMm ?? null;
+  if (thickMm !== null && thickMm > 0) return { modulusMm: within(thickMm / 2), modulusFrom: "mesh" };
   const litre =
     plan.metalLitre ?? (metalKg === null || alloy === null ? null : (metalKg / alloy.solidKgM3.value) * 1000);
   if (litre !== null && plan.areaM2 !== undefined && plan.areaM2 > 0)
@@ -72,6 +69,12 @@ function modulusOf(
     ? { modulusMm: null, modulusFrom: null }
     : { modulusMm: within(leastMm), modulusFrom: "thinnest" };
 }
+
+/** Of casting and tree, what freezes last: a cup is often thicker than the piece. */
+const withTree = <T extends Pick<PourShell, "modulusMm">>(of: T, treeMm: number | undefined): T =>
+  of.modulusMm === null || treeMm === undefined
+    ? of
+    : { ...of, modulusMm: Math.max(of.modulusMm, Math.min(200, treeMm)) };
 
 /** Skin on a skimmed melt: judgement, between bright and oxidised copper. */
 const meltEmissivity = 0.5;

@@ -75,9 +75,9 @@ function Gating({
   const { plan } = piece;
   const mesh = piece.patterns.at(-1) ?? null;
   const start = gatingDraftOf({ metalKg: metalOf(piece, alloy), headM: plan.headM, mesh, shellMm });
-  const gating = useGatingOf(plan.patternId, alloy.solidKgM3.value);
   const form = useSumForm(`gating/${piece.id}`, start, { limits: gatingLimits });
   const { draft } = form;
+  const gating = useGatingOf(plan.patternId, alloy.solidKgM3.value);
   // Taken from the pattern, the plan's head is the drawn cup's, over the part of the shell that asks most.
   const isHeadDrawn =
     gating !== null && gating.found !== null && isTaken(gating.found, draft) && plan.headM !== undefined;

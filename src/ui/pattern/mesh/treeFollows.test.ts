@@ -1,6 +1,8 @@
 import { describe, expect, test } from "vitest";
 import { bare, drawn, found, gate, mark, placed, vents } from "../../../../tests/meshes/testTree.ts";
 import type { GatingBar } from "../../../geometry/gatingBars.ts";
+import { withLength } from "../../../logbook/casting/gatingTree.ts";
+import { builtInShop } from "../../../logbook/piece/builtIns.ts";
 import { alloyOf } from "../../../trade/metals/alloys.ts";
 import { chainOfStudy } from "./chainOfStudy.ts";
 import { sizeOf } from "./patternSize.ts";
@@ -21,6 +23,7 @@ import {
 } from "./patternStudy.ts";
 import { measuredOf, planOfStudy } from "./planOfStudy.ts";
 import { readStudy } from "./readStudy.ts";
+import { needsOf } from "./wallFigures.ts";
 
 const withAll = drawn(placed(gate, ...vents));
 const rodsOf = ({ bars }: PatternStudy): readonly GatingBar[] => bars.filter(({ kind }) => kind === "vent");
@@ -130,6 +133,17 @@ describe("a tree goes with its piece", () => {
       null,
     );
     expect(headOf(lower)).toBeCloseTo(0.11, 9);
+  });
+
+  test("the shell is asked to carry the head of the drawn cup", () => {
+    const floor = { point: [20, 15, 0], normal: [0, 0, -1], width: 30, length: 40, area: 1200 } as const;
+    const shape = { thickness: null, flats: [floor], rounds: [], recesses: [] };
+    const headOver = (study: PatternStudy) =>
+      needsOf({ ...study, shape }, { shop: builtInShop, recipe: null })[0]?.headMm;
+    expect(headOver(withAll)).toBeCloseTo(160, 9);
+    expect(headOver(withCup(withAll, 150))).toBeCloseTo(210, 9);
+    const shorter = withAll.bars.map((bar) => (bar.kind === "cup" ? withLength(bar, 10) : bar));
+    expect(headOver(withBars(withAll, shorter, null))).toBeCloseTo(110, 9);
   });
 
   test("a level at which its rods would vanish is one it can't follow; the next digit typed, it can", () => {
