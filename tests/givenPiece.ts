@@ -15,6 +15,7 @@ import { streamOf } from "../src/logbook/entries/entry.ts";
 import { readingsOf } from "../src/logbook/air/airLog.ts";
 import { foldPiece, foldRoom } from "../src/logbook/log/fold.ts";
 import { foldBucket } from "../src/logbook/bucket/foldBucket.ts";
+import type { Run } from "../src/logbook/fire/fireStates.ts";
 import type { Recipe } from "../src/logbook/piece/piece.ts";
 import type { Standing } from "../src/logbook/piece/standing.ts";
 import type { Surroundings } from "../src/logbook/piece/surroundings.ts";
@@ -51,7 +52,8 @@ export type GivenPiece = {
   /** A line in the log of a built-in bucket. */
   readonly bucket: <T extends EntryType>(hour: number, type: T, body: EntryBodies[T], id?: string) => string;
   readonly feel: (hour: number, verdict: "dry" | "damp" | "wet") => string;
-  readonly standing: (hour: number) => Standing;
+  /** `runs`: kiln runs it was in, as they are known by then. */
+  readonly standing: (hour: number, runs?: readonly Run[]) => Standing;
   readonly entries: () => readonly Entry[];
 };
 
@@ -81,7 +83,7 @@ export function givenPiece(
   const recipes = [...startingRecipes.map((one) => builtInRecipe(one.id)), recipe].filter(
     (one) => one !== null,
   );
-  const standing = (hour: number): Standing => {
+  const standing = (hour: number, runs: readonly Run[] = []): Standing => {
     const now = dayOne + hour * hourMs;
     const until = entries.filter(({ at }) => at <= now);
     const piece = foldPiece(
@@ -102,6 +104,7 @@ export function givenPiece(
           return bucket === null ? [] : [[bucketId, bucket]];
         }),
       ),
+      runs: new Map(runs.map((run) => [run.id, run])),
       shop: builtInShop,
     };
     return standingOf(piece, surroundings, now);

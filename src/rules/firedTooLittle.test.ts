@@ -2,7 +2,6 @@ import { expect, test } from "vitest";
 import { dayOne, givenCoated, told } from "../../tests/givenPiece.ts";
 import { streamLog } from "../../tests/logs/testStreamLog.ts";
 import { foldRun } from "../logbook/fire/foldRun.ts";
-import { withRunHeat } from "../logbook/fire/runHeat.ts";
 import type { Run } from "../logbook/fire/fireStates.ts";
 import { firedTooLittle } from "./firedTooLittle.ts";
 
@@ -86,10 +85,7 @@ test("a logger's file read in late takes back a firing that was too cool, or sho
   piece.log(100, "burnout-started", { runId: "a" });
   piece.log(104, "burnout-ended", { result: "clean" });
   piece.log(104, "shell-fired", { peakC: 690, holdMin: 60, runId: "a" });
-  const asked = (run: Run) => {
-    const standing = piece.standing(107);
-    return told(firedTooLittle({ piece: withRunHeat(standing.piece, [run]), runs: [run] }));
-  };
+  const asked = (run: Run) => told(firedTooLittle(piece.standing(107, [run])));
   expect(told(firedTooLittle(piece.standing(107)))).toEqual(["hold not-bonded"]);
   expect(asked(lateRun([400, 820, 830, 825]))).toEqual([]);
   expect(asked(lateRun([400, 760, 770, 765]))).toEqual(["watch cool"]);
@@ -100,8 +96,7 @@ test("a burnout that ended with no word of its heat is a firing by its run's rea
   piece.log(100, "burnout-started", { runId: "a" });
   piece.log(104, "burnout-ended", { result: "clean" });
   piece.log(105, "shell-preheated", { shellC: 600 });
-  const { piece: found } = piece.standing(107);
-  const asked = (runs: readonly Run[]) => told(firedTooLittle({ piece: found, runs }));
+  const asked = (runs: readonly Run[]) => told(firedTooLittle(piece.standing(107, runs)));
   expect(asked([])).toEqual(["watch not-logged"]);
   expect(asked([lateRun([400, 820, 830, 825])])).toEqual([]);
   expect(asked([lateRun([400, 820, 500, 300])])).toEqual(["watch short"]);

@@ -94,7 +94,9 @@ function allThatIsAsked(entries: readonly Entry[]): unknown {
     askedOfTime(standings, [...buckets.values()]),
     runs.map((run) => {
       const standing = runStanding(run, now);
-      return standing === null ? null : runDues(run.id, standing, { now, names: [], format: makeFormat("metric", "en-GB") });
+      return standing === null
+        ? null
+        : runDues(run.id, standing, { now, names: [], format: makeFormat("metric", "en-GB") });
     }),
     standings.map((standing) => ({
       drying: standing.drying,

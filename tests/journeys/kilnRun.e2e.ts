@@ -72,7 +72,7 @@ test("a crack in a kiln run sends the piece back to its coats with all that is i
     await maker.waitHours(1);
     // Nothing is logged that nobody set.
     await expect(key("Log the reading")).toHaveAttribute("aria-disabled", "true");
-    const planned = /the plan has (\d+)\s°C now/.exec((await atKiln.textContent()) ?? "")?.[1] ?? "";
+    const planned = /he plan has (\d+)\s°C now/.exec((await atKiln.textContent()) ?? "")?.[1] ?? "";
     await tap(page.getByText(/^Type it, an earlier time/));
     await page.getByLabel("Kiln, typed").fill(planned);
     await tap(key(/^Log \d+\s°C$/));

@@ -16,7 +16,15 @@ test("each reading has its step from the one before, the first has none; the lim
   const chart = rangesOf(ten);
   expect(chart?.points.map(({ rangeS }) => rangeS && Math.round(rangeS * 10) / 10)).toEqual([
     null,
-    ...[0.3, 0.2, 0.4, 0.3, 0.2, 0.5, 0.3, 0.1, 0.2],
+    0.3,
+    0.2,
+    0.4,
+    0.3,
+    0.2,
+    0.5,
+    0.3,
+    0.1,
+    0.2,
   ]);
   expect(chart?.meanS).toBeCloseTo(2.5 / 9, 9);
   expect(chart?.limitS).toBeCloseTo((3.267 * 2.5) / 9, 9);

@@ -57,8 +57,7 @@ export function CupCheckCard({ cups }: { readonly cups: readonly Cup[] }) {
         <p>
           The difference over the mean of both. One person with one cup scatters by{" "}
           {format.number(cupRepeatability.within.value * 100, 1)}&nbsp;%; two means further apart than{" "}
-          {format.number(cupRepeatability.suspect.value * 100, 0)}&nbsp;% are suspect.{" "}
-          {cupRepeatability.within.source}.
+          {format.number(cupRepeatability.suspect.value * 100, 0)}&nbsp;% are suspect.
         </p>
       </details>
     </Card>

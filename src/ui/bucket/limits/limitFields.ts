@@ -99,7 +99,7 @@ export function readLimits(
 ): Checked<NonNullable<EntryBodies["shop-figures-set"]["bucketLimits"]>> {
   return checkFields(limitFields, draft, format, (typed) => {
     const given = Object.fromEntries(Object.entries(typed).filter(([, value]) => value !== null));
-    const counted = countedBucketLimits(given as OwnBucketLimits);
+    const counted = countedBucketLimits(given);
     const errors: { [K in BucketLimitKey]?: string } = {};
     for (const [low, high] of bucketLimitPairs) {
       if (counted[low] <= counted[high]) continue;

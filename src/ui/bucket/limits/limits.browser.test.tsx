@@ -40,7 +40,9 @@ describe("the slurry limits of a shop", () => {
     open(desk);
     await field("New prime").fill("2000");
     await save().click();
-    await expect.element(page.getByText(/Found 2,?000\Dh?, expected .*336/).first()).toBeVisible();
+    await expect
+      .element(page.getByText(/Found 2,000.h for the mixing of a new prime, expected 0.h to 336.h/).first())
+      .toBeVisible();
     await field("New prime").fill("");
     await field("Fit from").first().fill("30");
     await save().click();

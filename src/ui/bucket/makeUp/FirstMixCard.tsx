@@ -107,10 +107,10 @@ export function FirstMixCard(props: {
           label="Reckoned by"
           options={[
             { value: "ratio", label: "Its ratio" },
-            { value: "fraction", label: "Flour nobody has a recipe of" },
+            { value: "fraction", label: "Flour without a known mix ratio" },
           ]}
         />
-        {mix === null && <p>Fill in litres, flour density and how it is reckoned.</p>}
+        {mix === null && <p>Fill in litres, flour density and the mix.</p>}
         {mix !== null && !mix.ok && <p className={sheet["refused"]}>{cannotFlowWords(mix, format)}</p>}
         {mix?.ok === true && <Mix mix={mix} />}
         {mix?.ok === true && (
@@ -126,7 +126,7 @@ export function FirstMixCard(props: {
             ["Binder density ρb", format.show("density", aim.solGCm3.value)],
             ["Silica in it", format.show("share", aim.solSilica.value)],
           ]}
-          source={`derived: volumes add up. The share of volume: ${seed.source}`}
+          source="derived: volumes add up; typical shares of volume stand on the figures page"
         />
       </div>
     </details>
@@ -150,7 +150,7 @@ function Mix({ mix }: { readonly mix: Extract<FirstMix, { readonly ok: true }> }
         </li>
         <li>
           <strong>Flour: up to {format.show("kg", mix.flourKg - mix.firstFlourKg)} more</strong>
-          <span>The rest by the cup: stop when it reads its seconds. Common practice, no source.</span>
+          <span>The rest by the cup: stop when it reads its seconds.</span>
         </li>
       </ol>
       <DustNote />

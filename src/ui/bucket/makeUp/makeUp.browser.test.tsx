@@ -181,7 +181,7 @@ describe("make up", () => {
     const { shop } = await bucket();
     showAt(shop, path, at);
     await page.getByText("A first mix").click();
-    await page.getByRole("radio", { name: "Flour nobody has a recipe of" }).click({ force: true });
+    await page.getByRole("radio", { name: "Flour without a known mix ratio" }).click({ force: true });
     await page.getByLabelText("Flour density").fill("3.2");
     // 48 % of 20 L: 9.6 L of flour at 3.2 is 30.72 kg; 10.4 L of sol at 1.2 is 12.48 kg.
     await expect.element(page.getByText(/^Binder: 12\.48.kg \(10\.4.L\)/)).toBeVisible();

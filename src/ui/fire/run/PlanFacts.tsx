@@ -168,7 +168,7 @@ export function PlanFacts({
             value={draft.fireC}
             min={400}
             max={1500}
-            hint={`Left empty: ${format.show("temp", 870)}, or what the pattern needs; common practice, no source.`}
+            hint={`Left empty: ${format.show("temp", 870)}, or what the pattern needs.`}
             onChange={(fireC) =>
               set({ fireC: fireC === null || (fireC >= 400 && fireC <= 1500) ? fireC : draft.fireC })
             }
@@ -181,7 +181,7 @@ export function PlanFacts({
             value={draft.preheatC ?? preheatC}
             min={20}
             max={1300}
-            hint="Starting value for its metal and thinnest section; common practice, no source."
+            hint="Typical value for its metal and thinnest section."
             onChange={(next) =>
               set({ preheatC: next === null || (next >= 20 && next <= 1300) ? next : draft.preheatC })
             }

@@ -4,21 +4,24 @@ import { makeKilnCsvClient, type KilnCsvAnswer } from "../../../workers/kilnCsvC
 
 const readKilnFile = makeKilnCsvClient();
 
+type Read = { readonly file: File; readonly asked: string; readonly answer: KilnCsvAnswer };
+
 /** A logger's file as it reads for this run; null without a file and while it is being read. */
 export function useKilnFile(
   file: File | null,
   { zone, startMs, endMs, unit }: KilnCsvOptions,
 ): KilnCsvAnswer | null {
-  const [read, setRead] = useState<{ readonly of: string; readonly answer: KilnCsvAnswer } | null>(null);
-  const of = `${zone} ${startMs} ${endMs} ${unit}`;
+  const [read, setRead] = useState<Read | null>(null);
+  const asked = `${zone} ${startMs} ${endMs} ${unit}`;
   useEffect(() => {
-    setRead(null);
     if (file === null) return undefined;
     const stop = new AbortController();
-    void readKilnFile(file, { zone, startMs, endMs, unit, signal: stop.signal }).then((answer) => {
-      if (!stop.signal.aborted) setRead({ of, answer });
-    });
+    const look = async (): Promise<void> => {
+      const answer = await readKilnFile(file, { zone, startMs, endMs, unit, signal: stop.signal });
+      if (!stop.signal.aborted) setRead({ file, asked, answer });
+    };
+    void look();
     return () => stop.abort();
-  }, [file, of, zone, startMs, endMs, unit]);
-  return read?.of === of ? read.answer : null;
+  }, [file, asked, zone, startMs, endMs, unit]);
+  return read !== null && read.file === file && read.asked === asked ? read.answer : null;
 }

@@ -9,10 +9,8 @@ export function LookLine(props: { readonly look: BucketStanding | undefined; rea
   return (
     <span className={`${sheet["row03"]} ${sheet["baseline"]} ${sheet["between"]} ${styles["line"]}`}>
       <span>{children}</span>
-      {look !== undefined && <HealthMark level={look.health.level} ink />}
-      {look?.isUntold === true && (
-        <strong className={styles["never"]}>Never checked: check its viscosity first.</strong>
-      )}
+      {look !== undefined && !look.isUntold && <HealthMark level={look.health.level} ink />}
+      {look?.isUntold === true && <strong>Never checked: check its viscosity first.</strong>}
     </span>
   );
 }
