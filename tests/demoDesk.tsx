@@ -77,17 +77,18 @@ export function freshDesk(): Pick<Desk, "db" | "shop"> {
   return { db, shop };
 }
 
-/** A screen at its address; `places` is where it went since. */
+/** A screen at its address, with what is asked after a "?"; `places` is where it went since. */
 export function showAt(
   shop: ShopDoor,
   path: string,
   at: { readonly route: string; readonly screen: ComponentType },
 ) {
-  const places = [path];
-  const { hook, searchHook } = memoryPlace(places);
+  const [address = "/", search = ""] = path.split("?");
+  const places = [address];
+  const hook = memoryPlace(places);
   render(
     <ShopProvider shop={shop}>
-      <Router hook={hook} searchHook={searchHook}>
+      <Router hook={hook} searchHook={() => search}>
         <Route path={at.route} component={at.screen as never} />
       </Router>
     </ShopProvider>,
@@ -106,12 +107,7 @@ function memoryPlace(places: string[]) {
     places.push(path);
     for (const listener of listeners) listener();
   };
-  const usePart = (part: 0 | 1): string =>
-    useSyncExternalStore(listen, () => (places.at(-1) ?? "/").split("?")[part] ?? "");
-  return {
-    hook: (): [string, typeof goTo] => [usePart(0), goTo],
-    searchHook: (): string => usePart(1),
-  };
+  return (): [string, typeof goTo] => [useSyncExternalStore(listen, () => places.at(-1) ?? "/"), goTo];
 }
 
 /**
