@@ -2,9 +2,10 @@ import { millisecondsInHour as hourMs, millisecondsInMinute as minuteMs } from "
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { aheadNow as now, demoAhead } from "../../../tests/demoAhead.ts";
+import { makeMemo } from "../log/memo.ts";
 import type { Piece } from "../piece/piece.ts";
 import type { Standing } from "../piece/standing.ts";
-import { coatsToCome, standingAhead, withCoat } from "./coatsAhead.ts";
+import { coatsToCome, standingAhead, withCoat, type Ahead } from "./coatsAhead.ts";
 import { latestTimes, soonestWay, type By } from "./coatTimes.ts";
 import { firstWithin, lastWithin, type WorkSpans } from "./workSpans.ts";
 
@@ -100,6 +101,25 @@ describe("the soonest way through the coats that are left", () => {
     soonestWay({ standing, ahead, hours }, "late");
     expect(standingAhead(standing.piece, ahead, now).cover).toEqual(before);
     expect(before?.dryAt).toBe(standing.cover?.dryAt);
+  });
+});
+
+describe("the memo of a look ahead", () => {
+  it("answers for a coat put on at one time never with that of another, in a room nobody read either", () => {
+    const standing = demo.standing("demo-heron");
+    const unread = { ...ahead.around, readings: new Map() };
+    const kept = { around: unread, memo: makeMemo() };
+    const [first, second] = coatsToCome(standing);
+    if (first === undefined || second === undefined) throw new Error("two coats are left");
+    const later = now + 40 * hourMs;
+    const left = (startH: number, by: Ahead): number | null => {
+      const one = withCoat(standing.piece, first, { at: now + startH * hourMs, around: unread });
+      const two = withCoat(one, second, { at: later, around: unread });
+      return standingAhead(two, by, later).drying.at(-2)?.waterKgM2 ?? null;
+    };
+    for (const startH of [30, 39, 35])
+      expect(left(startH, kept)).toBe(left(startH, { around: unread, memo: makeMemo() }));
+    expect(left(30, kept)).not.toBe(left(39, kept));
   });
 });
 

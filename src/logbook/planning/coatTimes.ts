@@ -23,7 +23,7 @@ export type SoonestWay =
       readonly pieces: readonly Piece[];
       /** When each is ready for what comes next: the next coat, and at last the fire. */
       readonly readyAt: readonly number[];
-      /** When the shell may go in the kiln, as far as its water goes. */
+      /** When the shell may go in the kiln, as far as its water goes; never before the standing's own time. */
       readonly dryAt: number;
     }
   | { readonly ok: false; readonly why: NoTime; readonly coat: number | null };
@@ -55,7 +55,8 @@ export function soonestWay({ standing, ahead, hours }: Of, by: By): SoonestWay {
   const dryAt = then.forFire?.dryAt ?? null;
   if (dryAt === null) return { ok: false, why: then.forFire?.reason ?? "not-known", coat: null };
   readyAt.push(dryAt);
-  return { ok: true, dips, pieces, readyAt, dryAt };
+  // What has been dry for days can go in from now on.
+  return { ok: true, dips, pieces, readyAt, dryAt: Math.max(dryAt, standing.now) };
 }
 
 const coverAt = ({ cover }: Standing, by: By): number | null =>

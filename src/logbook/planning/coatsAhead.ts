@@ -42,8 +42,7 @@ function coatOf(
   { at, bucketId }: { readonly at: number; readonly bucketId: string | null },
 ): Coat {
   return {
-    // Its time is in its name: what is kept of a coat put on at one time never answers for another.
-    id: `ahead ${number} at ${at}`,
+    id: `ahead ${number}`,
     number,
     step,
     kind,

@@ -33,15 +33,18 @@ describe("the fire that is left", () => {
   });
 
   it("takes as long as the run's own form plans for the same shells", () => {
-    const fire = fireAhead([plaque], at);
+    // A strong kiln is held back by a thick shell, which its first fire has made stronger.
+    const strong = { ...kiln, powerKW: 60 };
+    const thick = { ...plaque, wall: { ...plaque.wall, reachedMm: 50 } };
+    const fire = fireAhead([thick], { kiln: strong, preheatC: 900 });
     if (!fire.ok) throw new Error("it can be planned");
     const minutes = (["burnout", "preheat"] as const).map((purpose) => {
       const draft = startingDraft(purpose, [plaque.piece.id]);
-      const facts = fireFacts(plaque, draft.family);
+      const facts = fireFacts(thick, draft.family);
       // As the form of the preheat finds the shell once its burnout is over.
       const then =
         purpose === "burnout" ? facts : { ...facts, hasPattern: false, pattern: null, firedBefore: true };
-      const asked = askedOf(draft, { facts: [then], kiln, preheatC: 700 });
+      const asked = askedOf(draft, { facts: [then], kiln: strong, preheatC: 900 });
       const question = asked.ok && firingForOf(purpose, { basis: asked.basis, startC: draft.startC });
       const plan = question ? planFiring(question) : null;
       if (plan?.kind !== "plan") throw new Error(`no ${purpose}`);

@@ -109,6 +109,25 @@ describe("a pour day proposed", () => {
     expect(whyOf(day, "demo-carp")).toEqual({ code: "other-alloy", alloyIds: ["a356"] });
   });
 
+  it("leaves whom the fire of all together makes too late, though alone it would be in time", () => {
+    const plaque = pieceOf("demo-plaque");
+    const dry = plaque.dry ?? plaque.standing;
+    const plan = { ...dry.piece.plan, material: "resin" } as const;
+    const printed = {
+      ...plaque,
+      id: "printed",
+      dry: { ...dry, piece: { ...dry.piece, id: "printed", plan } },
+    };
+    const [alone] = proposed([plaque]).kilns;
+    const inMs = (alone?.fire.minutes ?? 0) * minuteMs + 2 * hourMs;
+    expect(goingIds(proposed([printed], { inMs }))).toEqual(["printed"]);
+    const day = proposed([plaque, printed], { inMs });
+    expect(goingIds(day)).toHaveLength(1);
+    const [left] = day.left;
+    if (left?.why.code !== "with-others") throw new Error("one of them is left by the other's burnout");
+    expect(left.why.minutes * minuteMs - left.why.lateMs).toBeCloseTo(inMs, -3);
+  });
+
   it("names what nobody said: alloy, metal, and what a burnout wants to know", () => {
     const bare = demoAhead({ "demo-carp": { alloyId: undefined }, "demo-heron": { metalKg: undefined } });
     const some = ["demo-carp", "demo-heron", "demo-plaque"].map((id) =>

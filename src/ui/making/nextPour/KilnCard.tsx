@@ -74,8 +74,9 @@ export function KilnCard({
         })}
       </div>
       <p className={sheet["soft"]}>
-        The runs are planned for all shells together, one after the other in this kiln. Room is by volume
-        alone: check the height and the shelf. Dipbook knows no weight limit of a kiln.
+        The runs are planned for all shells together, one after the other in this kiln. Their starts are the
+        latest and may fall at night; a burnout may start earlier. Room is by volume alone: check the height
+        and the shelf. Dipbook knows no weight limit of a kiln.
       </p>
     </Card>
   );
