@@ -2,7 +2,7 @@ import { dexelsOf, placeIn, type Dexels } from "./dexels.ts";
 import { heldIn, type Columns } from "./intervalTree.ts";
 import type { Mesh } from "./mesh.ts";
 import type { Steps } from "./steps.ts";
-import { length, minus, type Vec3 } from "./vector.ts";
+import { length, minus, negated, plus, squareTo, times, unit, type Vec3 } from "./vector.ts";
 
 /** A hollow of the outside, as a bowl would hold water with `opening` upward. */
 export type Recess = {
@@ -26,25 +26,56 @@ type RecessesFrom = {
 };
 
 /**
- * Hollows in which a coat dries late, the deepest for their mouth first, looked for in 14 directions of opening. A hole
- * right through is none: it holds no water either way.
+ * Hollows in which a coat dries late, the deepest for their mouth first, looked for in 14 directions of opening; the largest
+ * are turned on from there to where they hold most, so that depth and mouth are theirs however the piece lies, to a
+ * twentieth. A hole right through is none: it holds no water either way.
  */
 export function* recessesSteps({ mesh, cells, minDepth }: RecessesFrom): Steps<readonly Recess[]> {
   const found: Recess[] = [];
   for (const [n, opening] of openings.entries()) {
     found.push(...bowlsOf(dexelsOf({ mesh, up: opening, cells }), minDepth));
-    yield (n + 1) / openings.length;
+    yield (0.5 * (n + 1)) / openings.length;
   }
   found.sort((a, b) => b.volume - a.volume);
   const kept: Recess[] = [];
   for (const recess of found) {
-    // The same hollow tilted: its deepest place moves by no more than it is deep or wide, corner to corner.
-    const isKnown = kept.some(
-      (other) => length(minus(other.point, recess.point)) < 1.5 * Math.max(other.depth, other.mouth),
-    );
-    if (!isKnown) kept.push(recess);
+    if (!kept.some((other) => isSame(other, recess))) kept.push(recess);
   }
-  return kept.sort((a, b) => steepness(b) - steepness(a));
+  const turned: Recess[] = [];
+  for (const [n, recess] of kept.entries()) {
+    turned.push(n < mostTurned ? yield* fullest({ mesh, cells, minDepth }, recess) : recess);
+    yield 0.5 + (0.5 * Math.min(mostTurned, n + 1)) / mostTurned;
+  }
+  return turned.sort((a, b) => steepness(b) - steepness(a));
+}
+
+/** The same hollow tilted: its deepest place moves by no more than it is deep or wide, corner to corner. */
+const isSame = (known: Recess, other: Recess): boolean =>
+  length(minus(known.point, other.point)) < 1.5 * Math.max(known.depth, known.mouth);
+
+/** Each costs as much as the search for all. */
+const mostTurned = 3;
+/** How far an opening is leant to look for a fuller one, rad: directions of the first search stand 0.6 apart at most. */
+const leans = [0.3, 0.15, 0.07, 0.035];
+
+/** The same hollow with its opening leant to where it holds most. A closed one holds the same either way. */
+function* fullest({ mesh, cells, minDepth }: RecessesFrom, from: Recess): Steps<Recess> {
+  let best = from;
+  if (from.kind === "closed") return best;
+  for (const lean of leans) {
+    for (let tries = 3; tries > 0; tries--) {
+      const before = best;
+      const [u, v] = squareTo(before.opening);
+      for (const aside of [u, negated(u), v, negated(v)]) {
+        const up = unit(plus(before.opening, times(aside, lean)));
+        for (const bowl of bowlsOf(dexelsOf({ mesh, up, cells }), minDepth))
+          if (bowl.volume > best.volume && isSame(before, bowl)) best = bowl;
+      }
+      yield 0.5;
+      if (best === before) break;
+    }
+  }
+  return best;
 }
 
 /** Depth over mouth from which a hollow counts as a recess, and as a deep one: judgement, no source. */

@@ -93,3 +93,9 @@ test("an open scan keeps its void, and is turned with it", () => {
   for (const mesh of [hollow, turnedInsideOut(hollow)])
     expect(volumeOf(mendMesh({ mesh, capUpTo: Infinity }).mesh)).toBeCloseTo(64_000 - 8000, 1);
 });
+
+test("a ball inside out in the hole of a ring is no void of it: it is turned", () => {
+  const { mesh, bodies } = turnOutward(together(ring, turnedInsideOut(ball(5))));
+  expect(bodies).toBe(1);
+  expect(measureMesh(mesh).volume).toBeCloseTo(volumeOf(ring) + volumeOf(ball(5)), 1);
+});

@@ -108,8 +108,8 @@ function Attitudes({ door: { study, act } }: { readonly door: PatternController 
     <div className={`${sheet["scroll"]} ${css["wide"]}`}>
       <table>
         <caption className={sheet["soft"]}>
-          None of these beats another in all three. Fewer openings mean less to cut and grind; less height
-          presses less on the wall.
+          None of these beats another in all three; those with the fewest openings come first. Fewer openings
+          mean less to cut and grind; less height presses less on the wall.
         </caption>
         <thead>
           <tr>

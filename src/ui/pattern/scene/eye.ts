@@ -1,6 +1,7 @@
 import { PerspectiveCamera, Vector3 } from "three";
 import { OrbitControls } from "three/examples/jsm/controls/OrbitControls.js";
 import { frameReach } from "./frameReach.ts";
+import type { Vec3 } from "../../../geometry/vector.ts";
 import type { Bounds } from "./hangTurn.ts";
 import type { ViewName } from "./sceneView.ts";
 
@@ -8,7 +9,8 @@ import type { ViewName } from "./sceneView.ts";
 export type Eye = {
   readonly camera: PerspectiveCamera;
   readonly controls: OrbitControls;
-  readonly fit: (bounds: Bounds) => void;
+  /** Takes in a box, filled by these points of it. */
+  readonly fit: (bounds: Bounds, points: readonly Vec3[]) => void;
   readonly look: (view: ViewName) => void;
   readonly turn: (across: number, upward: number) => void;
   readonly nearer: (by: number) => void;
@@ -19,7 +21,7 @@ export type Eye = {
 
 const fovDeg = 28;
 /** Kept free at the edges of the frame: a label stands above its point and half its width beside it. */
-const labelRoomPx = { across: 24, upward: 34 };
+const labelRoomPx = { across: 18, upward: 22 };
 const from: Readonly<Record<ViewName, readonly [number, number, number]>> = {
   front: [0, -1, 0.02],
   side: [1, 0, 0.02],
@@ -36,19 +38,20 @@ export function eye(canvas: HTMLCanvasElement, changed: () => void): Eye {
   let radius = 1;
   let width = 1;
   let height = 1;
-  let bounds: Bounds = { low: [-1, -1, -1], high: [1, 1, 1] };
+  let filled: readonly Vec3[] = [];
   /** How much nearer or further the hands have brought it than what fills the frame. */
   let share = 1;
   const looked = new Vector3();
   const middle = new Vector3();
   const halfFov = (fovDeg * Math.PI) / 360;
 
-  /** How far the eye stands that sees the whole box, with room for the labels round it. */
+  /** How far the eye stands that sees all of it, with room for the labels round it. */
   const reach = (direction: Vector3): number => {
     const slope = Math.tan(halfFov);
     const room = (length: number, px: number): number => Math.max(0.4, 1 - (2 * px) / length);
     return frameReach({
-      bounds,
+      points: filled,
+      middle: [middle.x, middle.y, middle.z],
       direction: [direction.x, direction.y, direction.z],
       up: [camera.up.x, camera.up.y, camera.up.z],
       slopeX: slope * camera.aspect * room(width, labelRoomPx.across),
@@ -84,9 +87,8 @@ export function eye(canvas: HTMLCanvasElement, changed: () => void): Eye {
   return {
     camera,
     controls,
-    fit: (next) => {
-      bounds = next;
-      const { low, high } = bounds;
+    fit: ({ low, high }, points) => {
+      filled = points;
       middle.set((low[0] + high[0]) / 2, (low[1] + high[1]) / 2, (low[2] + high[2]) / 2);
       radius = Math.max(1e-3, Math.hypot(high[0] - low[0], high[1] - low[1], high[2] - low[2]) / 2);
       const direction = camera.position.clone().sub(controls.target);

@@ -1,7 +1,8 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
 import { cross, dot, length, minus, times, unit, type Vec3 } from "../../../geometry/vector.ts";
-import { frameReach } from "./frameReach.ts";
+import { ball } from "../../../../tests/meshes/testShapes.ts";
+import { frameReach, outermost } from "./frameReach.ts";
 
 const up: Vec3 = [0, 0, 1];
 const side = fc.double({ min: 1, max: 300, noNaN: true });
@@ -11,22 +12,19 @@ const look = fc
   .filter((p) => length(p) > 0.1 && length(cross(unit(p), up)) > 0.02);
 const slope = fc.double({ min: 0.1, max: 0.6, noNaN: true });
 
-test("from there all of a box is in the frame, and one corner at its edge: the pinhole's own projection says so", () => {
+test("from there all points are in the frame, and one of them at its edge: the pinhole's own projection says so", () => {
   fc.assert(
     fc.property(side, side, side, look, slope, slope, (a, b, c, direction, slopeX, slopeY) => {
-      const bounds = { low: [0, 0, 0], high: [a, b, c] } as const;
-      const far = frameReach({ bounds, direction, up, slopeX, slopeY });
+      const corner = (n: number): Vec3 => [n & 1 ? a : 0, n & 2 ? b : 0, n & 4 ? c : 0];
+      const points = Array.from({ length: 8 }, (_, n) => corner(n));
+      const middle: Vec3 = [a / 2, b / 2, c / 2];
+      const far = frameReach({ points, middle, direction, up, slopeX, slopeY });
       const eye = times(unit(direction), far);
       const right = unit(cross(up, unit(direction)));
       const above = cross(unit(direction), right);
       let most = 0;
-      for (let n = 0; n < 8; n++) {
-        const corner: Vec3 = [
-          ((n & 1) - 0.5) * a,
-          ((n >> 1) & 1 ? 0.5 : -0.5) * b,
-          (n >> 2 ? 0.5 : -0.5) * c,
-        ];
-        const from = minus(corner, eye);
+      for (const point of points) {
+        const from = minus(minus(point, middle), eye);
         const depth = -dot(from, unit(direction));
         expect(depth).toBeGreaterThan(0);
         most = Math.max(
@@ -43,12 +41,18 @@ test("from there all of a box is in the frame, and one corner at its edge: the p
 
 test("a long bar seen from its side fills a wide frame, where a ball round it would fill a third of its height", () => {
   // 200 by 20 by 20 in a frame twice as wide as high: half of 200 at slope 0.5, and the near face 10 nearer.
-  const far = frameReach({
-    bounds: { low: [-100, -10, -10], high: [100, 10, 10] },
-    direction: [0, -1, 0],
-    up,
-    slopeX: 0.5,
-    slopeY: 0.25,
-  });
+  const ends = [-100, 100].flatMap((x) => [-10, 10].flatMap((y) => [-10, 10].map((z): Vec3 => [x, y, z])));
+  const asked = { middle: [0, 0, 0], direction: [0, -1, 0], up, slopeX: 0.5, slopeY: 0.25 } as const;
+  const far = frameReach({ points: ends, ...asked });
   expect(far).toBeCloseTo(100 / 0.5 + 10, 9);
+});
+
+test("of a ball the outermost points reach as far as the ball, to a fortieth", () => {
+  const far = Math.max(...outermost(ball(20)).map(length));
+  expect(far).toBeCloseTo(20, 4);
+  // A hundred caps of 0.22 rad cover it: cos 0.22 is 0.976.
+  for (const x of [-1, 1]) {
+    const along = Math.max(...outermost(ball(20)).map((p) => dot(p, [x * 0.6, 0.8, 0])));
+    expect(along).toBeGreaterThan(0.975 * 20);
+  }
 });

@@ -19,9 +19,3 @@ export function boundsOf({ pos }: { readonly pos: ArrayLike<number> }, rotation:
   }
   return { low, high };
 }
-
-/** The box round both; one of nothing changes nothing. */
-export const joined = (a: Bounds, b: Bounds): Bounds => ({
-  low: [Math.min(a.low[0], b.low[0]), Math.min(a.low[1], b.low[1]), Math.min(a.low[2], b.low[2])],
-  high: [Math.max(a.high[0], b.high[0]), Math.max(a.high[1], b.high[1]), Math.max(a.high[2], b.high[2])],
-});

@@ -5,8 +5,8 @@ import { labelPlaces, type LabelBox } from "./labelPlaces.ts";
 const above = [0, -0.75] as const;
 const label = fc
   .tuple(
-    fc.double({ min: 0, max: 120, noNaN: true }),
-    fc.double({ min: 0, max: 120, noNaN: true }),
+    fc.integer({ min: 0, max: 120 }),
+    fc.integer({ min: 0, max: 120 }),
     fc.integer({ min: 25, max: 48 }),
     fc.integer({ min: 0, max: 3 }),
   )

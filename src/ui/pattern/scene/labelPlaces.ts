@@ -54,11 +54,8 @@ const common = (a: Rect, b: Rect): number =>
   Math.max(0, Math.min(a.x1, b.x1) - Math.max(a.x0, b.x0)) *
   Math.max(0, Math.min(a.y1, b.y1) - Math.max(a.y0, b.y0));
 
-/** Places round a point, the nearest first: rings of a label's own width and height. */
-const around: readonly (readonly [number, number])[] = [1, 2, 3].flatMap((ring) =>
-  Array.from({ length: 2 * ring + 1 }, (_, i) => i - ring).flatMap((x) =>
-    Array.from({ length: 2 * ring + 1 }, (_, j) => j - ring)
-      .filter((y) => Math.max(Math.abs(x), Math.abs(y)) === ring)
-      .map((y): readonly [number, number] => [x * 0.9, y * 1.1]),
-  ),
-);
+/** Places round a point, in its widths and heights, the nearest first: above and below rather than beside. */
+const around: readonly (readonly [number, number])[] = Array.from({ length: 13 }, (_, i) => (i - 6) / 2)
+  .flatMap((x) => Array.from({ length: 15 }, (_, j): readonly [number, number] => [x, (j - 7) / 2]))
+  .filter(([x, y]) => Math.abs(x) >= 0.75 || Math.abs(y) >= 0.75)
+  .sort(([a, b], [x, y]) => Math.hypot(1.5 * a, b) - Math.hypot(1.5 * x, y));

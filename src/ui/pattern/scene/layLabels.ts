@@ -14,7 +14,7 @@ export function layLabels(
   const at = new Vector3();
   camera.updateMatrixWorld();
   scene.updateMatrixWorld();
-  const perPixel = 2 / (camera.projectionMatrix.elements[5]! * height);
+  const perPixel = 2 / (camera.projectionMatrix.elements[5] * height);
   scene.traverse((one) => {
     if (!(one instanceof Sprite)) return;
     const last = labels.at(-1);

@@ -10,7 +10,8 @@ import {
   WebGLRenderer,
 } from "three";
 import { eye, type Eye } from "./eye.ts";
-import { boundsOf, joined, type Bounds } from "./hangTurn.ts";
+import { outermost } from "./frameReach.ts";
+import { boundsOf, type Bounds } from "./hangTurn.ts";
 import { layLabels } from "./layLabels.ts";
 import { heightLines, patchLines, ringLines, type Drawn } from "./lines.ts";
 import { pieceBody } from "./pieceBody.ts";
@@ -18,7 +19,9 @@ import { placeMarks } from "./places.ts";
 import { barShape } from "./barShape.ts";
 import { plainGeometry } from "./triangleList.ts";
 import type { Mesh as Shape } from "../../../geometry/mesh.ts";
-import type { Rotation } from "../../../geometry/rotation.ts";
+import { asFiled, rotated, type Rotation } from "../../../geometry/rotation.ts";
+import { sphereDirections } from "../../../geometry/sphereDirections.ts";
+import { times, type Vec3 } from "../../../geometry/vector.ts";
 import { sceneColours, type SceneColours } from "./sceneColours.ts";
 import type { SceneView } from "./sceneView.ts";
 
@@ -81,14 +84,15 @@ export function stage(canvas: HTMLCanvasElement): Stage {
   let bounds: Bounds = { low: [-1, -1, -1], high: [1, 1, 1] };
   let drawn: readonly Drawn[] = [];
 
-  /** What the eye must take in: the piece, the cup's level, and the rings while they are there. */
+  /** What the eye must take in: the piece, its bars and the cup's level, or the rings while they are there. */
   const fit = (next: SceneView): void => {
-    const { low, high } = bounds;
-    const top: Bounds = { low, high: [high[0], high[1], Math.max(high[2], cupOf(next) ?? high[2])] };
-    const ends = next.bars.flatMap(({ from, to }) => [...from, ...to]);
-    const whole = joined(top, boundsOf({ pos: ends }, next.rotation));
-    const ring = ringRadius();
-    view.fit(next.hand === "turn" ? { low: [-ring, -ring, -ring], high: [ring, ring, ring] } : whole);
+    const parts = [...outermost(next.mesh), ...next.bars.flatMap(({ from, to }) => [from, to])];
+    const cup = cupOf(next);
+    const points =
+      next.hand === "turn"
+        ? sphereDirections(100).map((along) => times(along, ringRadius()))
+        : [...parts.map((p) => rotated(next.rotation, p)), ...(cup === null ? [] : levelOf(bounds, cup))];
+    view.fit(boundsOf({ pos: points.flat() }, asFiled), points);
   };
   const measure = (next: SceneView): void => {
     const before = { bounds, isTurn: shown?.hand === "turn", cup: cupOf(shown), bars: shown?.bars.length };
@@ -184,6 +188,9 @@ export function stage(canvas: HTMLCanvasElement): Stage {
 }
 
 const cupOf = (view: SceneView | null): number | null => view?.heights?.cup?.atMm ?? null;
+
+const levelOf = ({ low, high }: Bounds, at: number): readonly Vec3[] =>
+  [low[0], high[0]].flatMap((x) => [low[1], high[1]].map((y): Vec3 => [x, y, at]));
 
 function setRotation(hung: Group, [x, y, z]: Rotation): void {
   hung.matrix.set(x[0], x[1], x[2], 0, y[0], y[1], y[2], 0, z[0], z[1], z[2], 0, 0, 0, 0, 1);
