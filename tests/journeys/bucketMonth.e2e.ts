@@ -140,7 +140,7 @@ test("a month of one bucket: mixed, read, dried off, topped up, a signal, and a 
     await readBucket(maker, { seconds: "22.6", slurryC: "22", densityG: "168.2" });
     await expect(page.getByText(/^After the addition: density as expected/)).toBeVisible();
     await done(maker);
-    await expect(page.getByText("As foretold.")).toBeVisible();
+    await expect(page.getByText("As expected.")).toBeVisible();
   });
 
   await test.step("fresh readings, and a card to hang on it", async () => {

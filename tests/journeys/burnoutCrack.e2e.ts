@@ -130,7 +130,7 @@ test("a shell that cracks in burnout is mended, wired, coated, reviewed again an
 
   await test.step("finished and told, its whole life stands in the log", async () => {
     await maker.logFor("Finishing", { "What was done": "cut off, chased, brown patina" });
-    await tap(next.getByRole("link", { name: "Say how it came out" }));
+    await tap(next.getByRole("link", { name: "Record the result" }));
     await maker.choose("The casting is", "Sound");
     await maker.logIt({ Note: "a fin at the mend, filed off" });
     const told = [

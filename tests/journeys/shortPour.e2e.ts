@@ -148,7 +148,7 @@ test("of two shells one is full and one is short: said on the pour page, the pie
     await waitMinutes(6 * 60);
     await maker.openPiece(second);
     await maker.logFor("Knocked out", {});
-    await tap(page.getByRole("link", { name: "Say how it came out" }));
+    await tap(page.getByRole("link", { name: "Record the result" }));
     await expect(page.getByText("The log says: poured short.")).toBeVisible();
     await expect(page.getByRole("radio", { name: "Flawed" })).toBeChecked();
     await expect(page.getByRole("checkbox", { name: /^Misrun/ })).toBeChecked();

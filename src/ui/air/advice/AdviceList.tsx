@@ -61,7 +61,7 @@ export function AdviceList({ said, piece }: { readonly said: Said; readonly piec
           ))}
         </ol>
       )}
-      <Card title="How this is reckoned">
+      <Card title="How this is calculated">
         <details>
           <summary>Formula, inputs and sources</summary>
           <div className={`${sheet["stack2"]} ${sheet["small"]}`}>

@@ -69,6 +69,6 @@ export function cautionWords(caution: PrimeCaution, format: Format): string {
 export const noneWords: Record<Extract<CoatAdvice, { kind: "none" }>["why"], string> = {
   "no-coat": "There is no coat on it yet.",
   dry: "It is dry: there is nothing to hasten.",
-  "no-readings": "The room's air was never read. Read it, and this can be reckoned.",
+  "no-readings": "No room reading yet. Log one, and this can be calculated.",
   "water-not-known": "How much water is in it is not known: the room was not read while it dried.",
 };

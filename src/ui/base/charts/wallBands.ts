@@ -15,7 +15,7 @@ export type WallBand = {
   readonly grainMm: { readonly fine: number; readonly coarse: number } | null;
 };
 
-/** The coats as bands, from the pattern outward, each as thick as it is reckoned to be. */
+/** The coats as bands, from the pattern outward, each as thick as it is calculated to be. */
 export function wallBands({ piece, wall, drying, cover }: Standing): readonly WallBand[] {
   let fromMm = 0;
   return piece.coats.map((coat, place) => {

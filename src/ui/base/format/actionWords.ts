@@ -85,7 +85,7 @@ export function actionWords(
     case "finish":
       return { verb: "Cut, chase and finish", when: null, turn: "hands" };
     case "tell-outcome":
-      return { verb: "Say how it came out", when: null, turn: "hands" };
+      return { verb: "Record the result", when: null, turn: "hands" };
     case "none":
       return { verb: "Nothing left to do", when: null, turn: "rest" };
   }

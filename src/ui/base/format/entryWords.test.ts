@@ -108,7 +108,7 @@ describe("a refusal", () => {
   });
 
   test.each<[Refusal, string]>([
-    [{ code: "not-started" }, "It was not logged: this is planned, but nobody has started it."],
+    [{ code: "not-started" }, "It was not logged: this is planned, but it has not been started."],
     [
       { code: "uneven-readings", field: "rh", found: 2, expected: 3 },
       "It was not logged: there are 3 times and 2 values of humidity. There must be as many of the one as of the other.",

@@ -191,7 +191,7 @@ const dampWords = (leftShare: number | null, format: Format): string =>
   leftShare === null
     ? "over a coat not known to be dry"
     : leftShare < 0.01
-      ? "over a coat likely dry, not surely"
+      ? "over a coat that was probably dry"
       : `over a damp coat, ${format.show("percent", leftShare)} of its water still to go`;
 
 function poured(body: EntryBodies["metal-poured"], format: Format): EntryText {

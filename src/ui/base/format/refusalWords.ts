@@ -26,7 +26,7 @@ export function refusalText(refusal: Refusal, format: Format, now: number): stri
     case "start-carries-entries":
       return `The start can't be struck while ${refusal.count === 1 ? "an entry stands" : `${refusal.count} entries stand`} on it. ${refusal.kind === "piece" ? "Archive the piece instead." : "Strike those first, or end it."}`;
     case "not-started":
-      return "It was not logged: this is planned, but nobody has started it.";
+      return "It was not logged: this is planned, but it has not been started.";
     case "already-ended":
       return `It was not logged: this was ended ${dayTime(refusal.endedAt, now, format.locale)}. Strike the end first if it went on.`;
     case "no-such-step":

@@ -4,7 +4,7 @@ export type Given = readonly [name: string, value: string];
 
 /** How a figure came about: its formula, what went in, and who says so. */
 export function Reckoned({
-  title = "How this is reckoned",
+  title = "How this is calculated",
   formula,
   given = [],
   source,

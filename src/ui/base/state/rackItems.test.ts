@@ -63,7 +63,7 @@ test("a piece on which nothing has moved is not reckoned again", () => {
   expect(rackItems(cache, read(), now + 1000).every((item, place) => item === first[place])).toBe(true);
 });
 
-test("a piece whose log has changed is reckoned anew, the others not", () => {
+test("a piece whose log has changed is calculated anew, the others not", () => {
   const cache = makeMemo();
   const first = rackItems(cache, read(), now);
   const [changed, ...others] = read().pieces;

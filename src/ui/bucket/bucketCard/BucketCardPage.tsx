@@ -80,7 +80,7 @@ function Sheet({ standing }: { readonly standing: BucketStanding }) {
         </section>
         <section>
           <h3>What is in it</h3>
-          {life.length === 0 ? <p>Nobody told what went in.</p> : <Lines lines={life} />}
+          {life.length === 0 ? <p>Nothing is logged of what went in.</p> : <Lines lines={life} />}
           <MixingOrder standing={standing} />
         </section>
       </div>

@@ -97,7 +97,7 @@ function KnownBucket({ id }: { readonly id: string }) {
         )}
         <Card title="What it should read">
           {aims.length === 0 ? (
-            <p>Not set. Without a band the seconds are kept, and judged by nobody.</p>
+            <p>Not set. Set a target range to get a warning when viscosity drifts.</p>
           ) : (
             <Lines lines={aims} />
           )}

@@ -23,7 +23,7 @@ export function aimLines(
   const { densityGCm3, slurryC, ratio, fullL, leastL, flourGCm3 } = aim;
   const band = bandText(aim, format);
   const tell = (name: string, value: string | null) => (value === null ? [] : [[name, value] as const]);
-  const reckoned = densityGCm3?.basis === "reckoned" ? ", reckoned from the mix" : "";
+  const reckoned = densityGCm3?.basis === "reckoned" ? ", calculated from the mix" : "";
   const usual = slurryC?.basis === "reckoned" ? ", as it usually is" : "";
   return [
     ...tell("Cup seconds", band),

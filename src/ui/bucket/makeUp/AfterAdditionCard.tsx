@@ -32,7 +32,7 @@ export function AfterAdditionCard({
             <th scope="col">
               <Ago at={after.top.at} />
             </th>
-            <th scope="col">Foretold</th>
+            <th scope="col">Expected</th>
             <th scope="col">Read</th>
           </tr>
         </thead>
@@ -59,7 +59,7 @@ export function AfterAdditionCard({
         </div>
       )}
       <details>
-        <summary>How it is foretold</summary>
+        <summary>How it is worked out</summary>
         <p>
           Density: mass over volume of what was in it and what went in (derived). Seconds: Krieger and
           Dougherty’s thickness of a suspension (from memory), carried into the cup by its standard’s law; a

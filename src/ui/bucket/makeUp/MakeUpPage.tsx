@@ -102,7 +102,7 @@ function MakeUp({ standing }: { readonly standing: BucketStanding }) {
         />
         <LossCard standing={standing} />
         <LostCard standing={standing} />
-        <Card title="What is not reckoned here">
+        <Card title="What is not calculated here">
           <p>
             Base for the pH, biocide, wetting agent, antifoam: no doses. They depend on the sol and its
             polymer; ask the binder’s maker, and write what was added into the note of a reading.

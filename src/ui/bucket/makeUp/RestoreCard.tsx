@@ -38,7 +38,7 @@ export function RestoreCard({
   return (
     <Card title="Back to how it was made">
       {aim.ratio === null ? (
-        <p>Set the ratio of flour to binder it was made to, then this can be reckoned.</p>
+        <p>Set the ratio of flour to binder it was made to, then this can be calculated.</p>
       ) : (
         <NumberField
           label="Silica in the sol at hand"

@@ -72,7 +72,7 @@ export function WaterCard({ standing }: { readonly standing: BucketStanding }) {
       )}
       {made !== null && ledger !== null && (
         <Reckoned
-          title="How composition is reckoned"
+          title="How composition is calculated"
           formula="W₊ = S · (1 − s₀) ÷ s₀ − W"
           given={[
             ["Silica in it S", format.show("kg", ledger.now.silicaKg)],

@@ -174,7 +174,7 @@ describe("make up", () => {
       [1, "bucket-read", { ...dryReading, cupS: 24.4, densityGCm3: 1.684 }],
     );
     showAt(shop, `/buckets/${id}`, { route: "/buckets/:id", screen: BucketPage });
-    await expect.element(page.getByText("As foretold.")).toBeVisible();
+    await expect.element(page.getByText("As expected.")).toBeVisible();
   });
 
   test("a first mix of a flour nobody knows: by its volume, binder before flour", async () => {

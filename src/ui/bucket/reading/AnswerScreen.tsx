@@ -129,7 +129,7 @@ function CupFormula({ kind }: { readonly kind: string }) {
   if (cup === null) return null;
   return (
     <details>
-      <summary>How it is reckoned</summary>
+      <summary>How it is calculated</summary>
       <p>
         {cup.label}: {cup.formula.value}, ν in mm²/s, t in seconds. {cup.formula.source}. Seconds are the mean
         of two dips; where they differ by more than 8&nbsp;%, of the nearest two of three.

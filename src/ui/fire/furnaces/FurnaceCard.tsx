@@ -98,7 +98,7 @@ function lossRow({
       return [
         [
           name,
-          `not to be told: ${format.show("kg", loss.outKg)} out of ${format.show("kg", loss.inKg)} in; the scale or the log is wrong`,
+          `not known: ${format.show("kg", loss.outKg)} out of ${format.show("kg", loss.inKg)} in; the scale or the log is wrong`,
         ],
       ];
   }

@@ -26,7 +26,7 @@ export function KilnsPage() {
   return (
     <Page title="Kilns and furnaces" back={paths.fire}>
       <p className={sheet["pale"]}>
-        Dipbook only reckons with these figures: a kiln's and a furnace's own controllers protect them.
+        Dipbook only calculates with these figures: a kiln's and a furnace's own controllers protect them.
       </p>
       <div className={css["sections"]} data-two>
         <section className={sheet["stack3"]} aria-label="Kilns">

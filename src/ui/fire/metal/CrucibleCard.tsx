@@ -51,7 +51,7 @@ export function CrucibleCard({
         <p>
           {furnace === null
             ? "Choose a furnace under “The heat”, or measure the crucible."
-            : `${furnace.name} has no crucible told yet. Fill it with dry sand, or go by its number.`}
+            : `${furnace.name} has no crucible entered yet. Fill it with dry sand, or go by its number.`}
         </p>
       )}
       {draft.brimBy === "sand" && (

@@ -80,7 +80,7 @@ export function FeedCard({
             </p>
           )}
           {sum.missing.length > 0 && (
-            <p className={sheet["soft"]}>Left out for want of a size: {sum.missing.join(", ")}.</p>
+            <p className={sheet["soft"]}>Left out, size missing: {sum.missing.join(", ")}.</p>
           )}
         </>
       )}

@@ -84,8 +84,7 @@ export function MeltHeatCard({
       )}
       {furnaces.length === 0 ? (
         <p>
-          No furnace yet; the time can't be told without one.{" "}
-          <LinkButton href={paths.kilns}>Add yours</LinkButton>
+          No furnace yet; without one there is no time. <LinkButton href={paths.kilns}>Add yours</LinkButton>
         </p>
       ) : (
         <SelectField

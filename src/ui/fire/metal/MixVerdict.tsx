@@ -56,7 +56,7 @@ export function MixVerdict({
       )}
       {isOpen && guessed.length > 0 && (
         <p>
-          No addition can be reckoned while nobody knows what is in {guessed.join(", ")}: have it assayed and
+          No addition can be calculated until you know what is in {guessed.join(", ")}: have it assayed and
           enter the figures, or keep it out of this melt.
         </p>
       )}

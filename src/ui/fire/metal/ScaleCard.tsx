@@ -70,7 +70,7 @@ export function ScaleCard({
         source={`${figures.shrinkLow.source}; before it: ${otherShrinks.wax.source}; the shell: ${otherShrinks["shell-firing"].source}`}
       />
       <p className={sheet["soft"]}>
-        The charge is reckoned from the pattern as it is: safe by the cube of the shrink. A piece held by a
+        The charge is calculated from the pattern as it is: safe by the cube of the shrink. A piece held by a
         core or its own shape shrinks less; measure both kinds on the alloy's page.
       </p>
     </Card>

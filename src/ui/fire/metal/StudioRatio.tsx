@@ -36,7 +36,7 @@ export function StudioRatio({
       {isWaxOfBronze && (
         <p>
           Ten of bronze to one of wax is {format.show("percent", Math.abs(more))}{" "}
-          {more >= 0 ? "more, a margin nobody sees" : "less"}
+          {more >= 0 ? "more, a margin that goes unseen" : "less"}
           {patternG === null
             ? "."
             : `: ${format.show("kg", (patternG / 1000) * studioWaxRatio.value)} instead of ${format.show("kg", (patternG / 1000) * ratio)}.`}

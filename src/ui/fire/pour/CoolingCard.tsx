@@ -126,7 +126,7 @@ export function CoolingCard({ shells, alloy, figures, startC, metalC, carryMin, 
         />
       )}
       <details>
-        <summary>How this is reckoned</summary>
+        <summary>How this is calculated</summary>
         <p>
           Heat conducted through a wall of {format.show("mm", wallMm)}, from {temp(startC)} throughout, air at{" "}
           {temp(airC)}; outside it radiates and air takes heat away, or sand does; the closed cavity gives

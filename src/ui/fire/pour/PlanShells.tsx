@@ -66,7 +66,7 @@ export function PlanShells({
             Wall {format.show("mm", shell.wallMm)}.{" "}
             {shell.metalKg === null ? (
               <>
-                How much metal it holds is not known: <Link href={paths.metal(shell.id)}>reckon it</Link>.
+                How much metal it holds is not known: <Link href={paths.metal(shell.id)}>work it out</Link>.
               </>
             ) : (
               `Holds ${format.show("kg", shell.metalKg)}.`

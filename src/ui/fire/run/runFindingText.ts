@@ -29,7 +29,7 @@ export function runFindingText({ code, limit, figures }: RunFinding, format: For
         remedy:
           limit === "steam"
             ? "Listen for ticks, look for lifted coats when it is cold."
-            : "Hold again, or reckon the wall at half its strength.",
+            : "Hold again, or count the shell at half its strength.",
       };
     case "drain-missed":
       return {

@@ -82,7 +82,7 @@ export function noteText({ code, figures }: FiringNote, format: Format): string 
     case "flash-shock":
       return `Only a thin wall of fused silica bears a hot kiln without a thought; this one is ${format.show("mm", figures["wallMm"] ?? 0)} thick, or of another stucco. The staged way is gentler.`;
     case "fired-cool":
-      return `Fired to ${temp("fireC")}: below ${temp("firedC")} the wall is reckoned at half its strength.`;
+      return `Fired to ${temp("fireC")}: below ${temp("firedC")} the shell counts at half its strength.`;
     case "devitrifies":
       return `Above ${temp("devitrifyC")} fused silica turns to cristobalite: pour it without letting it cool below ${format.show("temp", 270)}.`;
     case "heat-release-over":

@@ -9,7 +9,7 @@ import type { DipVisit } from "./useDipVisit.ts";
 
 const noGains: ReadonlyMap<string, never> = new Map<string, never>();
 
-/** Whether the bucket of this visit wants reading again; what went out is reckoned without own weighings, near enough. */
+/** Whether the bucket of this visit wants reading again; what went out is calculated without own weighings, near enough. */
 export function useReadAgain({
   session,
   visit,

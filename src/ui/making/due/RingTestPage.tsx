@@ -60,7 +60,7 @@ export function RingTestPage() {
         const shown = await showNotice({
           tag: "ring-test",
           title: "Dipbook",
-          body: "This is how a dry coat is told.",
+          body: "This is how Dipbook tells you that a coat is dry.",
           path: paths.ring,
         });
         setNotice(shown.shown ? "It was handed to the phone just now." : (noticeWhy[shown.why] ?? null));

@@ -99,7 +99,7 @@ function Shell(props: { readonly standing: Standing; readonly dry: FinalDry; rea
         </div>
       </Card>
       <Water standing={standing} dry={dry} />
-      <Card title="How this is reckoned">
+      <Card title="How this is calculated">
         <details>
           <summary>Formula, inputs and sources</summary>
           <div className={`${sheet["stack2"]} ${sheet["small"]}`}>
@@ -155,7 +155,7 @@ function Water({ standing, dry }: { readonly standing: Standing; readonly dry: F
         <dd>at most {perArea(beneathKgM2)} more, in coats that were covered when dry</dd>
       </dl>
       {areaM2 === undefined && (
-        <p className={sheet["pale"]}>With the surface in its plan this is told by weight too.</p>
+        <p className={sheet["pale"]}>With its surface in the plan, a weight can tell too.</p>
       )}
     </Card>
   );

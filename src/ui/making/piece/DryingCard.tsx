@@ -21,7 +21,7 @@ import { DoseDetails } from "./DoseDetails.tsx";
 import sheet from "../../base/styles/sheet.module.css";
 import { DrynessTaps } from "./DrynessTaps.tsx";
 
-/** The outermost coat: how dry, who says so, ready when, and what that is reckoned from. */
+/** The outermost coat: how dry, who says so, ready when, and what that is calculated from. */
 export function DryingCard(props: {
   readonly standing: Standing;
   readonly drying: CoatDrying;
@@ -56,7 +56,7 @@ export function DryingCard(props: {
       {!isDry && <NextWeighing piece={piece} coatId={coat.id} around={around} now={now} />}
       {!isDry && <DryingCurve drying={drying} now={now} />}
       <details>
-        <summary>What this is reckoned from</summary>
+        <summary>What this is based on</summary>
         <ul className={`${sheet["stack1"]} ${sheet["bullets"]}`}>
           {basisWords(drying, format).map((line) => (
             <li key={line}>{line}</li>

@@ -59,7 +59,7 @@ export function nextMove({ id: pieceId, burnouts, outOfKiln }: Piece, action: Ne
     case "finish":
       return { href: log("piece-finished"), name: "Log the finishing" };
     case "tell-outcome":
-      return { href: log("outcome-told"), name: "Say how it came out" };
+      return { href: log("outcome-told"), name: "Record the result" };
     case "none":
       return null;
   }

@@ -19,7 +19,7 @@ import { useSteadyOrder } from "./useSteadyOrder.ts";
 
 const filters: readonly { readonly filter: RackFilter; readonly name: string }[] = [
   { filter: "all", name: "All" },
-  { filter: "hands", name: "Needs hands" },
+  { filter: "hands", name: "To do" },
   { filter: "drying", name: "Drying" },
   { filter: "fire", name: "In fire" },
 ];

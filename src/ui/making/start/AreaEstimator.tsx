@@ -73,7 +73,7 @@ export function AreaEstimator({
   const areaM2 = body === null ? null : areaM2Of(body, relief);
   return (
     <details className={css["estimator"]}>
-      <summary>Reckon the surface</summary>
+      <summary>Work out the surface area</summary>
       <div className={`${sheet["stack"]} ${css["body"]}`}>
         <PickField label="It is most like" options={bodies} value={kind} onChange={setKind} />
         {asked[kind].map((name) => (

@@ -38,7 +38,7 @@ export function PlanPattern({ form }: { readonly form: PlanForm }) {
         at="geometry"
         label="The part that dries last"
         options={classes}
-        hint="For the drying times. Unknown is reckoned as open, which is the quickest."
+        hint="For the drying times. Unknown counts as open, which is the quickest."
       />
       <TickOf
         form={form}
@@ -50,7 +50,7 @@ export function PlanPattern({ form }: { readonly form: PlanForm }) {
         form={form}
         at="areaM2"
         label="Surface, gating too"
-        hint="Turns two weighings into water still to go, and slurry into litres. Type it, or reckon it below."
+        hint="Turns two weighings into water still to go, and slurry into litres. Type it, or work it out below."
       />
       <AreaEstimator material={draft.material} onUse={(areaM2) => set({ areaM2 })} />
       <TextOf form={form} at="note" label="Note" multiline />

@@ -56,10 +56,10 @@ test("half a flat is told at the side that is missing", async () => {
   expect(await logged("piece-changed")).toEqual([]);
 });
 
-test("the surface is reckoned from a box and put in its field", async () => {
+test("the surface is calculated from a box and put in its field", async () => {
   const { shop } = await demoDesk();
   showAt(shop, "/piece/demo-wren/plan", plan);
-  await page.getByText("Reckon the surface").click();
+  await page.getByText("Work out the surface area").click();
   await field("Length").first().fill("100");
   await field("Width").first().fill("100");
   await field("Height").fill("100");

@@ -36,8 +36,8 @@ export function FillPanel({ desk, fill }: { readonly desk: SceneController; read
             empty={null}
           />
         )}
-        {fill.isWorking && <p role="status">Being reckoned…</p>}
-        {fill.trouble !== null && <p role="alert">It could not be reckoned: {fill.trouble}</p>}
+        {fill.isWorking && <p role="status">Calculating…</p>}
+        {fill.trouble !== null && <p role="alert">It could not be calculated: {fill.trouble}</p>}
         <div className={`${sheet["stack"]} ${css["panel"]} ${fill.isWorking ? css["stale"] : ""}`}>
           {told !== null && found !== null && (
             <>
@@ -145,7 +145,7 @@ function Pockets({
         <p>{ml(found.unreached)} of the pattern is another body that this gate does not reach.</p>
       )}
       <details>
-        <summary>How this is reckoned</summary>
+        <summary>How this is calculated</summary>
         <p>
           In cells of {format.show("mm", found.grid.pitch)}: the metal always goes to the lowest place it can
           reach, over a weir and down beyond it, and air that has no way left to a vent stays. Parts thinner

@@ -115,7 +115,7 @@ function TreeFigures({
       <Rows rows={rows} />
       {alloy === null && <p className={sheet["soft"]}>Choose the alloy below to have weights.</p>}
       <details>
-        <summary>How this is reckoned</summary>
+        <summary>How this is calculated</summary>
         <p>
           Each bar by the prismoid rule, exact for an even taper. Where bars run into each other or into the
           piece the metal counts twice, a per cent or so. The cooling area leaves out ends that touch; volume

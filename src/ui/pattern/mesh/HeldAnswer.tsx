@@ -20,7 +20,7 @@ export function HeldAnswer({
     <div role="status" aria-busy={isStale} className={isStale ? css["stale"] : undefined}>
       {held === null ? (
         <p>
-          {door.trouble === null ? "Being reckoned…" : "It could not be reckoned here. See the mesh below."}
+          {door.trouble === null ? "Calculating…" : "It could not be calculated here. See the mesh below."}
         </p>
       ) : (
         <>
@@ -55,14 +55,14 @@ function Line({
   if (held.badShare > 0.5)
     return (
       <p className={css["answer"]}>
-        Whether {what} stays can't be told: the skin is open or faulty all over. See the mesh below.
+        Whether {what} stays can't be said: the skin is open or faulty all over. See the mesh below.
       </p>
     );
   const name = what === "air" ? "Air" : "Plastic";
   if (!isOpen)
     return (
       <p className={css["answer"]}>
-        {name} stays: all {ml(held.totalMl)}, for want of {what === "air" ? "a vent" : "an opening"}.
+        {name} stays, all {ml(held.totalMl)}: no {what === "air" ? "vent" : "opening"} yet.
       </p>
     );
   const told = pockets.reduce((sum, pocket) => sum + pocket.ml, 0);

@@ -63,7 +63,7 @@ export function MetalCard({
         <p>
           {litre(highMm3)}
           {alloy === null ? "" : `, ${kg(highMm3)}`}, whichever way its holes are closed. Close them in the
-          mesh to have all of it reckoned.
+          mesh to have all of it calculated.
         </p>
       )}
       {isRange && lowMm3 < 0.999 * highMm3 && (

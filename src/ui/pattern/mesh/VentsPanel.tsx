@@ -87,7 +87,7 @@ export function VentsPanel({ desk }: { readonly desk: SceneController }) {
       </Card>
       <Card>
         <details>
-          <summary>How this is reckoned</summary>
+          <summary>How this is calculated</summary>
           <p>
             Tops of the solid by the way its surface joins as a level sinks through it: those that rise at
             least {format.show("mm", 2)} and hold {format.show("cm3", 0.05)} are listed, others are the noise
@@ -98,7 +98,7 @@ export function VentsPanel({ desk }: { readonly desk: SceneController }) {
             through.
           </p>
         </details>
-        {isStale && <p className={sheet["soft"]}>Being reckoned anew…</p>}
+        {isStale && <p className={sheet["soft"]}>Calculating again…</p>}
       </Card>
     </>
   );

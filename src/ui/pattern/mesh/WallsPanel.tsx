@@ -24,7 +24,7 @@ export function WallsPanel(props: {
   return (
     <>
       <Card title="Thickness">
-        {bands === null ? <p role="status">Being reckoned…</p> : <Legend bands={bands} />}
+        {bands === null ? <p role="status">Calculating…</p> : <Legend bands={bands} />}
       </Card>
       <ThinThickCard door={desk.door} shop={shop} />
       <Card title="What freezes last">
@@ -34,7 +34,7 @@ export function WallsPanel(props: {
         </p>
         {freeze.found === null ? (
           <div className={`${sheet["row"]} ${css["wrap"]}`}>
-            <Button onPress={freeze.run} disabledReason={freeze.isWorking ? "Being reckoned…" : null}>
+            <Button onPress={freeze.run} disabledReason={freeze.isWorking ? "Calculating…" : null}>
               Find what freezes last
             </Button>
           </div>
@@ -46,7 +46,7 @@ export function WallsPanel(props: {
             <Button onPress={freeze.run}>Reckon it for the feeders now placed</Button>
           </div>
         )}
-        {freeze.trouble !== null && <p role="alert">It could not be reckoned: {freeze.trouble}</p>}
+        {freeze.trouble !== null && <p role="alert">It could not be calculated: {freeze.trouble}</p>}
       </Card>
       {(desk.study.shape?.flats ?? []).length > 0 && (
         <Card>

@@ -11,9 +11,9 @@ export function notAnsweredWords(result: NotAnswered): string {
       return `Found ${found}, expected ${expected}. ${sentence(remedy)}`;
     }
     case "refused":
-      return `That could not be reckoned: ${result.message}.`;
+      return `That could not be calculated: ${result.message}.`;
     case "failed":
-      return "It did not work out, most likely for want of memory. Close other tabs, or thin the mesh out where it was made.";
+      return "It did not work out, most likely too little memory. Close other tabs, or thin the mesh out where it was made.";
     case "no-mesh":
     case "no-worker":
       return "This browser ended the work in the background. Open the file again, or take a newer browser.";

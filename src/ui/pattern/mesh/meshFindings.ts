@@ -15,7 +15,7 @@ export function meshFindings(
     );
   if (measures.overlaps)
     watch.push(
-      "Bodies run into each other. Metal is reckoned with what they share counted once; join them where the pattern was made to be sure.",
+      "Bodies run into each other. Metal is calculated with what they share counted once; join them where the pattern was made to be sure.",
     );
   if (measures.farOff)
     watch.push(
@@ -40,11 +40,11 @@ export function meshFindings(
     note.push(`${some(mended.degenerate, "face", "faces", count)} without an area left out.`);
   if (!analysed.isWhole)
     note.push(
-      `This mesh is more than this device carries: volume and surface are of the whole of it, all else is reckoned on a lighter copy of ${count(analysed.triangles)} triangles.`,
+      `This mesh is more than this device carries: volume and surface are of the whole of it, all else is calculated on a lighter copy of ${count(analysed.triangles)} triangles.`,
     );
   else if (!isWhole)
     note.push(
-      "The file itself is not here any more, so what is new is reckoned on the copy that is shown. Open the file again for the whole mesh.",
+      "The file itself is not here any more, so what is new is calculated on the copy that is shown. Open the file again for the whole mesh.",
     );
   const { components } = measures;
   if (watch.length + note.length === 0 && components === 1)

@@ -57,11 +57,7 @@ export function useFill({ door: { ask }, study, mmPerUnit }: SceneController, is
         { signal: stop.signal },
       );
       if (stop.signal.aborted) return;
-      const trouble = told.ok
-        ? null
-        : "message" in told
-          ? told.message
-          : "The worker that reckons has stopped.";
+      const trouble = told.ok ? null : "message" in told ? told.message : "The calculation has stopped.";
       setAnswer({ key, fill: told.ok ? told.answer : null, trouble });
     };
     void run();

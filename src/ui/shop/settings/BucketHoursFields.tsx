@@ -23,7 +23,7 @@ export function BucketHoursFields() {
           key={place}
           className={`${sheet["row23"]} ${sheet["middle"]} ${css["span"]}`}
           role="group"
-          aria-label={`Spell ${place + 1}`}
+          aria-label={`Time slot ${place + 1}`}
         >
           <label>
             from
@@ -43,7 +43,7 @@ export function BucketHoursFields() {
           </label>
           <Button
             kind="quiet"
-            label={`Take spell ${place + 1} out`}
+            label={`Remove time slot ${place + 1}`}
             onPress={() => change({ bucketHours: bucketHours.filter((_, i) => i !== place) })}
           >
             Take out
@@ -54,14 +54,14 @@ export function BucketHoursFields() {
       <div className={sheet["row"]}>
         {bucketHours.length < mostSpans && (
           <Button onPress={() => change({ bucketHours: [...bucketHours, { fromMin: 720, toMin: 780 }] })}>
-            One more spell
+            Add a time slot
           </Button>
         )}
         <Button kind="quiet" onPress={() => change({ bucketHours: startingSettings.bucketHours })}>
           The starting hours
         </Button>
       </div>
-      <p className={sheet["soft"]}>By this device's clock, each day. A spell may go over midnight.</p>
+      <p className={sheet["soft"]}>By this device's clock, each day. A time slot may run past midnight.</p>
     </fieldset>
   );
 }

@@ -3,7 +3,7 @@ import { figureOrNull, type DraftOf } from "../../base/forms/formFields.ts";
 export const ownFigureFields = {
   dryingFactor: figureOrNull("dryingFactor", {
     what: "drying factor",
-    remedy: "It is hours over hours; 1 is as reckoned.",
+    remedy: "It is hours over hours; 1 is as calculated.",
   }),
   morMPa: figureOrNull("morMPa", {
     what: "strength",

@@ -48,10 +48,10 @@ export function dryingFigures(format: Format, shop: Shop): FigureGroup {
   return {
     title: "Drying",
     about:
-      "A wet face dries as fast as the air takes vapour up; then the water left has to come through the dry skin. Reckoned over the room's own readings.",
+      "A wet face dries as fast as the air takes vapour up; then the water left has to come through the dry skin. Calculated over the room's own readings.",
     figures: [
       {
-        name: "Hours real over hours reckoned",
+        name: "Actual hours over calculated hours",
         value: "1",
         basis: "judgement",
         source: "known to about ± 45 % until a shop has its own factor",

@@ -46,7 +46,7 @@ export function BucketsLeftCard({ data, now }: { readonly data: TakenData; reado
         </p>
       )}
       <details>
-        <summary>How dips are reckoned</summary>
+        <summary>How dips are calculated</summary>
         <p>
           Area of the piece, grown by the coats beneath, times what the kind of coat keeps of slurry:{" "}
           {weighed.length === 0

@@ -50,7 +50,7 @@ export function CostsCard({ data }: { readonly data: TakenData }) {
         <>
           <p>Missing: {[...new Set(unknown.flatMap(({ cost }) => cost.lacks.map(lackText)))].join(", ")}.</p>
           <details>
-            <summary>Not reckoned ({unknown.length})</summary>
+            <summary>Not calculated ({unknown.length})</summary>
             <ul className={`${sheet["stack3"]} ${sheet["list"]} ${css["plain"]}`}>
               {unknown.map(({ piece, cost }) => (
                 <li key={piece.id}>

@@ -41,7 +41,7 @@ export function DayChart(props: {
   const words =
     found === null
       ? "nothing was read"
-      : `${pointWords(found.point, format)}${found.isForetold ? " (foretold)" : ""}`;
+      : `${pointWords(found.point, format)}${found.isForetold ? " (forecast)" : ""}`;
   return (
     <>
       <p className={`${sheet["lines"]} ${styles["readout"]}`} role="status">

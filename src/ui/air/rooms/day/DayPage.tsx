@@ -117,7 +117,7 @@ function OneDay(props: {
           <DayChart day={day} error={error} now={now} looked={looked} onLook={setLooked} />
           {day.ahead !== null && <p>{errorWords(error, day.ahead.basis, format)}</p>}
           {isToday && day.ahead === null && (
-            <p>The last reading is over a day old, so nothing is foretold.</p>
+            <p>The last reading is over a day old, so there is no forecast.</p>
           )}
           <DayTable day={day} />
           <MadeHow />

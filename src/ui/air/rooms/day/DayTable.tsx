@@ -19,7 +19,7 @@ export function DayTable({ day }: { readonly day: Day }) {
       rows={() =>
         hours.map((at) => {
           const found = dayPointAt(day, at);
-          const when = `${weekdayText(at, format.locale)} ${clockTime(at, format.locale)}${found?.isForetold === true ? " (foretold)" : ""}`;
+          const when = `${weekdayText(at, format.locale)} ${clockTime(at, format.locale)}${found?.isForetold === true ? " (forecast)" : ""}`;
           if (found === null) return { key: `${at}`, cells: [when, "not read"] };
           const { tempC, rh, dewC, deficitGM3 } = found.point;
           return {
