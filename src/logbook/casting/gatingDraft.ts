@@ -90,7 +90,10 @@ export const emptyLink = (key: number, name: string, role: LinkRole, shape: Link
   coveredCm2: null,
 });
 
-/** What is known before anything is typed: the plan's metal and head, the mesh's thinnest wall, the shell's own. */
+/**
+ * What is known before anything is typed: the plan's metal and head, the shell's wall, and of the mesh the thinnest place,
+ * which is the hardest to fill, and the thickest, which freezes last and has to be fed.
+ */
 export function gatingDraftOf({
   metalKg,
   headM,
@@ -102,6 +105,7 @@ export function gatingDraftOf({
   readonly mesh: PatternMeasured | null;
   readonly shellMm: number;
 }): GatingDraft {
+  const thickestMm = (mesh?.thickestMm ?? 0) > 0 ? (mesh?.thickestMm ?? null) : null;
   return {
     gate: "bottom",
     massKg: metalKg === null ? null : Number(metalKg.toPrecision(4)),
@@ -124,7 +128,9 @@ export function gatingDraftOf({
     shellMm: shellMm > 1 ? Number(shellMm.toFixed(1)) : null,
     riserGive: "plain",
     links: [
-      { ...emptyLink(1, "Casting wall", "casting", "plate"), thicknessMm: mesh?.thinnestMm ?? null },
+      thickestMm === null
+        ? emptyLink(1, "Casting wall", "casting", "plate")
+        : { ...emptyLink(1, "Casting, thickest place", "casting", "plate"), thicknessMm: thickestMm },
       emptyLink(2, "Gate", "gate", "bar"),
       emptyLink(3, "Runner", "runner", "bar"),
       emptyLink(4, "Sprue", "sprue", "round"),

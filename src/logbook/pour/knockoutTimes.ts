@@ -13,8 +13,8 @@ export type KnockoutTimes = {
   readonly frozenAt: number | null;
   /** Earliest to break it out. */
   readonly outAt: number;
-  /** `at-least`: by the thinnest section alone, and not before what is usual. */
-  readonly from: "reckoned" | "at-least" | "usual";
+  /** `mean` and `at-least`: by the mean or the thinnest section alone, and not before what is usual. */
+  readonly from: "reckoned" | "mean" | "at-least" | "usual";
 };
 
 type Asked = {
@@ -45,14 +45,13 @@ export function knockoutOf({ course, shell, parts, plan, place }: Asked, memo: M
         : castingTimesOf({ shell, alloy, figures, metalC, faceC, place });
     const usualMs = usualKnockoutMin.value * minuteMs;
     const reckonedMs = times?.knockoutS == null ? null : times.knockoutS * 1000;
-    const isLeast = shell?.modulusFrom === "thinnest";
-    return {
-      pieceId,
-      fullAt: poured.at,
-      frozenAt: times?.solidusS == null ? null : poured.at + times.solidusS * 1000,
-      outAt:
-        poured.at + (reckonedMs === null ? usualMs : isLeast ? Math.max(usualMs, reckonedMs) : reckonedMs),
-      from: reckonedMs === null ? "usual" : isLeast ? "at-least" : "reckoned",
-    };
+    // Only where the thickest place was measured may it be sooner than what is usual.
+    const by =
+      shell?.modulusFrom === "mesh" ? "reckoned" : shell?.modulusFrom === "volume" ? "mean" : "at-least";
+    const frozenAt = times?.solidusS == null ? null : poured.at + times.solidusS * 1000;
+    const base = { pieceId, fullAt: poured.at, frozenAt };
+    if (reckonedMs === null) return { ...base, outAt: poured.at + usualMs, from: "usual" };
+    const waitMs = by === "reckoned" ? reckonedMs : Math.max(usualMs, reckonedMs);
+    return { ...base, outAt: poured.at + waitMs, from: by };
   });
 }

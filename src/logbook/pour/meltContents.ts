@@ -18,6 +18,36 @@ export function alloyContents(alloyId: string | undefined, shop: OwnAlloys): Con
   return alloy === null ? null : metalContentsOf(alloy.id);
 }
 
+/** The widest of two makes: each element from the least to the most of either. */
+function widest(a: Contents, b: Contents): Contents {
+  return Object.fromEntries(
+    elements.flatMap((element) => {
+      const [one, other] = [a[element], b[element]];
+      if (one === undefined && other === undefined) return [];
+      const low = Math.min(one?.low ?? 0, other?.low ?? 0);
+      return [[element, { low, high: Math.max(one?.high ?? 0, other?.high ?? 0) }] as const];
+    }),
+  );
+}
+
+/**
+ * What the hazards of a charge go by: its mix where all of it is known; with items still unsaid, that mix and the alloy
+ * it is to be, the worse of both; without any, the alloy. Null where neither is known.
+ */
+export function chargeContents({
+  mix,
+  isWhole,
+  alloy,
+}: {
+  readonly mix: Contents | null;
+  /** What every item is made of has been said. */
+  readonly isWhole: boolean;
+  readonly alloy: Contents | null;
+}): Contents | null {
+  if (mix === null || alloy === null) return mix ?? alloy;
+  return isWhole ? mix : widest(mix, alloy);
+}
+
 /** What a melt may hold: the mix as it was calculated, else the alloy it was meant to be. */
 export function meltContents({ plan }: Pick<Melt, "plan">, shop: OwnAlloys): Contents | null {
   const mix = plan.mayHold ?? [];

@@ -1,6 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { alloyOf } from "../../trade/metals/alloys.ts";
-import { castingTimesOf, metalCooling, shellsInOrder, type PourShell } from "./pourShells.ts";
+import { givenCoated } from "../../../tests/givenPiece.ts";
+import { castingTimesOf, metalCooling, pourShell, shellsInOrder, type PourShell } from "./pourShells.ts";
 import type { ShellBed } from "../fire/shellOut.ts";
 
 const bronze = alloyOf("c90300")!;
@@ -63,5 +64,38 @@ describe("after the pour", () => {
   test("a section nobody knows gives no time", () => {
     const asked = { alloy: bronze, figures, metalC: 1150, faceC: 600, place: air };
     expect(castingTimesOf({ ...asked, shell: shell("s", { modulusMm: null }) })).toBeNull();
+  });
+});
+
+describe("the section a knockout goes by", () => {
+  const alloy = bronze;
+  const measured = (of: { thinnestMm: number | null; thickestMm: number | null }) => [
+    { thinnestMm: of.thinnestMm, thickestMm: of.thickestMm },
+  ];
+  const of = (
+    plan: { metalLitre?: number; areaM2?: number },
+    patterns: ReturnType<typeof measured> = [],
+    toldMm: number | null = null,
+  ) => {
+    const standing = givenCoated(plan).standing(101);
+    const piece = { ...standing.piece, patterns: patterns as unknown as typeof standing.piece.patterns };
+    const { modulusMm, modulusFrom } = pourShell({ ...standing, piece }, { toldMm, metalKg: null, alloy });
+    return { modulusMm, modulusFrom };
+  };
+  test("is the thickest place on the mesh, and never less than a section entered as the thinnest", () => {
+    expect(of({}, measured({ thinnestMm: 4, thickestMm: 40 }))).toEqual({
+      modulusMm: 20,
+      modulusFrom: "mesh",
+    });
+    expect(of({}, measured({ thinnestMm: 4, thickestMm: 10 }), 24)).toEqual({
+      modulusMm: 12,
+      modulusFrom: "mesh",
+    });
+  });
+  test("is the mean one by volume and area where only these are known", () => {
+    // 0.5 l over 0.1 m² are 5 mm.
+    expect(of({ metalLitre: 0.5, areaM2: 0.1 })).toEqual({ modulusMm: 5, modulusFrom: "volume" });
+    expect(of({ metalLitre: 0.5, areaM2: 0.1 }, [], 14)).toEqual({ modulusMm: 7, modulusFrom: "volume" });
+    expect(of({}, [], 6)).toEqual({ modulusMm: 3, modulusFrom: "thinnest" });
   });
 });

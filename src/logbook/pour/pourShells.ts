@@ -16,9 +16,9 @@ export type PourShell = {
   readonly isWallKnown: boolean;
   readonly thinnestMm: number | null;
   readonly thinnestFrom: "told" | "mesh" | null;
-  /** Volume over cooled area of its thickest section, mm; null where neither mesh nor plan tells it. */
+  /** Volume over cooled area of its thickest place known, mm; null where neither mesh nor plan tells of one. */
   readonly modulusMm: number | null;
-  /** `thinnest`: only the thinnest section is known, so the rest freezes later than is reckoned. */
+  /** By `volume` it is the mean section, by `thinnest` the thinnest: then some of it freezes later than the sum says. */
   readonly modulusFrom: "mesh" | "volume" | "thinnest" | null;
   readonly metalKg: number | null;
 };
@@ -47,7 +47,7 @@ export function pourShell(
   };
 }
 
-/** The thickest section's on the mesh, else the mean one by volume and area, else the thinnest section's. */
+/** The thickest place on the mesh, else the mean section by volume and area, and never less than the thinnest section. */
 function modulusOf(
   { plan, patterns }: Standing["piece"],
   {
@@ -56,7 +56,9 @@ function modulusOf(
     alloy,
   }: { readonly thinnestMm: number | null; readonly metalKg: number | null; readonly alloy: Alloy | null },
 ): Pick<PourShell, "modulusMm" | "modulusFrom"> {
-  const within = (mm: number): number => Math.min(200, Math.max(0.2, mm));
+  // A section that was entered as the thinnest is a place that is so thick.
+  const leastMm = (thinnestMm ?? 0) / 2;
+  const within = (mm: number): number => Math.min(200, Math.max(0.2, leastMm, mm));
   const thickMm = patterns.at(-1)?.thickestMm ?? null;
   if (thickMm !== null && thickMm > 0) return { modulusMm: within(thickMm / 2), modulusFrom: "mesh" };
   const litre =
@@ -65,7 +67,7 @@ function modulusOf(
     return { modulusMm: within(litre / plan.areaM2), modulusFrom: "volume" };
   return thinnestMm === null
     ? { modulusMm: null, modulusFrom: null }
-    : { modulusMm: within(thinnestMm / 2), modulusFrom: "thinnest" };
+    : { modulusMm: within(leastMm), modulusFrom: "thinnest" };
 }
 
 /** Skin on a skimmed melt: judgement, between bright and oxidised copper. */
@@ -90,17 +92,7 @@ export function metalCooling(of: {
   });
 }
 
-/** The best order for these shells and whether metal and heat last; null while a mass or the metal isn't known. */
-export function shellsInOrder({
-  shells,
-  metalKg,
-  metalC,
-  shellC,
-  carryMin,
-  alloy,
-  figures,
-  place,
-}: {
+type InOrder = {
   readonly shells: readonly PourShell[];
   readonly metalKg: number | null;
   readonly metalC: number;
@@ -109,27 +101,61 @@ export function shellsInOrder({
   readonly alloy: Alloy;
   readonly figures: MeltFigures;
   readonly place: ShellBed;
-}): PourOrder | null {
+};
+
+/** The best order for these shells and whether metal and heat last; null while a mass or the metal isn't known. */
+export const shellsInOrder = (of: InOrder): PourOrder | null =>
+  inOrder(of, ({ wallMm, thinnestMm }) => {
+    const { place, alloy, shellC } = of;
+    const out = mayBeOut({ ...place, wallMm, thinnestMm, alloy, startC: shellC });
+    return out?.latest.likelyMin ?? null;
+  });
+
+function inOrder(
+  { shells, metalKg, metalC, carryMin, alloy, figures, place }: Omit<InOrder, "shellC">,
+  latestOf: (shell: PourShell) => number | null,
+): PourOrder | null {
   if (metalKg === null || !(metalKg > 0) || metalC < 100 || shells.length === 0) return null;
   if (shells.some((shell) => shell.metalKg === null)) return null;
   return pourOrder({
-    shells: shells.map((shell) => {
-      const { wallMm, thinnestMm } = shell;
-      const out = mayBeOut({ ...place, wallMm, thinnestMm, alloy, startC: shellC });
-      return {
-        id: shell.id,
-        metalKg: shell.metalKg ?? 0,
-        thinnestMm: thinnestMm ?? startingSectionMm,
-        pourMin: minutesToFull(carryMin),
-        leastMetalC: pourHeatOf({ alloy, figures, thinnestMm }).leastC,
-        latestMin: out?.latest.likelyMin ?? null,
-      };
-    }),
+    shells: shells.map((shell) => ({
+      id: shell.id,
+      metalKg: shell.metalKg ?? 0,
+      thinnestMm: shell.thinnestMm ?? startingSectionMm,
+      pourMin: minutesToFull(carryMin),
+      leastMetalC: pourHeatOf({ alloy, figures, thinnestMm: shell.thinnestMm }).leastC,
+      latestMin: latestOf(shell),
+    })),
     metalKg,
     metalC,
     meltCoolKPerMin: metalCooling({ metalKg, metalC, airC: place.airC, figures }),
     outTogether: false,
   });
+}
+
+/** How far the metal falls short of what the last shells need, K, when it is poured at `metalC`; null where that isn't known. */
+export function metalColdByK(of: Omit<InOrder, "shellC">): number | null {
+  const order = inOrder(of, () => null);
+  if (order === null) return null;
+  const { alloy, figures, shells } = of;
+  const short = order.turns.map(({ id, metalC }) => {
+    const thinnestMm = shells.find((shell) => shell.id === id)?.thinnestMm ?? null;
+    return pourHeatOf({ alloy, figures, thinnestMm }).leastC - metalC;
+  });
+  return Math.max(0, ...short);
+}
+
+const heatStepC = 5;
+
+/** The least heat in the crucible, °C, from `fromC` up to `mostC`, that lasts until the last shell is full; null where none does. */
+export function metalHotEnoughC(
+  of: Omit<InOrder, "shellC" | "metalC">,
+  { fromC, mostC }: { readonly fromC: number; readonly mostC: number },
+): number | null {
+  const above = (Math.floor(fromC / heatStepC) + 1) * heatStepC;
+  const steps = Math.max(0, Math.floor((mostC - above) / heatStepC) + 1);
+  const tried = [fromC, ...Array.from({ length: steps }, (_, i) => above + i * heatStepC), mostC];
+  return tried.find((metalC) => metalC <= mostC && metalColdByK({ ...of, metalC }) === 0) ?? null;
 }
 
 /** When the metal in a shell is frozen and cold enough to break out; null where its sections aren't known. */

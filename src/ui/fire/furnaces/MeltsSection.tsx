@@ -1,13 +1,12 @@
 import { builtInShop } from "../../../logbook/piece/builtIns.ts";
 import { isPutAway, type Melt } from "../../../logbook/fire/fireStates.ts";
-import { chargedKg } from "../../../logbook/fire/furnaceMemory.ts";
-import { alloyName } from "../../../logbook/shop/ownAlloy.ts";
 import type { Shop } from "../../../logbook/piece/piece.ts";
 import { useFigures, useMelts } from "../../base/state/live.ts";
 import { paths } from "../../base/state/paths.ts";
 import { useFormat } from "../../base/state/useFormat.ts";
 import type { Format } from "../../base/format/units.ts";
 import { Ago } from "../../base/parts/Ago.tsx";
+import { meltTitle } from "../metal/meltWords.ts";
 import { FireSection, type FireLine } from "./FireSection.tsx";
 
 export function MeltsSection() {
@@ -17,7 +16,7 @@ export function MeltsSection() {
   return (
     <FireSection
       title="Melts"
-      none="No melt yet. Plan one and the charge, the heat and the time are reckoned."
+      none="No melt yet. Plan one for its charge, heat and time."
       plan={{ href: paths.newMelt, label: "Plan a melt" }}
       lines={melts?.map((melt) => lineOf(melt, { shop, format }))}
     />
@@ -30,7 +29,7 @@ function lineOf(melt: Melt, { shop, format }: { readonly shop: Shop; readonly fo
   return {
     id,
     href: paths.melt(id),
-    title: `${format.show("kg", chargedKg(melt))} of ${alloyName(plan.alloyId, shop)}`,
+    title: meltTitle(melt, { shop, format }),
     state: ended !== null ? "ended" : startedAt !== null ? "under way" : "planned",
     word: isPutAway(melt) ? "put away" : undefined,
     says: (

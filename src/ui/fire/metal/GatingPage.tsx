@@ -122,7 +122,7 @@ function Gating({
         </div>
         <div className={sheet["stack"]}>
           <FeedCard form={form} sum={chain} alloy={alloy} figures={figures} mesh={mesh} />
-          {chain !== null && <KnockoutCard sum={chain} alloy={alloy} />}
+          <KnockoutCard sum={chain} thickestMm={mesh?.thickestMm ?? null} alloy={alloy} />
         </div>
       </div>
     </Page>

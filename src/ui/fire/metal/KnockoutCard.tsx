@@ -1,38 +1,43 @@
-import { knockoutTime } from "../../../physics/heat/knockout.ts";
 import type { Alloy } from "../../../trade/metals/alloy.ts";
 import { usualKnockoutMin } from "../../../trade/knockoutTime.ts";
 import { useFormat } from "../../base/state/useFormat.ts";
 import { Card } from "../../base/parts/Card.tsx";
 import type { ChainSum } from "../../../logbook/casting/chainSum.ts";
+import { knockoutFloor } from "../../../logbook/casting/knockoutFloor.ts";
 import { shortSpan } from "./heatWords.ts";
 import sheet from "../../base/styles/sheet.module.css";
 import css from "./metal.module.css";
 
-/** Not before ten freezings, and what the casting must have cooled to. */
-export function KnockoutCard({ sum, alloy }: { readonly sum: ChainSum; readonly alloy: Alloy }) {
+/** Not before ten freezings of the thickest section, and what the casting must have cooled to. */
+export function KnockoutCard({
+  sum,
+  thickestMm,
+  alloy,
+}: {
+  readonly sum: ChainSum | null;
+  /** Thickest place on the mesh; null where it was not measured. */
+  readonly thickestMm: number | null;
+  readonly alloy: Alloy;
+}) {
   const format = useFormat();
-  const { links } = sum.chain;
-  const lastS = Math.max(...links.map(({ freezeS }) => freezeS));
-  const castingS = Math.max(
-    ...links.filter(({ role }) => role === "casting").map(({ freezeS }) => freezeS),
-    0,
-  );
-  const { timeS } = knockoutTime({ freezeS: castingS > 0 ? castingS : lastS, coolS: null });
+  const { castingS, lastS, notBeforeS, isUsualLeast } = knockoutFloor(sum, thickestMm);
   const heat = alloy.knockout;
+  const usual = format.show("min", usualKnockoutMin.value);
   return (
-    <Card title="Breaking it out">
+    <Card title="Knockout">
       <p>
-        {castingS > 0 ? `The casting is frozen after about ${shortSpan(castingS)}, the` : "The"} last part of
-        all after {shortSpan(lastS)}. Not out of the shell before{" "}
-        <strong>{shortSpan(Math.max(timeS, lastS, 60))}</strong>, nor before its core is below{" "}
-        {format.show("temp", heat.value)}. Small bronzes come out after about{" "}
-        {format.show("min", usualKnockoutMin.value)}.
+        {castingS !== null &&
+          `The thickest section ${isUsualLeast ? "entered " : ""}is frozen after about ${shortSpan(castingS)}. `}
+        {lastS !== null && lastS !== castingS && `The last part of all after ${shortSpan(lastS)}. `}
+        Not out of the shell before <strong>{shortSpan(notBeforeS)}</strong>, nor before its core is below{" "}
+        {format.show("temp", heat.value)}.{" "}
+        {isUsualLeast && `The thickest place was not measured, so the usual ${usual} is the least.`}
       </p>
       {heat.note !== undefined && <p className={css["warn"]}>{heat.note}</p>}
       <p className={sheet["soft"]}>
-        {heat.source}; ten freezings of the casting: common practice, no source; an hour:{" "}
-        {usualKnockoutMin.source}. The cooling itself is reckoned at the pour. The core is hot long after the
-        skin is cool.
+        {heat.source}; ten freezings of the casting: common practice, no source; {usual}:{" "}
+        {usualKnockoutMin.source}. The cooling itself is calculated at the pour. The core is hot long after
+        the skin is cool.
       </p>
     </Card>
   );

@@ -7,7 +7,7 @@ import { isPutAway, type Melt } from "../../../logbook/fire/fireStates.ts";
 import { chargedKg, furnaceMemory, usefulPower } from "../../../logbook/fire/furnaceMemory.ts";
 import { alloyName, ownMeltFigures, ownMeltHeat } from "../../../logbook/shop/ownAlloy.ts";
 import type { Shop } from "../../../logbook/piece/piece.ts";
-import { useFigures, useMelt, useMelts, useRack } from "../../base/state/live.ts";
+import { useFigures, useMelt, useMelts } from "../../base/state/live.ts";
 import { paths } from "../../base/state/paths.ts";
 import { useFormat } from "../../base/state/useFormat.ts";
 import { WasPutAway } from "../../base/parts/WasPutAway.tsx";
@@ -16,6 +16,7 @@ import { Empty } from "../../base/parts/Empty.tsx";
 import { Page } from "../../base/parts/Page.tsx";
 import { Timeline } from "../../base/history/Timeline.tsx";
 import { MeltEndForm } from "./MeltEndForm.tsx";
+import { MeltFills } from "./MeltFills.tsx";
 import { MeltLearned } from "./MeltLearned.tsx";
 import { MeltLive } from "./MeltLive.tsx";
 import { MeltStart } from "./MeltStart.tsx";
@@ -96,6 +97,7 @@ function OneMelt({
         </div>
         <div className={sheet["stack"]}>
           <Plan melt={melt} furnaceName={furnace?.name ?? null} />
+          <MeltFills melt={melt} />
           <Timeline stream={`melt/${melt.id}`} entries={entries} />
         </div>
       </div>
@@ -105,13 +107,7 @@ function OneMelt({
 
 function Plan({ melt, furnaceName }: { readonly melt: Melt; readonly furnaceName: string | null }) {
   const format = useFormat();
-  const rack = useRack();
-  const { plan, pieceIds } = melt;
-  const names = pieceIds.map(
-    (id) =>
-      rack?.find(({ standing }) => standing.piece.id === id)?.standing.piece.plan.name ??
-      "a piece that is through",
-  );
+  const { plan } = melt;
   return (
     <Card title="What was planned">
       <Rows
@@ -122,7 +118,9 @@ function Plan({ melt, furnaceName }: { readonly melt: Melt; readonly furnaceName
           ],
           ["To pour at", format.show("temp", plan.pourC)],
           ["Furnace", furnaceName ?? "none named"],
-          ...(names.length === 0 ? [] : [["For", names.join(", ")] as Given]),
+          ...(plan.lossShare === undefined
+            ? []
+            : [["Melt loss, planned", format.show("share", plan.lossShare)] as Given]),
         ]}
       />
       <ul>

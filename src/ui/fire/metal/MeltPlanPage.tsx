@@ -1,5 +1,5 @@
 import { crucibleLiftKg } from "../../../logbook/bucket/liftWeights.ts";
-import { alloyContents, mayHoldOf } from "../../../logbook/pour/meltContents.ts";
+import { alloyContents, chargeContents, mayHoldOf } from "../../../logbook/pour/meltContents.ts";
 import { Cautions } from "../../base/cautions/Cautions.tsx";
 import { pourHeatOf } from "../../../logbook/pour/pourHeat.ts";
 import { useMemo } from "react";
@@ -94,8 +94,11 @@ function MeltPlan({
           isHotStart: draft.start === "hot",
         });
   const mix = mixSum({ items: draft.items, tableId: alloy?.id ?? "", shop, alloyNamed });
-  // The mix as it is weighed, where all of it is known; till then the alloy it is to be.
-  const contents = mix.mix?.shares ?? alloyContents(alloy?.id, shop);
+  const contents = chargeContents({
+    mix: mix.mix?.shares ?? null,
+    isWhole: mix.unsaid.length === 0,
+    alloy: alloyContents(alloy?.id, shop),
+  });
   const thinnestMm = thinnestOf(rack, draft.pieceIds);
   const pourC =
     kept(draft, meltLimits).pourC ??
@@ -137,7 +140,7 @@ function MeltPlan({
       pourC,
       chargeKind,
       lossShare: lossTaken(loss),
-      mayHold: mix.mix === null || mix.unsaid.length > 0 ? undefined : mayHoldOf(mix.mix.shares),
+      mayHold: mix.mix === null || contents === null ? undefined : mayHoldOf(contents),
       note: note === "" ? undefined : note,
     });
     await form.send(

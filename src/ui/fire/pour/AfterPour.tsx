@@ -3,6 +3,7 @@ import type { ShellCourse } from "../../../logbook/pour/pourCourse.ts";
 import { useFormat } from "../../base/state/useFormat.ts";
 import { cautionLines } from "../../base/cautions/cautionWords.ts";
 import { MeltEndForm } from "../metal/MeltEndForm.tsx";
+import { cameToDo, cameWords } from "../../base/format/pourCameWords.ts";
 import { Card } from "../../base/parts/Card.tsx";
 import type { KnockoutTimes } from "../../../logbook/pour/knockoutTimes.ts";
 import { MetalLeftLine } from "./MetalLeftLine.tsx";
@@ -36,8 +37,22 @@ export function AfterPour({
   const isUnderWay = courses.some(({ stage }) => stage === "out" || stage === "pouring");
   const heat = alloy?.knockout ?? null;
   const isLeft = poured.some(({ knockedOut }) => !knockedOut);
+  // What to do now stands first for the shell that was last to have its metal.
+  const newest = poured.reduce((a, b) => ((b.poured?.at ?? 0) >= (a.poured?.at ?? 0) ? b : a));
+  const isLed = pour.ended === null && !isUnderWay && !newest.knockedOut;
   return (
     <>
+      {isLed && newest.came !== null && newest.came !== "full" && (
+        <p className={`${sheet["held"]} ${sheet["firm"]} ${sheet["inset"]}`} role="alert">
+          <strong>
+            {newest.name}: {cameWords[newest.came]}.
+          </strong>{" "}
+          <span>{cameToDo[newest.came]}</span>
+        </p>
+      )}
+      {pour.ended === null && (isOver || !isFull) && !isUnderWay && (
+        <MetalLeftLine parts={parts} courses={courses} />
+      )}
       <Card title={isFull ? "Full" : "Poured"}>
         <ul className={`${sheet["stack3"]} ${sheet["list"]} ${styles["list"]}`}>
           {poured.map((course) => (
@@ -48,6 +63,7 @@ export function AfterPour({
               startKg={massOf(parts, course)}
               now={now}
               isOpen={pour.ended === null}
+              isLed={isLed && course === newest}
             />
           ))}
         </ul>
@@ -68,9 +84,6 @@ export function AfterPour({
           </ul>
         )}
       </Card>
-      {pour.ended === null && (isOver || !isFull) && !isUnderWay && (
-        <MetalLeftLine parts={parts} courses={courses} />
-      )}
       {isOver && melt !== null && melt.startedAt !== null && melt.ended === null && (
         <>
           <p>Then weigh what was pigged, and end the melt.</p>

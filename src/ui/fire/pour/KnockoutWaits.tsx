@@ -1,7 +1,8 @@
 import { useShop } from "../../base/state/shop.tsx";
 import { memoOf } from "../../../storage/memoOf.ts";
 import { Link } from "wouter";
-import { alloyContents, meltContents, meltOfPiece } from "../../../logbook/pour/meltContents.ts";
+import { meltFor } from "../../../logbook/pour/meltTie.ts";
+import { alloyContents, meltContents } from "../../../logbook/pour/meltContents.ts";
 import { useFigures, useMelts, usePours, type RackItem } from "../../base/state/live.ts";
 import { paths } from "../../base/state/paths.ts";
 import { useFormat } from "../../base/state/useFormat.ts";
@@ -33,9 +34,9 @@ export function KnockoutWaits({
   if (pours === undefined || melts === undefined || shop === undefined) return null;
   const dues = knockoutDues(items, { pours, melts, shop, memo: memoOf(db) });
   if (dues.length === 0) return null;
-  const contentsOf = ({ id, plan }: RackItem["standing"]["piece"]) => {
-    const melt = meltOfPiece(melts, id);
-    return melt === null ? alloyContents(plan.alloyId, shop) : meltContents(melt, shop);
+  const contentsOf = (piece: RackItem["standing"]["piece"]) => {
+    const melt = meltFor(piece, { melts, pours });
+    return melt === null ? alloyContents(piece.plan.alloyId, shop) : meltContents(melt, shop);
   };
   return (
     <Card title="To be broken out">

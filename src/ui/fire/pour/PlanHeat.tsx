@@ -1,9 +1,10 @@
 import { Link } from "wouter";
 import type { Melt, Run } from "../../../logbook/fire/fireStates.ts";
 import { pourHeatOf } from "../../../logbook/pour/pourHeat.ts";
+import { meltTitle } from "../metal/meltWords.ts";
+import { wantedCharge } from "../../../logbook/casting/wantedCharge.ts";
+import { usualChargeKind } from "../../../trade/metals/losses.ts";
 import { pourHeatReason } from "../metal/pourHeatWords.ts";
-import { chargedKg } from "../../../logbook/fire/furnaceMemory.ts";
-import { alloyName } from "../../../logbook/shop/ownAlloy.ts";
 import { shellThermal, type StuccoFamily } from "../../../trade/shellThermal.ts";
 import { paths } from "../../base/state/paths.ts";
 import { useFormat } from "../../base/state/useFormat.ts";
@@ -138,7 +139,7 @@ export function PlanHeat({ form, parts, day, runs, melts }: Props) {
             .filter(({ ended }) => ended === null)
             .map((melt) => ({
               value: melt.id,
-              label: `${format.show("kg", chargedKg(melt))} of ${alloyName(melt.plan.alloyId, parts.shop)}`,
+              label: meltTitle(melt, { shop: parts.shop, format }),
             }))}
           empty="None planned here"
           hint="Its readings then move this track, and its mass is what there is to pour."
@@ -151,11 +152,7 @@ export function PlanHeat({ form, parts, day, runs, melts }: Props) {
               label="Metal in the crucible"
               quantity="kg"
               min={0}
-              hint={
-                parts.wantedKg === null
-                  ? undefined
-                  : `The shells hold ${format.show("kg", parts.wantedKg)} together.`
-              }
+              hint={chargeHint()}
             />
             <p className={`${sheet["soft"]} ${styles["soft"]}`}>
               <Link href={paths.newMelt}>Plan a melt</Link> for charge, hazards and its own log.
@@ -229,13 +226,34 @@ export function PlanHeat({ form, parts, day, runs, melts }: Props) {
     </>
   );
 
+  function chargeHint(): string | undefined {
+    const { alloy, items, shop } = parts;
+    if (alloy === null) return undefined;
+    const wanted = wantedCharge({
+      pieces: items.map(({ standing }) => standing.piece),
+      alloy,
+      chargeKind: usualChargeKind,
+      lossShare: null,
+      melts: melts.filter(({ ended }) => ended !== null),
+      shop,
+    });
+    if (wanted === null || wanted.unknown.length > 0) return undefined;
+    const kg = (value: number): string => format.show("kg", value);
+    const { castingKg, meltKg, chargeKg } = wanted.parts;
+    return `The shells hold ${kg(castingKg)} together. With the margin ${kg(meltKg)} must be melted: ${kg(chargeKg)} to weigh in.`;
+  }
+
   function metalHint(): string {
     const { alloy, figures, melt } = parts;
     const heat = alloy === null ? null : pourHeatOf({ alloy, figures, thinnestMm: day.thinnestMm });
     const from =
       draft.metalC !== null
         ? ""
-        : `${melt === null ? "Starting value" : "By the melt"}: ${format.show("temp", day.metalC)}. `;
+        : melt === null
+          ? `Starting value: ${format.show("temp", day.metalC)}. `
+          : day.metalC > melt.plan.pourC
+            ? `Starting value: ${format.show("temp", day.metalC)}. The melt is planned for ${format.show("temp", melt.plan.pourC)}: too cold for the last shell. `
+            : `By the melt: ${format.show("temp", day.metalC)}. `;
     return alloy === null || heat === null
       ? `${from}No metal is planned for these shells.`
       : `${from}${alloy.name} is poured at ${format.show("temp", heat.lowC)} to ${format.show("temp", heat.highC)} in ${heat.work} work. A plan starts at ${format.show("temp", heat.startC)}, ${pourHeatReason(heat, format)}.`;

@@ -5,7 +5,7 @@ import type { GoStanding } from "../../../rules/pourGo.ts";
 import { streamOf, type Entry } from "../../../logbook/entries/entry.ts";
 import type { Pour } from "../../../logbook/fire/fireStates.ts";
 import { shellsInOrder } from "../../../logbook/pour/pourShells.ts";
-import { shellsTooCold } from "../../../logbook/fire/shellOut.ts";
+import { pourFixes } from "../../../logbook/pour/pourFixes.ts";
 import { useBareFrame } from "../../base/state/useBareFrame.ts";
 import { useNow } from "../../base/state/useNow.ts";
 import { paths } from "../../base/state/paths.ts";
@@ -21,8 +21,8 @@ import { LinkButton } from "../../base/parts/LinkButton.tsx";
 import { Page } from "../../base/parts/Page.tsx";
 import { Timeline } from "../../base/history/Timeline.tsx";
 import { AfterPour } from "./AfterPour.tsx";
-import { ColdShellCard } from "./ColdShellCard.tsx";
 import { CoolingCard } from "./CoolingCard.tsx";
+import { FixesCard } from "./FixesCard.tsx";
 import { EndPour } from "./EndPour.tsx";
 import { OrderCard } from "./OrderCard.tsx";
 import { PourAct } from "./PourAct.tsx";
@@ -63,11 +63,7 @@ export function PourDayView({
     alloy === null || figures === null
       ? null
       : shellsInOrder({ ...parts, alloy, figures, ...pour.plan, carryMin: told.carryMin, place });
-  const { carryMin } = told;
-  const tooCold =
-    alloy === null || hasBegun
-      ? []
-      : shellsTooCold(parts.shells, { alloy, carryMin, place, shellC: pour.plan.shellC });
+  const fixes = hasBegun ? [] : pourFixes({ ...pour.plan, supply: parts, place, carryMin: told.carryMin });
   const words = (pour.plan.note ?? "").trim();
   // At the pour the key, the clock and the stop rule come first; what is finished folds away beneath.
   const isReady = plan.tracks.every(({ steps }) => steps.every(({ state }) => state === "done"));
@@ -83,6 +79,11 @@ export function PourDayView({
       place={place}
       isFirst={isAtPour}
     />
+  );
+
+  // With a go the key stands first: what the sheet let pass is said beneath.
+  const fixesCard = isOpen && !hasBegun && (
+    <FixesCard fixes={fixes} shellC={pour.plan.shellC} shells={parts.shells.length} />
   );
 
   return (
@@ -140,6 +141,7 @@ export function PourDayView({
         )}
         {isOpen && !hasBegun && (
           <>
+            {go.state !== "go" && fixesCard}
             {isAtPour && act}
             <div className={`${sheet["stack"]} ${sheet["top"]} ${styles["live"]}`}>
               <PourMoment
@@ -193,7 +195,7 @@ export function PourDayView({
             )}
           </div>
           <div className={styles["sheet"]}>
-            {isOpen && !hasBegun && <ColdShellCard tooCold={tooCold} shells={parts.shells} bed={place.bed} />}
+            {go.state === "go" && fixesCard}
             {isOpen && !hasBegun && (
               <OrderCard parts={parts} order={order} metalC={pour.plan.metalC} carryMin={told.carryMin} />
             )}

@@ -14,8 +14,8 @@ import { useForm } from "../../base/forms/useForm.ts";
 import { standingCaution } from "../../base/cautions/cautionWords.ts";
 import { Button } from "../../base/parts/Button.tsx";
 import { Card } from "../../base/parts/Card.tsx";
-import { ColdShellCard } from "./ColdShellCard.tsx";
 import { CoolingCard } from "./CoolingCard.tsx";
+import { FixesCard } from "./FixesCard.tsx";
 import { MomentField } from "./MomentField.tsx";
 import { OrderCard } from "./OrderCard.tsx";
 import { PlanHeat } from "./PlanHeat.tsx";
@@ -102,13 +102,13 @@ export function PourPlanForm({
 
   return (
     <div className={styles["sheet"]}>
+      <FixesCard fixes={day.fixes} shellC={day.shellC} shells={parts.shells.length} />
       <p className={styles["caution"]}>{standingCaution}</p>
       {other !== undefined && (
         <p className={styles["warn"]}>
           One of these shells is in another pour: <Link href={paths.pour(other.id)}>open it</Link>.
         </p>
       )}
-      <ColdShellCard tooCold={day.tooCold} shells={parts.shells} bed={draft.bed} />
       <div className={styles["columns"]}>
         <div className={styles["sheet"]}>
           <PlanShells form={form} pieces={pieces} parts={parts} />

@@ -23,6 +23,7 @@ export function PouredShell({
   startKg,
   now,
   isOpen,
+  isLed,
 }: {
   readonly course: ShellCourse;
   readonly times: KnockoutTimes | null;
@@ -31,6 +32,8 @@ export function PouredShell({
   readonly now: number;
   /** The pour has not ended: its taps can be taken back. */
   readonly isOpen: boolean;
+  /** What to do now stands above the list already. */
+  readonly isLed: boolean;
 }) {
   const { log } = useShop();
   const { locale } = useFormat();
@@ -52,7 +55,7 @@ export function PouredShell({
       <span className={came === "full" ? undefined : sheet["strong"]}>
         {cameWords[came]} at {clockTime(poured.at, locale)}
       </span>
-      {came !== "full" && !knockedOut && <p className={styles["warn"]}>{cameToDo[came]}</p>}
+      {came !== "full" && !knockedOut && !isLed && <p className={styles["warn"]}>{cameToDo[came]}</p>}
       {note !== "" && <span>{note}</span>}
       {times !== null && <span>{frozenWords(times, now, locale)}</span>}
       {times !== null && knockedOut && <span>Knocked out.</span>}

@@ -2,14 +2,11 @@ import { millisecondsInMinute as minuteMs } from "date-fns/constants";
 import type { PourBodies, PourTold } from "../../../logbook/entries/fireBodies.ts";
 import { ranges, within, type NumberRange } from "../../../logbook/entries/ranges.ts";
 import { pourHeatOf } from "../../../logbook/pour/pourHeat.ts";
-import { metalCooling, shellsInOrder } from "../../../logbook/pour/pourShells.ts";
+import { metalColdByK, metalHotEnoughC, shellsInOrder } from "../../../logbook/pour/pourShells.ts";
 import { shellHeatOf, type ShellHeat } from "../../../logbook/fire/shellHeat.ts";
-import {
-  minutesToFull,
-  shellsTooCold,
-  startingLeaveC,
-  type ShellAtPour,
-} from "../../../logbook/fire/shellOut.ts";
+import { startingLeaveC, type ShellBed } from "../../../logbook/fire/shellOut.ts";
+import { metalHeatOf } from "../../../logbook/pour/pourChecks.ts";
+import { pourFixes, type PourFix } from "../../../logbook/pour/pourFixes.ts";
 import { dayTracks, stepsOf } from "../../../logbook/pour/pourSteps.ts";
 import { startingTold } from "../../../logbook/pour/pourTold.ts";
 import { planPour, type PourPlan } from "../../../physics/metal/pourDay.ts";
@@ -93,8 +90,8 @@ export type PourDay = {
   readonly sandC: number | null;
   /** Usual for the thinnest section of all. */
   readonly preheat: ShellHeat | null;
-  /** Shells that are too cold by the time they are full. */
-  readonly tooCold: readonly ShellAtPour[];
+  /** What keeps it from working, and what would make it work. */
+  readonly fixes: readonly PourFix[];
   readonly thinnestMm: number | null;
   readonly steps: ReturnType<typeof stepsOf>;
   readonly plan: PourPlan;
@@ -139,8 +136,7 @@ export function pourDay(draft: PourDraft, parts: PourParts, now: number): PourDa
   const place = bedOf(parts, { bed: draft.bed, sandC: sandC ?? undefined, family: draft.family });
   const { carryMin } = told;
   const shellC = kept(ranges.shellC, draft.shellC) ?? startingLeaveC(shells, { alloy, carryMin, place });
-  const metalC =
-    kept(ranges.metalC, draft.metalC) ?? parts.melt?.plan.pourC ?? startingMetalC(parts, carryMin);
+  const metalC = kept(ranges.metalC, draft.metalC) ?? startingMetalC(parts, { carryMin, place });
   const mins = (value: number | null): number | null => kept(pourRanges.minutes, value);
   const minutes: PourDay["minutes"] = {
     kiln: draft.isHotAlready
@@ -196,7 +192,7 @@ export function pourDay(draft: PourDraft, parts: PourParts, now: number): PourDa
     metalC,
     sandC,
     preheat,
-    tooCold: alloy === null ? [] : shellsTooCold(shells, { alloy, carryMin, place, shellC }),
+    fixes: pourFixes({ supply: parts, place, carryMin, shellC, metalC }),
     thinnestMm,
     steps,
     plan,
@@ -208,21 +204,24 @@ export function pourDay(draft: PourDraft, parts: PourParts, now: number): PourDa
 
 const unknownMetalC = 1150;
 
-/** Where the metal's heat starts, °C: as every plan of this metal does, and hotter by what the crucible loses until the last shell is full. */
-function startingMetalC({ alloy, figures, shells, metalKg, airC }: PourParts, carryMin: number): number {
-  if (alloy === null) return unknownMetalC;
-  const each = shells.map(({ thinnestMm }) => pourHeatOf({ alloy, figures, thinnestMm }));
-  const [first = pourHeatOf({ alloy, figures, thinnestMm: null })] = each;
-  const all = each.length === 0 ? [first] : each;
-  const startC = Math.max(...all.map((heat) => heat.startC));
-  if (metalKg === null || figures === null || !(metalKg > 0)) return startC;
-  const lostK =
-    metalCooling({ metalKg, metalC: startC, airC, figures }) * shells.length * minutesToFull(carryMin);
-  const leastC = Math.max(...all.map((heat) => heat.leastC));
-  const mostC = Math.max(startC, ...all.map((heat) => heat.highC));
-  // A little over what it loses from here: hotter metal loses faster.
-  const hotC = Math.ceil((leastC + lostK * 1.15) / 5) * 5;
-  return Math.max(startC, Math.min(mostC, hotC));
+/** Where the metal's heat starts, °C: the melt's, else as every plan of this metal does, and hotter where it would be too cold for the last shell. */
+function startingMetalC(
+  { alloy, figures, shells, metalKg, melt }: PourParts,
+  { carryMin, place }: { readonly carryMin: number; readonly place: ShellBed },
+): number {
+  if (alloy === null) return melt?.plan.pourC ?? unknownMetalC;
+  const each = shells.map(({ thinnestMm }) => pourHeatOf({ alloy, figures, thinnestMm }).startC);
+  const usualC = Math.max(
+    ...(each.length === 0 ? [pourHeatOf({ alloy, figures, thinnestMm: null }).startC] : each),
+  );
+  const fromC = melt?.plan.pourC ?? usualC;
+  const heat = metalHeatOf({ alloy, figures, shells }, fromC);
+  if (figures === null || heat.verdict === "not-known") return fromC;
+  const mostC = Math.max(fromC, heat.highC);
+  // What no heat in its range can do the plan says first, with what would.
+  return metalColdByK({ shells, metalKg, metalC: fromC, carryMin, alloy, figures, place }) === null
+    ? fromC
+    : (metalHotEnoughC({ shells, metalKg, carryMin, alloy, figures, place }, { fromC, mostC }) ?? mostC);
 }
 
 /** The plan as the log keeps it. */

@@ -1,8 +1,9 @@
+import * as fc from "fast-check";
 import { expect, test } from "vitest";
 import { givenCoated } from "../../../../tests/givenPiece.ts";
 import { builtInShop } from "../../../logbook/piece/builtIns.ts";
 import type { Pour } from "../../../logbook/fire/fireStates.ts";
-import { pourShell } from "../../../logbook/pour/pourShells.ts";
+import { pourShell, type PourShell } from "../../../logbook/pour/pourShells.ts";
 import { heatWhy } from "../../../logbook/pour/pourSheetWhys.ts";
 import { ownAlloy } from "../../../logbook/shop/ownAlloy.ts";
 import type { Standing } from "../../../logbook/piece/standing.ts";
@@ -105,8 +106,68 @@ test("a pour plan's own starting values pass its own check", () => {
       pourShell(standing, { toldMm: null, metalKg: null, alloy: null }).wallMm,
     ]);
     const day = pourDay({ ...newPour([standing.piece.id]), metalKg: 6 }, parts, 0);
-    expect([alloyId, thinnestMm, day.tooCold]).toEqual([alloyId, thinnestMm, []]);
+    expect([alloyId, thinnestMm, day.fixes]).toEqual([alloyId, thinnestMm, []]);
     const problems = day.order?.turns.flatMap((turn) => turn.problems) ?? [];
     expect([alloyId, thinnestMm, problems]).toEqual([alloyId, thinnestMm, []]);
   }
+});
+
+/** What a plan with nothing typed comes to, for shells of any kind. */
+function freshPlan(of: {
+  readonly alloyId: string;
+  readonly shells: readonly (Pick<PourShell, "wallMm" | "thinnestMm"> & { readonly metalKg: number })[];
+  readonly spareShare: number | null;
+  readonly airC: number;
+}) {
+  const alloy = ownAlloy(of.alloyId, builtInShop)!;
+  const shells = of.shells.map((shell, i): PourShell => ({
+    id: `s${i}`,
+    name: `Shell ${i + 1}`,
+    isWallKnown: true,
+    thinnestFrom: shell.thinnestMm === null ? null : "mesh",
+    modulusMm: null,
+    modulusFrom: null,
+    ...shell,
+  }));
+  const wantedKg = shells.reduce((sum, { metalKg }) => sum + (metalKg ?? 0), 0);
+  const parts = {
+    ...partsOf(preheated(of.alloyId, 5, 600)),
+    shells,
+    wantedKg,
+    metalKg: of.spareShare === null ? null : wantedKg * (1 + of.spareShare),
+    airC: of.airC,
+  };
+  const day = pourDay(newPour(shells.map(({ id }) => id)), parts, 0);
+  return { alloy, parts, day };
+}
+
+const anyShell = fc.record({
+  wallMm: fc.double({ min: 2, max: 30, noNaN: true }),
+  thinnestMm: fc.oneof(fc.constant(null), fc.double({ min: 1, max: 60, noNaN: true })),
+  metalKg: fc.double({ min: 0.05, max: 60, noNaN: true }),
+});
+const anyPlan = fc.record({
+  alloyId: fc.constantFrom(...alloys.map(({ id }) => id)),
+  shells: fc.array(anyShell, { minLength: 1, maxLength: 4 }),
+  spareShare: fc.constantFrom(null, 0, 0.05, 0.2),
+  airC: fc.double({ min: -10, max: 40, noNaN: true }),
+});
+
+test("a fresh plan of any shells and metal passes its own checks, or says that no value can", () => {
+  let passed = 0;
+  fc.assert(
+    fc.property(anyPlan, (of) => {
+      const { day } = freshPlan(of);
+      if (day.fixes.length === 0) {
+        passed += 1;
+        expect(day.order?.isEnough ?? true).toBe(true);
+      }
+      for (const fix of day.fixes) {
+        if (fix.is === "shell-cold") expect(fix).toMatchObject({ leaveC: null });
+        else expect(fix).toMatchObject({ is: "metal-cold", raiseToC: null });
+      }
+    }),
+    { numRuns: 150 },
+  );
+  expect(passed).toBeGreaterThan(75);
 });

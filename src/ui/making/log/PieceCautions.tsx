@@ -1,5 +1,6 @@
-import { meltContents, meltOfPiece } from "../../../logbook/pour/meltContents.ts";
-import { useMelts, type RackItem } from "../../base/state/live.ts";
+import { meltFor } from "../../../logbook/pour/meltTie.ts";
+import { meltContents } from "../../../logbook/pour/meltContents.ts";
+import { useMelts, usePours, type RackItem } from "../../base/state/live.ts";
 import { Cautions } from "../../base/cautions/Cautions.tsx";
 import type { CautionStep } from "../../base/cautions/cautionWords.ts";
 import { weightsOf } from "../../base/cautions/weightsOf.ts";
@@ -7,8 +8,9 @@ import { weightsOf } from "../../base/cautions/weightsOf.ts";
 /** The cautions of a step for one piece: by the mix it was poured from where that is known, else by its alloy. */
 export function PieceCautions({ step, item }: { readonly step: CautionStep; readonly item: RackItem }) {
   const melts = useMelts();
+  const pours = usePours();
   const { piece, shop } = item.standing;
-  const melt = meltOfPiece(melts ?? [], piece.id);
+  const melt = meltFor(piece, { melts: melts ?? [], pours: pours ?? [] });
   return (
     <Cautions
       step={step}

@@ -7,6 +7,7 @@ import { Card } from "../../base/parts/Card.tsx";
 import { Empty } from "../../base/parts/Empty.tsx";
 import { LinkButton } from "../../base/parts/LinkButton.tsx";
 import { Page } from "../../base/parts/Page.tsx";
+import { PieceMelt } from "../../fire/metal/PieceMelt.tsx";
 import { KnockoutWaits } from "../../fire/pour/KnockoutWaits.tsx";
 import { DryingCard } from "./DryingCard.tsx";
 import { FindingList } from "./FindingList.tsx";
@@ -74,6 +75,7 @@ function WholePiece({ id }: { readonly id: string }) {
             <DryingCard standing={standing} drying={outer} around={around} />
           )}
           <FinalDryCard standing={standing} />
+          <PieceMelt piece={piece} shop={standing.shop} />
           <FindingList findings={findings} />
         </div>
         <div className={`${sheet["stack"]} ${styles["column"]}`}>

@@ -11,7 +11,7 @@ import {
 } from "../../../trade/gatingFigures.ts";
 import { usualKnockoutMin } from "../../../trade/knockoutTime.ts";
 import { feedingWalls } from "../../../trade/metals/freezingGroup.ts";
-import { losses } from "../../../trade/metals/losses.ts";
+import { losses, unknownLoss } from "../../../trade/metals/losses.ts";
 import { metalToShellWM2K, mouldHeat } from "../../../trade/mouldHeat.ts";
 import { recoveries } from "../../../trade/recovery.ts";
 import { riserGives } from "../../../trade/riserFigures.ts";
@@ -181,6 +181,7 @@ export function chargeFigures(format: Format): FigureGroup {
           published(`Lost of ${words(kind)}, ${names[metal]}`, loss, between(share), "how much to melt"),
         ),
       ),
+      published("Lost of a metal of no known practice", unknownLoss, share, "how much to melt"),
       ...Object.entries(marginOf).map(([by, margin]) =>
         published(`Added to a charge whose volume is ${by}`, margin, share, "how much to melt"),
       ),
