@@ -108,10 +108,9 @@ function memoryPlace(places: string[]) {
   };
   const usePart = (part: 0 | 1): string =>
     useSyncExternalStore(listen, () => (places.at(-1) ?? "/").split("?")[part] ?? "");
-  return {
-    hook: (): [string, typeof goTo] => [usePart(0), goTo],
-    searchHook: (): string => usePart(1),
-  };
+  const usePath = (): [string, typeof goTo] => [usePart(0), goTo];
+  const useSearch = (): string => usePart(1);
+  return { hook: usePath, searchHook: useSearch };
 }
 
 /**
