@@ -78,7 +78,7 @@ test("a newcomer takes a first piece from its name to a signed review, with no n
     await coat(
       "Backup",
       { tempC: 21, rh: 0.52 },
-      /Coat 6.*Coat 5 NOT DRY – about \d+\s?% of the water still in/s,
+      /Coat 6.*Coat 5 NOT DRY – about \d+\s?% of its water left/s,
     );
     await maker.openPiece("Heron");
     await expect(

@@ -118,7 +118,7 @@ test("a wet one says so plainly with the water still in it, and takes that into 
   const standing = after(4, 0.5);
   const tile = tileOf(itemOf(standing), startSession([standing], backup, visit), 4);
   const words = lastWords(tile, standing.now, "en-GB");
-  expect(words).toMatch(/^Coat 4 NOT DRY – about \d+\s% of the water still in; check from /);
+  expect(words).toMatch(/^Coat 4 NOT DRY – about \d+\s% of its water left; check from /);
   expect(tile.damp).toEqual({ coatId: standing.outer?.coat.id, leftShare: standing.outer?.leftShare });
 });
 

@@ -1,4 +1,5 @@
 import { millisecondsInDay as dayMs } from "date-fns/constants";
+import { shareToGo } from "./waterToGo.ts";
 import type { WetLayer as WetCoat } from "../../physics/drying/coat.ts";
 import { readyWaterKgM2 } from "../../physics/drying/coat.ts";
 import type { CoatTrack } from "../../physics/drying/coatTrack.ts";
@@ -127,17 +128,17 @@ export function dryCoat(
   if (isOuter && judgedAt >= from) dryTo(track, stays, { to: aheadFrom + forecastMs, stopWhenReady: true });
   const readyKgM2 = readyWaterKgM2(wet);
   const startKgM2 = track.coat.waterKgM2;
-  const toGo = (kgM2: number): number =>
-    startKgM2 > readyKgM2 ? Math.min(1, Math.max(0, (kgM2 - readyKgM2) / (startKgM2 - readyKgM2))) : 0;
+  const way = { startKgM2, readyKgM2 };
   const lastAt = there && there.reading.at <= judgedAt ? there.reading.at : null;
   const drying: CoatDrying = {
     coat,
     targetDryness: wet.dryFraction,
-    leftShare: toGo(waterKgM2),
-    leftLow: toGo(band.low),
-    leftHigh: toGo(band.high),
+    leftShare: shareToGo(waterKgM2, way),
+    leftLow: shareToGo(band.low, way),
+    leftHigh: shareToGo(band.high, way),
     waterKgM2,
     startKgM2,
+    readyKgM2,
     carriedKgM2: of.carriedKgM2,
     depthM: wet.depthM,
     readyAt: { early: track.early.readyAt, likely: track.likely.readyAt, late: track.late.readyAt },

@@ -1,5 +1,6 @@
 import { millisecondsInHour as hourMs } from "date-fns/constants";
 import { factorCurves } from "../../physics/evidence/factorCurves.ts";
+import { readyWaterKgM2 } from "../../physics/drying/coat.ts";
 import type { CoatTrack } from "../../physics/drying/coatTrack.ts";
 import type { NextWeighing } from "../../physics/evidence/nextWeighing.ts";
 import { nextWeighing } from "../../physics/evidence/nextWeighing.ts";
@@ -77,8 +78,8 @@ export function coatPicture(piece: Piece, coatId: string, from: DryingFrom): Coa
     from: coat.dippedAt,
     judgedAt,
     isOuter,
-    startKgM2: Math.max(wet.waterKgM2, startKgM2),
-    readyKgM2: track.coat.criticalKgM2 * (1 - track.coat.dryFraction),
+    startKgM2,
+    readyKgM2: readyWaterKgM2(wet),
     points: [{ at: coat.dippedAt, low: wet.waterKgM2, median: wet.waterKgM2, high: wet.waterKgM2 }, ...shown],
     air: airOf(of, shown.at(-1)?.at ?? judgedAt),
     pulls: known?.pulls ?? [],

@@ -65,6 +65,8 @@ export type CoatDrying = {
   readonly waterKgM2: number | null;
   /** Water the coat started with, its own and what was carried over from beneath. */
   readonly startKgM2: number;
+  /** Water at which it is dry enough for the next coat. */
+  readonly readyKgM2: number;
   readonly carriedKgM2: number;
   readonly depthM: number;
   readonly readyAt: {

@@ -72,19 +72,24 @@ async function read(shop: ShopDoor, path: string, shows: RegExp): Promise<string
 
 /** Every figure of a kind on the screens: they must be one. */
 const all = (texts: readonly string[], figure: RegExp): readonly string[] => [
-  ...new Set(texts.flatMap((text) => [...text.matchAll(figure)].map((match) => match[1] ?? ""))),
+  ...new Set(texts.flatMap((text) => [...text.matchAll(figure)].map((match) => match[1] ?? match[2] ?? ""))),
 ];
 
 afterEach(clearDesks);
 
 test("a piece edited in any order has one metal, one head, one shell it needs and one time on all screens", async () => {
+  let wet = 0;
   await fc.assert(
     fc.asyncProperty(fc.array(edit, { maxLength: 7 }), async (edits) => {
-      const shop = await shopWith(edited(edits));
+      const given = edited(edits);
+      const coatId = given.piece.standing(given.hour).outer?.coat.id ?? "";
+      const shop = await shopWith(given);
       const onPiece = await read(shop, paths.piece(pieceId), /needs [\d.]+ mm.*Piece started/);
       const onReview = await read(shop, paths.review(pieceId), /Needed.*Cracks/);
       const onPlan = await read(shop, paths.editPiece(pieceId), /needs [\d.]+ mm/);
+      const onMetal = await read(shop, paths.metal(pieceId), /to weigh in/);
       const onMelt = await read(shop, paths.newMeltFor(pieceId), /To weigh in/);
+      const onCoat = await read(shop, paths.coat(pieceId, coatId), /Water left/);
       const onRack = await read(shop, paths.rack, /Heron/);
       const onDue = await read(shop, paths.due, /What can ring/);
       await shop.log({
@@ -97,6 +102,12 @@ test("a piece edited in any order has one metal, one head, one shell it needs an
 
       expect(all([onPiece, onReview, onPlan], /(?:needs|Needed) ([\d.,]+ mm)/g)).toHaveLength(1);
       expect(all([onPiece, onPlan], /([\d]+ more coats?) would reach that/g).length).toBeLessThanOrEqual(1);
+
+      const [left] = all([onPiece], /(?:alone|together)[:,] (\d+%) of its water left/g);
+      if (left !== undefined) wet += 1;
+      expect(left ?? "0%").toBe(all([onCoat], /(\d+%) of its water left/g)[0] ?? "0%");
+      const charge = all([onMelt, onMetal], /([\d.,]+ kg) to weigh in|To weigh in ([\d.,]+ kg)/g);
+      expect(charge.length).toBeLessThanOrEqual(1);
 
       const metal = all([onReview, onMelt, onPour], /(?:·|Heron|Holds) ([\d.,]+ kg)/g);
       expect(metal).toHaveLength(1);
@@ -111,4 +122,5 @@ test("a piece edited in any order has one metal, one head, one shell it needs an
     }),
     { numRuns: 10 },
   );
+  expect(wet, "pieces whose coat was still wet").toBeGreaterThan(0);
 }, 240_000);

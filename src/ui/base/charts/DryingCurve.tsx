@@ -1,4 +1,5 @@
 import { millisecondsInHour as hourMs } from "date-fns/constants";
+import { shareToGo, waterAtShare } from "../../../logbook/drying/waterToGo.ts";
 import type { CoatDrying } from "../../../logbook/piece/standing.ts";
 import { useFormat } from "../state/useFormat.ts";
 import { dayTime, soonTime } from "../format/time.ts";
@@ -29,16 +30,16 @@ export function DryingCurve({ drying, now }: { readonly drying: CoatDrying; read
   const points = shown.map(({ at, waterKgM2 }) => ({ at, value: waterKgM2 }));
   const past = points.filter(({ at }) => at <= now);
   const ahead = [...past.slice(-1), ...points.filter(({ at }) => at > now)];
-  const share = (kgM2: number): string => format.show("percent", kgM2 / startKgM2);
+  const share = (kgM2: number): string => format.show("percent", shareToGo(kgM2, drying));
   const every = Math.max(1, Math.ceil(shown.length / mostRows));
   return (
     <PlotFigure
       box={box}
       caption={
         <>
-          Water left in the coat, of what it held wet.
+          Water left in the coat: at 0% it is dry enough for the next.
           {early !== null &&
-            ` Shaded: comes to ready between ${soonTime(early, now, locale)} and ${late === null ? "some time beyond the forecast" : soonTime(late, now, locale)}.`}
+            ` Shaded: dry by the air between ${soonTime(early, now, locale)} and ${late === null ? "some time beyond the forecast" : soonTime(late, now, locale)}.`}
         </>
       }
       table={
@@ -56,7 +57,10 @@ export function DryingCurve({ drying, now }: { readonly drying: CoatDrying; read
       <Plot
         frame={frame}
         label={`Water left in coat ${drying.coat.number} against time${likely === null ? "" : `; ready likely ${dayTime(likely, now, locale)}`}`}
-        levels={[0, 0.5, 1].map((part) => ({ at: part * most, text: share(part * most) }))}
+        levels={[0, 0.5, 1].map((part) => ({
+          at: waterAtShare(part, drying),
+          text: format.show("percent", part),
+        }))}
         ticks={clockTicks(from, to, { most: ticksFor(frame, 78), locale, daysFromH: 40 })}
         now={now}
         under={early !== null && <PlotSpan frame={frame} from={early} to={late ?? to} />}

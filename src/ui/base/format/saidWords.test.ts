@@ -14,7 +14,7 @@ test("a weighing tells the water left with its error, and the dry mass", () => {
     waterG: 16.2,
   } as const;
   expect(saidWords(said, metric)).toBe(
-    "29% of the water left, ± 7%: dry it would weigh 1,285.3\u00a0g, ± 1.2\u00a0g",
+    "29% of all its water still in it, ± 7%: dry it would weigh 1,285.3\u00a0g, ± 1.2\u00a0g",
   );
   expect(saidWords(said, makeFormat("us", "en-US"))).toContain("45.336\u00a0oz");
 });

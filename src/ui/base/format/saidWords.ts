@@ -31,7 +31,7 @@ export function saidWords(said: Said, format: Format): string {
       if (said.saw !== "dry") return `looked ${said.saw}: not dry yet`;
       return "looked dry; colour tells of the outer film alone";
     case "target-mass":
-      return `${share(said.waterShare, format)} of the water left, ± ${share(said.sdShare, format)}: dry it would weigh ${balanceWords(said.targetG, format)}, ± ${balanceWords(said.sdG, format)}`;
+      return `${share(said.waterShare, format)} of all its water still in it, ± ${share(said.sdShare, format)}: dry it would weigh ${balanceWords(said.targetG, format)}, ± ${balanceWords(said.sdG, format)}`;
     case "weight-loss":
       return `${said.lossG < 0 ? "gained" : "lost"} ${balanceWords(Math.abs(said.lossG), format)} in ${duration(said.apartS * 1000)}, of about ${balanceWords(said.waterG, format)} of water in all`;
     case "approach":
@@ -41,7 +41,7 @@ export function saidWords(said: Said, format: Format): string {
     case "bag":
       return bagSays[said.says];
     case "resistance":
-      return `${format.number(said.ratio, said.ratio < 10 ? 1 : 0)} times that of the coat just set: about ${share(said.waterShare, format)} of the water left${said.says === "dry" ? ", which a shop may call dry once it has proved it" : ""}`;
+      return `${format.number(said.ratio, said.ratio < 10 ? 1 : 0)} times that of the coat just set: about ${share(said.waterShare, format)} of all its water still in it${said.says === "dry" ? ", which a shop may call dry once it has proved it" : ""}`;
   }
 }
 

@@ -1,6 +1,7 @@
 import { millisecondsInMinute as minuteMs } from "date-fns/constants";
 import type { KeyboardEvent, PointerEvent } from "react";
 import type { CoatPicture } from "../../../logbook/drying/coatPicture.ts";
+import { waterAtShare } from "../../../logbook/drying/waterToGo.ts";
 import type { CoatDrying } from "../../../logbook/piece/standing.ts";
 import { useFormat } from "../../base/state/useFormat.ts";
 import { Plot } from "../../base/charts/Plot.tsx";
@@ -30,7 +31,6 @@ export function CoatChart(props: {
   const { x, y } = frame;
   const [from, to] = [frame.at(frame.left), frame.at(frame.right)];
   const { early, late, likely } = drying.readyAt;
-  const share = (kgM2: number): string => format.show("percent", kgM2 / picture.startKgM2);
   const points = picture.points.map(({ at, median }) => ({ at, value: median }));
   const past = points.filter((point) => point.at <= picture.judgedAt);
   const ahead = [...past.slice(-1), ...points.filter((point) => point.at > picture.judgedAt)];
@@ -66,10 +66,10 @@ export function CoatChart(props: {
       <Plot
         frame={frame}
         label={null}
-        name="Water left, % of start"
-        levels={[0, 0.5, 1].map((part) => ({
-          at: part * picture.startKgM2,
-          text: share(part * picture.startKgM2),
+        name="Water left: at 0% dry enough"
+        levels={[0, 0.5, 1].map((share) => ({
+          at: waterAtShare(share, picture),
+          text: format.show("percent", share),
         }))}
         ticks={clockTicks(from, to, { most: ticksFor(frame, 78), locale: format.locale, daysFromH: 40 })}
         under={early !== null && <PlotSpan frame={frame} from={early} to={late ?? to} />}

@@ -1,5 +1,6 @@
 import { useMemo, useState } from "react";
 import { useParams } from "wouter";
+import { shareToGo } from "../../../logbook/drying/waterToGo.ts";
 import { coatPicture, type CoatPicture } from "../../../logbook/drying/coatPicture.ts";
 import type { CoatDrying, Standing } from "../../../logbook/piece/standing.ts";
 import { usePiece, type OnePiece } from "../../base/state/live.ts";
@@ -123,7 +124,7 @@ function Scrubbed(props: {
   const last = picture.points.at(-1)?.at ?? picture.judgedAt;
   const at = chosen ?? Math.min(now, picture.judgedAt, last);
   const moment = momentAt(picture, at);
-  const share = (kgM2: number): string => format.show("percent", kgM2 / picture.startKgM2);
+  const share = (kgM2: number): string => format.show("percent", shareToGo(kgM2, picture));
   const when = dayTime(at, now, format.locale);
   const air =
     moment.airC === null || moment.rh === null

@@ -1,4 +1,5 @@
 import type { CoatPicture } from "../../../logbook/drying/coatPicture.ts";
+import { shareToGo } from "../../../logbook/drying/waterToGo.ts";
 import { useFormat } from "../../base/state/useFormat.ts";
 import { dayTime } from "../../base/format/time.ts";
 import { momentAt } from "./coatScene.ts";
@@ -10,7 +11,7 @@ export function PictureTable({ picture, now }: { readonly picture: CoatPicture; 
   const format = useFormat();
   const to = picture.points.at(-1)?.at ?? picture.judgedAt;
   const times = Array.from({ length: rows + 1 }, (_, i) => picture.from + ((to - picture.from) * i) / rows);
-  const share = (kgM2: number): string => format.show("percent", kgM2 / picture.startKgM2);
+  const share = (kgM2: number): string => format.show("percent", shareToGo(kgM2, picture));
   return (
     <table>
       <thead>

@@ -1,5 +1,6 @@
 import type { WaterBand } from "../../../physics/evidence/waterPosterior.ts";
 import type { CoatPicture } from "../../../logbook/drying/coatPicture.ts";
+import { shareToGo } from "../../../logbook/drying/waterToGo.ts";
 import { useFormat } from "../../base/state/useFormat.ts";
 import { methodWords } from "../../base/format/saidWords.ts";
 import { dayTime } from "../../base/format/time.ts";
@@ -8,8 +9,9 @@ import { dayTime } from "../../base/format/time.ts";
 export function PullTable({ picture, all }: { readonly picture: CoatPicture; readonly all: WaterBand }) {
   const format = useFormat();
   const share = (value: number): string => format.show("percent", Math.min(1, Math.max(0, value)));
-  const band = ({ low, median, high }: WaterBand): string =>
-    `${share(median)} (${share(low)}–${share(high)})`;
+  // The belief counts in shares of all the water; the page says what is left of the water that must go.
+  const left = (ofAll: number): string => share(shareToGo(ofAll * picture.startKgM2, picture));
+  const band = ({ low, median, high }: WaterBand): string => `${left(median)} (${left(low)}–${left(high)})`;
   return (
     <details>
       <summary>What each check does to the answer</summary>
@@ -48,8 +50,8 @@ export function PullTable({ picture, all }: { readonly picture: CoatPicture; rea
       <p>
         Each check's likelihood is read off the model's own curve at its time, for every factor on the drying
         time that is believed; weighings count whole, the bag seven tenths, resistance half, touch and colour
-        three tenths (judgement, no source). Shares are of the water the coat went on with. A plain word
-        besides (felt damp or wet, a weight that stands still) moves the line in the picture at once.
+        three tenths (judgement, no source). Shares are of the water that must go: 0% is dry enough. A plain
+        word besides (felt damp or wet, a weight that stands still) moves the line in the picture at once.
       </p>
     </details>
   );

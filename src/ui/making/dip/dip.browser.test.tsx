@@ -95,7 +95,7 @@ describe("at the bucket", () => {
     await choose(/^Backup/);
     await expect
       .element(tileOf("Hand"))
-      .toHaveTextContent(/Coat 4 NOT DRY – about \d+\s% of the water still in; check from/);
+      .toHaveTextContent(/Coat 4 NOT DRY – about \d+\s% of its water left; check from/);
     await tileOf("Hand").click();
     await expect.element(doneOf("Hand")).toHaveTextContent("Coat 5 done");
     const [coat] = await coatsLogged(db);

@@ -42,7 +42,7 @@ export function lastWords(
           ? seenWords(last)
           : last.leftShare === null || last.verdict === "dry"
             ? "water still in"
-            : `${share(last.leftShare)} of the water still in`;
+            : `${share(last.leftShare)} of its water left`;
       const when =
         checkAt === null
           ? reason === null

@@ -74,21 +74,18 @@ const isPlain = (evidence: NonNullable<CoatDrying["evidence"]>, hasBelief: boole
   evidence.says === "dry" ? evidence.by !== "felt" : !hasBelief;
 
 /** Water left with its band, where anything was seen of the coat; else the sum's share. */
-function WaterLeft({ drying: { belief, leftShare, startKgM2 } }: { readonly drying: CoatDrying }) {
+function WaterLeft({ drying }: { readonly drying: CoatDrying }) {
   const format = useFormat();
+  const { belief, leftShare, leftLow, leftHigh } = drying;
+  if (leftShare === null) return null;
+  const share = (value: number): string => format.show("percent", value);
   if (belief === null)
-    return leftShare === null || leftShare <= 0.005 ? null : (
-      <>
-        By the sum alone about {format.show("percent", leftShare)} of the water it must lose is still in it.
-      </>
-    );
-  const share = (kgM2: number): string => format.show("percent", startKgM2 > 0 ? kgM2 / startKgM2 : 0);
-  const [low, high] = [share(belief.low), share(belief.high)];
+    return leftShare <= 0.005 ? null : <>By the estimate alone, {share(leftShare)} of its water left.</>;
+  const [low, high] = [share(leftLow ?? leftShare), share(leftHigh ?? leftShare)];
   return (
     <>
-      Estimate and checks together: {share(belief.median)} of its water left
-      {low === high ? "" : `, between ${low} and ${high}`}; {format.show("percent", belief.dryChance)} that it
-      is dry.
+      Estimate and checks together: {share(leftShare)} of its water left
+      {low === high ? "" : `, between ${low} and ${high}`}; {share(belief.dryChance)} that it is dry.
     </>
   );
 }
