@@ -39,7 +39,7 @@ export type PieceAhead = {
   readonly alloy: Alloy | null;
   readonly metalKg: number | null;
   readonly heat: ShellHeat | null;
-  /** What it leaves the kiln with, as the pour's plan starts. */
+  /** What it leaves the kiln with: as its pour is planned, else as a pour's plan starts. */
   readonly leaveC: number;
   /** Box round its mesh with the wall about it; null without a mesh. */
   readonly litre: number | null;
@@ -60,10 +60,15 @@ const beforeMetal: readonly Phase[] = [
 export const waitsForMetal = ({ piece }: Pick<Standing, "piece">): boolean =>
   !piece.archived && beforeMetal.includes(piece.phase);
 
-type From = { readonly ahead: Ahead; readonly hours: WorkSpans };
+type From = {
+  readonly ahead: Ahead;
+  readonly hours: WorkSpans;
+  /** What the plan of its pour says of it; left out where it is in none. */
+  readonly planned?: { readonly thinnestMm: number | null; readonly shellC: number | null } | undefined;
+};
 
 /** Looks ahead for one piece, from the time of its standing. It takes some tenths of a second where many coats are left. */
-export function pieceAhead(standing: Standing, { ahead, hours }: From): PieceAhead {
+export function pieceAhead(standing: Standing, { ahead, hours, planned }: From): PieceAhead {
   const { piece } = standing;
   const { shop, runs } = ahead.around;
   const coats = piece.phase === "coating" ? coatsToCome(standing) : [];
@@ -80,7 +85,7 @@ export function pieceAhead(standing: Standing, { ahead, hours }: From): PieceAhe
   const alloyId = piece.plan.alloyId ?? null;
   const alloy = alloyId === null ? null : ownAlloy(alloyId, shop);
   const metalKg = metalOf(piece, alloy);
-  const shell = pourShell(dry ?? standing, { toldMm: null, metalKg, alloy });
+  const shell = pourShell(dry ?? standing, { toldMm: planned?.thinnestMm ?? null, metalKg, alloy });
   const { shell: mass } = fireFacts(dry ?? standing, startingTold.family);
   return {
     id: piece.id,
@@ -94,7 +99,9 @@ export function pieceAhead(standing: Standing, { ahead, hours }: From): PieceAhe
     alloy,
     metalKg,
     heat: alloy === null ? null : shellHeatOf(alloy, shell.thinnestMm),
-    leaveC: startingLeaveC([shell], { alloy, carryMin: startingTold.carryMin, place: placeOf(standing) }),
+    leaveC:
+      planned?.shellC ??
+      startingLeaveC([shell], { alloy, carryMin: startingTold.carryMin, place: placeOf(standing) }),
     litre: litreOf(dry ?? standing),
     shell: { massKg: mass.massKg, isKnown: mass.source !== "starting" },
   };

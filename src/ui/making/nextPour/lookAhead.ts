@@ -5,6 +5,7 @@ import type { Shop } from "../../../logbook/piece/piece.ts";
 import { latestTimes } from "../../../logbook/planning/coatTimes.ts";
 import { dayShop, type DayShop } from "../../../logbook/planning/dayShop.ts";
 import { pieceAhead, waitsForMetal, type PieceAhead } from "../../../logbook/planning/pieceAhead.ts";
+import { readTold } from "../../../logbook/pour/pourTold.ts";
 import { pourProposal, type GoingPiece, type PourProposal } from "../../../logbook/planning/pourProposal.ts";
 import type { WorkSpans } from "../../../logbook/planning/workSpans.ts";
 import type { RackData } from "../../../storage/reads.ts";
@@ -52,13 +53,21 @@ export async function lookAhead(
   onStep: (done: number, of: number) => Promise<boolean>,
 ): Promise<NextPour | null> {
   const ahead = { around: rack, memo };
+  const inPlans = new Map(
+    pours.flatMap(({ pieceIds, plan }) => {
+      const { thinnestMm } = readTold(plan);
+      const { shellC } = plan;
+      return pieceIds.map((id, place) => [id, { thinnestMm: thinnestMm[place] ?? null, shellC }] as const);
+    }),
+  );
   const pieces: PieceAhead[] = [];
   const faults: string[] = [];
   for (const [done, piece] of rack.pieces.entries()) {
     if (!(await onStep(done, rack.pieces.length))) return null;
     try {
       const standing = standingOf(piece, rack, now, memo);
-      if (waitsForMetal(standing)) pieces.push(pieceAhead(standing, { ahead, hours }));
+      if (waitsForMetal(standing))
+        pieces.push(pieceAhead(standing, { ahead, hours, planned: inPlans.get(piece.id) }));
     } catch {
       faults.push(piece.plan?.name ?? piece.id);
     }

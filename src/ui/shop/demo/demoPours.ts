@@ -107,6 +107,6 @@ function planned(demo: DemoLog, kilnMin: number): void {
     shellC: preheatToC,
     metalC: aluminiumC,
     steps: stepsOf({ kilnMin, sandMin: null, crucibleMin: 20, meltMin }),
-    told: { ...startingTold, metalKg: 1.3, thinnestMm: [4] },
+    told: { ...startingTold, metalKg: 1.3, thinnestMm: [5] },
   });
 }
