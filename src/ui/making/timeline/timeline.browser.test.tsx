@@ -82,7 +82,7 @@ test("hours at the bucket are a setting, and the proposal keeps to them", async 
   const desk = await demoDesk();
   show(desk);
   await page.getByText("Change the hours").click();
-  await page.getByRole("button", { name: "Take spell 2 out" }).click();
+  await page.getByRole("button", { name: "Remove time slot 2" }).click();
   await expect
     .element(page.getByRole("heading", { name: /^At the bucket 0?8:00\D*10:00\D*$/ }))
     .toBeVisible();
@@ -94,7 +94,7 @@ test("hours at the bucket are a setting, and the proposal keeps to them", async 
     .element(page.getByRole("heading", { name: /^Dip these three tomorrow at 0?6:30/ }))
     .toBeVisible();
   expect((await readSettings(desk.db)).bucketHours).toEqual([{ fromMin: 390, toMin: 600 }]);
-  await page.getByRole("button", { name: "Take spell 1 out" }).click();
+  await page.getByRole("button", { name: "Remove time slot 1" }).click();
   await expect.element(page.getByText("None set: nothing can be proposed.")).toBeVisible();
   await expect.element(page.getByText(/No coat to propose/)).toBeVisible();
 });

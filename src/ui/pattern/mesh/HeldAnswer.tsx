@@ -62,7 +62,7 @@ function Line({
   if (!isOpen)
     return (
       <p className={css["answer"]}>
-        {name} stays, all {ml(held.totalMl)}: no {what === "air" ? "vent" : "opening"} yet.
+        {name} stays: all {ml(held.totalMl)}, no {what === "air" ? "vent" : "opening"} yet.
       </p>
     );
   const told = pockets.reduce((sum, pocket) => sum + pocket.ml, 0);

@@ -95,7 +95,7 @@ test("an own drying factor is an entry of the shop, and the figures page shows i
   await press("Use these");
   await expect.poll(async () => (await logged("shop-figures-set"))[0]?.body.dryingFactor).toBe(1.3);
   showAt(shop, "/figures", { route: "/figures", screen: FiguresPage });
-  await page.getByRole("textbox", { name: "Find" }).fill("hours real");
+  await page.getByRole("textbox", { name: "Find" }).fill("actual hours");
   await expect.element(page.getByText(/^1\.3, the shop's own/)).toBeVisible();
 });
 

@@ -69,9 +69,9 @@ test("the next 24 hours repeat yesterday, with how far that has been off", async
     .toBeVisible();
   const slider = page.getByRole("slider", { name: "Look at a time" });
   await slider.fill(String(Math.floor(deskNow / 600_000) * 600_000 + 6 * 3_600_000));
-  await expect.element(slider).toHaveAttribute("aria-valuetext", expect.stringMatching(/\(foretold\)$/));
+  await expect.element(slider).toHaveAttribute("aria-valuetext", expect.stringMatching(/\(forecast\)$/));
   await page.getByText("As a table").click();
-  await expect.element(page.getByRole("row", { name: /^Thu 03:00 \(foretold\)/ })).toBeVisible();
+  await expect.element(page.getByRole("row", { name: /^Thu 03:00 \(forecast\)/ })).toBeVisible();
 });
 
 test("a young log says that its forecast can't be judged yet, and one without a day holds the last reading", async () => {
