@@ -18,7 +18,15 @@ export async function startBrowser(profile: string): Promise<OwnBrowser> {
   await rm(portFile, { force: true });
   const child = spawn(
     chromiumPath(),
-    [...chromiumArgs, "--headless", "--remote-debugging-port=0", `--user-data-dir=${profile}`, "about:blank"],
+    [
+      ...chromiumArgs,
+      "--headless",
+      // As the journeys of the shared browser: a shop of the United States would start in its own units.
+      "--accept-lang=en-GB",
+      "--remote-debugging-port=0",
+      `--user-data-dir=${profile}`,
+      "about:blank",
+    ],
     { stdio: "ignore" },
   );
   const gone = new Promise<void>((done) => child.once("exit", () => done()));
