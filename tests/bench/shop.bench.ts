@@ -36,6 +36,7 @@ test("a tap and a cold rack beside their floors", async () => {
     args: [...chromiumArgs],
     viewport: { width: 390, height: 844 },
     hasTouch: true,
+    locale: "en-GB",
   });
   context.setDefaultTimeout(20_000);
   const page = await context.newPage();

@@ -92,7 +92,7 @@ test("a piece with a tree is turned: the tree no longer fits until it is drawn a
   await test.step("the plan of a piece begun from it has metal and surface of piece and tree", async () => {
     await tap(key("Start a piece from it"));
     await expect(card("From its pattern")).toContainText(area);
-    await tap(key("Start, plan later"));
+    await tap(key("Start it"));
     await maker.onScreen("Rack");
     const [started] = await linesOf(page, "piece-started");
     const [measured] = await linesOf(page, "pattern-measured");

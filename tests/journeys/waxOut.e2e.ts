@@ -151,6 +151,10 @@ test("wax out by flash fire and on a tray; residue holds piece and pour sheet un
       await page.clock.fastForward(600);
     }
     await maker.waitHours(0.6);
+    await expect(atKiln).toContainText(/he plan has \d+\s°C now/);
+    const planned = /he plan has (\d+)\s°C now/.exec((await atKiln.textContent()) ?? "")?.[1] ?? "";
+    await tap(page.getByText(/^Type it, an earlier time/));
+    await page.getByLabel("Kiln, typed").fill(planned);
     await tap(key(/^Log \d+\s°C$/));
     await expect(atKiln).toContainText("Watch it run out");
     await tap(atKiln.getByRole("button", { name: "Done" }));
