@@ -33,13 +33,16 @@ test("what was said at an early dip stays said: beside a reading logged late, an
     await maker.waitHours(0.75);
     await maker.beginDip("Prime");
     const tile = await maker.tile("Kelp").innerText();
-    const shown = /about (\d+)\s?%/.exec(tile)?.[1] ?? "none on the tile";
+    const onTile = Number(/about (\d+)\s?%/.exec(tile)?.[1]);
     await maker.coatDone("Kelp");
     await maker.leaveBucket();
     await maker.openPiece("Kelp");
-    await expect(findings).toContainText(new RegExp(`Said then: not dry, ${shown}\\s?% of its water left`));
+    await expect(findings).toContainText(/Said then: not dry, \d+\s?% of its water left/);
     then = await saidOnCoatPage();
-    expect(then).toMatch(new RegExp(`^Said then: not dry, ${shown}\\s?% of its water left \\(`));
+    const [, atTap] = /^Said then: not dry, (\d+)\s?% of its water left \(/.exec(then) ?? [];
+    // Between the look at the tile and the tap a slow machine lets it dry on by a hundredth.
+    expect(Math.abs(Number(atTap) - onTile)).toBeLessThanOrEqual(1);
+    expect(await findings.textContent()).toMatch(new RegExp(`not dry, ${atTap}\\s?% of its water left`));
     const [, second] = await linesOf(page, "coat-dipped");
     expect(second?.body["said"]).toMatchObject({ cover: "drying", dryness: "wet", sumsVersion: 1 });
   });
