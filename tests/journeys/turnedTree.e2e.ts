@@ -177,7 +177,11 @@ test("a ball with a closed void: asked first whether it is metal or core, and me
   await tap(page.getByRole("radio", { name: "Metal: cast solid" }));
   await expect(card("Metal")).toContainText(/^Metal0\.90?.L/);
   await expect(card("Slurry and stucco")).toContainText(/0\.045.m² to be coated/);
+  // The places of the ball cast solid, not those of the wall that were listed before the answer.
+  const places = page.getByRole("status").filter({ hasText: /air stays/i });
+  await expect(places).toHaveAttribute("aria-busy", "false", soon);
   await tap(key("Put a vent here: V1"));
+  await expect(places).toHaveAttribute("aria-busy", "false", soon);
   await tap(page.getByRole("radio", { name: "Fill", exact: true }));
   await tap(key("Gate at the lowest place"));
   // 900 cm³ by cells, not the 208 cm³ of the wall alone.
