@@ -92,7 +92,7 @@ test("from a mesh file, offline on the phone: turned, vented until no air stays,
     await expect(page.getByRole("list", { name: "Placed on the pattern" })).toContainText("Gate");
     await tap(page.getByRole("radio", { name: "Fill", exact: true }));
     await page.getByLabel("How far the metal has come").fill("100", soon);
-    await expect(page.getByText(/cm³ of metal, up to \d/)).toBeVisible();
+    await expect(page.getByText(/(cm³|L) of metal, up to \d/)).toBeVisible();
   });
 
   await test.step("the metal is told by weight once the alloy is known", async () => {

@@ -87,7 +87,7 @@ test("a piece with a tree is turned: the tree no longer fits until it is drawn a
   const metal = await wordsOf("Metal");
   const kg = figure(metal, "kg");
   const area = figure(await wordsOf("Slurry and stucco"), "m²");
-  const bars = /Bars[\d.,]+\scm³, ([\d.,]+\skg)/.exec(await wordsOf("The tree"))?.[1] ?? "no bars";
+  const bars = /Bars[\d.,]+\s(?:cm³|L), ([\d.,]+\skg)/.exec(await wordsOf("The tree"))?.[1] ?? "no bars";
 
   await test.step("the plan of a piece begun from it has metal and surface of piece and tree", async () => {
     await tap(key("Start a piece from it"));
@@ -184,8 +184,8 @@ test("a ball with a closed void: asked first whether it is metal or core, and me
   await expect(places).toHaveAttribute("aria-busy", "false", soon);
   await tap(page.getByRole("radio", { name: "Fill", exact: true }));
   await tap(key("Gate at the lowest place"));
-  // 900 cm³ by cells, not the 208 cm³ of the wall alone.
-  await expect(page.getByText(/(8[89]|9[0-2])\d(\.\d)?.cm³ of metal, up to/)).toBeVisible(soon);
+  // 0.90 L by cells, not the 0.21 L of the wall alone.
+  await expect(page.getByText(/^0\.(8[89]|9[0-2]?).L of metal, up to/)).toBeVisible(soon);
 
   await tap(page.getByRole("radio", { name: "Core and shell: open it" }));
   await expect(card("Metal")).toContainText(/^Metal0\.21.L/);

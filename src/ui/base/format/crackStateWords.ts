@@ -1,3 +1,4 @@
+import { sentence } from "./sentence.ts";
 import type { CrackState } from "../../../logbook/piece/crackStates.ts";
 
 const stateWords: Readonly<Record<CrackState["state"], string>> = {
@@ -24,7 +25,7 @@ export const crackStateWords = ({ state, by, isTrimmedOff }: CrackState): string
 export const crackLine = (state: CrackState): string => {
   const kind = kindWords[state.crack.kind];
   const place = state.crack.where.trim() === "" ? "" : `, ${state.crack.where}`;
-  return `${kind.charAt(0).toUpperCase()}${kind.slice(1)}${place}: ${crackStateWords(state)}`;
+  return `${sentence(kind)}${place}: ${crackStateWords(state)}`;
 };
 
 const order = ["open", "patch-wet", "patch-dry"] as const;

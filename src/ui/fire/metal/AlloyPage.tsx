@@ -1,3 +1,4 @@
+import { sentence } from "../../base/format/sentence.ts";
 import { metalContentsOf } from "../../../trade/metals/contents.ts";
 import { useParams } from "wouter";
 import { ownAlloy, ownMeltFigures } from "../../../logbook/shop/ownAlloy.ts";
@@ -84,7 +85,7 @@ function OneAlloy({ id, alloy, figures, shop }: Props) {
             </p>
             {figures !== null && (
               <p>
-                {sentence(figures.behaviour.value)}{" "}
+                {sentence(figures.behaviour.value)}.{" "}
                 <span className={sheet["soft"]}>({figures.behaviour.source})</span>
               </p>
             )}
@@ -128,5 +129,3 @@ function FiguresCard({ alloy, figures }: { readonly alloy: Alloy; readonly figur
     </Card>
   );
 }
-
-const sentence = (words: string): string => `${words.charAt(0).toUpperCase()}${words.slice(1)}.`;

@@ -1,3 +1,4 @@
+import { volumeText } from "../../base/format/figureText.ts";
 import { useState } from "react";
 import { streamOf } from "../../../logbook/entries/entry.ts";
 import type { MarginBy } from "../../../logbook/casting/chargeSum.ts";
@@ -47,7 +48,7 @@ export function MetalSave({
   // Another figure than the one that was asked about is asked about anew.
   const isAsking = lowered !== null && asked === changes.metalKg;
   const both = (kg: number): string =>
-    `${format.show("kg", kg)} (${format.show("litre", (kg / metalKgM3) * 1000)})`;
+    `${format.show("kg", kg)} (${volumeText((kg / metalKgM3) * 1000, format)})`;
   const save = async (): Promise<void> => {
     const result = await log({
       do: "log",
@@ -65,7 +66,7 @@ export function MetalSave({
         {format.show("kg", changes.metalKg)} <small>casting and gating</small>
       </p>
       <p>
-        {format.show("litre", changes.metalLitre)} of metal.{" "}
+        {volumeText(changes.metalLitre, format)} of metal.{" "}
         {mostMetalOf(piece, alloy) !== null &&
           !isSaved &&
           `The plan says ${both(mostMetalOf(piece, alloy) ?? 0)} now.`}

@@ -1,3 +1,4 @@
+import { sentence } from "../../base/format/sentence.ts";
 import type { PourOrder } from "../../../physics/metal/pourOrder.ts";
 import { metalCooling } from "../../../logbook/pour/pourShells.ts";
 import { fillsAboveK } from "../../../logbook/pour/pourHeat.ts";
@@ -95,7 +96,7 @@ export function OrderCard({
             </span>
             {turn.problems.length > 0 && (
               <p className={`${sheet["held"]} ${sheet["firm"]} ${sheet["inset"]}`}>
-                {capital(turn.problems.map((problem) => problemWords[problem]).join("; "))}.
+                {sentence(turn.problems.map((problem) => problemWords[problem]).join("; "))}.
               </p>
             )}
           </li>
@@ -120,5 +121,3 @@ export function OrderCard({
     </Card>
   );
 }
-
-const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);

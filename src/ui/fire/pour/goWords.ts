@@ -1,9 +1,10 @@
+import { sentence } from "../../base/format/sentence.ts";
 import { millisecondsInMinute as minuteMs } from "date-fns/constants";
 import type { GoStanding, LapseReason, PlanPart } from "../../../rules/pourGo.ts";
 import { findingText } from "../../base/format/findingWords.ts";
 import { clockTime, soonTime } from "../../base/format/time.ts";
 import type { Format } from "../../base/format/units.ts";
-import { capital, lineName, lower, whyText } from "./sheetWords.ts";
+import { lineName, lower, whyText } from "./sheetWords.ts";
 
 type Say = { readonly format: Format; readonly now: number };
 
@@ -63,7 +64,7 @@ export function goText(go: GoStanding, say: Say): string {
     case "lapsed": {
       const [first = "", ...rest] = lapseTexts(go.lapsedBecause, go.known, say);
       const more = rest.length === 0 ? "" : ` and ${rest.length} more`;
-      return `Go lapsed ${when(go.since ?? say.now)}. ${capital(first)}${more}. Check again.`;
+      return `Go lapsed ${when(go.since ?? say.now)}. ${sentence(first)}${more}. Check again.`;
     }
     case "no-go":
       return `No-go by ${by} ${when(go.since ?? say.now)}.`;

@@ -1,3 +1,4 @@
+import { sentence } from "../../base/format/sentence.ts";
 import type { LineState, SheetLine } from "../../../logbook/pour/pourSheet.ts";
 import type { Why, WhyCode } from "../../../logbook/pour/pourSheetWhys.ts";
 import type { PourSupply } from "../../../logbook/pour/pourSupply.ts";
@@ -113,7 +114,7 @@ export function whyText(why: Why, { holds }: Pick<PourKnown, "holds">, say: Say)
       one.finding.variant === finding.variant,
   );
   const text = held === undefined ? words[code](why, say) : findingText(held.finding, say.format).title;
-  return shell === null ? capital(text) : `${shell}: ${held === undefined ? text : lower(text)}`;
+  return shell === null ? sentence(text) : `${shell}: ${held === undefined ? text : lower(text)}`;
 }
 
 export const stateMarks: Readonly<Record<LineState, { readonly sign: string; readonly word: string }>> = {
@@ -146,5 +147,4 @@ export function lineFigure(
     : null;
 }
 
-export const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 export const lower = (text: string): string => text.charAt(0).toLowerCase() + text.slice(1);

@@ -1,3 +1,4 @@
+import { sentence } from "../../base/format/sentence.ts";
 import { Link } from "wouter";
 import { paths } from "../../base/state/paths.ts";
 import { useFormat } from "../../base/state/useFormat.ts";
@@ -44,7 +45,7 @@ function PieceLine({ one, now }: { readonly one: PieceTimes; readonly now: numbe
       ) : (
         <>
           <span>
-            {capital(coatLine(coat))}, on by{" "}
+            {sentence(coatLine(coat))}, on by{" "}
             <strong>{when(lateFirst ?? middleFirst ?? verdict.dryBy)}</strong>
             {lateFirst === undefined
               ? ", by the middle figures only."
@@ -107,5 +108,3 @@ function timeOf(times: readonly number[] | null, place: number, when: (at: numbe
   const at = times?.[place];
   return at === undefined ? "too late" : when(at);
 }
-
-const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);

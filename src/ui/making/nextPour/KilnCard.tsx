@@ -1,3 +1,4 @@
+import { sentence } from "../../base/format/sentence.ts";
 import { millisecondsInMinute as minuteMs } from "date-fns/constants";
 import { mayEnter } from "../../../logbook/fire/fireFacts.ts";
 import type { RunAhead } from "../../../logbook/planning/fireAhead.ts";
@@ -11,8 +12,6 @@ import { Rows, type Given } from "../../base/parts/Reckoned.tsx";
 import sheet from "../../base/styles/sheet.module.css";
 import { listed, runWord } from "./nextPourWords.ts";
 
-const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
-
 /** What one kiln does for the day: its runs backwards from the pour, its heat, and how full it is. */
 export function KilnCard({
   group,
@@ -25,7 +24,7 @@ export function KilnCard({
 }) {
   const format = useFormat();
   const { kiln, pieces, heat, leaveC, fire, room, sizeUnknown, shellKg, massUnknown } = group;
-  const litre = (value: number): string => format.show("litre", value);
+  const litre = (value: number): string => format.show("kilnL", value);
   const unknown = (count: number): string => (count === 0 ? "" : `; ${count} not known`);
   const known = (text: string, count: number): string =>
     count === pieces.length ? "not known" : `${text}${unknown(count)}`;
@@ -53,7 +52,7 @@ export function KilnCard({
       <ol className={`${sheet["stack2"]} ${sheet["bullets"]}`}>
         {fire.runs.map((run, place) => (
           <li key={`${run.purpose} ${run.pieceIds[0] ?? ""}`}>
-            <strong>{capital(runWord(run.purpose))}</strong>, {duration(run.minutes * minuteMs)}: start by{" "}
+            <strong>{sentence(runWord(run.purpose))}</strong>, {duration(run.minutes * minuteMs)}: start by{" "}
             {dayTime(startOf(fire.runs, place, pourAt), now, format.locale)}
             {run.pieceIds.length < pieces.length && `, with ${namesOf(run, group)}`}.
           </li>

@@ -1,3 +1,4 @@
+import { sentence } from "../../base/format/sentence.ts";
 import type { NoTime } from "../../../logbook/planning/coatTimes.ts";
 import type { DayVerdict } from "../../../logbook/planning/dayVerdict.ts";
 import type { FireAhead } from "../../../logbook/planning/fireAhead.ts";
@@ -50,7 +51,7 @@ export function whyLeftText(why: WhyLeft, say: Say): string {
     case "kiln-heat":
       return `Its shell should be at ${heat(why.lowC, why.highC)}, the others in the kiln at ${heat(why.kilnLowC, why.kilnHighC)}.`;
     case "kiln-full":
-      return `It takes ${format.show("litre", why.litre)} of the kiln; ${format.show("litre", why.leftL)} are left.`;
+      return `It takes ${format.show("kilnL", why.litre)} of the kiln; ${format.show("kilnL", why.leftL)} are left.`;
   }
 }
 
@@ -92,7 +93,7 @@ function noTimeText(why: NoTime): string {
     case "condensing":
     case "frost":
     case "beyond-forecast":
-      return `${capital(noReadyWords(why))}.`;
+      return `${sentence(noReadyWords(why))}.`;
   }
 }
 
@@ -124,5 +125,3 @@ export function listed(names: readonly string[]): string {
   const last = names.at(-1) ?? "";
   return names.length < 2 ? last : `${names.slice(0, -1).join(", ")} and ${last}`;
 }
-
-const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);

@@ -1,3 +1,4 @@
+import { sentence } from "../../base/format/sentence.ts";
 import type { Standing } from "../../../logbook/piece/standing.ts";
 import { isPastPour } from "../../../rules/stage.ts";
 import { crackLine, cracksWords } from "../../base/format/crackStateWords.ts";
@@ -11,7 +12,7 @@ export function CracksCard({ standing }: { readonly standing: Standing }) {
   if (cracks.length === 0 || isPastPour(piece)) return null;
   const words = cracksWords(cracks);
   return (
-    <Card title={`${words.charAt(0).toUpperCase()}${words.slice(1)}`}>
+    <Card title={sentence(words)}>
       <ul className={sheet["bullets"]}>
         {cracks.map((one) => (
           <li key={one.crack.id}>{crackLine(one)}</li>

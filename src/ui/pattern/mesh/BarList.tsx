@@ -1,3 +1,4 @@
+import { volumeText } from "../../base/format/figureText.ts";
 import type { GatingBar, TreeSums } from "../../../geometry/gatingBars.ts";
 import { useFormat } from "../../base/state/useFormat.ts";
 import { Button } from "../../base/parts/Button.tsx";
@@ -40,7 +41,7 @@ export function BarList({ desk, sums }: { readonly desk: SceneController; readon
               </p>
               {sum !== undefined && (
                 <p className={sheet["soft"]}>
-                  {format.show("cm3", sum.volume / 1000)}, modulus {format.show("mm", sum.modulus)}
+                  {volumeText(sum.volume / 1e6, format)}, modulus {format.show("mm", sum.modulus)}
                   {sum.head === null ? "" : `, head ${format.show("mm", sum.head)}`}
                 </p>
               )}

@@ -1,3 +1,4 @@
+import { volumeText } from "../../base/format/figureText.ts";
 import { Pause, Play } from "lucide-react";
 import { useFormat } from "../../base/state/useFormat.ts";
 import { Button } from "../../base/parts/Button.tsx";
@@ -8,6 +9,7 @@ import sheet from "../../base/styles/sheet.module.css";
 import css from "./scene.module.css";
 import { hollowsOf } from "./studyHollows.ts";
 import type { FillState } from "./useFill.ts";
+import { lowestPlace } from "./gatePlaces.ts";
 import type { SceneController } from "./useSceneController.ts";
 
 /** Metal rising from a gate, moment by moment, and the air it cuts off. */
@@ -67,9 +69,9 @@ export function FillPanel({ desk, fill }: { readonly desk: SceneController; read
                 )}
               </div>
               <p className={css["answer"]}>
-                {format.show("cm3", told.metalMl)} of metal
+                {volumeText(told.metalMl / 1000, format)} of metal
                 {told.topMm === null ? "" : `, up to ${format.show("mm", told.topMm - low)}`}
-                {told.airMl > 0 ? `; ${format.show("cm3", told.airMl)} of air cut off` : ""}
+                {told.airMl > 0 ? `; ${volumeText(told.airMl / 1000, format)} of air cut off` : ""}
               </p>
             </>
           )}
@@ -81,19 +83,25 @@ export function FillPanel({ desk, fill }: { readonly desk: SceneController; read
 }
 
 function NoGate({ desk }: { readonly desk: SceneController }) {
-  const lowest = desk.results?.drains.find(({ isLast }) => isLast) ?? desk.results?.drains[0] ?? null;
+  const lowest = desk.results === null ? null : lowestPlace(desk.results);
   const highest = desk.results?.tips[0] ?? null;
   return (
     <Card title="The metal rises">
       <p>Where does the metal come in? Put a gate by the picture, or take one of these:</p>
       <div className={`${sheet["row"]} ${css["wrap"]}`}>
         {lowest !== null && (
-          <Button onPress={() => desk.put("gate", { point: lowest.point, normal: null })}>
+          <Button
+            disabledReason={desk.placesWait}
+            onPress={() => desk.put("gate", { point: lowest.point, normal: null })}
+          >
             Gate at the lowest place
           </Button>
         )}
         {highest !== null && (
-          <Button onPress={() => desk.put("gate", { point: highest.point, normal: null })}>
+          <Button
+            disabledReason={desk.placesWait}
+            onPress={() => desk.put("gate", { point: highest.point, normal: null })}
+          >
             Gate at the top
           </Button>
         )}
@@ -114,7 +122,7 @@ function Pockets({
 }) {
   const format = useFormat();
   const low = desk.results?.lowMm ?? 0;
-  const ml = (mm3: number): string => format.show("cm3", mm3 / 1000);
+  const ml = (mm3: number): string => volumeText(mm3 / 1e6, format);
   return (
     <Card title="Air this fill cuts off">
       {found.pockets.length === 0 ? (

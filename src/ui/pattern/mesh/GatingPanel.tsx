@@ -1,3 +1,4 @@
+import { volumeText } from "../../base/format/figureText.ts";
 import { useState } from "react";
 import type { BarKind, TreeSums } from "../../../geometry/gatingBars.ts";
 import { ownAlloy } from "../../../logbook/shop/ownAlloy.ts";
@@ -16,6 +17,7 @@ import { treeMisfit, withBars } from "./patternStudy.ts";
 import sheet from "../../base/styles/sheet.module.css";
 import css from "./scene.module.css";
 import { hangsAt } from "./hangsAt.ts";
+import { lowestPlace } from "./gatePlaces.ts";
 import type { SceneController } from "./useSceneController.ts";
 
 /** Sprue, cup, runners, vents and feeders as bars of wax on what was tapped, and what they come to. */
@@ -63,11 +65,14 @@ export function GatingPanel({ desk, shop }: { readonly desk: SceneController; re
 
 function Starters({ desk }: { readonly desk: SceneController }) {
   const { results } = desk;
-  const lowest = results?.drains.find(({ isLast }) => isLast) ?? null;
+  const lowest = results === null ? null : lowestPlace(results);
   if (lowest === null) return null;
   return (
     <div className={`${sheet["row"]} ${css["wrap"]}`}>
-      <Button onPress={() => desk.put("gate", { point: lowest.point, normal: null })}>
+      <Button
+        disabledReason={desk.placesWait}
+        onPress={() => desk.put("gate", { point: lowest.point, normal: null })}
+      >
         Gate at the lowest place
       </Button>
     </div>
@@ -87,7 +92,7 @@ function TreeFigures({
   const { study, results, mmPerUnit } = desk;
   const { volumeMm3, gatingAreaMm2 } = sizeOf(study, mmPerUnit);
   const alloy = study.alloyId === null ? null : ownAlloy(study.alloyId, shop);
-  const litre = (mm3: number): string => format.show("cm3", mm3 / 1000);
+  const litre = (mm3: number): string => volumeText(mm3 / 1e6, format);
   const kg = (mm3: number): string =>
     alloy === null
       ? ""

@@ -1,3 +1,4 @@
+import { volumeText } from "../../base/format/figureText.ts";
 import { useFormat } from "../../base/state/useFormat.ts";
 import type { HeldPockets } from "./patternResults.ts";
 import { hollowsOf } from "./studyHollows.ts";
@@ -51,7 +52,7 @@ function Line({
 }) {
   const format = useFormat();
   const pockets = held.pockets.filter(isTold);
-  const ml = (value: number): string => format.show("cm3", value);
+  const ml = (value: number): string => volumeText(value / 1000, format);
   if (held.badShare > 0.5)
     return (
       <p className={css["answer"]}>

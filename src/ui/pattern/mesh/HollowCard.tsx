@@ -2,7 +2,7 @@ import { useFormat } from "../../base/state/useFormat.ts";
 import type { Format } from "../../base/format/units.ts";
 import { PickField } from "../../base/forms/PickField.tsx";
 import { Card } from "../../base/parts/Card.tsx";
-import { litreWords } from "./litreWords.ts";
+import { volumeText } from "../../base/format/figureText.ts";
 import { noResults } from "./patternResults.ts";
 import { sizeOf, type PatternSize } from "./patternSize.ts";
 import type { StudyHollows } from "./studyHollows.ts";
@@ -36,14 +36,14 @@ export function HollowCard({ door: { study, mmPerUnit, change } }: { readonly do
 }
 
 function questionWords({ count, volumeMm3 }: StudyHollows, format: Format): string {
-  const held = litreWords(volumeMm3, format);
+  const held = volumeText(volumeMm3 / 1e6, format);
   return count === 1
     ? `The pattern shuts in a void of ${held} that no slurry reaches. Is this void metal (cast solid) or core and shell (open it)?`
     : `The pattern shuts in ${format.number(count, 0)} voids of ${held} that no slurry reaches. Are these voids metal (cast solid) or core and shell (open them)?`;
 }
 
 function answerWords(size: PatternSize, { are, areaMm2 }: StudyHollows, format: Format): string {
-  const litre = (mm3: number | null): string => litreWords(mm3 ?? 0, format);
+  const litre = (mm3: number | null): string => volumeText((mm3 ?? 0) / 1e6, format);
   const area = (mm2: number): string => format.show("m2", mm2 / 1e6);
   const unsure = areaMm2 === null ? " The surface counts the skin of the void: its bodies overlap." : "";
   switch (are) {

@@ -6,7 +6,7 @@ import { useFormat } from "../../base/state/useFormat.ts";
 import { Reckoned, type Given } from "../../base/parts/Reckoned.tsx";
 import { Card } from "../../base/parts/Card.tsx";
 import css from "./pattern.module.css";
-import { litreWords } from "./litreWords.ts";
+import { volumeText } from "../../base/format/figureText.ts";
 import { treeMisfit } from "./patternStudy.ts";
 import { sizeOf } from "./patternSize.ts";
 import type { PatternController } from "./usePatternController.ts";
@@ -22,7 +22,7 @@ export function MetalCard({
   if (mmPerUnit === null) return null;
   const { volumeMm3, lowMm3, highMm3, gatingMm3, hollows } = sizeOf(study, mmPerUnit);
   const alloy = study.alloyId === null ? null : ownAlloy(study.alloyId, shop);
-  const litre = (mm3: number): string => litreWords(mm3, format);
+  const litre = (mm3: number): string => volumeText(mm3 / 1e6, format);
   const kg = (mm3: number): string =>
     alloy === null
       ? ""

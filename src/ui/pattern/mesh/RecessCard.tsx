@@ -1,3 +1,4 @@
+import { volumeText } from "../../base/format/figureText.ts";
 import { geometryClasses } from "../../../trade/geometryClasses.ts";
 import { useFormat } from "../../base/state/useFormat.ts";
 import { Card } from "../../base/parts/Card.tsx";
@@ -45,7 +46,7 @@ export function RecessCard({ door: { study, mmPerUnit } }: { readonly door: Patt
                 <tr key={recess.point.join(" ")}>
                   <td>{format.show("mm", recess.depth)}</td>
                   <td>{format.show("mm", recess.mouth)}</td>
-                  <td>{format.show("cm3", recess.volume / 1000)}</td>
+                  <td>{volumeText(recess.volume / 1e6, format)}</td>
                   <td>{geometryClasses[pocketClass(recess) ?? "open"].label}</td>
                 </tr>
               ))}

@@ -1,3 +1,4 @@
+import { volumeText } from "../../base/format/figureText.ts";
 import { length, minus, type Vec3 } from "../../../geometry/vector.ts";
 import { useFormat } from "../../base/state/useFormat.ts";
 import type { Format } from "../../base/format/units.ts";
@@ -74,6 +75,7 @@ function Act({
     return (
       <Button
         label={`Put a ${kind} here: ${label}`}
+        disabledReason={desk.placesWait}
         onPress={() => desk.put(kind, { point: spot.point, normal: null })}
       >
         Put a {kind} here
@@ -112,9 +114,9 @@ function whereWords(
 }
 
 function amountWords({ ml, riseMm, isLast }: Spot, kind: "vent" | "drain", format: Format): string {
-  if (isLast) return `All of the body drains to it: ${format.show("cm3", ml)}`;
+  if (isLast) return `All of the body drains to it: ${volumeText(ml / 1000, format)}`;
   const way = kind === "vent" ? "above" : "below";
-  return `${format.show("cm3", ml)} ${way} the pass to the rest, which lies ${format.show("mm", riseMm)} ${
+  return `${volumeText(ml / 1000, format)} ${way} the pass to the rest, which lies ${format.show("mm", riseMm)} ${
     kind === "vent" ? "lower" : "higher"
   }`;
 }

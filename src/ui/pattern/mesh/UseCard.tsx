@@ -1,3 +1,4 @@
+import { volumeText } from "../../base/format/figureText.ts";
 import { useState } from "react";
 import { useLocation } from "wouter";
 import { builtInShop } from "../../../logbook/piece/builtIns.ts";
@@ -92,8 +93,8 @@ export function UseCard({
           )}
           {first === null && lowered !== null && (
             <p role="alert">
-              This lowers its metal from {format.show("litre", lowered.fromLitre)} to{" "}
-              {format.show("litre", lowered.toLitre)}.
+              This lowers its metal from {volumeText(lowered.fromLitre, format)} to{" "}
+              {volumeText(lowered.toLitre, format)}.
               {study.bars.length === 0
                 ? " No tree is drawn on the pattern: sprue, cup and gates are not in it."
                 : ""}

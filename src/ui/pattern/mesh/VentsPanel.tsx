@@ -62,7 +62,7 @@ export function VentsPanel({ desk }: { readonly desk: SceneController }) {
         <SpotList desk={desk} spots={spots.air} kind="vent" />
         {left(spots.air).length > 1 && (
           <div className={`${sheet["row"]} ${css["wrap"]}`}>
-            <Button onPress={() => putAll("vent", spots.air)}>
+            <Button disabledReason={desk.placesWait} onPress={() => putAll("vent", spots.air)}>
               Put vents at all {left(spots.air).length}
             </Button>
           </div>
@@ -76,7 +76,7 @@ export function VentsPanel({ desk }: { readonly desk: SceneController }) {
         <SpotList desk={desk} spots={spots.plastic} kind="drain" />
         {left(spots.plastic).length > 1 && (
           <div className={`${sheet["row"]} ${css["wrap"]}`}>
-            <Button onPress={() => putAll("drain", spots.plastic)}>
+            <Button disabledReason={desk.placesWait} onPress={() => putAll("drain", spots.plastic)}>
               Put drains at all {left(spots.plastic).length}
             </Button>
           </div>

@@ -1,3 +1,4 @@
+import { sentence } from "../../base/format/sentence.ts";
 import type { ReadNote } from "../../../geometry/read/reader.ts";
 import type { LengthUnit } from "../../../geometry/mesh.ts";
 import type { NotAnswered } from "../../../workers/patternClient.ts";
@@ -8,7 +9,7 @@ export function notAnsweredWords(result: NotAnswered): string {
   switch (result.why) {
     case "fault": {
       const { found, expected, remedy } = result.fault;
-      return `Found ${found}, expected ${expected}. ${sentence(remedy)}`;
+      return `Found ${found}, expected ${expected}. ${sentence(remedy)}.`;
     }
     case "refused":
       return `That could not be calculated: ${result.message}.`;
@@ -21,8 +22,6 @@ export function notAnsweredWords(result: NotAnswered): string {
       return "Stopped.";
   }
 }
-
-const sentence = (text: string): string => `${text.charAt(0).toUpperCase()}${text.slice(1)}.`;
 
 export const stageWords: Readonly<Record<PatternStage, string>> = {
   hash: "Taking the file's fingerprint",

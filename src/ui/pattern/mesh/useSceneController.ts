@@ -30,8 +30,10 @@ export type SceneController = {
   /** The last that were found, even while newer ones are on their way. */
   readonly results: UpResults | null;
   readonly isStale: boolean;
-  /** The places listed are those of another way to hang. */
+  /** The places listed are those of another way to hang, or of the shape before an answer: nothing is put on them. */
   readonly areSpotsStale: boolean;
+  /** Why nothing can be put on a listed place just now; null when it can. */
+  readonly placesWait: string | null;
   readonly spots: ReturnType<typeof namedSpots>;
   readonly marks: readonly NamedMark[];
   readonly sizeMm: number;
@@ -83,6 +85,7 @@ export function useSceneController(door: PatternController, mmPerUnit: number): 
     results,
     isStale,
     areSpotsStale: fresh === null,
+    placesWait: fresh === null ? "Calculating…" : null,
     spots,
     marks: named,
     sizeMm,
