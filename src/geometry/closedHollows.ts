@@ -1,6 +1,6 @@
 import { bodiesOf } from "./bodies.ts";
+import { holdersOf, mostNested, sumBodies, type BodySum } from "./bodyHolders.ts";
 import type { Mesh } from "./mesh.ts";
-import { cross, dot, minus, type Vec3 } from "./vector.ts";
 
 /** Voids shut in all round by the solid, into which no slurry comes; mesh units. */
 export type ClosedHollows = {
@@ -12,9 +12,6 @@ export type ClosedHollows = {
 };
 
 export const noHollows: ClosedHollows = { count: 0, volume: 0, area: 0 };
-
-/** Beyond this many bodies none is looked for: a lattice or a scan's crumbs. */
-const mostBodies = 2000;
 
 /**
  * The closed hollows of a welded mesh whose bodies look outward and whose voids look inward, as `mendMesh` leaves it.
@@ -51,107 +48,18 @@ export function withoutHollows(mesh: Mesh): Mesh {
   return { ...mesh, pos, idx };
 }
 
-type Body = {
-  readonly volume: number;
-  readonly area: number;
-  readonly low: Vec3;
-  readonly high: Vec3;
-  /** One of its triangles. */
-  readonly first: number;
-};
-
 function innerOf(mesh: Mesh): {
-  readonly bodies: readonly Body[];
+  readonly bodies: readonly BodySum[];
   readonly ofTriangle: Uint32Array;
   readonly isInner: readonly boolean[];
 } {
   const { count, ofTriangle } = bodiesOf(mesh);
-  if (count < 2 || count > mostBodies) return { bodies: [], ofTriangle, isInner: [] };
-  const bodies = summed(mesh, count, ofTriangle);
-  const isIn = (inner: number, outer: number): boolean =>
-    boxHolds(bodies[outer]!, bodies[inner]!) &&
-    isInside(mesh, { ofTriangle, body: outer, p: cornerAt(mesh, bodies[inner]!.first, 0) });
+  if (count < 2 || count > mostNested) return { bodies: [], ofTriangle, isInner: [] };
+  const bodies = sumBodies(mesh, count, ofTriangle);
+  const holders = holdersOf(mesh, bodies, ofTriangle);
   const isVoid = bodies.map(
-    ({ volume }, n) => volume < 0 && bodies.some((other, k) => other.volume > 0 && isIn(n, k)),
+    ({ volume }, n) => volume < 0 && holders[n]!.some((holder) => bodies[holder]!.volume > 0),
   );
-  const isInner = bodies.map(
-    (_, n) => isVoid[n]! || isVoid.some((voids, k) => voids && k !== n && isIn(n, k)),
-  );
+  const isInner = bodies.map((_, n) => isVoid[n]! || holders[n]!.some((holder) => isVoid[holder]!));
   return { bodies, ofTriangle, isInner };
-}
-
-function cornerAt({ pos, idx }: Mesh, t: number, k: 0 | 1 | 2): Vec3 {
-  const at = 3 * idx[3 * t + k]!;
-  return [pos[at]!, pos[at + 1]!, pos[at + 2]!];
-}
-
-function summed({ pos, idx }: Mesh, count: number, ofTriangle: Uint32Array): readonly Body[] {
-  const first = new Int32Array(count).fill(-1);
-  const volume = new Float64Array(count);
-  const area = new Float64Array(count);
-  const low = new Float64Array(3 * count).fill(Infinity);
-  const high = new Float64Array(3 * count).fill(-Infinity);
-  for (let t = 0; t < ofTriangle.length; t++) {
-    const body = ofTriangle[t]!;
-    if (first[body] === -1) first[body] = t;
-    // From a corner of the body itself, so that one far from the origin loses no digits.
-    const o = 3 * idx[3 * first[body]!]!;
-    const [a, b, c] = [3 * idx[3 * t]!, 3 * idx[3 * t + 1]!, 3 * idx[3 * t + 2]!];
-    const ax = pos[a]! - pos[o]!;
-    const ay = pos[a + 1]! - pos[o + 1]!;
-    const az = pos[a + 2]! - pos[o + 2]!;
-    const ux = pos[b]! - pos[a]!;
-    const uy = pos[b + 1]! - pos[a + 1]!;
-    const uz = pos[b + 2]! - pos[a + 2]!;
-    const vx = pos[c]! - pos[a]!;
-    const vy = pos[c + 1]! - pos[a + 1]!;
-    const vz = pos[c + 2]! - pos[a + 2]!;
-    const nx = uy * vz - uz * vy;
-    const ny = uz * vx - ux * vz;
-    const nz = ux * vy - uy * vx;
-    volume[body]! += (ax * nx + ay * ny + az * nz) / 6;
-    area[body]! += Math.sqrt(nx * nx + ny * ny + nz * nz) / 2;
-    for (let k = 0; k < 3; k++) {
-      const at = 3 * body + k;
-      low[at] = Math.min(low[at]!, pos[a + k]!, pos[b + k]!, pos[c + k]!);
-      high[at] = Math.max(high[at]!, pos[a + k]!, pos[b + k]!, pos[c + k]!);
-    }
-  }
-  const corner = (of: Float64Array, n: number): Vec3 => [of[3 * n]!, of[3 * n + 1]!, of[3 * n + 2]!];
-  return Array.from({ length: count }, (_, n) => ({
-    volume: volume[n]!,
-    area: area[n]!,
-    low: corner(low, n),
-    high: corner(high, n),
-    first: first[n]!,
-  }));
-}
-
-const boxHolds = (outer: Body, inner: Body): boolean =>
-  ([0, 1, 2] as const).every((k) => outer.low[k] <= inner.low[k] && outer.high[k] >= inner.high[k]);
-
-/** A direction no face of a made thing is likely to lie along. */
-const askew: Vec3 = [0.5773, 0.2931, 0.7621];
-
-/** Whether a ray from a point leaves a body an odd number of times (T. Möller, B. Trumbore, J. Graphics Tools 2, 1997). */
-function isInside(
-  mesh: Mesh,
-  { ofTriangle, body, p }: { readonly ofTriangle: Uint32Array; readonly body: number; readonly p: Vec3 },
-): boolean {
-  let crossings = 0;
-  for (let t = 0; t < ofTriangle.length; t++) {
-    if (ofTriangle[t] !== body) continue;
-    const a = cornerAt(mesh, t, 0);
-    const [ab, ac] = [minus(cornerAt(mesh, t, 1), a), minus(cornerAt(mesh, t, 2), a)];
-    const h = cross(askew, ac);
-    const det = dot(ab, h);
-    if (det === 0) continue;
-    const s = minus(p, a);
-    const u = dot(s, h) / det;
-    const q = cross(s, ab);
-    const v = dot(askew, q) / det;
-    if (u < 0 || v < 0 || u + v > 1) continue;
-    if (dot(ac, q) / det > 0) crossings++;
-  }
-  return crossings % 2 === 1;
 }

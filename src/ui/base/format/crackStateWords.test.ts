@@ -28,6 +28,11 @@ test("patched and dry are two states, also in a count", () => {
   expect(cracksWords([of("patch-dry"), of("open"), of("patch-wet"), of("open")])).toBe(
     "4 cracks: 2 open; 1 patched, patch not yet dry; 1 patched, patch dry",
   );
+  // Together as each alone: nobody found the patch dry where only a coat covered it.
+  expect(cracksWords([of("patch-dry", { by: "coat" })])).toBe("1 crack, patched, a coat over it");
+  expect(cracksWords([of("patch-dry", { by: "coat" }), of("patch-dry", { by: "looked" })])).toBe(
+    "2 cracks: 1 patched, a coat over it; 1 patched, patch dry",
+  );
   expect(cracksWords([])).toBe("no crack");
 });
 

@@ -30,16 +30,17 @@ export const crackLine = (state: CrackState): string => {
 
 const order = ["open", "patch-wet", "patch-dry"] as const;
 
-/** How many, by state: "1 crack, patched, patch not yet dry"; "3 cracks: 1 open; 2 patched, patch dry". */
+/** How many, each as `crackStateWords` says it: "1 crack, patched, patch not yet dry"; "3 cracks: 1 open; 2 patched, patch dry". */
 export function cracksWords(states: readonly CrackState[]): string {
   if (states.length === 0) return "no crack";
-  const groups = order.flatMap((state) => {
-    const count = states.filter((one) => one.state === state).length;
-    return count === 0 ? [] : [{ count, words: stateWords[state] }];
-  });
-  const [first] = groups;
+  const groups = new Map<string, number>();
+  for (const one of order.flatMap((state) => states.filter((crack) => crack.state === state))) {
+    const words = crackStateWords(one);
+    groups.set(words, (groups.get(words) ?? 0) + 1);
+  }
+  const [first] = groups.keys();
   const all = states.length === 1 ? "1 crack" : `${states.length} cracks`;
-  return groups.length === 1 && first !== undefined
-    ? `${all}, ${first.words}`
-    : `${all}: ${groups.map(({ count, words }) => `${count} ${words}`).join("; ")}`;
+  return groups.size === 1 && first !== undefined
+    ? `${all}, ${first}`
+    : `${all}: ${[...groups].map(([words, count]) => `${count} ${words}`).join("; ")}`;
 }

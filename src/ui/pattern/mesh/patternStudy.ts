@@ -124,7 +124,9 @@ export function resized(
   const next = { ...study, ...change };
   const [before, after] = [mmPerUnitOf(study), mmPerUnitOf(next)];
   if (before === null || after === null || before === after) return next;
-  return { ...scaledTree(next, after / before), ...noResults };
+  // A tree of an older app is first told what it was drawn for, or its thickness would count at any size.
+  const known = study.bars.length === 0 ? next : { ...next, drawnFor: drawnForOf(study, before) };
+  return { ...scaledTree(known, after / before), ...noResults };
 }
 
 /** Another direction of the mesh points up, of length 1; results found for it before are in use again. */

@@ -18,6 +18,9 @@ export function readStudy(kept: unknown): PatternStudy | null {
   return kept.sumsVersion === sumsVersion ? known : { ...known, ...noResults, sumsVersion };
 }
 
+/** How large the file of a kept pattern was, bytes; null for what is no pattern of ours. Nothing of it is worked out. */
+export const keptFileBytes = (kept: unknown): number | null => (isStudy(kept) ? kept.file.sizeBytes : null);
+
 function isStudy(kept: unknown): kept is PatternStudy {
   if (!isRecord(kept) || !isRecord(kept["file"]) || !isRecord(kept["found"])) return false;
   const { found } = kept;

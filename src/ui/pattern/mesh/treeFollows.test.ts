@@ -186,7 +186,10 @@ describe("a tree goes with its piece", () => {
     expect(treeMisfit(turned(old, [0, 0, -1]))).toBe("turned");
     expect(rodsOf(withoutMark(old, "v"))).toHaveLength(1);
     expect(treeMisfit(movedMark(old, "g", { point: [0, 15, 0], normal: null }))).toBe("gate");
-    expect(treeMisfit(resized(old, { scale: { kind: "percent", percent: 50 } }))).toBeNull();
+    expect(treeMisfit(resized(old, { scale: { kind: "percent", percent: 50 } }))).toBe("scaled");
+    expect(
+      treeMisfit(resized(resized(old, { scale: { kind: "percent", percent: 50 } }), { scale: old.scale })),
+    ).toBeNull();
   });
 });
 

@@ -1,3 +1,4 @@
+import { useMemo } from "react";
 import type { GatingDraft } from "../../../logbook/casting/gatingDraft.ts";
 import { usePattern } from "../../base/state/live.ts";
 import { chainOfStudy, type GatingHandover } from "./chainOfStudy.ts";
@@ -17,7 +18,13 @@ export type GatingOf = {
 /** Null where there is no pattern, or it is not kept on this device. `metalKgM3`: the solid metal. */
 export function useGatingOf(patternId: string | undefined, metalKgM3: number): GatingOf | null {
   const row = usePattern(patternId ?? "");
-  const study = patternId === undefined || row === undefined || row === null ? null : readStudy(row.kept);
+  const kept = patternId === undefined ? null : (row?.kept ?? null);
+  // Not with each key typed in the sums: an older pattern's hollows are looked for as it is read.
+  return useMemo(() => gatingOf(kept, metalKgM3), [kept, metalKgM3]);
+}
+
+function gatingOf(kept: unknown, metalKgM3: number): GatingOf | null {
+  const study = readStudy(kept);
   if (study === null) return null;
   const first = whatFirst(study);
   const handed = first === null ? chainOfStudy(study, metalKgM3) : null;

@@ -9,7 +9,7 @@ import { useShop } from "../../base/state/shop.tsx";
 import { notAnsweredWords } from "./fileWords.ts";
 import { patternSession } from "./patternSession.ts";
 import { studyOf } from "./patternStudy.ts";
-import { readStudy } from "./readStudy.ts";
+import { keptFileBytes, readStudy } from "./readStudy.ts";
 import { sumsVersion } from "./sumsVersion.ts";
 
 type Opening = { readonly name: string; readonly progress: PatternProgress };
@@ -41,9 +41,7 @@ export function useOpenPattern(): {
     };
     // Only a large file may be kept by an id of an older kind; all that is kept is read for it.
     const isLarge = file.size > mostAtOnce;
-    const keptIds = isLarge
-      ? await patternIds(db, (kept) => readStudy(kept)?.file.sizeBytes === file.size)
-      : [];
+    const keptIds = isLarge ? await patternIds(db, (kept) => keptFileBytes(kept) === file.size) : [];
     const opened = await patternSession().open({ file, name, keptIds }, { signal: mine.signal, onProgress });
     if (mine.signal.aborted) return;
     setOpening(null);
