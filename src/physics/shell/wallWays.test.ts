@@ -101,3 +101,17 @@ test("each way, taken alone, does carry; a little less of it does not", () =>
       },
     ),
   ));
+
+test("a shell too thin to be handled needs coats, and no lower head, rib or sand is offered in their place", () => {
+  const thin = { ...caseOf(plaque, 0.1, 3), floorMm: 6.5 };
+  const ways = wallWays(thin, { headM: 0.1 });
+  expect(ways).toEqual({
+    coats: 3,
+    ribEveryMm: null,
+    sandCoats: null,
+    headM: null,
+    lyingHeadM: null,
+    panels: null,
+  });
+  expect(wallWays({ ...thin, floorMm: 0 }, { headM: 0.1 })).not.toEqual(ways);
+});

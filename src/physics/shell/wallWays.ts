@@ -1,5 +1,5 @@
 import { requirePositive } from "../stats/range.ts";
-import { carries, wallVerdict, type WallLoad } from "./wallVerdict.ts";
+import { carries, isBelow, wallVerdict, type WallLoad } from "./wallVerdict.ts";
 
 type Judged = Parameters<typeof wallVerdict>[0];
 
@@ -20,6 +20,14 @@ export type WallWays = {
 
 /** More coats than this are no way out: judgement. */
 export const mostCoats = 6;
+const noWay: WallWays = {
+  coats: null,
+  ribEveryMm: null,
+  sandCoats: null,
+  headM: null,
+  lyingHeadM: null,
+  panels: null,
+};
 const mostPanelsASide = 6;
 const leastRibMm = 50;
 const ribStepMm = 10;
@@ -27,7 +35,7 @@ const leastHeadM = 0.02;
 
 /**
  * Ways that would make this wall carry, each worked out with the verdict's own sum. Ribs go by 10 mm from 50 mm up, a
- * head by 10 mm, panels up to six a side. `headM` (up to 20) is the head behind the pressure of the case.
+ * head by 10 mm, panels up to six a side. Only coats where the wall is below its floor. `headM` (up to 20) is the head behind the pressure of the case.
  */
 export function wallWays(judged: Judged, { headM }: { readonly headM: number }): WallWays {
   requirePositive("headM", headM, { high: 20, unit: "m" });
@@ -37,6 +45,8 @@ export function wallWays(judged: Judged, { headM }: { readonly headM: number }):
   const { part, support = {}, pressurePa } = judged;
   const withHead = (m: number): Partial<WallLoad> => ({ pressurePa: (pressurePa * m) / headM });
   const coats = coatsToAdd > 0 && coatsToAdd <= mostCoats ? coatsToAdd : null;
+  // Nothing but shell helps a shell that is too thin to be handled, whatever the head is.
+  if (isBelow(likelyMm, judged.floorMm)) return { ...noWay, coats };
   const lower = { coats, headM: lowerHeadM(headM, (m) => does(withHead(m))) };
   if (part.kind === "round")
     return { ...lower, ribEveryMm: null, sandCoats: null, lyingHeadM: null, panels: null };

@@ -1,3 +1,4 @@
+import { neededBy } from "../format/wallWords.ts";
 import { useId } from "react";
 import type { WallStanding } from "../../../logbook/piece/standing.ts";
 import { WetPattern } from "./WallDrawing.tsx";
@@ -64,7 +65,7 @@ export function WallLegend({
           <svg width="22" height="22" aria-hidden="true">
             <path className={styles["neededLine"]} d="M11 0V22" />
           </svg>
-          {judged.neededMm > floorMm ? "needed for this pour" : "needed for handling and burnout"}
+          needed for {neededBy({ ...judged, floorMm })}
         </li>
       )}
     </ul>

@@ -1,7 +1,7 @@
 import type { Standing } from "../../../logbook/piece/standing.ts";
 import { useFormat } from "../state/useFormat.ts";
 import { kindWords, stuccoWords } from "../format/coatWords.ts";
-import { wallRange } from "../format/wallWords.ts";
+import { neededBy, wallRange } from "../format/wallWords.ts";
 import { wetnessWords, type WallBand } from "./wallBands.ts";
 
 export function WallTable({
@@ -46,7 +46,7 @@ export function WallTable({
         {judged !== null && (
           <tr>
             <th scope="row" colSpan={3}>
-              Needed for this pour
+              Needed for {neededBy({ ...judged, floorMm: standing.wall.floorMm })}
             </th>
             <td colSpan={2}>{show(judged.neededMm)}</td>
           </tr>

@@ -9,6 +9,14 @@ export const wallWords: Record<JudgedWall["word"], string> = {
   fails: "Expected to break in this pour",
 };
 
+/** The same of a shell whose coats are still to come: nothing of it carries yet. */
+export const plannedWallWords: Record<JudgedWall["word"], string> = {
+  carries: "With its coats on it will carry this pour by the estimate",
+  marginal: "With its coats on it will be borderline for this pour",
+  thin: "With its coats on it will be too thin for this pour",
+  fails: "Even with its coats on it would break in this pour",
+};
+
 export const wallMissingWords: Record<WallStanding["missing"][number], string> = {
   alloy: "the alloy",
   head: "the head (lip of the cup down to the lowest part)",
@@ -25,6 +33,15 @@ export function wallRange(
   return `${show(likelyMm)} (${show(lowMm)} to ${show(highMm)})`;
 }
 
+/** What asks for it: the pour, or handling where the head asks for no more. */
+export const neededBy = ({
+  neededMm,
+  floorMm,
+}: {
+  readonly neededMm: number;
+  readonly floorMm: number;
+}): "this pour" | "handling" => (neededMm > floorMm ? "this pour" : "handling");
+
 /**
  * "this pour needs 6.2 mm"; where the head asks for no more than handling and burnout do, "handling needs 4.5 mm".
  * The one wording of drawing, page, finding and sheet.
@@ -32,7 +49,7 @@ export function wallRange(
 export const neededText = (
   { neededMm, floorMm }: { readonly neededMm: number; readonly floorMm: number },
   format: Format,
-): string => `${neededMm > floorMm ? "this pour" : "handling"} needs ${format.show("mm", neededMm)}`;
+): string => `${neededBy({ neededMm, floorMm })} needs ${format.show("mm", neededMm)}`;
 
 /** "1 more coat", "3 more coats". */
 export const moreCoats = (count: number): string => (count === 1 ? "1 more coat" : `${count} more coats`);

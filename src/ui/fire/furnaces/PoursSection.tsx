@@ -15,7 +15,7 @@ export function PoursSection() {
       title="Pours"
       none="No pour yet. It is planned backwards from the pour time."
       plan={{ href: paths.newPour, label: "Plan a pour" }}
-      lines={pours?.map((pour) => lineOf(pour, dayTime(pour.plan.pourAt, now, locale)))}
+      lines={pours?.map((pour) => lineOf(pour, dayTime(pour.ended?.at ?? pour.plan.pourAt, now, locale)))}
     />
   );
 }

@@ -64,7 +64,7 @@ export function FeedCard({
           at="shellMm"
           label="Wall of the shell"
           quantity="mm"
-          hint="Empty: 8 mm. It stands here from the coats on it."
+          hint={`Empty: ${format.show("mm", 8)}. It stands here from the coats on it.`}
         />
       )}
       {sum === null ? (

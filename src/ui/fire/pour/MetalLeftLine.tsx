@@ -25,7 +25,7 @@ export function MetalLeftLine({
         : `${kg(left.leastKg)} to ${kg(left.mostKg)}`;
   return (
     <p className={styles["warn"]}>
-      {first} goes into the dry, hot ingot mould now.
+      {first} goes into the dry, hot ingot mould {isWaiting ? "after the last shell" : "now"}.
       {much !== null && ` There is about ${much} left`}
       {much !== null &&
         (left?.mouldL == null

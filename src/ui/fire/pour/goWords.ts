@@ -2,7 +2,7 @@ import { sentence } from "../../base/format/sentence.ts";
 import { millisecondsInMinute as minuteMs } from "date-fns/constants";
 import type { GoStanding, LapseReason, PlanPart } from "../../../rules/pourGo.ts";
 import { findingText } from "../../base/format/findingWords.ts";
-import { clockTime, soonTime } from "../../base/format/time.ts";
+import { atTime, clockTime, soonTime } from "../../base/format/time.ts";
 import type { Format } from "../../base/format/units.ts";
 import { lineName, lower, whyText } from "./sheetWords.ts";
 
@@ -53,7 +53,7 @@ export function goText(go: GoStanding, say: Say): string {
   switch (go.state) {
     case "not-open":
       return say.now < go.opensAt
-        ? `Go opens at ${when(go.opensAt)}.`
+        ? `Go opens ${atTime(go.opensAt, say.now, locale)}.`
         : `The planned pour is more than ${Math.round((go.closesAt - go.known.pour.plan.pourAt) / minuteMs)} min past. Move the plan first.`;
     case "none":
       return "No go given yet.";

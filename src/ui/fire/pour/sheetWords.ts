@@ -4,7 +4,7 @@ import type { Why, WhyCode } from "../../../logbook/pour/pourSheetWhys.ts";
 import type { PourSupply } from "../../../logbook/pour/pourSupply.ts";
 import type { PourKnown } from "../../../rules/pourLog.ts";
 import { findingText } from "../../base/format/findingWords.ts";
-import { clockTime, soonTime } from "../../base/format/time.ts";
+import { atTime, clockTime, soonTime } from "../../base/format/time.ts";
 import type { Format } from "../../base/format/units.ts";
 
 /** What must be true, as a statement to be ticked. */
@@ -45,7 +45,7 @@ const at = ({ format }: Say, ms: number | undefined): string =>
 const planned = (why: Why, say: Say, otherwise: string): string =>
   why.c === undefined || why.at === undefined
     ? otherwise
-    : `planned: ${temp(say, why.c)} at ${soonTime(why.at, say.now, say.format.locale)}`;
+    : `planned: ${temp(say, why.c)} ${atTime(why.at, say.now, say.format.locale)}`;
 const range = (why: Why, say: Say): string => `${temp(say, why.lowC)} to ${temp(say, why.highC)}`;
 
 const words: Readonly<Record<WhyCode, (why: Why, say: Say) => string>> = {

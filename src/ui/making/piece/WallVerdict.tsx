@@ -7,6 +7,8 @@ import { useFormat } from "../../base/state/useFormat.ts";
 import {
   moreCoats,
   neededText,
+  neededBy,
+  plannedWallWords,
   wallMissingWords,
   wallRange,
   wallWords,
@@ -21,7 +23,8 @@ export function WallVerdict({ standing }: { readonly standing: Standing }) {
   if (isPastPour(piece))
     return judged === null ? null : (
       <p>
-        The shell was {wallRange(judged, format)}; this pour needed {format.show("mm", judged.neededMm)}.
+        The shell was {wallRange(judged, format)}; {neededBy({ ...judged, floorMm: wall.floorMm })} needed{" "}
+        {format.show("mm", judged.neededMm)}.
       </p>
     );
   const whole = planned?.judged ?? judged;
@@ -37,7 +40,7 @@ export function WallVerdict({ standing }: { readonly standing: Standing }) {
   return (
     <>
       <p>
-        <strong>{wallWords[word]}. </strong>
+        <strong>{planned === null ? wallWords[word] : plannedWallWords[word]}. </strong>
         {planned === null ? "The shell is " : "With the coats to come the shell will be "}
         {wallRange(whole, format)}; {neededText({ neededMm, floorMm: wall.floorMm }, format)}.
         {coatsToAdd > 0 && ` ${moreCoats(coatsToAdd)} would reach that.`}

@@ -75,7 +75,7 @@ function Desk({
   };
 
   return (
-    <section className={sheet["stack"]} aria-label="The pattern in the round">
+    <section className={`${sheet["stack"]} ${css["desk"]}`} aria-label="The pattern in the round">
       <div className={css["hold"]}>
         <div className={css["frame"]}>
           <Suspense fallback={null}>

@@ -90,7 +90,7 @@ function RunLine({
     <p>
       For {format.show("mm", thinnestMm)} of {alloy.name} the shell is usually poured at{" "}
       {format.show("temp", usual.value.lowC)} to {format.show("temp", usual.value.highC)}. Colder, the
-      thinnest place may stay short; reckon its run on the piece's metal page.
+      thinnest place may stay short; check it on the piece's gating page.
     </p>
   );
 }

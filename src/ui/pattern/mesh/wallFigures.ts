@@ -31,6 +31,7 @@ export function needsOf(
     shape: study.shape,
     up: study.up,
     cupLevelMm: cupLevelOf(study, results.highMm),
+    lowMm: results.lowMm,
     figures,
   });
 }

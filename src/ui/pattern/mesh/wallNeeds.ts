@@ -33,12 +33,15 @@ export function wallNeeds({
   shape,
   up,
   cupLevelMm,
+  lowMm,
   figures,
 }: {
   shape: Pick<Shape, "flats" | "rounds">;
   up: Vec3;
   /** Height along up, mesh mm. */
   cupLevelMm: number;
+  /** Lowest place of the piece along up, mesh mm: nothing stands under more head. */
+  lowMm: number;
   figures: WallFigures;
 }): readonly WallNeed[] {
   const { densityKgM3, strength, limits, floorMm } = figures;
@@ -48,7 +51,7 @@ export function wallNeeds({
     head: wallFigures.headSpread.value,
   };
   const need = (part: WallPart, point: Vec3, below: number): WallNeed & { readonly exactMm: number } => {
-    const headMm = headAt({ up, cupLevel: cupLevelMm, point }) + below;
+    const headMm = Math.min(cupLevelMm - lowMm, headAt({ up, cupLevel: cupLevelMm, point }) + below);
     const headM = Math.min(20, headMm / 1000);
     const pressurePa = headPressurePa({ densityKgM3, headM });
     const { mm, exactMm } = headNeeds(
