@@ -1,14 +1,15 @@
-import { standingOf } from "../../../logbook/piece/buildStanding.ts";
 import type { Pour, Melt } from "../../../logbook/fire/fireStates.ts";
 import type { Memo } from "../../../logbook/log/memo.ts";
 import type { Shop } from "../../../logbook/piece/piece.ts";
 import { latestTimes } from "../../../logbook/planning/coatTimes.ts";
 import { dayShop, type DayShop } from "../../../logbook/planning/dayShop.ts";
 import { pieceAhead, waitsForMetal, type PieceAhead } from "../../../logbook/planning/pieceAhead.ts";
-import { readTold } from "../../../logbook/pour/pourTold.ts";
+import { plannedShells } from "../../../logbook/pour/leaveHeat.ts";
 import { pourProposal, type GoingPiece, type PourProposal } from "../../../logbook/planning/pourProposal.ts";
 import type { WorkSpans } from "../../../logbook/planning/workSpans.ts";
+import { coverHold } from "../../../rules/coverHold.ts";
 import type { RackData } from "../../../storage/reads.ts";
+import { rackItem } from "../../base/state/rackItems.ts";
 
 /** A piece that goes, with by when each of its coats must be on, epoch ms; null where that figure gives none. */
 export type PieceTimes = GoingPiece & {
@@ -53,32 +54,26 @@ export async function lookAhead(
   onStep: (done: number, of: number) => Promise<boolean>,
 ): Promise<NextPour | null> {
   const ahead = { around: rack, memo };
-  const inPlans = new Map(
-    pours.flatMap(({ pieceIds, plan }) => {
-      const { thinnestMm } = readTold(plan);
-      const { shellC } = plan;
-      return pieceIds.map((id, place) => [id, { thinnestMm: thinnestMm[place] ?? null, shellC }] as const);
-    }),
-  );
+  const others = pours.filter(({ id }) => id !== pourId);
+  const own = pours.filter(({ id }) => id === pourId);
+  // Of a shell that is in two plans, the pour asked about says its heat.
+  const inPlans = plannedShells([...others, ...own]);
   const pieces: PieceAhead[] = [];
   const faults: string[] = [];
   for (const [done, piece] of rack.pieces.entries()) {
     if (!(await onStep(done, rack.pieces.length))) return null;
     try {
-      const standing = standingOf(piece, rack, now, memo);
+      const { standing, findings } = rackItem(piece, rack, now, memo);
+      const isHeld = coverHold(findings) !== null;
       if (waitsForMetal(standing))
-        pieces.push(pieceAhead(standing, { ahead, hours, planned: inPlans.get(piece.id) }));
+        pieces.push(pieceAhead(standing, { ahead, hours, isHeld, planned: inPlans.get(piece.id) }));
     } catch {
       faults.push(piece.plan?.name ?? piece.id);
     }
   }
   const day = dayShop(shop, melts);
-  const elsewhere = new Map(
-    pours
-      .filter((pour) => pour.id !== pourId)
-      .flatMap((pour) => pour.pieceIds.map((id) => [id, pour.id] as const)),
-  );
-  const planned = new Set(pours.find(({ id }) => id === pourId)?.pieceIds);
+  const elsewhere = new Map(others.flatMap((pour) => pour.pieceIds.map((id) => [id, pour.id] as const)));
+  const planned = new Set(own.flatMap(({ pieceIds }) => pieceIds));
   const proposal = pourProposal(pieces, { pourAt, day, elsewhere, planned });
   const going = proposal.kilns.flatMap((group) => group.pieces);
   const times: PieceTimes[] = [];
