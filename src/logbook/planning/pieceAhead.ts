@@ -124,8 +124,8 @@ const stopBy = (phase: Phase, why: NoTime): Stop =>
   phase === "burnout" ? { code: "in-kiln" } : { code: "no-time", why };
 
 const none: PieceAhead["ways"] = {
-  late: { ok: false, why: "not-known", coat: null },
-  middle: { ok: false, why: "not-known", coat: null },
+  late: { ok: false, why: "not-known" },
+  middle: { ok: false, why: "not-known" },
 };
 
 function waysOf(
@@ -145,9 +145,7 @@ function waysOf(
 }
 
 const readyFrom = (at: number | null): SoonestWay =>
-  at === null
-    ? { ok: false, why: "not-known", coat: null }
-    : { ok: true, dips: [], pieces: [], readyAt: [], dryAt: at };
+  at === null ? { ok: false, why: "not-known" } : { ok: true, dips: [], pieces: [], readyAt: [], dryAt: at };
 
 /** When the run a piece is in is over by its plan and readings; null where it is in none that is known. */
 function kilnEndsAt({ piece, now }: Standing, runs: ReadonlyMap<string, Run> | undefined): number | null {

@@ -45,7 +45,13 @@ const proposed = (
     elsewhere?: ReadonlyMap<string, string>;
     planned?: ReadonlySet<string>;
   } = {},
-): PourProposal => pourProposal(some, { pourAt: now + inMs, day: dayShop(own, []), elsewhere, planned });
+): PourProposal => {
+  const steps = pourProposal(some, { pourAt: now + inMs, day: dayShop(own, []), elsewhere, planned });
+  for (;;) {
+    const step = steps.next();
+    if (step.done === true) return step.value;
+  }
+};
 const goingIds = ({ melts }: PourProposal): readonly string[] =>
   melts.flatMap((melt) => melt.pieces.map(({ of }) => of.id)).toSorted();
 const whyOf = ({ left }: PourProposal, id: string) => left.find(({ of }) => of.id === id)?.why;

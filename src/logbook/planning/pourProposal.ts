@@ -92,14 +92,20 @@ type From = {
  * packed, those of the pour's own plan before the others, those sure before those that may be, of each the one begun
  * first; then the fire of all in
  * one kiln is planned together, which takes longer, and whoever misses the hour by that is left and the rest packed anew.
+ * It yields after each piece and before each packing, so that a page can breathe in between.
  */
-export function pourProposal(pieces: readonly PieceAhead[], from: From): PourProposal {
-  const alone = pieces.map((of) => aloneOf(of, from));
+export function* pourProposal(pieces: readonly PieceAhead[], from: From): Generator<undefined, PourProposal> {
+  const alone: Alone[] = [];
+  for (const of of pieces) {
+    alone.push(aloneOf(of, from));
+    yield;
+  }
   let able = alone.flatMap((one) => (one.why === null ? [one] : [])).toSorted(byUrgency);
   const left: LeftPiece[] = alone.flatMap(({ of, why, verdict }) =>
     why === null ? [] : [{ of, why, verdict }],
   );
   for (;;) {
+    yield;
     const packing = packPour(
       able.map(({ of }) => packPieceOf(of, from)),
       from.day.pack,

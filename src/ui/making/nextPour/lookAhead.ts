@@ -21,7 +21,9 @@ export type PieceTimes = GoingPiece & {
 
 export type NextPour = {
   readonly workedOutAt: number;
+  /** The day it was asked for. */
   readonly pourAt: number;
+  readonly pourId: string | null;
   readonly day: DayShop;
   readonly proposal: PourProposal;
   /** Least time to spare first. */
@@ -46,7 +48,7 @@ export type Question = {
 };
 
 /**
- * The whole proposal, piece by piece: it tells how far it is and lets the page breathe between two of them. Null where
+ * The whole proposal, piece by piece: it says how far it is and lets the page breathe between two of them. Null where
  * `onStep` says that nobody waits for it any more.
  */
 export async function lookAhead(
@@ -74,7 +76,13 @@ export async function lookAhead(
   const day = dayShop(shop, melts);
   const elsewhere = new Map(others.flatMap((pour) => pour.pieceIds.map((id) => [id, pour.id] as const)));
   const planned = new Set(own.flatMap(({ pieceIds }) => pieceIds));
-  const proposal = pourProposal(pieces, { pourAt, day, elsewhere, planned });
+  const steps = pourProposal(pieces, { pourAt, day, elsewhere, planned });
+  let step = steps.next();
+  while (step.done !== true) {
+    if (!(await onStep(rack.pieces.length, rack.pieces.length))) return null;
+    step = steps.next();
+  }
+  const proposal = step.value;
   const going = proposal.kilns.flatMap((group) => group.pieces);
   const times: PieceTimes[] = [];
   for (const [done, one] of going.entries()) {
@@ -84,6 +92,7 @@ export async function lookAhead(
   return {
     workedOutAt: now,
     pourAt,
+    pourId,
     day,
     proposal,
     times: times.toSorted((a, b) => a.slackMs - b.slackMs),
