@@ -1,14 +1,13 @@
 import { ownAlloy } from "../logbook/shop/ownAlloy.ts";
 import { startingTold } from "../logbook/pour/pourTold.ts";
 import { coldShell, shellHeatOf, type ShellHeat } from "../logbook/fire/shellHeat.ts";
-import { coolingWall, mayBeOut } from "../logbook/fire/shellOut.ts";
+import { airAround, coolingWall, mayBeOut } from "../logbook/fire/shellOut.ts";
 import type { Standing } from "../logbook/piece/standing.ts";
 import { figure } from "./finding.ts";
 import type { FindingOf } from "./variants.ts";
 
 type Found = FindingOf<"poured-cold-shell">;
 
-const roomC = 20;
 const coolingSource = "derived: the wall's own cooling in still air, by the slowest of its figures";
 
 /** Metal into a shell that had cooled: out of the kiln too long, or too cold for this metal. Before the pour, the preheat is looked at. */
@@ -83,14 +82,13 @@ function outTooLong(
   if (alloy === null || heat === null) return null;
   const { wallMm, isKnown } = coolingWall(wall);
   const leftC = startC ?? heat.startC;
-  const airC = room?.last?.airC ?? roomC;
   const out = mayBeOut({
     alloy,
     thinnestMm,
     wallMm,
     startC: leftC,
     bed: "air",
-    airC,
+    airC: airAround({ room }),
     family: startingTold.family,
   });
   const { surelyMin, likelyMin } = out?.latest ?? { surelyMin: null, likelyMin: null };

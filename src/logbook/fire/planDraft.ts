@@ -2,14 +2,10 @@ import { usualRoute, waxLeavesBy } from "./dewaxWay.ts";
 import type { RunBasis, RunPurpose } from "../entries/fireBodies.ts";
 import type { FactsTogether, FireFacts } from "./fireFacts.ts";
 import { factsTogether } from "./fireFacts.ts";
-import type { Shop } from "../piece/piece.ts";
-import { ownAlloy } from "../shop/ownAlloy.ts";
 import type { Kiln as ShopKiln } from "../shop/shopThings.ts";
-import type { Standing } from "../piece/standing.ts";
 import type { Segment } from "../../physics/heat/firingSegments.ts";
 import type { Kiln } from "../../physics/heat/kilnPower.ts";
 import type { BurnoutMaterial } from "../../trade/patternBurnout.ts";
-import { startingShellC } from "./shellHeat.ts";
 import type { StuccoFamily } from "../../trade/shellThermal.ts";
 
 /** What a person puts in the place of what the log says; a key that is absent leaves it to the log. */
@@ -45,7 +41,7 @@ export type PlanDraft = {
   readonly blindMm: number | null;
   readonly startC: number;
   readonly fireC: number | null;
-  /** Null takes the starting value for metal and section. */
+  /** Null takes what the shells leave the kiln with by their pour. */
   readonly preheatC: number | null;
   readonly told: PlanInputs;
   /** Null while the proposal stands as it is. */
@@ -160,13 +156,4 @@ export function wayOf(
   const isFilm = together?.isFilm === true && material === "wax";
   const route = chosen ?? usualRoute(material, { isFilm });
   return { material, isFilm, route, waxLeaves: waxLeavesBy(material, { isFilm, route, leaves }) };
-}
-
-/** Where the shell is poured, °C: as every plan of its metal and thinnest section starts. */
-export function startingPreheatC({ piece }: Standing, shop: Shop): number {
-  const meshMm = piece.patterns.at(-1)?.thinnestMm ?? null;
-  return startingShellC(
-    ownAlloy(piece.plan.alloyId ?? "", shop),
-    meshMm !== null && meshMm > 0 ? meshMm : null,
-  );
 }

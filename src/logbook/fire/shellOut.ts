@@ -4,7 +4,7 @@ import type { Alloy } from "../../trade/metals/alloy.ts";
 import { coolingHeatOf, type StuccoFamily } from "../../trade/shellThermal.ts";
 import type { PourBodies } from "../entries/fireBodies.ts";
 import { shellHeatOf, startingShellC, type ShellHeat } from "./shellHeat.ts";
-import type { WallStanding } from "../piece/standing.ts";
+import type { Standing, WallStanding } from "../piece/standing.ts";
 
 /** Wall where the log has no coats or readings to add up, mm: starting value. */
 const startingWallMm = 8;
@@ -28,6 +28,12 @@ export type ShellBed = {
   readonly airC: number;
   readonly family: StuccoFamily;
 };
+
+/** Air of a room nobody has read, °C: starting value. */
+const unreadRoomC = 20;
+
+/** The air a shell cools in, °C: its room's last reading. */
+export const airAround = ({ room }: Pick<Standing, "room">): number => room?.last?.airC ?? unreadRoomC;
 
 type OfWall = ShellBed & { readonly wallMm: number };
 
@@ -175,18 +181,20 @@ export function shellsTooCold(
   });
 }
 
-/** What a plan's shells leave the kiln with, °C: the usual heat of the thinnest, hotter where the way cools one of them too far. */
+/**
+ * What a plan's shells leave the kiln with, °C: the hottest that one of them asks for. Each asks for the usual heat of its
+ * metal and thinnest section, and for more where the way cools its wall too far. Where nobody measured a section, the
+ * starting one counts.
+ */
 export function startingLeaveC(
-  shells: readonly Waiting[],
+  shells: readonly Pick<Waiting, "wallMm" | "thinnestMm">[],
   { alloy, carryMin, place }: Omit<Planned, "alloy"> & { readonly alloy: Alloy | null },
 ): number {
-  const known = shells.flatMap(({ thinnestMm }) => thinnestMm ?? []);
-  const usualC = startingShellC(alloy, known.length === 0 ? null : Math.min(...known));
-  if (alloy === null) return usualC;
   const minutes = minutesToFull(carryMin);
   const asked = shells.flatMap(({ wallMm, thinnestMm }) => {
-    const aimC = shellHeatOf(alloy, thinnestMm)?.lowC;
-    return aimC === undefined ? [] : (leaveKilnC({ ...place, wallMm, aimC, minutes }) ?? []);
+    const usualC = startingShellC(alloy, thinnestMm);
+    const aimC = alloy === null ? undefined : shellHeatOf(alloy, thinnestMm)?.lowC;
+    return aimC === undefined ? usualC : [usualC, leaveKilnC({ ...place, wallMm, aimC, minutes }) ?? usualC];
   });
-  return Math.max(usualC, ...asked);
+  return asked.length === 0 ? startingShellC(alloy, null) : Math.max(...asked);
 }

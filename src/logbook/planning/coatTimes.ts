@@ -26,7 +26,7 @@ export type SoonestWay =
       /** When the shell may go in the kiln, as far as its water goes; never before the standing's own time. */
       readonly dryAt: number;
     }
-  | { readonly ok: false; readonly why: NoTime; readonly coat: number | null };
+  | { readonly ok: false; readonly why: NoTime };
 
 type Of = {
   readonly standing: Standing;
@@ -43,17 +43,17 @@ export function soonestWay({ standing, ahead, hours }: Of, by: By): SoonestWay {
   let then = standing;
   for (const [place, coat] of coats.entries()) {
     const ready = then.cover === null ? standing.now : coverAt(then, by);
-    if (ready === null) return { ok: false, why: then.cover?.reason ?? "not-known", coat: place };
+    if (ready === null) return { ok: false, why: then.cover?.reason ?? "not-known" };
     if (place > 0) readyAt.push(ready);
     const at = firstWithin(hours, Math.max(ready, standing.now));
-    if (at === null) return { ok: false, why: "after-the-hours", coat: place };
+    if (at === null) return { ok: false, why: "after-the-hours" };
     dips.push(at);
     const piece = withCoat(pieces.at(-1) ?? standing.piece, coat, { at, around: ahead.around });
     pieces.push(piece);
     then = standingAhead(piece, ahead, at);
   }
   const dryAt = then.forFire?.dryAt ?? null;
-  if (dryAt === null) return { ok: false, why: then.forFire?.reason ?? "not-known", coat: null };
+  if (dryAt === null) return { ok: false, why: then.forFire?.reason ?? "not-known" };
   readyAt.push(dryAt);
   // What has been dry for days can go in from now on.
   return { ok: true, dips, pieces, readyAt, dryAt: Math.max(dryAt, standing.now) };

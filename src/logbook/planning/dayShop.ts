@@ -1,11 +1,10 @@
 import { brimShare, crucibleFill } from "../../physics/metal/crucible.ts";
 import { kilnFillShare } from "../../trade/kilnFill.ts";
-import { chargeOf, lossFor, lossTaken } from "../casting/chargeSum.ts";
+import { chargeOf } from "../casting/chargeSum.ts";
 import { chargeKindOf, newMelt } from "../casting/meltDraft.ts";
-import { lossMemory } from "../fire/furnaceMemory.ts";
 import type { Melt } from "../fire/fireStates.ts";
 import type { Shop } from "../piece/piece.ts";
-import { ownAlloy, ownMeltFigures } from "../shop/ownAlloy.ts";
+import { ownMeltFigures } from "../shop/ownAlloy.ts";
 import type { Furnace, Kiln } from "../shop/shopThings.ts";
 import type { PackShop } from "./packPour.ts";
 
@@ -29,12 +28,6 @@ export const notSetUp = "";
 export function dayShop(shop: Shop, melts: readonly Melt[]): DayShop {
   const furnaces = shop.furnaces.filter(({ retired, crucibleL }) => !retired && crucibleL !== undefined);
   const kilns = shop.kilns.filter(({ retired }) => !retired);
-  const losses = new Map<string, number>();
-  const lossOf = (alloyId: string): number => {
-    const known = losses.get(alloyId) ?? lossOfDay(alloyId, shop, melts);
-    losses.set(alloyId, known);
-    return known;
-  };
   return {
     furnaces,
     kilns,
@@ -56,7 +49,8 @@ export function dayShop(shop: Shop, melts: readonly Melt[]): DayShop {
         chargeOf({
           castings: packed.map(({ metalKg, known }) => ({ castingKg: metalKg, gatingKg: 0, by: known })),
           heelKg: 0,
-          lossShare: lossOf(packed[0]?.alloyId ?? ""),
+          // What melting loses is weighed in beside this and is not molten at the pour.
+          lossShare: 0,
         })?.meltKg ?? 0,
     },
   };
@@ -64,14 +58,6 @@ export function dayShop(shop: Shop, melts: readonly Melt[]): DayShop {
 
 /** What a melt's plan starts with: nothing typed, metal of the usual kind. */
 export const usualKind = chargeKindOf(newMelt);
-
-function lossOfDay(alloyId: string, shop: Shop, melts: readonly Melt[]): number {
-  const alloy = ownAlloy(alloyId, shop);
-  if (alloy === null) return 0;
-  const learned = lossMemory({ family: alloy.family, melts, shop });
-  const draft = { lossShare: null, chargeKind: usualKind };
-  return lossTaken(lossFor({ draft, alloyId: alloy.id, learned }));
-}
 
 /** Melt a crucible holds, by the one sum of its fill, kg; null for an alloy whose density is not known. */
 function mostKgOf({

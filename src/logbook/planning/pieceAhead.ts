@@ -3,10 +3,11 @@ import type { Run } from "../fire/fireStates.ts";
 import { fireFacts } from "../fire/fireFacts.ts";
 import { runStanding } from "../fire/runStanding.ts";
 import { shellHeatOf, type ShellHeat } from "../fire/shellHeat.ts";
-import { startingLeaveC, type ShellBed } from "../fire/shellOut.ts";
 import type { Phase } from "../piece/piece.ts";
+import { openCracks, wetPatches } from "../piece/crackStates.ts";
 import { metalOf } from "../piece/pieceMetal.ts";
 import type { Standing } from "../piece/standing.ts";
+import { leaveOf, type PlannedShell } from "../pour/leaveHeat.ts";
 import { pourShell } from "../pour/pourShells.ts";
 import { startingTold } from "../pour/pourTold.ts";
 import { ownAlloy } from "../shop/ownAlloy.ts";
@@ -18,6 +19,8 @@ import type { WorkSpans } from "./workSpans.ts";
 export type Stop =
   | { readonly code: "crack" }
   | { readonly code: "cover-patch" }
+  | { readonly code: "wet-patch" }
+  | { readonly code: "held" }
   | { readonly code: "no-recipe" }
   | { readonly code: "in-kiln" }
   | { readonly code: "no-time"; readonly why: NoTime };
@@ -63,16 +66,18 @@ export const waitsForMetal = ({ piece }: Pick<Standing, "piece">): boolean =>
 type From = {
   readonly ahead: Ahead;
   readonly hours: WorkSpans;
+  /** True where a finding holds it against a further coat. */
+  readonly isHeld: boolean;
   /** What the plan of its pour says of it; left out where it is in none. */
-  readonly planned?: { readonly thinnestMm: number | null; readonly shellC: number | null } | undefined;
+  readonly planned?: PlannedShell | undefined;
 };
 
 /** Looks ahead for one piece, from the time of its standing. It takes some tenths of a second where many coats are left. */
-export function pieceAhead(standing: Standing, { ahead, hours, planned }: From): PieceAhead {
+export function pieceAhead(standing: Standing, { ahead, hours, isHeld, planned }: From): PieceAhead {
   const { piece } = standing;
   const { shop, runs } = ahead.around;
   const coats = piece.phase === "coating" ? coatsToCome(standing) : [];
-  const held = stopOf(standing);
+  const held = stopOf(standing, isHeld);
   const ways = held === null ? waysOf(standing, { ahead, hours }, runs) : none;
   const best = ways.late.ok ? ways.late : ways.middle;
   const last = best.ok ? (best.pieces.at(-1) ?? piece) : null;
@@ -99,39 +104,35 @@ export function pieceAhead(standing: Standing, { ahead, hours, planned }: From):
     alloy,
     metalKg,
     heat: alloy === null ? null : shellHeatOf(alloy, shell.thinnestMm),
-    leaveC:
-      planned?.shellC ??
-      startingLeaveC([shell], { alloy, carryMin: startingTold.carryMin, place: placeOf(standing) }),
+    leaveC: leaveOf(dry ?? standing, { shop, planned }),
     litre: litreOf(dry ?? standing),
     shell: { massKg: mass.massKg, isKnown: mass.source !== "starting" },
   };
 }
 
-const roomC = 20;
-
-/** How a shell stands at the pour while nobody has planned it: as the pour's own form starts. */
-export const placeOf = ({ room }: Standing): ShellBed => ({
-  bed: "air",
-  airC: room?.last?.airC ?? roomC,
-  family: startingTold.family,
-});
-
-function stopOf({ piece, recipe, next, action }: Standing): Stop | null {
-  if (piece.phase !== "coating") return null;
-  if (action.kind === "mend") return { code: "crack" };
-  if (recipe === null) return { code: "no-recipe" };
-  return next === null && action.kind === "dip" ? { code: "cover-patch" } : null;
+/** Cracks stop a shell in every phase. A patch that a coat goes over is answered for by that coat. */
+function stopOf({ piece, recipe, next, action, cracks }: Standing, isHeld: boolean): Stop | null {
+  if (openCracks(cracks).length > 0) return { code: "crack" };
+  const isCoating = piece.phase === "coating";
+  if (isCoating && recipe === null) return { code: "no-recipe" };
+  if (isCoating && next === null && action.kind === "dip") return { code: "cover-patch" };
+  if (isCoating && next !== null) return isHeld ? { code: "held" } : null;
+  return wetPatches(cracks).length > 0 ? { code: "wet-patch" } : null;
 }
 
 const stopBy = (phase: Phase, why: NoTime): Stop =>
   phase === "burnout" ? { code: "in-kiln" } : { code: "no-time", why };
 
 const none: PieceAhead["ways"] = {
-  late: { ok: false, why: "not-known", coat: null },
-  middle: { ok: false, why: "not-known", coat: null },
+  late: { ok: false, why: "not-known" },
+  middle: { ok: false, why: "not-known" },
 };
 
-function waysOf(standing: Standing, from: From, runs: ReadonlyMap<string, Run> | undefined) {
+function waysOf(
+  standing: Standing,
+  from: Pick<From, "ahead" | "hours">,
+  runs: ReadonlyMap<string, Run> | undefined,
+) {
   const { piece, now } = standing;
   if (piece.phase === "coating") {
     const late = soonestWay({ standing, ...from }, "late");
@@ -144,9 +145,7 @@ function waysOf(standing: Standing, from: From, runs: ReadonlyMap<string, Run> |
 }
 
 const readyFrom = (at: number | null): SoonestWay =>
-  at === null
-    ? { ok: false, why: "not-known", coat: null }
-    : { ok: true, dips: [], pieces: [], readyAt: [], dryAt: at };
+  at === null ? { ok: false, why: "not-known" } : { ok: true, dips: [], pieces: [], readyAt: [], dryAt: at };
 
 /** When the run a piece is in is over by its plan and readings; null where it is in none that is known. */
 function kilnEndsAt({ piece, now }: Standing, runs: ReadonlyMap<string, Run> | undefined): number | null {

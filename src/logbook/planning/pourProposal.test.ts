@@ -2,6 +2,7 @@ import { millisecondsInHour as hourMs, millisecondsInMinute as minuteMs } from "
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { aheadNow as now, demoAhead } from "../../../tests/demoAhead.ts";
+import { shellHeatOf } from "../fire/shellHeat.ts";
 import type { Shop } from "../piece/piece.ts";
 import { dayShop } from "./dayShop.ts";
 import { latestTimes } from "./coatTimes.ts";
@@ -22,7 +23,9 @@ const [kiln] = shop.kilns;
 const [furnace] = shop.furnaces;
 if (kiln === undefined || furnace === undefined) throw new Error("the demo has a kiln and a furnace");
 
-const pieces = demo.standings.filter(waitsForMetal).map((one) => pieceAhead(one, { ahead, hours: null }));
+const pieces = demo.standings
+  .filter(waitsForMetal)
+  .map((one) => pieceAhead(one, { ahead, hours: null, isHeld: false }));
 const pieceOf = (id: string): PieceAhead => {
   const found = pieces.find((one) => one.id === id);
   if (found === undefined) throw new Error(`${id} does not wait for metal`);
@@ -42,7 +45,13 @@ const proposed = (
     elsewhere?: ReadonlyMap<string, string>;
     planned?: ReadonlySet<string>;
   } = {},
-): PourProposal => pourProposal(some, { pourAt: now + inMs, day: dayShop(own, []), elsewhere, planned });
+): PourProposal => {
+  const steps = pourProposal(some, { pourAt: now + inMs, day: dayShop(own, []), elsewhere, planned });
+  for (;;) {
+    const step = steps.next();
+    if (step.done === true) return step.value;
+  }
+};
 const goingIds = ({ melts }: PourProposal): readonly string[] =>
   melts.flatMap((melt) => melt.pieces.map(({ of }) => of.id)).toSorted();
 const whyOf = ({ left }: PourProposal, id: string) => left.find(({ of }) => of.id === id)?.why;
@@ -109,6 +118,22 @@ describe("a pour day proposed", () => {
     expect(whyOf(day, "demo-carp")).toEqual({ code: "other-alloy", alloyIds: ["a356"] });
   });
 
+  it("takes section and heat as the piece's own pour is planned, and all in its kiln leave it with the hottest", () => {
+    const planned = { thinnestMm: 3, shellC: 940 };
+    const plaque = pieceAhead(demo.standing("demo-plaque"), { ahead, hours: null, isHeld: false, planned });
+    const thin = shellHeatOf(plaque.alloy!, 3);
+    expect(plaque).toMatchObject({ leaveC: 940, heat: { sectionMm: 3, lowC: thin?.lowC } });
+    const both = [pieceOf("demo-carp"), plaque];
+    const [group] = proposed(both, { planned: new Set(["demo-plaque"]) }).kilns;
+    expect(group?.pieces.map(({ of }) => of.id).toSorted()).toEqual(["demo-carp", "demo-plaque"]);
+    expect(group?.leaveC).toBe(940);
+    expect(group?.heat?.lowC).toBe(Math.max(thin!.lowC, pieceOf("demo-carp").heat!.lowC));
+    // The preheat to it takes longer than to the usual heat.
+    const [usual] = proposed([pieceOf("demo-carp"), pieceOf("demo-plaque")]).kilns;
+    expect(usual?.leaveC).toBeLessThan(940);
+    expect(group?.fire.minutes).toBeGreaterThan(usual?.fire.minutes ?? Infinity);
+  });
+
   it("leaves whom the fire of all together makes too late, though alone it would be in time", () => {
     const plaque = pieceOf("demo-plaque");
     const dry = plaque.dry ?? plaque.standing;
@@ -131,7 +156,7 @@ describe("a pour day proposed", () => {
   it("names what nobody said: alloy, metal, and what a burnout wants to know", () => {
     const bare = demoAhead({ "demo-carp": { alloyId: undefined }, "demo-heron": { metalKg: undefined } });
     const some = ["demo-carp", "demo-heron", "demo-plaque"].map((id) =>
-      pieceAhead(bare.standing(id), { ahead: bare.ahead, hours: null }),
+      pieceAhead(bare.standing(id), { ahead: bare.ahead, hours: null, isHeld: false }),
     );
     const day = proposed(some);
     expect(whyOf(day, "demo-carp")).toEqual({ code: "no-alloy" });

@@ -1,8 +1,6 @@
 import { wantedCharge, type WantedCharge } from "../casting/wantedCharge.ts";
-import { startingLeaveC } from "../fire/shellOut.ts";
 import { metalKnownOf } from "../piece/pieceMetal.ts";
-import { pourShell } from "../pour/pourShells.ts";
-import { startingTold } from "../pour/pourTold.ts";
+import { hottestLeave } from "../pour/leaveHeat.ts";
 import type { Furnace, Kiln } from "../shop/shopThings.ts";
 import { dayVerdict, minutesFor, type DayVerdict } from "./dayVerdict.ts";
 import { usualKind, type DayShop } from "./dayShop.ts";
@@ -17,7 +15,7 @@ import {
   type PackPiece,
   type Placed,
 } from "./packPour.ts";
-import { placeOf, type PieceAhead } from "./pieceAhead.ts";
+import type { PieceAhead } from "./pieceAhead.ts";
 import { whyNotPacked, type NotPacked } from "./notPacked.ts";
 
 /** A piece that goes, with its verdict in the company it goes in. */
@@ -94,14 +92,20 @@ type From = {
  * packed, those of the pour's own plan before the others, those sure before those that may be, of each the one begun
  * first; then the fire of all in
  * one kiln is planned together, which takes longer, and whoever misses the hour by that is left and the rest packed anew.
+ * It yields after each piece and before each packing, so that a page can breathe in between.
  */
-export function pourProposal(pieces: readonly PieceAhead[], from: From): PourProposal {
-  const alone = pieces.map((of) => aloneOf(of, from));
+export function* pourProposal(pieces: readonly PieceAhead[], from: From): Generator<undefined, PourProposal> {
+  const alone: Alone[] = [];
+  for (const of of pieces) {
+    alone.push(aloneOf(of, from));
+    yield;
+  }
   let able = alone.flatMap((one) => (one.why === null ? [one] : [])).toSorted(byUrgency);
   const left: LeftPiece[] = alone.flatMap(({ of, why, verdict }) =>
     why === null ? [] : [{ of, why, verdict }],
   );
   for (;;) {
+    yield;
     const packing = packPour(
       able.map(({ of }) => packPieceOf(of, from)),
       from.day.pack,
@@ -178,7 +182,7 @@ function kilnGroups(
     const inside = able.filter(({ of }) => packed.some((piece) => piece.id === of.id));
     if (inside.length === 0) return [];
     const kiln = day.kilns.find((one) => one.id === id) ?? null;
-    const leaveC = leaveTogether(inside.map(({ of }) => of));
+    const leaveC = hottestLeave(inside.map(({ of }) => of.leaveC));
     const fire = fireAhead(
       inside.flatMap(({ of }) => of.dry ?? []),
       { kiln, preheatC: leaveC },
@@ -214,22 +218,6 @@ function kilnGroups(
       },
     ];
   });
-}
-
-/** What shells in one kiln leave it with, °C: for each metal as the pour's plan starts, and the hottest of these. */
-function leaveTogether(pieces: readonly PieceAhead[]): number {
-  const alloyIds = [...new Set(pieces.map(({ alloyId }) => alloyId))];
-  const each = alloyIds.map((alloyId) => {
-    const of = pieces.filter((piece) => piece.alloyId === alloyId);
-    const alloy = of[0]?.alloy ?? null;
-    const shells = of.map(({ dry, standing, metalKg }) =>
-      pourShell(dry ?? standing, { toldMm: null, metalKg, alloy }),
-    );
-    const [first] = of;
-    const place = first === undefined ? null : placeOf(first.standing);
-    return place === null ? 0 : startingLeaveC(shells, { alloy, carryMin: startingTold.carryMin, place });
-  });
-  return Math.max(...each);
 }
 
 function meltGroups(

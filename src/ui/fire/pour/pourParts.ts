@@ -10,7 +10,7 @@ import { crucibleLiftKg, shellLiftKg } from "../../../logbook/bucket/liftWeights
 import { alloyContents, meltContents } from "../../../logbook/pour/meltContents.ts";
 import { ownMeltHeat } from "../../../logbook/shop/ownAlloy.ts";
 import type { Shop } from "../../../logbook/piece/piece.ts";
-import type { ShellBed } from "../../../logbook/fire/shellOut.ts";
+import { airAround, type ShellBed } from "../../../logbook/fire/shellOut.ts";
 import type { Sensed } from "../../../logbook/pour/pourStanding.ts";
 import { pourSupply, type PourSupply } from "../../../logbook/pour/pourSupply.ts";
 import { plannedSegments } from "../../../logbook/fire/runStanding.ts";
@@ -40,8 +40,6 @@ type From = {
   readonly told: Pick<PourTold, "metalKg" | "thinnestMm">;
 };
 
-const roomC = 20;
-
 export function pourParts({ items, run, melt, melts, shop, told }: From): PourParts {
   const supply = pourSupply({ standings: items.map(({ standing }) => standing), melt, shop, told });
   const { furnace } = supply;
@@ -58,7 +56,7 @@ export function pourParts({ items, run, melt, melts, shop, told }: From): PourPa
             memory: furnaceMemory({ furnaceId: furnace.id, melts, shop }),
             isHotStart: melt?.hotFurnace ?? false,
           }),
-    airC: items[0]?.standing.room?.last?.airC ?? roomC,
+    airC: airAround(items[0]?.standing ?? { room: null }),
     shop,
   };
 }
@@ -88,6 +86,9 @@ export const bedOf = (
 export const runMinutes = (run: Run): number =>
   scheduleCurve(plannedSegments(run.segments), run.plan.startC).at(-1)?.endMin ?? 0;
 
+/** A charge goes in as cold as a room, °C: starting value. */
+const chargeC = 20;
+
 /** Minutes to melt so much by the furnace's own figures; null where one of them isn't known. */
 export function meltMinutes(
   { alloy, power, shop, melt }: Pick<PourParts, "alloy" | "power" | "shop" | "melt">,
@@ -96,7 +97,7 @@ export function meltMinutes(
   const heat = alloy === null ? null : ownMeltHeat(melt?.plan.alloyId ?? alloy.id, shop);
   if (heat === null || power === null || massKg === null || !(massKg > 0)) return null;
   if (pourC < heat.liquidusC || pourC > 2500) return null;
-  const energyJ = meltEnergyJ({ ...heat, massKg, fromC: roomC, pourC });
+  const energyJ = meltEnergyJ({ ...heat, massKg, fromC: chargeC, pourC });
   return meltTimeS({ energyJ, usefulW: power.likelyW }) / 60;
 }
 

@@ -10,7 +10,7 @@ import type { Standing } from "../../../logbook/piece/standing.ts";
 import { pouredColdShell } from "../../../rules/pouredColdShell.ts";
 import { alloys } from "../../../trade/metals/alloys.ts";
 import type { RackItem } from "../../base/state/live.ts";
-import { startingPreheatC } from "../../../logbook/fire/planDraft.ts";
+import { hottestLeave, leaveOf, plannedShells } from "../../../logbook/pour/leaveHeat.ts";
 import { newPour, pourDay } from "./pourDraft.ts";
 import { pourParts } from "./pourParts.ts";
 
@@ -78,7 +78,7 @@ const cases = alloys
 
 test("the preheat a kiln plan proposes is accepted by the pour sheet and by the findings", () => {
   for (const [alloyId, thinnestMm] of cases) {
-    const shellC = startingPreheatC(preheated(alloyId, thinnestMm, 600), builtInShop);
+    const shellC = leaveOf(preheated(alloyId, thinnestMm, 600), { shop: builtInShop, planned: undefined });
     const standing = preheated(alloyId, thinnestMm, shellC);
     expect([alloyId, thinnestMm, shellC, pouredColdShell(standing)]).toEqual([
       alloyId,
@@ -88,6 +88,45 @@ test("the preheat a kiln plan proposes is accepted by the pour sheet and by the 
     ]);
     expect([alloyId, thinnestMm, sheetWhy(standing, alloyId, shellC)]).toEqual([alloyId, thinnestMm, []]);
   }
+});
+
+test("several shells: the kiln plan asks for the heat the pour's plan starts with", () => {
+  const sections = [
+    [15, 3],
+    [3, 15],
+    [null, 15],
+    [15, null],
+    [4, 8, 40],
+  ];
+  for (const alloyId of ["c87300", "a356", "c90300"])
+    for (const some of sections) {
+      const standings = some.map((mm, i) => {
+        const standing = preheated(alloyId, mm ?? 0, 600);
+        return { ...standing, piece: { ...standing.piece, id: `s${i}` } };
+      });
+      const parts = pourParts({
+        items: standings.map(itemOf),
+        run: null,
+        melt: null,
+        melts: [],
+        shop: builtInShop,
+        told: { metalKg: 6, thinnestMm: [] },
+      });
+      const ids = standings.map(({ piece }) => piece.id);
+      const { shellC } = pourDay({ ...newPour(ids), metalKg: 6 }, parts, 0);
+      const asked = standings.map((one) => leaveOf(one, { shop: builtInShop, planned: undefined }));
+      expect([alloyId, some, hottestLeave(asked)]).toEqual([alloyId, some, shellC]);
+    }
+});
+
+test("what a planned pour says of its shell stands before what a plan starts with", () => {
+  const standing = preheated("c87300", 3, 600);
+  const planned = plannedShells([
+    { pieceIds: ["other", standing.piece.id], plan: { shellC: 615, pourAt: 0 } as Pour["plan"] },
+  ]);
+  expect(planned.get(standing.piece.id)).toEqual({ thinnestMm: null, shellC: 615 });
+  expect(leaveOf(standing, { shop: builtInShop, planned: planned.get(standing.piece.id) })).toBe(615);
+  expect(hottestLeave([])).toBe(500);
 });
 
 test("one degree below the low end is what the sheet blocks", () => {

@@ -181,7 +181,7 @@ export function PlanFacts({
             value={draft.preheatC ?? preheatC}
             min={20}
             max={1300}
-            hint="Typical value for its metal and thinnest section."
+            hint="As the pour is planned; else usual for metal and thinnest section, hotter where the way to the metal cools it too far."
             onChange={(next) =>
               set({ preheatC: next === null || (next >= 20 && next <= 1300) ? next : draft.preheatC })
             }

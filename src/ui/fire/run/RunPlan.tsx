@@ -16,13 +16,9 @@ import { PlanChoices, PlanKiln } from "./PlanChoices.tsx";
 import { PlanFacts } from "./PlanFacts.tsx";
 import { PlanResult } from "./PlanResult.tsx";
 import type { PlanDraft } from "../../../logbook/fire/planDraft.ts";
-import {
-  askedOf,
-  chosenKiln,
-  startingDraft,
-  startingPreheatC,
-  wayOf,
-} from "../../../logbook/fire/planDraft.ts";
+import { askedOf, chosenKiln, startingDraft, wayOf } from "../../../logbook/fire/planDraft.ts";
+import type { Pour } from "../../../logbook/fire/fireStates.ts";
+import { leaveOf, hottestLeave, plannedShells } from "../../../logbook/pour/leaveHeat.ts";
 import { scheduleRefusalText } from "./scheduleWords.ts";
 import sheet from "../../base/styles/sheet.module.css";
 import styles from "./run.module.css";
@@ -30,6 +26,8 @@ import styles from "./run.module.css";
 type Props = {
   readonly items: readonly RackItem[];
   readonly shop: Shop;
+  /** Pours that are planned: what one says of its shells stands for them here too. */
+  readonly pours: readonly Pour[];
   readonly asked: {
     readonly purpose: PlanDraft["purpose"];
     readonly pieceIds: readonly string[];
@@ -38,18 +36,20 @@ type Props = {
   readonly onSaved: (runId: string) => void;
 };
 
-export function RunPlan({ items, shop, asked: from, onSaved }: Props) {
+export function RunPlan({ items, shop, pours, asked: from, onSaved }: Props) {
   const door = useShop();
   const format = useFormat();
   const say = useFleeting((fleeting) => fleeting.say);
   const form = useForm<PlanDraft>("run/new", startingDraft(from.purpose, from.pieceIds), from.about);
   const { draft, set } = form;
   const chosen = items.filter(({ standing }) => draft.pieceIds.includes(standing.piece.id));
-  const [first] = chosen;
   const kilns = shop.kilns.filter(({ retired }) => !retired);
   const kiln = chosenKiln(draft, kilns);
   const facts = chosen.map(({ standing }) => fireFacts(standing, draft.family, draft.told));
-  const preheatC = first === undefined ? 500 : startingPreheatC(first.standing, shop);
+  const planned = plannedShells(pours);
+  const preheatC = hottestLeave(
+    chosen.map(({ standing }) => leaveOf(standing, { shop, planned: planned.get(standing.piece.id) })),
+  );
   const asked = askedOf(draft, { facts, kiln: kiln?.kiln ?? null, preheatC });
   const question = asked.ok ? firingForOf(draft.purpose, { basis: asked.basis, startC: draft.startC }) : null;
   const answer = question && planFiring(question);

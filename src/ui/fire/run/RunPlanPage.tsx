@@ -1,6 +1,6 @@
 import { useLocation, useSearch } from "wouter";
 import { builtInShop } from "../../../logbook/piece/builtIns.ts";
-import { useFigures, useRack } from "../../base/state/live.ts";
+import { useFigures, usePours, useRack } from "../../base/state/live.ts";
 import { paths } from "../../base/state/paths.ts";
 import { Page } from "../../base/parts/Page.tsx";
 import { RunPlan } from "./RunPlan.tsx";
@@ -10,6 +10,7 @@ import type { PlanDraft } from "../../../logbook/fire/planDraft.ts";
 export function RunPlanPage() {
   const items = useRack();
   const shop = useFigures();
+  const pours = usePours("open");
   const search = useSearch();
   const [, goTo] = useLocation();
   const asked = new URLSearchParams(search);
@@ -21,11 +22,12 @@ export function RunPlanPage() {
       title="Plan a kiln run"
       back={pieceId === undefined || pieceIds.length > 1 ? paths.fire : paths.piece(pieceId)}
     >
-      {items !== undefined && (
+      {items !== undefined && pours !== undefined && (
         <RunPlan
           key={search}
           items={items}
           shop={shop ?? builtInShop}
+          pours={pours}
           asked={{ purpose, pieceIds, about: search }}
           onSaved={(id) => goTo(paths.run(id), { replace: true })}
         />

@@ -21,8 +21,10 @@ import { useNextPour, type AskedDay } from "./useNextPour.ts";
 
 /** The answer for one day, and how far the next one is. */
 export function NextPourView({ day, now }: { readonly day: AskedDay; readonly now: number }) {
-  const { found, step, again } = useNextPour(day);
+  const { found: last, step, isBroken, again } = useNextPour(day);
   const { locale } = useFormat();
+  // The last answer may be that of the day that stood there before: its keys would open plans for the wrong one.
+  const found = last?.pourAt === day.pourAt && last.pourId === day.pourId ? last : null;
   return (
     <>
       <p role="status" className={sheet["soft"]}>
@@ -33,7 +35,12 @@ export function NextPourView({ day, now }: { readonly day: AskedDay; readonly no
             : `Worked out ${soonTime(found.workedOutAt, now, locale)}, for ${dayTime(found.pourAt, now, locale)}.`}
       </p>
       {found !== null && <Proposal found={found} now={now} />}
-      {found !== null && step === null && (
+      {isBroken && step === null && (
+        <Card tone="watch">
+          <p>A sum broke off, so there is no proposal for this day. The log is as it was.</p>
+        </Card>
+      )}
+      {(found !== null || isBroken) && step === null && (
         <div>
           <Button onPress={again}>Work it out again</Button>
         </div>

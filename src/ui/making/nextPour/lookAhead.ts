@@ -1,14 +1,15 @@
-import { standingOf } from "../../../logbook/piece/buildStanding.ts";
 import type { Pour, Melt } from "../../../logbook/fire/fireStates.ts";
 import type { Memo } from "../../../logbook/log/memo.ts";
 import type { Shop } from "../../../logbook/piece/piece.ts";
 import { latestTimes } from "../../../logbook/planning/coatTimes.ts";
 import { dayShop, type DayShop } from "../../../logbook/planning/dayShop.ts";
 import { pieceAhead, waitsForMetal, type PieceAhead } from "../../../logbook/planning/pieceAhead.ts";
-import { readTold } from "../../../logbook/pour/pourTold.ts";
+import { plannedShells } from "../../../logbook/pour/leaveHeat.ts";
 import { pourProposal, type GoingPiece, type PourProposal } from "../../../logbook/planning/pourProposal.ts";
 import type { WorkSpans } from "../../../logbook/planning/workSpans.ts";
+import { coverHold } from "../../../rules/coverHold.ts";
 import type { RackData } from "../../../storage/reads.ts";
+import { rackItem } from "../../base/state/rackItems.ts";
 
 /** A piece that goes, with by when each of its coats must be on, epoch ms; null where that figure gives none. */
 export type PieceTimes = GoingPiece & {
@@ -20,7 +21,9 @@ export type PieceTimes = GoingPiece & {
 
 export type NextPour = {
   readonly workedOutAt: number;
+  /** The day it was asked for. */
   readonly pourAt: number;
+  readonly pourId: string | null;
   readonly day: DayShop;
   readonly proposal: PourProposal;
   /** Least time to spare first. */
@@ -45,7 +48,7 @@ export type Question = {
 };
 
 /**
- * The whole proposal, piece by piece: it tells how far it is and lets the page breathe between two of them. Null where
+ * The whole proposal, piece by piece: it says how far it is and lets the page breathe between two of them. Null where
  * `onStep` says that nobody waits for it any more.
  */
 export async function lookAhead(
@@ -53,33 +56,33 @@ export async function lookAhead(
   onStep: (done: number, of: number) => Promise<boolean>,
 ): Promise<NextPour | null> {
   const ahead = { around: rack, memo };
-  const inPlans = new Map(
-    pours.flatMap(({ pieceIds, plan }) => {
-      const { thinnestMm } = readTold(plan);
-      const { shellC } = plan;
-      return pieceIds.map((id, place) => [id, { thinnestMm: thinnestMm[place] ?? null, shellC }] as const);
-    }),
-  );
+  const others = pours.filter(({ id }) => id !== pourId);
+  const own = pours.filter(({ id }) => id === pourId);
+  // Of a shell that is in two plans, the pour asked about says its heat.
+  const inPlans = plannedShells([...others, ...own]);
   const pieces: PieceAhead[] = [];
   const faults: string[] = [];
   for (const [done, piece] of rack.pieces.entries()) {
     if (!(await onStep(done, rack.pieces.length))) return null;
     try {
-      const standing = standingOf(piece, rack, now, memo);
+      const { standing, findings } = rackItem(piece, rack, now, memo);
+      const isHeld = coverHold(findings) !== null;
       if (waitsForMetal(standing))
-        pieces.push(pieceAhead(standing, { ahead, hours, planned: inPlans.get(piece.id) }));
+        pieces.push(pieceAhead(standing, { ahead, hours, isHeld, planned: inPlans.get(piece.id) }));
     } catch {
       faults.push(piece.plan?.name ?? piece.id);
     }
   }
   const day = dayShop(shop, melts);
-  const elsewhere = new Map(
-    pours
-      .filter((pour) => pour.id !== pourId)
-      .flatMap((pour) => pour.pieceIds.map((id) => [id, pour.id] as const)),
-  );
-  const planned = new Set(pours.find(({ id }) => id === pourId)?.pieceIds);
-  const proposal = pourProposal(pieces, { pourAt, day, elsewhere, planned });
+  const elsewhere = new Map(others.flatMap((pour) => pour.pieceIds.map((id) => [id, pour.id] as const)));
+  const planned = new Set(own.flatMap(({ pieceIds }) => pieceIds));
+  const steps = pourProposal(pieces, { pourAt, day, elsewhere, planned });
+  let step = steps.next();
+  while (step.done !== true) {
+    if (!(await onStep(rack.pieces.length, rack.pieces.length))) return null;
+    step = steps.next();
+  }
+  const proposal = step.value;
   const going = proposal.kilns.flatMap((group) => group.pieces);
   const times: PieceTimes[] = [];
   for (const [done, one] of going.entries()) {
@@ -89,6 +92,7 @@ export async function lookAhead(
   return {
     workedOutAt: now,
     pourAt,
+    pourId,
     day,
     proposal,
     times: times.toSorted((a, b) => a.slackMs - b.slackMs),

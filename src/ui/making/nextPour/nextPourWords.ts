@@ -71,6 +71,10 @@ function stopText(stop: Stop): string {
       return "It has an open crack: patch it first.";
     case "cover-patch":
       return "Its patch wants a coat over it first.";
+    case "wet-patch":
+      return "Its patch is not yet dry. Log “Patch is dry” once it is.";
+    case "held":
+      return "Hold: no further coat yet. Its page says why.";
     case "no-recipe":
       return "It has no recipe, so the coats to come are not known.";
     case "in-kiln":

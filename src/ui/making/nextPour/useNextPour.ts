@@ -14,6 +14,8 @@ export type Looking = {
   readonly found: NextPour | null;
   /** How far the next answer is; null where none is under way. */
   readonly step: { readonly done: number; readonly of: number } | null;
+  /** True where the last look broke off, because a sum could not be done. */
+  readonly isBroken: boolean;
   readonly again: () => void;
 };
 
@@ -32,12 +34,13 @@ export function useNextPour({ pourAt, pourId }: AskedDay): Looking {
   const [{ bucketHours }] = useSettings();
   const [found, setFound] = useState<NextPour | null>(null);
   const [step, setStep] = useState<Looking["step"]>(null);
-  const [askedAt, setAskedAt] = useState(clock);
+  const [isBroken, setBroken] = useState(false);
+  const [asked, ask] = useState(() => ({ at: clock() }));
   const [memo] = useState(makeMemo);
   useEffect(() => {
     if (rack === undefined || shop === undefined || melts === undefined || pours === undefined) return;
     let gone = false;
-    const now = Math.max(askedAt, clock());
+    const now = Math.max(asked.at, clock());
     const to = addDays(Math.max(now, pourAt), daysBeyond).getTime();
     const spans = bucketSpans(bucketHours, { from: now, to });
     const hours = spans.length === 0 ? null : spans;
@@ -47,6 +50,7 @@ export function useNextPour({ pourAt, pourId }: AskedDay): Looking {
         async (done, of) => {
           if (gone) return false;
           setStep({ done, of });
+          setBroken(false);
           await breath();
           return !gone;
         },
@@ -55,10 +59,16 @@ export function useNextPour({ pourAt, pourId }: AskedDay): Looking {
       setFound(answer);
       setStep(null);
     };
-    void look();
+    const brokeOff = (): void => {
+      if (gone) return;
+      setFound(null);
+      setStep(null);
+      setBroken(true);
+    };
+    void look().catch(brokeOff);
     return () => {
       gone = true;
     };
-  }, [rack, shop, melts, pours, bucketHours, pourAt, pourId, clock, memo, askedAt]);
-  return { found, step, again: () => setAskedAt(clock()) };
+  }, [rack, shop, melts, pours, bucketHours, pourAt, pourId, clock, memo, asked]);
+  return { found, step, isBroken, again: () => ask({ at: clock() }) };
 }
