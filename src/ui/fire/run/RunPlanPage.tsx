@@ -1,5 +1,4 @@
 import { useLocation, useSearch } from "wouter";
-import { builtInShop } from "../../../logbook/piece/builtIns.ts";
 import { useFigures, useRack } from "../../base/state/live.ts";
 import { paths } from "../../base/state/paths.ts";
 import { Page } from "../../base/parts/Page.tsx";
@@ -21,11 +20,11 @@ export function RunPlanPage() {
       title="Plan a kiln run"
       back={pieceId === undefined || pieceIds.length > 1 ? paths.fire : paths.piece(pieceId)}
     >
-      {items !== undefined && (
+      {items !== undefined && shop !== undefined && (
         <RunPlan
           key={search}
           items={items}
-          shop={shop ?? builtInShop}
+          shop={shop}
           asked={{ purpose, pieceIds, about: search }}
           onSaved={(id) => goTo(paths.run(id), { replace: true })}
         />
