@@ -156,8 +156,7 @@ export function heatWhy(
 
 /** Metal is enough by the charge on the scale, less its loss. */
 export function metalWhy({ metalKg, metalFrom, wantedKg }: PourSupply, { begunAt }: MeltHeatRead): Told {
-  if (metalKg !== null && wantedKg !== null && fallsShort(metalKg, wantedKg))
-    return one("metal-short");
+  if (metalKg !== null && wantedKg !== null && fallsShort(metalKg, wantedKg)) return one("metal-short");
   if (begunAt === null) return one("melt-not-begun");
   if (metalKg === null || wantedKg === null) return one("metal-not-known", {}, begunAt);
   return metalFrom === "weighed" ? fine : one("metal-not-weighed", {}, begunAt);
