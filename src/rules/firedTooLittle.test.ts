@@ -4,6 +4,7 @@ import { streamLog } from "../../tests/logs/testStreamLog.ts";
 import { foldRun } from "../logbook/fire/foldRun.ts";
 import type { Run } from "../logbook/fire/fireStates.ts";
 import { firedTooLittle } from "./firedTooLittle.ts";
+import { bestHeat } from "./firings.ts";
 
 function burntOut() {
   const piece = givenCoated();
@@ -56,6 +57,23 @@ test("a burnout that was read hot for half an hour is a firing", () => {
   piece.log(104, "burnout-ended", { result: "clean" });
   piece.log(105, "shell-preheated", { shellC: 600 });
   expect(firedTooLittle(piece.standing(106))).toEqual([]);
+});
+
+test("a kiln that fell to 400 °C between two hot readings has not held its heat", () => {
+  const piece = givenCoated();
+  piece.log(100, "burnout-started", {});
+  for (const [hour, kilnC] of [
+    [103, 820],
+    [103.3, 400],
+    [103.6, 820],
+  ] as const)
+    piece.log(hour, "burnout-read", { kilnC });
+  piece.log(104, "burnout-ended", { result: "clean" });
+  piece.log(105, "shell-preheated", { shellC: 600 });
+  const [found] = firedTooLittle(piece.standing(106));
+  expect(told(found === undefined ? [] : [found])).toEqual(["watch short"]);
+  // By straight lines: 20 K of 420 on the way down and as much on the way up, of 18 min each.
+  expect(bestHeat(piece.standing(106))?.holdMin).toBeCloseTo((2 * 18 * 20) / 420, 3);
 });
 
 test("a shell that is heated for metal with no firing in its log can't be judged", () => {

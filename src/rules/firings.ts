@@ -1,6 +1,6 @@
-import { millisecondsInMinute as minuteMs } from "date-fns/constants";
 import type { Piece } from "../logbook/piece/piece.ts";
 import type { Standing } from "../logbook/piece/standing.ts";
+import { minutesWithin } from "../logbook/fire/runHeat.ts";
 import { soundRun } from "../logbook/fire/soundRun.ts";
 import { practice } from "../trade/practice.ts";
 
@@ -26,14 +26,13 @@ export function bestHeat({ piece, runs }: Pick<Standing, "piece" | "runs">): Hea
   const burnt = piece.burnouts
     .filter(({ startedAt }) => startedAt >= since)
     .flatMap((burnout): readonly Heat[] => {
-      const hot = burnout.readings.filter(({ kilnC }) => kilnC >= practice.firedC.value);
-      const ofRun = runReadings(piece, burnout, runs).filter(({ kilnC }) => kilnC >= practice.firedC.value);
+      const hot = burnout.readings.filter(isHot);
       return [
         ...heatOf(
-          hot,
+          burnout.readings,
           hot.map(({ id }) => id),
         ),
-        ...heatOf(ofRun, [burnout.id]),
+        ...heatOf(runReadings(piece, burnout, runs), [burnout.id]),
       ];
     });
   const enough = [...fired, ...burnt].filter(isEnough);
@@ -42,12 +41,14 @@ export function bestHeat({ piece, runs }: Pick<Standing, "piece" | "runs">): Hea
 
 type Reading = { readonly at: number; readonly kilnC: number };
 
-function heatOf(hot: readonly Reading[], entries: readonly string[]): readonly Heat[] {
-  const [first] = hot;
-  const last = hot.at(-1);
-  if (first === undefined || last === undefined) return [];
-  const peakC = hot.reduce((most, { kilnC }) => Math.max(most, kilnC), -Infinity);
-  return [{ peakC, holdMin: (last.at - first.at) / minuteMs, entries }];
+const isHot = ({ kilnC }: Reading): boolean => kilnC >= practice.firedC.value;
+
+/** Minutes at a firing's heat: a dip between two hot readings is no part of them. None where nothing was read so hot. */
+function heatOf(readings: readonly Reading[], entries: readonly string[]): readonly Heat[] {
+  if (!readings.some(isHot)) return [];
+  const peakC = readings.reduce((most, { kilnC }) => Math.max(most, kilnC), -Infinity);
+  const holdMin = minutesWithin(readings, { lowC: practice.firedC.value, highC: Infinity });
+  return [{ peakC, holdMin, entries }];
 }
 
 /** What the kiln was read at while the shell was in it; none where the run's end stands as a firing in its log. */

@@ -1,3 +1,4 @@
+import * as bandMinutes from "../../src/physics/heat/bandMinutes.ts";
 import * as burnAir from "../../src/physics/drying/burnAir.ts";
 import * as checkSchedule from "../../src/physics/heat/checkSchedule.ts";
 import * as firingLimits from "../../src/physics/heat/firingLimits.ts";
@@ -75,6 +76,11 @@ const but = (all: readonly string[], ...kept: readonly string[]): readonly strin
 const held = segments.flatMap((part, i) => (part.kind === "hold" ? [`0.${i}.atC`] : []));
 
 export const firingRows: Rows = {
+  bandMinutes: {
+    bandMinutes: row(bandMinutes.bandMinutes, [curve, { lowC: 100, highC: 800 }], {
+      unread: curve.map((_, i) => `0.${i}.segment`),
+    }),
+  },
   burnAir: {
     heatLimitKW: row(burnAir.heatLimitKW, [90]),
     flashBurnS: row(burnAir.flashBurnS, [{ isWax: true }]),

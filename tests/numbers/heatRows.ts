@@ -206,6 +206,7 @@ export const heatRows: Rows = {
         outTogether: true,
       },
     ]),
+    fallsShort: row(pourOrder.fallsShort, [3, 2]),
     meltCoolKPerMin: row(pourOrder.meltCoolKPerMin, [
       { metalKg: 8, heatJKgK: 490, metalC: 1150, airC: 20, bareM2: 0.01, emissivity: 0.3 },
     ]),

@@ -3,6 +3,7 @@ import { ranges, within } from "../entries/ranges.ts";
 import type { Piece } from "../piece/piece.ts";
 import type { Run } from "./fireStates.ts";
 import { energyKWhOf } from "./runBasis.ts";
+import { bandMinutes } from "../../physics/heat/bandMinutes.ts";
 import { readSegments } from "./readSegments.ts";
 import { soundRun } from "./soundRun.ts";
 import type { KilnReading } from "../../physics/heat/runPosition.ts";
@@ -27,17 +28,17 @@ const hottest = (readings: readonly KilnReading[]): number =>
 /** Minutes the readings lie between two temperatures, °C, straight lines between them. Any order. */
 export function minutesWithin(
   readings: readonly KilnReading[],
-  { lowC, highC }: { readonly lowC: number; readonly highC: number },
+  band: { readonly lowC: number; readonly highC: number },
 ): number {
   const ordered = readings.toSorted((a, b) => a.at - b.at);
-  return ordered.reduce((sum, to, i) => {
-    const from = ordered[i - 1];
-    if (from === undefined) return sum;
-    const [low, high] = [Math.min(from.kilnC, to.kilnC), Math.max(from.kilnC, to.kilnC)];
-    const inside = Math.min(high, highC) - Math.max(low, lowC);
-    const share = high === low ? Number(inside === 0) : Math.max(0, inside) / (high - low);
-    return sum + ((to.at - from.at) / minuteMs) * share;
-  }, 0);
+  const [first] = ordered;
+  if (first === undefined) return 0;
+  const minuteOf = ({ at }: KilnReading): number => (at - first.at) / minuteMs;
+  const curve = ordered.slice(1).map((to, i) => {
+    const from = ordered[i] ?? first;
+    return { startMin: minuteOf(from), endMin: minuteOf(to), fromC: from.kilnC, toC: to.kilnC };
+  });
+  return bandMinutes(curve, band);
 }
 
 /** Hottest and hold as the end's form is filled in from readings: to the degree and the minute. */

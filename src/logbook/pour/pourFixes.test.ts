@@ -4,6 +4,7 @@ import { hotSandC } from "../../physics/heat/heat.ts";
 import { alloyOf, alloys } from "../../trade/metals/alloys.ts";
 import { shellHeatOf } from "../fire/shellHeat.ts";
 import { faceAt, minutesToFull, shellCooling, type ShellBed } from "../fire/shellOut.ts";
+import { metalWhy } from "./pourSheetWhys.ts";
 import { pourFixes, type PourFix } from "./pourFixes.ts";
 import { pourHeatOf } from "./pourHeat.ts";
 import type { PourShell } from "./pourShells.ts";
@@ -145,4 +146,23 @@ test("every way out that is named works, and where none is named the hottest doe
     { numRuns: 120 },
   );
   expect(ways).toBeGreaterThan(60);
+});
+
+test("metal that is a rounding less than the shells hold is enough for the plan and for the sheet, a gram less is not", () => {
+  const shells = [shell("a", { metalKg: 0.1 }), shell("b", { metalKg: 0.2 })];
+  const both = (metalKg: number) => {
+    const supply = supplyOf(bronze, shells, metalKg);
+    const sheet = metalWhy(
+      { ...supply, furnace: null, metalFrom: "weighed", fill: null },
+      { begunAt: 0, last: null },
+    );
+    return [
+      pourFixes(asked({ supply })).some(({ is }) => is === "metal-short"),
+      sheet.why.some(({ code }) => code === "metal-short"),
+    ];
+  };
+  // 0.1 + 0.2 is a little more than 0.3 in binary.
+  expect(supplyOf(bronze, shells, 0.3).wantedKg).toBeGreaterThan(0.3);
+  expect(both(0.3)).toEqual([false, false]);
+  expect(both(0.299)).toEqual([true, true]);
 });

@@ -1,4 +1,5 @@
 import { hotSandC } from "../../physics/heat/heat.ts";
+import { fallsShort } from "../../physics/metal/pourOrder.ts";
 import { latestPour } from "../../physics/metal/latestPour.ts";
 import type { Alloy } from "../../trade/metals/alloy.ts";
 import { leaveKilnC, minutesToFull, shellCooling, shellsTooCold, type ShellBed } from "../fire/shellOut.ts";
@@ -120,7 +121,7 @@ function metalFixes({ supply, place, carryMin, metalC }: Planned, alloy: Alloy):
         ? known.lowC
         : metalHotEnoughC(asked, { fromC: Math.max(known.lowC, metalC), mostC: known.highC });
   const fixes: readonly (PourFix | null)[] = [
-    metalKg === null || wantedKg === null || metalKg >= wantedKg - 1e-9
+    metalKg === null || wantedKg === null || !fallsShort(metalKg, wantedKg)
       ? null
       : { is: "metal-short", haveKg: metalKg, wantedKg },
     coldK > 1e-9

@@ -1,6 +1,7 @@
 import type { Alloy } from "../../trade/metals/alloy.ts";
 import { millisecondsInMinute as minuteMs } from "date-fns/constants";
 import { pourGo } from "../../trade/pourGo.ts";
+import { fallsShort } from "../../physics/metal/pourOrder.ts";
 import { soakMinutes } from "../../physics/heat/firingLimits.ts";
 import type { Pour } from "../fire/fireStates.ts";
 import { metalHeatOf } from "./pourChecks.ts";
@@ -155,7 +156,7 @@ export function heatWhy(
 
 /** Metal is enough by the charge on the scale, less its loss. */
 export function metalWhy({ metalKg, metalFrom, wantedKg }: PourSupply, { begunAt }: MeltHeatRead): Told {
-  if (metalKg !== null && wantedKg !== null && metalKg < wantedKg) return one("metal-short");
+  if (metalKg !== null && wantedKg !== null && fallsShort(metalKg, wantedKg)) return one("metal-short");
   if (begunAt === null) return one("melt-not-begun");
   if (metalKg === null || wantedKg === null) return one("metal-not-known", {}, begunAt);
   return metalFrom === "weighed" ? fine : one("metal-not-weighed", {}, begunAt);

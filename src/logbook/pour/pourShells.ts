@@ -5,6 +5,7 @@ import { shellThermal } from "../../trade/shellThermal.ts";
 import { pourHeatOf } from "./pourHeat.ts";
 import { startingSectionMm } from "../fire/shellHeat.ts";
 import { coolingWall, mayBeOut, minutesToFull, type ShellBed } from "../fire/shellOut.ts";
+import { metalLitreOf } from "../piece/pieceMetal.ts";
 import type { Standing } from "../piece/standing.ts";
 
 /** What a pour needs of one shell. */
@@ -42,7 +43,7 @@ export function pourShell(
     isWallKnown: isKnown,
     thinnestMm,
     thinnestFrom: toldMm !== null ? "told" : fromMesh !== null ? "mesh" : null,
-    ...withTree(modulusOf(piece, { thinnestMm, metalKg, alloy }), piece.patterns.at(-1)?.treeModulusMm),
+    ...withTree(modulusOf(piece, { thinnestMm, alloy }), piece.patterns.at(-1)?.treeModulusMm),
     metalKg,
   };
 }
@@ -50,19 +51,14 @@ export function pourShell(
 /** The thickest place on the mesh, else the mean section by volume and area, and never less than the thinnest section. */
 function modulusOf(
   { plan, patterns }: Standing["piece"],
-  {
-    thinnestMm,
-    metalKg,
-    alloy,
-  }: { readonly thinnestMm: number | null; readonly metalKg: number | null; readonly alloy: Alloy | null },
+  { thinnestMm, alloy }: { readonly thinnestMm: number | null; readonly alloy: Alloy | null },
 ): Pick<PourShell, "modulusMm" | "modulusFrom"> {
   // A section that was entered as the thinnest is a place that is so thick.
   const leastMm = (thinnestMm ?? 0) / 2;
   const within = (mm: number): number => Math.min(200, Math.max(0.2, leastMm, mm));
   const thickMm = patterns.at(-1)?.thickestMm ?? null;
   if (thickMm !== null && thickMm > 0) return { modulusMm: within(thickMm / 2), modulusFrom: "mesh" };
-  const litre =
-    plan.metalLitre ?? (metalKg === null || alloy === null ? null : (metalKg / alloy.solidKgM3.value) * 1000);
+  const litre = metalLitreOf({ plan }, alloy);
   if (litre !== null && plan.areaM2 !== undefined && plan.areaM2 > 0)
     return { modulusMm: within(litre / plan.areaM2), modulusFrom: "volume" };
   return thinnestMm === null

@@ -1,4 +1,5 @@
 import { burnAir } from "../drying/burnAir.ts";
+import { bandMinutes } from "./bandMinutes.ts";
 import type { FiringLimits } from "./firingLimits.ts";
 import { speaksOn } from "./firingRamps.ts";
 import { burnSeconds } from "./firingSchedule.ts";
@@ -90,16 +91,6 @@ function rampFindings(
   return found;
 }
 
-/** Minutes of a curve within a band, ramps by their share. */
-function minutesWithin(curve: readonly Stretch[], { lowC, highC }: { lowC: number; highC: number }): number {
-  return curve.reduce((sum, { startMin, endMin, fromC, toC }) => {
-    const [low, high] = [Math.min(fromC, toC), Math.max(fromC, toC)];
-    if (low === high) return sum + (low >= lowC && low <= highC ? endMin - startMin : 0);
-    const within = Math.max(0, Math.min(high, highC) - Math.max(low, lowC));
-    return sum + ((endMin - startMin) * within) / (high - low);
-  }, 0);
-}
-
 /** What was run before the curve first passes a temperature. */
 function until(curve: readonly Stretch[], aboveC: number): readonly Stretch[] {
   const past = curve.findIndex(({ toC }) => toC > aboveC);
@@ -109,7 +100,7 @@ function until(curve: readonly Stretch[], aboveC: number): readonly Stretch[] {
 function steamFinding(curve: readonly Stretch[], { steamHold }: FiringLimits): readonly ScheduleFinding[] {
   if (steamHold === null) return [];
   const { fromC, toC, minutes } = steamHold;
-  const heldMin = minutesWithin(until(curve, toC), { lowC: fromC, highC: toC });
+  const heldMin = bandMinutes(until(curve, toC), { lowC: fromC, highC: toC });
   if (heldMin >= minutes - 0.5 || !curve.some((stretch) => stretch.toC > toC)) return [];
   return [
     {
@@ -141,7 +132,7 @@ function drainFindings(
     });
   if (drain === null) return found;
   const { fromC, toC, minutes } = drain;
-  const heldMin = minutesWithin(until(curve, toC), { lowC: fromC, highC: toC });
+  const heldMin = bandMinutes(until(curve, toC), { lowC: fromC, highC: toC });
   if (heldMin < minutes - 0.5)
     found.push({
       // The way through the window takes minutes of its own; without a hold nothing has time to run.
@@ -215,7 +206,7 @@ function heatFinding(
 function finishFinding(curve: readonly Stretch[], { finish }: FiringLimits): readonly ScheduleFinding[] {
   if (finish === null) return [];
   const { atLeastC, minutes, code } = finish;
-  const heldMin = minutesWithin(curve, { lowC: atLeastC, highC: Infinity });
+  const heldMin = bandMinutes(curve, { lowC: atLeastC, highC: Infinity });
   if (heldMin >= minutes - 0.5) return [];
   return [
     {

@@ -32,6 +32,16 @@ export type PourOrder = {
   readonly metalLeftKg: number;
 };
 
+/** Less than this, kg, is the rounding of a sum and no lack of metal. */
+const roundedKg = 1e-9;
+
+/** Whether there is less metal than is asked for, both kg. Derived. Throws a RangeError on what is no mass. */
+export function fallsShort(haveKg: number, wantedKg: number): boolean {
+  requireWithin("haveKg", haveKg, { low: -roundedKg, high: 1e15, unit: "kg" });
+  requireWithin("wantedKg", wantedKg, { low: 0, high: 1e15, unit: "kg" });
+  return wantedKg > haveKg + roundedKg;
+}
+
 /**
  * Order of several shells from one crucible, and whether metal and heat last.
  *
@@ -72,7 +82,7 @@ export function pourOrder({
   let startMin = 0;
   let leftKg = metalKg;
   for (const shell of order) {
-    const isShort = shell.metalKg > leftKg + 1e-9;
+    const isShort = fallsShort(leftKg, shell.metalKg);
     const endMin = startMin + (isShort ? 0 : shell.pourMin);
     const outMin = outTogether ? endMin : endMin - startMin;
     const spare = Math.min(metalLimit(shell) - endMin, (shell.latestMin ?? Infinity) - outMin);

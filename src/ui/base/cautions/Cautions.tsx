@@ -1,4 +1,3 @@
-import { builtInShop } from "../../../logbook/piece/builtIns.ts";
 import { alloyContents } from "../../../logbook/pour/meltContents.ts";
 import type { Contents } from "../../../physics/metal/scrap.ts";
 import type { BurnoutMaterial } from "../../../trade/patternBurnout.ts";
@@ -29,7 +28,9 @@ const titleOf = (step: CautionStep | undefined): string =>
 export function Cautions(props: Props) {
   const { step, alloyId, contents = null, material = null, weights, saysCodes = true } = props;
   const format = useFormat();
-  const shop = useFigures() ?? builtInShop;
+  const shop = useFigures();
+  // An own alloy is known by the shop alone: without it its hazards would be missing.
+  if (shop === undefined) return null;
   const metal = contents ?? alloyContents(alloyId, shop);
   const steps = typeof step === "string" ? [step] : step;
   const lines = new Set(

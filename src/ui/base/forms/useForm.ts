@@ -28,16 +28,28 @@ export type AfterSave = (() => void | Promise<void>) | { readonly restart: () =>
 type Kept<D> = { readonly about: string; readonly draft: D };
 
 /**
- * A half-written form: kept as a draft at every key stroke, its complaints only in memory. `about` names what it
- * speaks of, such as a coat; a draft kept about another one is not taken up.
+ * What a form speaks of, such as a coat. Where it was once named with less, `was` is that name: a draft kept under it is
+ * taken up too, with the values of `given` in it.
  */
-export function useForm<D extends object>(key: string, initial: D, about = ""): Form<D> {
+type About<D> = string | { readonly is: string; readonly was: string; readonly given: Partial<D> };
+
+/**
+ * A half-written form: kept as a draft at every key stroke, its complaints only in memory. A draft
+ * kept about something else is not taken up.
+ */
+export function useForm<D extends object>(key: string, initial: D, asked: About<D> = ""): Form<D> {
+  const { is: about, was, given } = typeof asked === "string" ? { is: asked, was: asked, given: {} } : asked;
   const [kept, write, drop, isLooked] = useDraft<Kept<D>>(key, { about, draft: initial });
   const [errors, tell] = useState<FieldErrors>({});
   const [refused, refuse] = useState<string | null>(null);
   const sending = useRef(false);
   // A draft kept from before a field was there has that field's start.
-  const draft = kept.about === about ? { ...initial, ...kept.draft } : initial;
+  const draft =
+    kept.about === about
+      ? { ...initial, ...kept.draft }
+      : kept.about === was
+        ? { ...initial, ...kept.draft, ...given }
+        : initial;
   const set = (changes: Partial<D>) => {
     write({ about, draft: { ...draft, ...changes } });
     refuse(null);

@@ -4,9 +4,9 @@ import { pourHeatOf } from "../../../logbook/pour/pourHeat.ts";
 import { useParams } from "wouter";
 import { ownAlloy, ownMeltFigures } from "../../../logbook/shop/ownAlloy.ts";
 import { metalOf } from "../../../logbook/piece/pieceMetal.ts";
-import type { Piece } from "../../../logbook/piece/piece.ts";
+import type { Piece, Recipe, Shop } from "../../../logbook/piece/piece.ts";
 import type { Alloy, MeltFigures } from "../../../trade/metals/alloy.ts";
-import { usePiece } from "../../base/state/live.ts";
+import { usePiece, useRecipes } from "../../base/state/live.ts";
 import { paths } from "../../base/state/paths.ts";
 import { useSumForm } from "../../base/forms/useForm.ts";
 import { Card } from "../../base/parts/Card.tsx";
@@ -14,6 +14,7 @@ import { Empty } from "../../base/parts/Empty.tsx";
 import { LinkButton } from "../../base/parts/LinkButton.tsx";
 import { Page } from "../../base/parts/Page.tsx";
 import { isTaken, useGatingOf } from "../../pattern/mesh/useGatingOf.ts";
+import { drawnHeadM } from "../../pattern/mesh/drawnHead.ts";
 import { TakeGating } from "../../pattern/mesh/TakeGating.tsx";
 import { chainSum } from "../../../logbook/casting/chainSum.ts";
 import { FeedCard } from "./FeedCard.tsx";
@@ -22,7 +23,7 @@ import { fillTimes } from "../../../logbook/casting/fillTimes.ts";
 import { gatingDraftOf, gatingLimits } from "../../../logbook/casting/gatingDraft.ts";
 import { gatingSum } from "../../../logbook/casting/gatingSum.ts";
 import { HeadCard } from "./HeadCard.tsx";
-import { HeadSave } from "./HeadSave.tsx";
+import { HeadSave, isSameHead } from "./HeadSave.tsx";
 import { KnockoutCard } from "./KnockoutCard.tsx";
 import { kept } from "../../../logbook/casting/limits.ts";
 import { RunCard } from "./RunCard.tsx";
@@ -34,7 +35,8 @@ import css from "./metal.module.css";
 export function GatingPage() {
   const { id } = useParams<{ id: string }>();
   const found = usePiece(id);
-  if (found === undefined) return <Page title="Gating and feeding">{null}</Page>;
+  const recipes = useRecipes();
+  if (found === undefined || recipes === undefined) return <Page title="Gating and feeding">{null}</Page>;
   if (found === null)
     return (
       <Page title="Gating and feeding" back={paths.rack}>
@@ -58,16 +60,30 @@ export function GatingPage() {
         </Empty>
       </Page>
     );
-  return <Gating key={id} piece={piece} alloy={alloy} figures={figures} shellMm={wall.reachedMm} />;
+  return (
+    <Gating
+      key={id}
+      piece={piece}
+      shop={shop}
+      recipes={recipes}
+      alloy={alloy}
+      figures={figures}
+      shellMm={wall.reachedMm}
+    />
+  );
 }
 
 function Gating({
   piece,
+  shop,
+  recipes,
   alloy,
   figures,
   shellMm,
 }: {
   readonly piece: Piece;
+  readonly shop: Shop;
+  readonly recipes: readonly Recipe[];
   readonly alloy: Alloy;
   readonly figures: MeltFigures;
   readonly shellMm: number;
@@ -78,9 +94,12 @@ function Gating({
   const form = useSumForm(`gating/${piece.id}`, start, { limits: gatingLimits });
   const { draft } = form;
   const gating = useGatingOf(plan.patternId, alloy.solidKgM3.value);
-  // Taken from the pattern, the plan's head is the drawn cup's, over the part of the shell that asks most.
-  const isHeadDrawn =
-    gating !== null && gating.found !== null && isTaken(gating.found, draft) && plan.headM !== undefined;
+  // Taken from the pattern, the plan's head may be the drawn cup's, over the part of the shell that asks most.
+  const drawnM =
+    gating !== null && gating.found !== null && isTaken(gating.found, draft)
+      ? drawnHeadM(gating.study, { shop, recipes })
+      : null;
+  const isHeadDrawn = drawnM !== null && plan.headM !== undefined && isSameHead(plan.headM, drawnM);
   const { massKg, wallMm, fillS, runMm, runWidthMm } = kept(draft, gatingLimits);
   const { stream } = alloy;
   const heat = pourHeatOf({ alloy, figures, thinnestMm: wallMm });

@@ -9,6 +9,9 @@ import type { GatingDraft } from "../../../logbook/casting/gatingDraft.ts";
 import { wallHeadMm } from "../../../logbook/casting/gatingSum.ts";
 import sheet from "../../base/styles/sheet.module.css";
 
+/** Heads are kept to the millimetre: less than half of one, m, is no other head. */
+export const isSameHead = (aM: number, bM: number): boolean => Math.abs(aM - bM) < 0.0005;
+
 /** The head that presses on the wall, into the plan, where the shell is judged by it. */
 export function HeadSave({ piece, draft }: { readonly piece: Piece; readonly draft: GatingDraft }) {
   const { log } = useShop();
@@ -18,7 +21,7 @@ export function HeadSave({ piece, draft }: { readonly piece: Piece; readonly dra
   const headM = headMm === null ? null : Math.round(headMm * 10) / 10_000;
   const now = piece.plan.headM;
   if (headM === null || !within(ranges.headM, headM)) return null;
-  if (now !== undefined && Math.abs(now - headM) < 0.0005) return null;
+  if (now !== undefined && isSameHead(now, headM)) return null;
   const save = async (): Promise<void> => {
     const result = await log({
       do: "log",

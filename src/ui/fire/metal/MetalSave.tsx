@@ -2,7 +2,7 @@ import { volumeText } from "../../base/format/figureText.ts";
 import { useState } from "react";
 import { streamOf } from "../../../logbook/entries/entry.ts";
 import type { MarginBy } from "../../../logbook/casting/chargeSum.ts";
-import { loweredFrom, metalKnownOf, mostMetalOf } from "../../../logbook/piece/pieceMetal.ts";
+import { litreOfKg, loweredFrom, metalKnownOf, mostMetalOf } from "../../../logbook/piece/pieceMetal.ts";
 import type { Alloy } from "../../../trade/metals/alloy.ts";
 import type { Piece } from "../../../logbook/piece/piece.ts";
 import { paths } from "../../base/state/paths.ts";
@@ -33,10 +33,9 @@ export function MetalSave({
   const format = useFormat();
   const say = useFleeting((fleeting) => fleeting.say);
   const [asked, setAsked] = useState<number | null>(null);
-  const metalKgM3 = alloy.solidKgM3.value;
   const changes = {
     metalKg: figures(metalKg),
-    metalLitre: figures((metalKg / metalKgM3) * 1000),
+    metalLitre: figures(litreOfKg(metalKg, alloy)),
     metalKnown,
   };
   const { plan } = piece;
@@ -48,7 +47,7 @@ export function MetalSave({
   // Another figure than the one that was asked about is asked about anew.
   const isAsking = lowered !== null && asked === changes.metalKg;
   const both = (kg: number): string =>
-    `${format.show("kg", kg)} (${volumeText((kg / metalKgM3) * 1000, format)})`;
+    `${format.show("kg", kg)} (${volumeText(litreOfKg(kg, alloy), format)})`;
   const save = async (): Promise<void> => {
     const result = await log({
       do: "log",

@@ -62,7 +62,7 @@ export function AfterPour({
               times={knockouts.find((one) => one?.pieceId === course.pieceId) ?? null}
               startKg={massOf(parts, course)}
               now={now}
-              isOpen={pour.ended === null}
+              mayTakeBack={pour.ended === null && !isUnderWay && course === newest}
               isLed={isLed && course === newest}
             />
           ))}

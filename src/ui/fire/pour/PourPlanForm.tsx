@@ -42,13 +42,21 @@ type From = {
   readonly pours: readonly Pour[];
 };
 
+type Asked = { readonly pieceIds: readonly string[]; readonly pourAt: number | null };
+
+/** The pieces and the hour asked for: the same shells on another day are another plan. Drafts once had the pieces alone. */
+function aboutOf({ pieceIds, pourAt }: Asked) {
+  const pieces = pieceIds.join(" ");
+  return pourAt === null ? pieces : { is: `${pieces} ${pourAt}`, was: pieces, given: { pourAt } };
+}
+
 export function PourPlanForm({
   from,
   asked,
   onPlanned,
 }: {
   readonly from: From;
-  readonly asked: { readonly pieceIds: readonly string[]; readonly pourAt: number | null };
+  readonly asked: Asked;
   readonly onPlanned: (id: string) => void;
 }) {
   const { rack, shop, runs, melts, pours } = from;
@@ -59,7 +67,7 @@ export function PourPlanForm({
   const form = useForm<PourDraft>(
     "pour/new",
     { ...newPour(asked.pieceIds), pourAt: asked.pourAt },
-    asked.pieceIds.join(" "),
+    aboutOf(asked),
   );
   const { draft, set } = form;
   const pieces = rack.filter(mayPour);

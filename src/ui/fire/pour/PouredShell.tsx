@@ -22,7 +22,7 @@ export function PouredShell({
   times,
   startKg,
   now,
-  isOpen,
+  mayTakeBack,
   isLed,
 }: {
   readonly course: ShellCourse;
@@ -30,8 +30,8 @@ export function PouredShell({
   /** Where the question for its mass starts. */
   readonly startKg: number;
   readonly now: number;
-  /** The pour has not ended: its taps can be taken back. */
-  readonly isOpen: boolean;
+  /** It was the last tap of a pour that has not ended. */
+  readonly mayTakeBack: boolean;
   /** What to do now stands above the list already. */
   readonly isLed: boolean;
 }) {
@@ -76,7 +76,7 @@ export function PouredShell({
       )}
       {!knockedOut && (
         <div className={styles["keys"]}>
-          {isOpen && (
+          {mayTakeBack && (
             <Button label={`Take back: ${name} ${cameWords[came]}`} onPress={takeBack} debounceMs={700}>
               Take back
             </Button>

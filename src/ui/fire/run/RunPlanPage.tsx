@@ -1,5 +1,4 @@
 import { useLocation, useSearch } from "wouter";
-import { builtInShop } from "../../../logbook/piece/builtIns.ts";
 import { useFigures, usePours, useRack } from "../../base/state/live.ts";
 import { paths } from "../../base/state/paths.ts";
 import { Page } from "../../base/parts/Page.tsx";
@@ -22,11 +21,11 @@ export function RunPlanPage() {
       title="Plan a kiln run"
       back={pieceId === undefined || pieceIds.length > 1 ? paths.fire : paths.piece(pieceId)}
     >
-      {items !== undefined && pours !== undefined && (
+      {items !== undefined && shop !== undefined && pours !== undefined && (
         <RunPlan
           key={search}
           items={items}
-          shop={shop ?? builtInShop}
+          shop={shop}
           pours={pours}
           asked={{ purpose, pieceIds, about: search }}
           onSaved={(id) => goTo(paths.run(id), { replace: true })}

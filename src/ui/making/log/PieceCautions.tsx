@@ -9,8 +9,10 @@ import { weightsOf } from "../../base/cautions/weightsOf.ts";
 export function PieceCautions({ step, item }: { readonly step: CautionStep; readonly item: RackItem }) {
   const melts = useMelts();
   const pours = usePours();
+  // The mix may be worse than the alloy: nothing is said until the melts are read.
+  if (melts === undefined || pours === undefined) return null;
   const { piece, shop } = item.standing;
-  const melt = meltFor(piece, { melts: melts ?? [], pours: pours ?? [] });
+  const melt = meltFor(piece, { melts, pours });
   return (
     <Cautions
       step={step}

@@ -1,7 +1,7 @@
 import { volumeText } from "../../base/format/figureText.ts";
 import { useState } from "react";
 import { useLocation } from "wouter";
-import { builtInShop } from "../../../logbook/piece/builtIns.ts";
+import { loweredFromLitre } from "../../../logbook/piece/pieceMetal.ts";
 import { streamOf } from "../../../logbook/entries/entry.ts";
 import { alloyName, ownAlloy } from "../../../logbook/shop/ownAlloy.ts";
 import type { Piece, Recipe, Shop } from "../../../logbook/piece/piece.ts";
@@ -35,15 +35,17 @@ export function UseCard({
   const shop = useShop();
   const format = useFormat();
   const say = useFleeting((fleeting) => fleeting.say);
-  const rack = useRack() ?? [];
-  const figures = useFigures() ?? builtInShop;
+  const rack = useRack();
+  const figures = useFigures();
+  const [, goTo] = useLocation();
+  const [pieceId, setPieceId] = useState<string | null>(null);
+  // What a piece's plan is lowered from rests on both: no figure before they are read.
+  if (rack === undefined || figures === undefined) return null;
   const names = {
     format,
     recipe: () => recipe?.name ?? "chosen",
     alloy: (id: string) => alloyName(id, figures),
   };
-  const [, goTo] = useLocation();
-  const [pieceId, setPieceId] = useState<string | null>(null);
   const changes = changesBy(planOfStudy(study, need));
   const own = rack.find(({ standing }) => standing.piece.plan.patternId === study.id);
   const chosen = rack.find(({ standing }) => standing.piece.id === pieceId) ?? own;
@@ -116,12 +118,11 @@ function loweredMetal(
   { metalLitre: toLitre }: PlanChanges,
   figures: Shop,
 ): { readonly fromLitre: number; readonly toLitre: number } | null {
-  const { alloyId, metalKg, metalLitre } = piece.plan;
+  if (toLitre == null) return null;
+  const { alloyId } = piece.plan;
   const alloy = alloyId === undefined ? null : ownAlloy(alloyId, figures);
-  const byKg = metalKg === undefined || alloy === null ? 0 : (metalKg / alloy.solidKgM3.value) * 1000;
-  const fromLitre = Math.max(metalLitre ?? 0, byKg);
-  // Four figures are kept of each: less than the last of them is rounding.
-  return toLitre == null || toLitre >= fromLitre * 0.9995 ? null : { fromLitre, toLitre };
+  const fromLitre = loweredFromLitre(piece, alloy, toLitre);
+  return fromLitre === null ? null : { fromLitre, toLitre };
 }
 
 const saysAlready = (plan: PiecePlan, changes: PlanChanges): boolean =>
