@@ -93,7 +93,9 @@ export function DipChoice({ items, buckets, looks, told, onChosen }: Props) {
 
 /** The bucket of the newest coat on the rack. */
 function lastBucketId(items: readonly RackItem[]): string | null {
-  const coats = items.flatMap(({ standing }) => standing.piece.coats);
+  const coats = items
+    .flatMap(({ standing }) => standing.piece.coats)
+    .filter(({ beforeLog }) => beforeLog === undefined);
   return coats.reduce((last, coat) => (coat.dippedAt > last.dippedAt ? coat : last), {
     dippedAt: Number.NEGATIVE_INFINITY,
     bucketId: null as string | null,
