@@ -41,7 +41,9 @@ export function bucketFor(
 
 /** The bucket of the newest coat on the rack; null while there is none. */
 function lastBucketId(standings: readonly Pick<Standing, "piece">[]): string | null {
-  const coats = standings.flatMap(({ piece }) => piece.coats);
+  const coats = standings
+    .flatMap(({ piece }) => piece.coats)
+    .filter(({ beforeLog }) => beforeLog === undefined);
   return coats.reduce((last, coat) => (coat.dippedAt > last.dippedAt ? coat : last), {
     dippedAt: Number.NEGATIVE_INFINITY,
     bucketId: null as string | null,

@@ -49,7 +49,9 @@ export type CoatBelief = {
 /** What measures a coat dry, in place of the hours and the air. */
 export type MeasuredDry = Exclude<DryBy, "felt">;
 
-export type NoReadyReason = "no-readings" | "air-too-damp" | "condensing" | "frost" | "beyond-forecast";
+/** `before-log`: the coat was covered before the piece's log began, or dried in air of that time. */
+export type NoReadyReason =
+  "no-readings" | "air-too-damp" | "condensing" | "frost" | "beyond-forecast" | "before-log";
 
 /** What is known of one coat's drying, up to the next coat or to now. */
 export type CoatDrying = {

@@ -5,6 +5,7 @@ import { WallWayList } from "./WallWayList.tsx";
 import { paths } from "../../base/state/paths.ts";
 import { useFormat } from "../../base/state/useFormat.ts";
 import {
+  beforeLogWords,
   moreCoats,
   neededText,
   neededBy,
@@ -27,13 +28,14 @@ export function WallVerdict({ standing }: { readonly standing: Standing }) {
         {format.show("mm", judged.neededMm)}.
       </p>
     );
+  const earlier = beforeLogWords(piece.coats, wall.basis);
   const whole = planned?.judged ?? judged;
   if (whole === null)
     return (
       <p>
         Not entered: {missing.map((what) => wallMissingWords[what]).join(", ")}. Without it the shell
         can&rsquo;t be checked against the pour.{" "}
-        <Link href={paths.editPiece(piece.id)}>Add it to the plan</Link>.
+        <Link href={paths.editPiece(piece.id)}>Add it to the plan</Link>.{earlier !== null && ` ${earlier}`}
       </p>
     );
   const { word, neededMm, coatsToAdd, loadShare } = whole;
@@ -47,6 +49,7 @@ export function WallVerdict({ standing }: { readonly standing: Standing }) {
         {loadShare < 1 &&
           ` Its strength counts at ${format.show("percent", loadShare)}, for a damp coat or a short firing.`}{" "}
         An estimate, no promise.
+        {earlier !== null && ` ${earlier}`}
       </p>
       <WallWayList judged={whole} />
     </>
