@@ -1,5 +1,6 @@
 import { millisecondsInMinute as minuteMs } from "date-fns/constants";
 import { useMemo } from "react";
+import { dryingAsked } from "../../../logbook/drying/dryingAsked.ts";
 import { coatPicture } from "../../../logbook/drying/coatPicture.ts";
 import type { Piece } from "../../../logbook/piece/piece.ts";
 import type { CoatDrying, Standing } from "../../../logbook/piece/standing.ts";
@@ -34,6 +35,7 @@ export function DryingCard(props: {
   const { cover } = props.standing;
   if (cover === null) return null;
   const isDry = cover.state === "dry";
+  const asks = dryingAsked(props.standing);
   return (
     <Card title={`Coat ${coat.number}: ${coverStateWords[cover.state]}`}>
       <p>
@@ -45,25 +47,24 @@ export function DryingCard(props: {
       {evidence !== null && isPlain(evidence, belief !== null) && <p>{plainWords(evidence, format)}</p>}
       {belief !== null && <BeliefLines {...belief} />}
       {saidAlone !== null && <BeliefLines {...saidAlone} conflicts={[]} />}
-      <DrynessTaps pieceId={piece.id} coatId={coat.id} />
+      {asks.touch && <DrynessTaps pieceId={piece.id} coatId={coat.id} />}
       <div className={sheet["row"]}>
-        <LinkButton href={paths.weigh(piece.id)}>Weigh</LinkButton>
+        {asks.weigh && <LinkButton href={paths.weigh(piece.id)}>Weigh</LinkButton>}
         <LinkButton href={paths.logFor(piece.id, "dryness-seen")}>Other check</LinkButton>
         <LinkButton href={paths.coat(piece.id, coat.id)}>Picture</LinkButton>
         {!isDry && <LinkButton href={paths.advice(piece.id)}>What would help</LinkButton>}
       </div>
-      {drying.toTell !== null && <p>{weighWords(drying.toTell, now, format)}</p>}
+      {asks.weigh && drying.toTell !== null && <p>{weighWords(drying.toTell, now, format)}</p>}
       {!isDry && <NextWeighing piece={piece} coatId={coat.id} around={around} now={now} />}
-      {!isDry && <DryingCurve drying={drying} now={now} />}
       <details>
-        <summary>What this is based on</summary>
+        <summary>The curve, and what it is based on</summary>
+        <DryingCurve drying={drying} now={now} />
         <ul className={`${sheet["stack1"]} ${sheet["bullets"]}`}>
           {basisWords(drying, format).map((line) => (
             <li key={line}>{line}</li>
           ))}
         </ul>
         <DoseDetails drying={drying} />
-        {isDry && <DryingCurve drying={drying} now={now} />}
       </details>
     </Card>
   );
