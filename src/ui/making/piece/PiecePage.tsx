@@ -1,8 +1,7 @@
 import { useParams } from "wouter";
 import { dryingAsked } from "../../../logbook/drying/dryingAsked.ts";
-import type { Standing } from "../../../logbook/piece/standing.ts";
 import { isPastPour } from "../../../rules/stage.ts";
-import { usePiece } from "../../base/state/live.ts";
+import { usePiece, type RackItem } from "../../base/state/live.ts";
 import { paths } from "../../base/state/paths.ts";
 import { WallSection } from "../../base/charts/WallSection.tsx";
 import { FinalDryCard } from "../finalDry/FinalDryCard.tsx";
@@ -73,9 +72,9 @@ function WholePiece({ id }: { readonly id: string }) {
         {piece.phase === "poured" && <KnockoutWaits items={[item]} isOwn />}
         <div className={`${sheet["stack"]} ${styles["columns"]}`}>
           <div className={`${sheet["stack"]} ${styles["column"]}`}>
-            <Wall standing={standing} />
+            <Wall item={item} />
             {outer !== null && dryingAsked(standing).card && (
-              <DryingCard standing={standing} drying={outer} around={around} />
+              <DryingCard item={item} drying={outer} around={around} />
             )}
             <FinalDryCard standing={standing} />
             <PieceMelt piece={piece} shop={standing.shop} />
@@ -95,11 +94,12 @@ function WholePiece({ id }: { readonly id: string }) {
 }
 
 /** Once metal is in, the shell is what it was: folded away, with nothing of it to come. */
-function Wall({ standing }: { readonly standing: Standing }) {
+function Wall({ item: { standing, findings } }: { readonly item: RackItem }) {
+  const isFound = findings.some(({ rule }) => rule === "wall-too-thin");
   const drawn = (
     <>
       <WallSection standing={standing} />
-      <WallVerdict standing={standing} />
+      <WallVerdict standing={standing} isFound={isFound} />
     </>
   );
   if (!isPastPour(standing.piece)) return <Card title="The wall in section">{drawn}</Card>;

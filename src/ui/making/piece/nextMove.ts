@@ -23,7 +23,7 @@ export function nextMove(
         ? { href: log("dryness-seen"), name: "Check how dry it is", isWait: true }
         : { href: paths.dip, name: "Go to the bucket" };
     case "final-dry":
-      return { href: paths.finalDry(pieceId), name: "See the final dry", isWait: true };
+      return { href: paths.finalDry(pieceId), name: "Final dry before burnout", isWait: true };
     case "mend":
       return { href: log("crack-patched"), name: "Log the mending" };
     case "review":
