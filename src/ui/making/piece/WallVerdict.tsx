@@ -15,8 +15,17 @@ import {
   wallWords,
 } from "../../base/format/wallWords.ts";
 
-/** The shell against its pour in a sentence; what is missing when it can't be judged. */
-export function WallVerdict({ standing }: { readonly standing: Standing }) {
+/**
+ * The shell against its pour in a sentence; what is missing when it can't be judged. `isFound`: a finding on the same
+ * page has the figures and the ways out, and the word alone stands here.
+ */
+export function WallVerdict({
+  standing,
+  isFound = false,
+}: {
+  readonly standing: Standing;
+  readonly isFound?: boolean;
+}) {
   const format = useFormat();
   const { wall, piece } = standing;
   const { judged, planned, missing } = wall;
@@ -39,6 +48,12 @@ export function WallVerdict({ standing }: { readonly standing: Standing }) {
       </p>
     );
   const { word, neededMm, coatsToAdd, loadShare } = whole;
+  if (isFound)
+    return (
+      <p>
+        <strong>{planned === null ? wallWords[word] : plannedWallWords[word]}.</strong>
+      </p>
+    );
   return (
     <>
       <p>
