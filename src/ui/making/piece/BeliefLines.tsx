@@ -22,8 +22,8 @@ export function BeliefLines(props: Pick<CoatBelief, "heard" | "unheard" | "confl
             {conflict !== undefined && (
               <span className={styles["conflict"]}>
                 {isWeight(said.by)
-                  ? " This weight doesn't fit the others. Check it or delete it."
-                  : " This check doesn't fit the others. Check it or delete it."}
+                  ? " This weight doesn’t fit the others. Check it or delete it."
+                  : " This check doesn’t fit the others. Check it or delete it."}
               </span>
             )}
           </li>

@@ -31,9 +31,8 @@ export function WallVerdict({ standing }: { readonly standing: Standing }) {
   if (whole === null)
     return (
       <p>
-        Not entered: {missing.map((what) => wallMissingWords[what]).join(", ")}. Without it the shell
-        can&rsquo;t be checked against the pour.{" "}
-        <Link href={paths.editPiece(piece.id)}>Add it to the plan</Link>.
+        Not set: {missing.map((what) => wallMissingWords[what]).join(", ")}. Without it the shell can&rsquo;t
+        be checked against the pour. <Link href={paths.editPiece(piece.id)}>Add it to the plan</Link>.
       </p>
     );
   const { word, neededMm, coatsToAdd, loadShare } = whole;
@@ -46,7 +45,7 @@ export function WallVerdict({ standing }: { readonly standing: Standing }) {
         {coatsToAdd > 0 && ` ${moreCoats(coatsToAdd)} would reach that.`}
         {loadShare < 1 &&
           ` Its strength counts at ${format.show("percent", loadShare)}, for a damp coat or a short firing.`}{" "}
-        An estimate, no promise.
+        An estimate.
       </p>
       <WallWayList judged={whole} />
     </>

@@ -15,7 +15,7 @@ export function nextMove({ id: pieceId, burnouts, outOfKiln }: Piece, action: Ne
     case "final-dry":
       return null;
     case "mend":
-      return { href: log("crack-patched"), name: "Log the mending" };
+      return { href: log("crack-patched"), name: "Log the repair" };
     case "review":
       return { href: paths.review(pieceId), name: "Review before burnout" };
     case "dewax":

@@ -33,8 +33,8 @@ export function coatLines(
         recipe === null || same
           ? null
           : asked === null
-            ? "beside the recipe"
-            : `the recipe asks ${coatWords(asked)}`,
+            ? "extra coat"
+            : `the recipe says ${coatWords(asked)}`,
       dippedAt: coat.dippedAt,
       mm: wall.perCoatMm[at] ?? null,
       evidence:
