@@ -119,7 +119,7 @@ test("readings that have not come yet are told, not logged: the zone is wrong", 
     new File([["Time;Temp C;RH %", "2026-03-04 08:00;20;50", `${at};20;50`].join("\n")], "ahead.csv"),
   );
   await expect
-    .element(page.getByText(/^Line 3, time: found .* expected a time that has come/).last())
+    .element(page.getByText(/^Line 3, time: found .* expected a time in the past/).last())
     .toBeVisible();
 });
 
