@@ -88,7 +88,7 @@ export function DipScreen(props: {
             setTyped({ text: stopped === null ? "" : stopped.toFixed(1), isWhole: stopped !== null })
           }
         >
-          Type the seconds
+          Type it in
         </BigKey>
       )}
       {!watch.isRunning && !isTimed && (

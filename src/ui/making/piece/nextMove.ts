@@ -25,7 +25,7 @@ export function nextMove(
     case "final-dry":
       return { href: paths.finalDry(pieceId), name: "Final dry before burnout", isWait: true };
     case "mend":
-      return { href: log("crack-patched"), name: "Log the mending" };
+      return { href: log("crack-patched"), name: "Log the repair" };
     case "review":
       return { href: paths.review(pieceId), name: "Review before burnout" };
     case "dewax":
