@@ -110,7 +110,7 @@ async function visit(page: Page): Promise<void> {
 
 async function loadDemo(page: Page): Promise<readonly string[]> {
   const maker = makerAt(page, handsOn(page));
-  await maker.tap(maker.key("Load the demo shop"));
+  await maker.tap(maker.key("Look at a demo shop"));
   const links = page.getByRole("list", { name: "Pieces in work" }).getByRole("link");
   await expect(links.first()).toBeVisible({ timeout: 30_000 });
   const hrefs = await links.evaluateAll((all) => all.map((link) => link.getAttribute("href") ?? ""));
