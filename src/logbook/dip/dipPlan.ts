@@ -66,11 +66,15 @@ export function mayGoOn({ cover }: Pick<Standing, "cover">): boolean {
   return cover === null || cover.state === "dry" || cover.state === "check";
 }
 
+/** The kind a piece wants next: its recipe's; a bare pattern without a recipe wants a prime. Null where nobody can say. */
+const wantedKind = ({ next, recipe, coatsDone }: Standing): CoatKind | null =>
+  next?.kind ?? (recipe === null && coatsDone === 0 ? "prime" : null);
+
 /** What the next coats on the rack want, the dip that serves most pieces now first. */
 export function wantedDips(standings: readonly Standing[], buckets: readonly Bucket[]): readonly WantedDip[] {
   return kinds
     .flatMap((kind) => {
-      const asking = standings.filter((it) => canTakeCoat(it) && it.next?.kind === kind);
+      const asking = standings.filter((it) => canTakeCoat(it) && wantedKind(it) === kind);
       const bucket = bucketOfRack(kind, { buckets, standings });
       if (asking.length === 0 || bucket === null) return [];
       const ready = asking.filter(mayGoOn).length;
