@@ -143,9 +143,7 @@ export function makerAt(page: Page, { tap }: Hands) {
   };
 
   const leaveBucket = async (): Promise<void> => {
-    await tap(key("Something else"));
-    await tap(key(/^Another bucket or coat/));
-    await tap(page.getByRole("link", { name: "Rack" }));
+    await tap(key("Done dipping"));
     await onScreen("Rack");
   };
 
