@@ -22,6 +22,7 @@ const TimelinePage = later(() => import("../making/timeline/TimelinePage.tsx"), 
 const AdvicePage = later(() => import("../air/advice/AdvicePage.tsx"), "AdvicePage");
 const FinalDryPage = later(() => import("../making/finalDry/FinalDryPage.tsx"), "FinalDryPage");
 const NextPourPage = later(() => import("../making/nextPour/NextPourPage.tsx"), "NextPourPage");
+const BoardPage = later(() => import("./board/BoardPage.tsx"), "BoardPage");
 const DuePage = later(() => import("../making/due/DuePage.tsx"), "DuePage");
 const RingTestPage = later(() => import("../making/due/RingTestPage.tsx"), "RingTestPage");
 const StartPage = later(() => import("../making/start/StartPage.tsx"), "StartPage");
@@ -98,6 +99,7 @@ const screens: readonly (readonly [path: string, screen: ComponentType])[] = [
   [paths.recipes, RecipesPage],
   ["/recipes/:id", RecipePage],
   [paths.timeline, TimelinePage],
+  [paths.board, BoardPage],
   [paths.due, DuePage],
   [paths.nextPour, NextPourPage],
   [paths.ring, RingTestPage],

@@ -6,6 +6,7 @@ import {
   FlaskConical,
   GraduationCap,
   Package,
+  Presentation,
   Settings,
   Sigma,
   Timer,
@@ -39,6 +40,12 @@ const places = [
     name: "What is due",
     says: "Ready times, and what on this device can ring",
     Icon: BellRing,
+  },
+  {
+    href: paths.board,
+    name: "Wall board",
+    says: "For a screen on the wall. Read it from 3 m at 24 inches, from 1.4 m on a 10-inch tablet",
+    Icon: Presentation,
   },
   {
     href: paths.learned,
