@@ -3,7 +3,7 @@ import { Link, Route, Switch } from "wouter";
 import { DipPage } from "../making/dip/DipPage.tsx";
 import { Empty } from "../base/parts/Empty.tsx";
 import { Page } from "../base/parts/Page.tsx";
-import { PiecePage } from "../making/piece/PiecePage.tsx";
+import { PieceBesideRack } from "../making/piece/PieceBesideRack.tsx";
 import { RackPage } from "../making/rack/RackPage.tsx";
 import { ScreenGuard } from "./ScreenGuard.tsx";
 import { paths } from "../base/state/paths.ts";
@@ -77,7 +77,7 @@ const screens: readonly (readonly [path: string, screen: ComponentType])[] = [
   ["/piece/:id/review", ReviewPage],
   ["/piece/:id/advice", AdvicePage],
   ["/piece/:id/final-dry", FinalDryPage],
-  ["/piece/:id", PiecePage],
+  ["/piece/:id", PieceBesideRack],
   [paths.patterns, PatternsPage],
   ["/patterns/:id", PatternPage],
   [paths.rooms, RoomsPage],
