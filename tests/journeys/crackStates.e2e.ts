@@ -26,7 +26,7 @@ test("a patch is dry by its own word: not by the outer coat's, and the same is s
       await maker.choose("Kind", "Hairline");
       await maker.logIt({ Where: where });
     }
-    await expect(next).toContainText("Mend before going on");
+    await expect(next).toContainText("Repair before going on");
     await expect(next).toContainText("2 cracks, open");
   });
 
@@ -39,7 +39,7 @@ test("a patch is dry by its own word: not by the outer coat's, and the same is s
     await expect(both).toContainText("Hairline crack, foot: open");
     await maker.logFor("Crack patched", { How: "slurry brushed in" });
     await expect(card("2 cracks, patched, patch not yet dry")).toBeVisible();
-    await expect(next).not.toContainText("Mend before going on");
+    await expect(next).not.toContainText("Repair before going on");
   });
 
   const isWet = async (): Promise<void> => {

@@ -120,7 +120,7 @@ test("a newcomer takes a first piece from its name to a signed review, with no n
     await maker.waitHours(14);
     await maker.readAir({ tempC: 21, rh: 0.5 });
     await review();
-    await expect(verdict.getByText("clear", { exact: true })).toBeVisible();
+    await expect(verdict.getByText("OK", { exact: true })).toBeVisible();
     await expect(verdict).toContainText("What was not logged was not judged");
     await expect(page.getByRole("region", { name: "Findings" })).toContainText(
       "Coat 5 was damp when you dipped coat 6",
@@ -132,7 +132,7 @@ test("a newcomer takes a first piece from its name to a signed review, with no n
 
   await test.step("the log of the piece tells it all, and burnout comes next", async () => {
     await maker.openPiece("Heron");
-    await expect(maker.logLines().first()).toContainText("Review signed: clear");
+    await expect(maker.logLines().first()).toContainText("Review signed: OK");
     await expect(maker.logLines().first()).toContainText("by Ada");
     await expect(maker.logLines().filter({ hasText: /Coat \d: / })).toHaveCount(9);
     await expect(next).toContainText("Plan the dewax");

@@ -6,7 +6,7 @@ export const logGroups = [
     name: "Coats and dryness",
     types: ["coat-dipped", "coat-redipped", "coat-skipped", "dryness-seen", "wall-measured"],
   },
-  { name: "Cracks and mending", types: ["crack-found", "crack-patched", "patch-dried", "wire-wrapped"] },
+  { name: "Cracks and repairs", types: ["crack-found", "crack-patched", "patch-dried", "wire-wrapped"] },
   {
     name: "Fire and metal",
     types: [
@@ -23,7 +23,7 @@ export const logGroups = [
     ],
   },
   {
-    name: "The end, and notes",
+    name: "Result and notes",
     types: ["piece-finished", "outcome-told", "note-written", "piece-moved", "piece-scrapped"],
   },
 ] as const satisfies readonly { readonly name: string; readonly types: readonly EntryType[] }[];
