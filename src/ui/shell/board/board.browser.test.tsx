@@ -67,7 +67,7 @@ test("next, pour day, air and slurry are those of their own screens", async () =
   await expect.poll(shop).toMatch(/Demo: drying room [\d.]+\s°C \d+%/);
   await expect
     .poll(shop, { timeout: 60_000 })
-    .toMatch(/Demo: backup (Fit to dip|Marginal|Do not dip|Not checked today)/);
+    .toMatch(/Demo: backup (OK to dip|Check|Hold: do not dip|Not checked today)/);
 });
 
 test("a coat logged elsewhere is on the board by itself, and what is too much for it comes in turns", async () => {
