@@ -1,4 +1,13 @@
-import { Archive, BookOpen, CircleQuestionMark, Package, Settings, Sigma, Timer } from "lucide-react";
+import {
+  Archive,
+  BookOpen,
+  CircleQuestionMark,
+  Package,
+  Presentation,
+  Settings,
+  Sigma,
+  Timer,
+} from "lucide-react";
 import { paths } from "../../base/state/paths.ts";
 import { Page } from "../../base/parts/Page.tsx";
 import { PlaceList } from "../../base/parts/PlaceList.tsx";
@@ -21,6 +30,12 @@ const places = [
     name: "Stock",
     says: "What is left, when to order, what a shell costs",
     Icon: Package,
+  },
+  {
+    href: paths.board,
+    name: "Wall board",
+    says: "For a screen on the wall, to be read from across the room",
+    Icon: Presentation,
   },
   {
     href: paths.figures,
