@@ -26,7 +26,7 @@ export function Signature({ piece }: { readonly piece: Piece }) {
       </p>
       {last.passed.map(({ rule, reason }) => (
         <p key={`${rule} ${reason}`} className={css["passed"]}>
-          Hold passed: {reason}
+          Hold overridden: {reason}
         </p>
       ))}
     </section>

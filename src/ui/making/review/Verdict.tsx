@@ -20,8 +20,8 @@ export function Verdict({
   const holds = count(findings, "hold");
   const watches = count(findings, "watch");
   const says = {
-    hold: `${say(holds, "One finding says", "findings say")} do not go on. Mend it, or pass it below with a written reason.`,
-    watch: `Nothing holds it. ${say(watches, "One finding is", "findings are")} to be known before it goes in the kiln.`,
+    hold: `${say(holds, "One finding says", "findings say")} stop. Put it right, or override it with a written reason.`,
+    watch: `Nothing stops it. Read ${say(watches, "the warning", "warnings")} below before it goes in the kiln.`,
     clear: "No rule found anything against it in what was logged. What was not logged was not judged.",
   }[verdict];
   return (
