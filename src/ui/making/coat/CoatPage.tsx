@@ -151,6 +151,12 @@ function Scrubbed(props: {
         at={at}
         onAt={setChosen}
         told={`${when}: ${water}; ${air}`}
+        table={
+          <details>
+            <summary>The same as a table</summary>
+            <PictureTable picture={picture} now={now} />
+          </details>
+        }
       />
       <p className={sheet["soft"]}>
         Line: as likely more as less. Band: eight in ten. Shaded: the ready window; dotted: dry enough for the
@@ -160,10 +166,6 @@ function Scrubbed(props: {
         Letters: W weighed, A weighings carried forward, S surface, B bag, R resistance, T touch, C colour;
         filled where the check tells the water itself. Drag along it, or use the arrow keys.
       </p>
-      <details>
-        <summary>The same as a table</summary>
-        <PictureTable picture={picture} now={now} />
-      </details>
     </Card>
   );
 }
