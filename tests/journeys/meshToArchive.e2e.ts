@@ -202,6 +202,7 @@ test("a piece of the maker's own goes from its mesh to the archive, and every ha
     await waitMinutes(30);
     await press("Log this reading");
     await toPour();
+    await tap(page.getByText(/^The other tracks: /));
     await tap(key("Kiln not read: set it"));
     await press("Shell is soaked");
     await tap(page.getByRole("link", { name: "Pour sheet", exact: true }));
