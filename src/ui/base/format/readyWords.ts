@@ -6,6 +6,7 @@ const reasonWords: Record<NoReadyReason, string> = {
   condensing: "water is condensing on the shell: warm the piece or dry the air",
   frost: "the wet surface falls below 1 °C and the slurry freezes: move the piece to a warmer room",
   "beyond-forecast": "too far ahead to give a time",
+  "before-log": "it was drying before the log began: not judged",
 };
 
 export const noReadyWords = (reason: NoReadyReason): string => reasonWords[reason];
