@@ -19,7 +19,7 @@ function hung(say: Say): string {
     : "";
   const then = say.saidThen();
   if (then !== "")
-    return t["hung.whichHungStoodHneededThen"]({ which, stoodH: say.show("stoodH"), needed, then });
+    return t["hung.whichHungStoodHneededThen"]({ which, stoodH: say.show("stoodH"), needed, saidThen: then });
   const left = say.isKnown("leftShare")
     ? t["hung.aboutLeftShareOfIts"]({ leftShare: say.show("leftShare") })
     : "";

@@ -7,7 +7,7 @@ export const recoatFindings = catalogue("recoat-findings", {
   "damp.wereDamp": "were damp",
   "hung.theDampestWasCoat": params("The dampest was coat {coat}: it"),
   "hung.andNeededAboutNeededH": params(" and needed about {neededH}"),
-  "hung.whichHungStoodHneededThen": params("{which} hung {stoodH}{needed}. {then}"),
+  "hung.whichHungStoodHneededThen": params("{which} hung {stoodH}{needed}. {saidThen}"),
   "hung.aboutLeftShareOfIts": params("; about {leftShare} of its water was left"),
   "hung.whichHungStoodHneededleft": params("{which} hung {stoodH}{needed}{left}."),
   "accepted.acceptedAtTheDip": " Accepted at the dip.",
