@@ -61,6 +61,12 @@ export function actionWords(
         turn: "fire",
       };
     }
+    case "in-kiln":
+      return {
+        verb: "In the kiln",
+        when: action.since === null ? null : `${duration(Math.max(0, now - action.since))} in`,
+        turn: "fire",
+      };
     case "fire":
       return {
         verb: "Fire the shell",

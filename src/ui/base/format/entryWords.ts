@@ -179,6 +179,7 @@ function shellFired(
 function coatDipped(body: EntryBodies["coat-dipped"], { format, bucket }: EntryNames): EntryText {
   return entryText(
     `Coat ${body.number}: ${coatWords(body)}`,
+    body.beforeLog === undefined ? null : beforeLogDetail[body.beforeLog],
     body.bucketId === null ? null : `from ${bucket(body.bucketId)}`,
     body.prewet ? "prewetted" : null,
     body.drainS === undefined ? null : `drained ${format.show("s", body.drainS)}`,
@@ -186,6 +187,11 @@ function coatDipped(body: EntryBodies["coat-dipped"], { format, bucket }: EntryN
     body.note,
   );
 }
+
+const beforeLogDetail = {
+  dated: "on before the log began",
+  undated: "on before the log began, day not known",
+} as const;
 
 const dampWords = (leftShare: number | null, format: Format): string =>
   leftShare === null

@@ -7,6 +7,7 @@ const reasonWords: Record<NoReadyReason, string> = {
   frost:
     "the wet surface falls below 1 °C, where the slurry freezes: no time can be given, bring the piece into a warmer room",
   "beyond-forecast": "it lies too far ahead to say",
+  "before-log": "it hung before the log began: how it dried is not judged",
 };
 
 export const noReadyWords = (reason: NoReadyReason): string => reasonWords[reason];

@@ -62,9 +62,15 @@ function OneCoat({
   );
   const [before, after] = [all[place - 1], all[place + 1]];
   const cover = after === undefined ? standing.cover : null;
+  const isBeforeLog = drying.reason === "before-log";
+  const state = isBeforeLog
+    ? "before the log"
+    : cover === null
+      ? verdictWords[verdict]
+      : coverStateWords[cover.state];
   return (
     <Page
-      title={`Coat ${coat.number}: ${cover === null ? verdictWords[verdict] : coverStateWords[cover.state]}`}
+      title={`Coat ${coat.number}: ${state}`}
       back={paths.piece(piece.id)}
       actions={
         <>
@@ -78,8 +84,11 @@ function OneCoat({
       }
     >
       <p className={sheet["breaks"]}>
-        {piece.plan.name} · {coatWords(coat)}, dipped {dayTime(coat.dippedAt, now, format.locale)}.
-        {cover === null ? " Covered since." : ` ${coverLine(cover, now, format.locale)}`}
+        {piece.plan.name} · {coatWords(coat)},{" "}
+        {coat.beforeLog === "undated"
+          ? "day not known"
+          : `dipped ${dayTime(coat.dippedAt, now, format.locale)}`}
+        .{cover === null ? " Covered since." : ` ${coverLine(cover, now, format.locale)}`}
       </p>
       {said !== undefined && (
         <p role="note" className={sheet["firm"]}>
@@ -87,7 +96,9 @@ function OneCoat({
         </p>
       )}
       {drying.toTell !== null && <p>{weighWords(drying.toTell, now, format)}</p>}
-      {picture !== null && picture.points.length > 1 ? (
+      {isBeforeLog ? (
+        <p>It hung before the log began, so its drying is not judged. Its thickness is an estimate.</p>
+      ) : picture !== null && picture.points.length > 1 ? (
         <Scrubbed picture={picture} drying={drying} standing={standing} />
       ) : (
         <Empty title="Nothing to draw yet">
@@ -105,9 +116,11 @@ function OneCoat({
           <BeliefLines {...saidAlone} conflicts={[]} />
         </Card>
       )}
-      <Card title="The calculation">
-        <DoseDetails drying={drying} />
-      </Card>
+      {!isBeforeLog && (
+        <Card title="The calculation">
+          <DoseDetails drying={drying} />
+        </Card>
+      )}
     </Page>
   );
 }

@@ -97,6 +97,7 @@ function noTimeText(why: NoTime): string {
     case "condensing":
     case "frost":
     case "beyond-forecast":
+    case "before-log":
       return `${sentence(noReadyWords(why))}.`;
   }
 }

@@ -35,11 +35,17 @@ export function CoatTable({ standing }: { readonly standing: Standing }) {
                 {line.departs !== null && <em> ({line.departs})</em>}
               </td>
               <td>
-                <time dateTime={new Date(line.dippedAt).toISOString()}>
-                  {shortDateTime(line.dippedAt, format.locale)}
-                </time>
+                {line.dippedAt === null ? (
+                  "before the log"
+                ) : (
+                  <time dateTime={new Date(line.dippedAt).toISOString()}>
+                    {shortDateTime(line.dippedAt, format.locale)}
+                  </time>
+                )}
               </td>
-              <td>{line.mm === null ? "–" : format.show("mm", line.mm)}</td>
+              <td>
+                {line.mm === null ? "–" : `${line.isBeforeLog ? "about " : ""}${format.show("mm", line.mm)}`}
+              </td>
               <td>{line.evidence}</td>
             </tr>
           ))}

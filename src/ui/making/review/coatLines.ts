@@ -10,8 +10,10 @@ export type CoatLine = {
   readonly coat: string;
   /** How it departs from the recipe; null where it does not. */
   readonly departs: string | null;
-  readonly dippedAt: number;
+  /** Null where it is not known: on before the log began. */
+  readonly dippedAt: number | null;
   readonly mm: number | null;
+  readonly isBeforeLog: boolean;
   readonly evidence: string;
 };
 
@@ -35,7 +37,8 @@ export function coatLines(
           : asked === null
             ? "extra coat"
             : `the recipe says ${coatWords(asked)}`,
-      dippedAt: coat.dippedAt,
+      dippedAt: coat.beforeLog === "undated" ? null : coat.dippedAt,
+      isBeforeLog: coat.beforeLog !== undefined,
       mm: wall.perCoatMm[at] ?? null,
       evidence:
         dried === null

@@ -10,6 +10,7 @@ const notKnown: Record<NoReadyReason, string> = {
   condensing: "not known: water condensed on it",
   frost: "not known: it may have frozen while wet",
   "beyond-forecast": "not known",
+  "before-log": "not judged: it hung before the log began",
 };
 
 const foundBy: Record<DrynessSeen["method"], string> = {
