@@ -13,7 +13,7 @@ export function PoursSection() {
   return (
     <FireSection
       title="Pours"
-      none="No pour yet. It is planned backwards from the pour time."
+      none="No pour yet. A plan counts back from the pour time."
       plan={{ href: paths.newPour, label: "Plan a pour" }}
       lines={pours?.map((pour) => lineOf(pour, dayTime(pour.ended?.at ?? pour.plan.pourAt, now, locale)))}
     />
@@ -28,7 +28,7 @@ function lineOf({ id, pieceIds, marks, decided, ended }: Pour, when: string): Fi
     href: paths.pour(id),
     title: `Pour of ${shells}`,
     state: ended !== null ? "ended" : isBegun ? "under way" : "planned",
-    word: ended?.dropped === true ? "put away" : undefined,
+    word: ended?.dropped === true ? "cancelled" : undefined,
     says: when,
   };
 }

@@ -99,8 +99,8 @@ export function PourDayView({
       <div className={styles["sheet"]}>
         {parts.items.length < pour.pieceIds.length && (
           <p className={styles["warn"]}>
-            {pour.pieceIds.length - parts.items.length} of {pour.pieceIds.length} shells not on this device:
-            they are left out here.
+            {pour.pieceIds.length - parts.items.length} of {pour.pieceIds.length} shells are not on this
+            device and are left out.
           </p>
         )}
         {isOpen && hasBegun && turn !== null && (
@@ -161,7 +161,7 @@ export function PourDayView({
                 isFolded={isAtPour}
               />
               <div className={styles["liveChart"]}>
-                <Card title="The tracks">
+                <Card title="Timeline">
                   <TracksChart plan={plan} steps={pour.steps} now={now} />
                 </Card>
               </div>
@@ -173,11 +173,11 @@ export function PourDayView({
           <RingCard
             dues={dues}
             listed={4}
-            keys={{ start: "Let it ring here", stop: "Stop ringing here", calendar: "Calendar file" }}
+            keys={{ start: "Sound alarms here", stop: "Stop alarms here", calendar: "Calendar file" }}
             awakeWords={awake.words}
             fileName={`pour-${pour.id.slice(-6)}`}
           >
-            It reminds; it does not watch fire or metal.
+            Reminders only: they do not watch fire or metal.
           </RingCard>
         )}
         <div className={styles["columns"]}>

@@ -51,10 +51,10 @@ export function PourMoment({
         <>
           <p className={styles["warn"]} role="status">
             {movedWords} later than the plan’s {soonTime(pour.plan.pourAt, now, locale)}
-            {late === undefined ? "." : `: ${lateWords[late]}.`} The other tracks are planned again.
+            {late === undefined ? "." : `: ${lateWords[late]}.`} The other tracks are replanned.
           </p>
           <div className={styles["keys"]}>
-            <Button onPress={keep}>Plan for {clockTime(plan.pourAt, locale)} from here on</Button>
+            <Button onPress={keep}>Plan for {clockTime(plan.pourAt, locale)} from now on</Button>
           </div>
         </>
       )}

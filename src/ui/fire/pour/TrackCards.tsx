@@ -124,7 +124,7 @@ function OneTrack({
           {step === undefined
             ? "ready"
             : isLate
-              ? "late: it moves the pour"
+              ? "late: the pour moves"
               : track.slackMin >= 1
                 ? `${duration(track.slackMin * minuteMs)} to spare`
                 : "no time to spare"}
@@ -141,7 +141,7 @@ function OneTrack({
               </>
             ) : (
               <>
-                begins by {clockTime(step.startAt, locale)}, {ago(step.startAt, now)}.
+                starts by {clockTime(step.startAt, locale)}, {ago(step.startAt, now)}.
               </>
             )}
           </p>
@@ -190,8 +190,8 @@ function OneTrack({
           </LinkButton>
         )}
         {last !== undefined && (
-          <Button kind="quiet" onPress={undo} label={`${trackNames[name]}: take back the last mark`}>
-            Take back the last mark
+          <Button kind="quiet" onPress={undo} label={`${trackNames[name]}: undo the last mark`}>
+            Undo the last mark
           </Button>
         )}
       </div>

@@ -59,7 +59,7 @@ export function TracksChart({
           label="Show"
           options={[
             { value: "near", label: "Last 2 hours" },
-            { value: "whole", label: "All of it" },
+            { value: "whole", label: "All" },
           ]}
           value={view}
           onChange={setAsked}
@@ -79,7 +79,7 @@ export function TracksChart({
       >
         <Plot
           frame={frame}
-          label={`${rows.length} tracks that meet at ${clockTime(plan.pourAt, locale)}; the same times as a table below`}
+          label={`${rows.length} tracks for the pour at ${clockTime(plan.pourAt, locale)}; the same times as a table below`}
           ticks={clockTicks(startAt, plan.pourAt, { most: Math.max(2, Math.floor(width / 62)), locale })}
           hasUprights
           now={now !== null && now >= startAt && now <= endAt ? now : null}

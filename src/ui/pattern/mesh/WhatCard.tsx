@@ -23,7 +23,7 @@ export function WhatCard({
   const material = (value: string | null): PatternMaterial | null =>
     materials.find((one) => one.value === value)?.value ?? null;
   return (
-    <Card title="What it will be">
+    <Card title="Casting">
       <TextField
         label="Name"
         value={study.name}
@@ -37,7 +37,7 @@ export function WhatCard({
         }))}
         value={study.alloyId}
         onChange={(alloyId) => change((now) => ({ ...now, alloyId }))}
-        hint="For its weight, its shrink and what it presses on the wall."
+        hint="For weight, shrink and pressure on the shell."
       />
       <SelectField
         label="Pattern made of"
@@ -52,7 +52,7 @@ export function WhatCard({
           .map(({ id, name, coats }) => ({ value: id, label: `${name} (${coats.length} coats)` }))}
         value={study.recipeId}
         onChange={(recipeId) => change((now) => ({ ...now, recipeId }))}
-        hint="For the slurry and the sand it takes, and for the wall it must carry."
+        hint="For slurry and stucco use, and for the shell thickness."
         empty="None yet"
       />
     </Card>

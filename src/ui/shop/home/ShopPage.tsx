@@ -21,11 +21,11 @@ const places = [
     says: "Coats, their stucco and how dry each must be",
     Icon: BookOpen,
   },
-  { href: paths.buckets, name: "Buckets", says: "Slurries and their readings", Icon: FlaskConical },
+  { href: paths.buckets, name: "Buckets", says: "Slurries and their checks", Icon: FlaskConical },
   {
     href: paths.cups,
     name: "Cups",
-    says: "Each cup on the wall, checked against the shop’s own",
+    says: "Flow cups, checked against your reference",
     Icon: Timer,
   },
   {
@@ -36,23 +36,23 @@ const places = [
   },
   {
     href: paths.due,
-    name: "What is due",
-    says: "Ready times, and what on this device can ring",
+    name: "Due and alarms",
+    says: "Drying times, and alarms on this device",
     Icon: BellRing,
   },
   {
     href: paths.learned,
     name: "What was learned",
-    says: "Drying factor, coat water and build, from your own coats",
+    says: "Drying factor, coat water and thickness, from your own coats",
     Icon: GraduationCap,
   },
   {
     href: paths.patterns,
     name: "Patterns",
-    says: "Mesh files: metal, wall, vents and drains",
+    says: "3D files: metal, shell thickness, vents and drains",
     Icon: Box,
   },
-  { href: paths.archive, name: "Archive", says: "Pieces that are through", Icon: Archive },
+  { href: paths.archive, name: "Archive", says: "Finished pieces", Icon: Archive },
   {
     href: paths.figures,
     name: "Own figures",

@@ -27,10 +27,9 @@ export function FiguresPage() {
   return (
     <Page title="Figures" back={paths.settings}>
       <p className={css["lead"]}>
-        Each starting value says what it rests on (measured, published, common practice or judgement) and what
-        it decides. Strength and drying take <Link href={paths.settings}>the shop's own figures</Link>, the
-        wall takes caliper readings, and all that a recipe says is yours to change in{" "}
-        <Link href={paths.recipes}>Recipes</Link>.
+        Each starting value shows its source and what it decides. Strength and drying use{" "}
+        <Link href={paths.settings}>the shop's own figures</Link>, the wall takes caliper readings, and all
+        that a recipe says is yours to change in <Link href={paths.recipes}>Recipes</Link>.
       </p>
       <TextField label="Find" value={sought} onChange={setSought} />
       {groups.length === 0 && <p role="status">No figure of that name.</p>}
@@ -66,7 +65,7 @@ function Group({
                 value
               ) : (
                 <>
-                  {own}, the shop's own <span className={css["soft"]}>(in place of {value})</span>
+                  {own}, the shop's own <span className={css["soft"]}>(instead of {value})</span>
                 </>
               )}
             </dd>
