@@ -112,8 +112,8 @@ test("a month of one bucket: mixed, read, dried off, topped up, a signal, and a 
     await done(maker);
     await expect(
       page
-        .getByText("Watch", { exact: true })
-        .or(page.getByText("Do not dip", { exact: true }))
+        .getByText("Check", { exact: true })
+        .or(page.getByText("Hold: do not dip", { exact: true }))
         .first(),
     ).toBeVisible();
     await tap(page.getByRole("link", { name: "Chart" }));
@@ -146,7 +146,7 @@ test("a month of one bucket: mixed, read, dried off, topped up, a signal, and a 
   await test.step("fresh readings, and a card to hang on it", async () => {
     await waitHours(24);
     await readBucket(maker, { seconds: "22.7", slurryC: "22", densityG: "168.3" });
-    await expect(page.getByText("Fit to dip")).toBeVisible();
+    await expect(page.getByText("OK to dip")).toBeVisible();
     await done(maker);
     await tap(page.getByRole("link", { name: "Card to print" }));
     await onScreen("Bucket card");

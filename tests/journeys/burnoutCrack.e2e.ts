@@ -64,12 +64,12 @@ test("a shell that cracks in burnout is mended, wired, coated, reviewed again an
     await expect(page.getByRole("radio", { name: "In burnout" })).toBeChecked();
     await maker.logIt({ Where: "left shoulder" });
     await expect(findings.getByRole("heading", { name: "Open crack, not repaired" })).toBeVisible();
-    await expect(next).toContainText("Mend before going on");
+    await expect(next).toContainText("Repair before going on");
     await expect(next.getByText("hold", { exact: true })).toBeVisible();
     await maker.openLog("Burnout ends");
     await maker.choose("The inside is", "Stopped");
     await maker.logIt({ Note: "cooled with the door shut" });
-    await expect(next).toContainText("Mend before going on");
+    await expect(next).toContainText("Repair before going on");
   });
 
   await test.step("patched and wired, it asks for cover before anything else", async () => {
@@ -134,15 +134,15 @@ test("a shell that cracks in burnout is mended, wired, coated, reviewed again an
     await maker.choose("The casting is", "Sound");
     await maker.logIt({ Note: "a fin at the mend, filed off" });
     const told = [
-      "Came out sound",
+      "Result: sound",
       "Finished",
       "Knocked out",
       "Metal poured: 4.2 kg",
       "Preheated to 500 °C",
       "Fired to 820 °C",
       "Burnout ended, clean",
-      "Kiln read: 650 °C",
-      "Kiln read: 260 °C",
+      "Kiln reading: 650 °C",
+      "Kiln reading: 260 °C",
       "Burnout started",
       "Review signed",
       "Coat 12: backup",

@@ -26,7 +26,7 @@ test("a patch is dry by its own word: not by the outer coat's, and the same is s
       await maker.choose("Kind", "Hairline");
       await maker.logIt({ Where: where });
     }
-    await expect(next).toContainText("Mend before going on");
+    await expect(next).toContainText("Repair before going on");
     await expect(next).toContainText("2 cracks, open");
   });
 
@@ -39,11 +39,13 @@ test("a patch is dry by its own word: not by the outer coat's, and the same is s
     await expect(both).toContainText("Hairline crack, foot: open");
     await maker.logFor("Crack repaired", { How: "slurry brushed in" });
     await expect(card("2 cracks, repaired, not yet dry")).toBeVisible();
-    await expect(next).not.toContainText("Mend before going on");
+    await expect(next).not.toContainText("Repair before going on");
   });
 
   const isWet = async (): Promise<void> => {
-    await expect(findings.getByRole("heading", { name: "Hairline crack, repair not yet dry" })).toHaveCount(2);
+    await expect(findings.getByRole("heading", { name: "Hairline crack, repair not yet dry" })).toHaveCount(
+      2,
+    );
   };
 
   await test.step("the outer coat felt dry says nothing of a patch, and is said so before the tap", async () => {
@@ -52,9 +54,7 @@ test("a patch is dry by its own word: not by the outer coat's, and the same is s
     await maker.readAir({ tempC: 21, rh: 0.5 });
     await maker.openPiece("Otter");
     await expect(
-      page.getByText(
-        "“Dry” for the outer coat does not cover a repair. Check the repair itself.",
-      ),
+      page.getByText("“Dry” for the outer coat does not cover a repair. Check the repair itself."),
     ).toBeVisible();
     await maker.goTo("Rack");
     await tap(key("Dry: coat 1 of Otter"));

@@ -61,7 +61,7 @@ test("from a mesh file, offline on the phone: turned, vented until no air stays,
   });
 
   await test.step("leaned over, other places are the tops", async () => {
-    await tap(page.getByRole("radio", { name: "Hang", exact: true }));
+    await tap(page.getByRole("radio", { name: "Position", exact: true }));
     await tap(page.getByRole("radio", { name: "15°" }));
     await tap(key("Lean it right"));
     await tap(page.getByRole("radio", { name: "Air", exact: true }));

@@ -1,5 +1,6 @@
 import { readFileSync } from "node:fs";
 import { paths } from "../../src/ui/base/state/paths.ts";
+import { howToNames, type HowToId } from "../../src/ui/base/format/howToNames.ts";
 import type { LoggedByHand } from "../../src/ui/base/format/logWords.ts";
 
 export type Screen = readonly [path: string, title: string | RegExp];
@@ -21,6 +22,12 @@ export const demoShop: Things = {
   bucket: ["demo-prime", "Demo: prime"],
   readsFirst: "First dip",
 };
+
+/** Pages that show a piece of work by hand; no shop changes them. */
+export const howToScreens: readonly Screen[] = [
+  [paths.howTos, "How to"],
+  ...Object.entries(howToNames).map(([id, name]): Screen => [paths.howTo(id as HowToId), name]),
+];
 
 /** Screens that show the same in a new shop as in one at work. */
 export const sameInAnyShop: readonly Screen[] = [
@@ -47,6 +54,7 @@ export function screensOf({ room, bucket, readsFirst }: Things): readonly Screen
     [paths.rack, "Rack"],
     [paths.dip, /^(Which bucket|What are you dipping)\?$/],
     [paths.timeline, "The next 48 hours"],
+    [paths.board, "Wall board"],
     [paths.due, "Due"],
     [paths.nextPour, "Next pour day"],
     [paths.rooms, "Rooms"],

@@ -47,7 +47,7 @@ test("a piece with a tree is turned: the tree no longer fits until it is drawn a
   });
 
   await test.step("a vent taken away takes its rod along, and Undo brings both back", async () => {
-    const rods = card("Bars").getByText("Vent", { exact: true });
+    const rods = card("Gating parts").getByText("Vent", { exact: true });
     await expect(rods).toHaveCount(2);
     await look("Air");
     await tap(key("Take the vent away: V2"));
@@ -59,7 +59,7 @@ test("a piece with a tree is turned: the tree no longer fits until it is drawn a
   });
 
   await test.step("leaned over, it is said not to fit, and nothing that rests on it is shown or used", async () => {
-    await look("Hang");
+    await look("Position");
     await tap(key("Lean it right"));
     await expect(misfit).toContainText("pour position changed after the tree was drawn", soon);
     await expect(card("Metal")).toContainText("no longer fits and is not counted");
@@ -71,7 +71,7 @@ test("a piece with a tree is turned: the tree no longer fits until it is drawn a
   });
 
   await test.step("as in its file it fits again; leaned once more, one key draws it anew", async () => {
-    await look("Hang");
+    await look("Position");
     await tap(key("As in its file"));
     await expect(misfit).toHaveCount(0);
     await tap(key("Lean it right"));
@@ -132,7 +132,7 @@ test("a piece with a tree is turned: the tree no longer fits until it is drawn a
 
   await test.step("turned again after that, the gating page says that nothing can be taken from it", async () => {
     await tap(card("From the pattern").getByRole("link", { name: "towers" }));
-    await look("Hang");
+    await look("Position");
     await tap(key("Z down"));
     await expect(misfit).toBeVisible(soon);
     await page.goBack();

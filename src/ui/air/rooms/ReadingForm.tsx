@@ -8,6 +8,7 @@ import { useFormat } from "../../base/state/useFormat.ts";
 import { Button } from "../../base/parts/Button.tsx";
 import { Card } from "../../base/parts/Card.tsx";
 import { Choice } from "../../base/forms/Choice.tsx";
+import { HowToLink } from "../../base/parts/HowToLink.tsx";
 import { Stepper } from "../../base/parts/Stepper.tsx";
 import { TextField } from "../../base/forms/TextField.tsx";
 import { WhenField } from "../../base/forms/WhenField.tsx";
@@ -89,6 +90,7 @@ export function ReadingForm({ room }: { readonly room: Room }) {
       >
         {isSet || last === null ? "Log this reading" : `Same as last: ${readingWords(last, format)}`}
       </Button>
+      <HowToLink to="hygrometer" />
       <details>
         <summary>Earlier time, or a note</summary>
         <div className={styles["more"]}>

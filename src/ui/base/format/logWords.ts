@@ -23,7 +23,7 @@ export const logGroups = [
     ],
   },
   {
-    name: "The end, and notes",
+    name: "Result and notes",
     types: ["piece-finished", "outcome-told", "note-written", "piece-moved", "piece-scrapped"],
   },
 ] as const satisfies readonly { readonly name: string; readonly types: readonly EntryType[] }[];

@@ -120,7 +120,7 @@ describe("a pour day gone wrong", () => {
     await planned({ pieceIds: shells });
     showPour();
     await expect.element(page.getByText("There is less metal than the shells hold.")).toBeVisible();
-    await expect.element(page.getByText("Not enough metal is left for it.")).toBeVisible();
+    await expect.element(page.getByText("Not enough metal left.")).toBeVisible();
     saysNoNonsense();
   });
 
@@ -182,10 +182,10 @@ describe("a pour day gone wrong", () => {
     showPour();
     await key("Cancel plan").click();
     await expect
-      .element(page.getByText(/^This plan was put away .*; no shell was poured for it/))
+      .element(page.getByText(/^This plan was cancelled .*; no shell was poured for it/))
       .toBeVisible();
     expect((await desk.logged("pour-ended")).map(({ body }) => body)).toEqual([{ dropped: true }]);
-    await key("Take it out again").click();
+    await key("Restore the plan").click();
     await expect.element(key("Cancel plan")).toBeVisible();
   });
 });

@@ -35,7 +35,7 @@ describe("a look at the bucket before a visit", () => {
     await setUp(shop);
     await read(shop, 14);
     show(shop);
-    await expect.element(page.getByRole("button", { name: /^Backup.*Fit to dip/ })).toBeVisible();
+    await expect.element(page.getByRole("button", { name: /^Backup.*OK to dip/ })).toBeVisible();
     await choose(/^Backup/);
     await expect.element(tileOf("Heron")).toBeVisible();
   });
@@ -56,7 +56,7 @@ describe("a look at the bucket before a visit", () => {
     await read(shop, 20);
     show(shop);
     await choose(/^Backup/);
-    await expect.element(page.getByText(/Cup seconds out of the band: 20.s/)).toBeVisible();
+    await expect.element(page.getByText(/Viscosity out of range: 20.s/)).toBeVisible();
     await expect.element(page.getByRole("link", { name: "Check the slurry" })).toBeVisible();
     await choose(/^Looks good to me/);
     await tileOf("Heron").click();
@@ -72,7 +72,7 @@ describe("a look at the bucket before a visit", () => {
     await setUp(shop);
     show(shop);
     await choose(/^Backup/);
-    await choose(/^Looks good, not measured/);
+    await choose(/^Looked at it, not measured/);
     await expect.element(tileOf("Heron")).toBeVisible();
     await settle();
     await choose(/^Something else/);

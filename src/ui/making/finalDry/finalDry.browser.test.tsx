@@ -36,12 +36,7 @@ test("a blind core in the plan is the slowest place, and the wait is its own", a
     .getByRole("rowheader")
     .elements()
     .map((cell) => cell.textContent);
-  expect(places).toEqual([
-    "blind core",
-    "corners and undercuts",
-    "open all round",
-    "usual minimum hours",
-  ]);
+  expect(places).toEqual(["blind core", "corners and undercuts", "open all round", "usual minimum hours"]);
 });
 
 test("the piece and its review tell it too", async () => {

@@ -1,5 +1,6 @@
 import { figure, wordsOrNone } from "../../base/forms/formFields.ts";
 import { NumberOf, TextOf } from "../../base/forms/BoundFields.tsx";
+import { HowToLink } from "../../base/parts/HowToLink.tsx";
 import { LogForm, type LogFormProps } from "./LogForm.tsx";
 
 export function WallForm({ item }: LogFormProps) {
@@ -20,6 +21,7 @@ export function WallForm({ item }: LogFormProps) {
             label="Shell thickness"
             hint="At the broken edge of the cup, or a test stick dipped with the piece. Your reading replaces the table’s figure."
           />
+          <HowToLink to="caliper" />
           <TextOf form={form} at="where" label="Where" hint="Cup edge, test stick, a corner." />
         </>
       )}

@@ -53,9 +53,7 @@ test("a damp night is told with its hours and its humidity, in the room that has
   show(desk);
   const shed = page.getByRole("region", { name: "Drying room", exact: true });
   const damp = shed.getByRole("list", { name: "Damp ahead" }).getByRole("listitem");
-  await expect
-    .element(damp.first())
-    .toHaveTextContent(/damp, up to 8\d%; too damp .*nothing dries then/);
+  await expect.element(damp.first()).toHaveTextContent(/damp, up to 8\d%; too damp .*nothing dries then/);
   expect(damp.elements()).toHaveLength(2);
   await expect
     .element(shed.getByRole("link", { name: /Otter/ }))

@@ -18,6 +18,7 @@ import { weighWords } from "../../base/format/weighWords.ts";
 import { Refused } from "../../base/forms/Refused.tsx";
 import { useForm } from "../../base/forms/useForm.ts";
 import { Button } from "../../base/parts/Button.tsx";
+import { HowToLink } from "../../base/parts/HowToLink.tsx";
 import { PickOf } from "../../base/forms/BoundFields.tsx";
 import { Keypad } from "../../base/glove/Keypad.tsx";
 import { Page } from "../../base/parts/Page.tsx";
@@ -119,6 +120,7 @@ export function WeighForm({ item, around }: { readonly item: RackItem; readonly 
             void change({ weighUnit });
           }}
         />
+        <HowToLink to="weigh" />
         <details>
           <summary>What weighing shows</summary>
           <p>

@@ -69,7 +69,7 @@ test("the sample, from its unit to a piece with its metal, surface, head and wal
     )
     .toBeVisible();
   await expect.element(card("Shell this pattern needs").getByText(/decides/), soon).toBeVisible();
-  await expect.element(card("Hollows that dry late"), soon).toBeVisible();
+  await expect.element(card("Slow-drying hollows"), soon).toBeVisible();
   // Kept by itself, and there again at once, without the worker.
   await expect.poll(async () => (await studyAt(desk, path))?.shape?.thickness ?? null, soon).not.toBeNull();
   const kept = await studyAt(desk, path);

@@ -83,7 +83,7 @@ test("a finger on the picture puts a gate where it meets the piece, and the meta
 
 test("turned by a quarter it hangs on its side; as in its file it stands again", async () => {
   const { study } = await twoTowers();
-  await choose("Hang");
+  await choose("Position");
   await press("Lean it right");
   await expect.element(page.getByRole("img", { name: /60.mm high as it hangs/ }), soon).toBeVisible();
   await expect.poll(async () => (await study())?.up, soon).toEqual([-1, 0, 0]);

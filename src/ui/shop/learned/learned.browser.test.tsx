@@ -60,15 +60,13 @@ test("a coat found dry teaches the factor; left out with a reason it teaches not
   await row.first().getByRole("button", { name: "Leave it out" }).click();
   await expect.element(row.first()).toHaveTextContent("Left out: the door stood open");
   await expect.poll(async () => (await readRack(desk.db, deskNow)).learned?.shop.pairs).toBe(before - 1);
-  await row.first().getByRole("button", { name: "Take in again" }).click();
+  await row.first().getByRole("button", { name: "Use again" }).click();
   await expect.poll(async () => (await readRack(desk.db, deskNow)).learned?.shop.pairs).toBe(before);
 });
 
 test("the water of a weighed coat stands beside its starting value", async () => {
   show();
-  const backup = page
-    .getByRole("table", { name: /^Slurry per coat/ })
-    .getByRole("row", { name: /^backup/ });
+  const backup = page.getByRole("table", { name: /^Slurry per coat/ }).getByRole("row", { name: /^backup/ });
   await expect.element(backup).toHaveTextContent(/water 200.g\/m².*from \d+.*water \d+.g\/m²/);
 });
 
