@@ -1,10 +1,8 @@
 import { streamOf } from "../../../logbook/entries/entry.ts";
 import type { Piece } from "../../../logbook/piece/piece.ts";
 import { useFleeting } from "../../base/state/fleeting.ts";
-import { paths } from "../../base/state/paths.ts";
 import { useShop } from "../../base/state/shop.tsx";
 import { Button } from "../../base/parts/Button.tsx";
-import { LinkButton } from "../../base/parts/LinkButton.tsx";
 import sheet from "../../base/styles/sheet.module.css";
 
 export function PutAway({ piece }: { readonly piece: Piece }) {
@@ -21,7 +19,6 @@ export function PutAway({ piece }: { readonly piece: Piece }) {
   };
   return (
     <div className={sheet["row"]}>
-      <LinkButton href={paths.logFor(piece.id, "piece-moved")}>Move to another room</LinkButton>
       <Button onPress={() => archive(!piece.archived)}>
         {piece.archived ? "Take out of the archive" : "Put in the archive"}
       </Button>
