@@ -31,9 +31,11 @@ export function runBecause({ front: { speedMS, takesS }, has }: MisrunAdvice, fo
 /** What to change, one line a step. */
 export function runStepWords(step: MisrunStep, format: Format): string {
   const temp = (c: number): string => format.show("temp", Math.round(c / 10) * 10);
+  // Upward: what is asked for must not lie below what the shell has.
+  const atLeast = (c: number): string => format.show("temp", Math.ceil(c / 10) * 10);
   switch (step.do) {
     case "heat-shell":
-      return `Heat the shell first: ${temp(step.toC)} at its face at the pour. Hotter metal second.`;
+      return `Heat the shell first: ${atLeast(step.toC)} at its face at the pour. Hotter metal second.`;
     case "fill-within":
       return `Fill it within ${shortSpan(step.fillS)}.`;
     case "add-gate-or-thicken":
