@@ -14,6 +14,7 @@ import type { Piece } from "../../../logbook/piece/piece.ts";
 import { residueBar } from "../../../logbook/fire/metalReady.ts";
 import { useFleeting } from "../../base/state/fleeting.ts";
 import { useShop } from "../../base/state/shop.tsx";
+import { useFormat } from "../../base/state/useFormat.ts";
 import { useUndoing } from "../../base/state/useUndoing.ts";
 import { insideOptions } from "../../base/format/insideOptions.ts";
 import { TickList } from "../../base/forms/TickList.tsx";
@@ -25,6 +26,7 @@ import { NumberOf, TextOf } from "../../base/forms/BoundFields.tsx";
 
 const insides = [...insideOptions, { value: "stopped", label: "Stopped", hint: "Broken off." }] as const;
 const faultWords: Readonly<Record<EndFault, string>> = {
+  "no-inside": "Look inside each piece and tap what you saw.",
   "no-peak": "Give the hottest it was, or untick that the shells were fired.",
   "no-hold": "Give the minutes at the top, or untick that the shells were fired.",
   "no-shell": "Give the shell’s temperature, or untick that they stand hot.",
@@ -65,6 +67,7 @@ function EndForm({
 }) {
   const { logAll } = useShop();
   const undoing = useUndoing();
+  const format = useFormat();
   const say = useFleeting((fleeting) => fleeting.say);
   const form = useForm<EndDraft>(`run/${run.id}/end`, initial, about);
   const { draft, set } = form;
@@ -75,8 +78,17 @@ function EndForm({
     run.plan.purpose === "firing" && residueBar(piece).length > 0;
   const isPreheat = run.plan.purpose === "preheat";
 
+  // Figures that nobody touched are named on the key that logs them.
+  const figures = [
+    ...(draft.isFired && draft.peakC !== null ? [format.show("temp", draft.peakC)] : []),
+    ...(draft.isFired && draft.holdMin !== null ? [`${format.show("min", draft.holdMin)} held`] : []),
+    ...(draft.isPreheated && draft.shellC !== null ? [`shells at ${format.show("temp", draft.shellC)}`] : []),
+    ...(draft.energyKWh !== null ? [format.show("kWh", draft.energyKWh)] : []),
+  ];
+  const isFilledIn = figures.length > 0 && !form.isTouched("peakC", "holdMin", "shellC", "energyKWh");
+
   const end = async (): Promise<void> => {
-    const found = endFaults(draft);
+    const found = endFaults(draft, { run, pieces });
     setFaults(found);
     if (found.length > 0) return;
     const done = await logAll(endRun(run, pieces, draft));
@@ -106,7 +118,7 @@ function EndForm({
             options={burnoutIn(run, piece) === null ? insideOptions : insides}
             value={
               draft.inside[piece.id] ??
-              (burnoutIn(run, piece) === null ? null : draft.result === "stopped" ? "stopped" : "clean")
+              (burnoutIn(run, piece) !== null && draft.result === "stopped" ? "stopped" : null)
             }
             onChange={(inside) => set({ inside: { ...draft.inside, [piece.id]: inside } })}
           />
@@ -166,7 +178,7 @@ function EndForm({
         </p>
       ))}
       <Button kind="primary" size="big" onPress={end} debounceMs={700}>
-        End the run and log it on the pieces
+        {isFilledIn ? `End the run with ${figures.join(", ")}` : "End the run and log it on the pieces"}
       </Button>
     </Card>
   );
