@@ -41,7 +41,9 @@ export function bucketFor(
 
 /** The bucket of the newest coat on the rack; null while there is none. */
 function lastBucketId(standings: readonly Pick<Standing, "piece">[]): string | null {
-  const coats = standings.flatMap(({ piece }) => piece.coats);
+  const coats = standings
+    .flatMap(({ piece }) => piece.coats)
+    .filter(({ beforeLog }) => beforeLog === undefined);
   return coats.reduce((last, coat) => (coat.dippedAt > last.dippedAt ? coat : last), {
     dippedAt: Number.NEGATIVE_INFINITY,
     bucketId: null as string | null,
@@ -64,6 +66,10 @@ export function mayGoOn({ cover }: Pick<Standing, "cover">): boolean {
   return cover === null || cover.state === "dry" || cover.state === "check";
 }
 
+/** The kind a piece wants next: its recipe's; a bare pattern without a recipe wants a prime. Null where nobody can say. */
+const wantedKind = ({ next, recipe, coatsDone }: Standing): CoatKind | null =>
+  next?.kind ?? (recipe === null && coatsDone === 0 ? "prime" : null);
+
 /** What the next coats on the rack want, the dip that serves most pieces now first. */
 export function wantedDips(
   standings: readonly Standing[],
@@ -72,7 +78,7 @@ export function wantedDips(
 ): readonly WantedDip[] {
   return kinds
     .flatMap((kind) => {
-      const asking = standings.filter((it) => canTakeCoat(it) && it.next?.kind === kind);
+      const asking = standings.filter((it) => canTakeCoat(it) && wantedKind(it) === kind);
       const bucket = bucketOfRack(kind, { buckets, standings });
       if (asking.length === 0 || bucket === null) return [];
       const able = asking.filter((it) => !onHold.has(it));

@@ -1,4 +1,5 @@
-import type { NextAction, Standing } from "./standing.ts";
+import type { NextAction } from "./action.ts";
+import type { Standing } from "./standing.ts";
 
 /**
  * Hands first: metal that can't wait, coats that can go on, what else a person can do now; then what only time does. A
@@ -23,6 +24,7 @@ function rankOf(action: NextAction, isHeld: boolean): number {
     case "preheat":
       return 7;
     case "end-burnout":
+    case "in-kiln":
       return 8;
     case "knock-out":
       return 9;

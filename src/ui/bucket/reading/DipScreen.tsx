@@ -7,6 +7,7 @@ import sheet from "../../base/styles/sheet.module.css";
 import bigKey from "../../base/glove/BigKey.module.css";
 import { BucketScreen } from "../../base/glove/BucketScreen.tsx";
 import { Keypad } from "../../base/glove/Keypad.tsx";
+import { HowToLink } from "../../base/parts/HowToLink.tsx";
 import { padNumber, type PadText } from "../../base/glove/keypadText.ts";
 import { AnswerKeys } from "./AnswerKeys.tsx";
 import styles from "./reading.module.css";
@@ -86,7 +87,7 @@ export function DipScreen(props: {
             setTyped({ text: stopped === null ? "" : stopped.toFixed(1), isWhole: stopped !== null })
           }
         >
-          Type the seconds
+          Type it in
         </BigKey>
       )}
       {!watch.isRunning && !isTimed && (
@@ -95,6 +96,7 @@ export function DipScreen(props: {
           <BigKey onPress={onCup}>Other cup</BigKey>
         </div>
       )}
+      {!watch.isRunning && !isTimed && <HowToLink to="cup" />}
     </BucketScreen>
   );
 }

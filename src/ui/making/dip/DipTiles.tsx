@@ -69,7 +69,7 @@ export function DipTiles(props: {
       told={told}
     >
       <div className={styles["tiles"]}>
-        {tiles.length === 0 && <p className={styles["none"]}>No piece on the rack can take a coat now.</p>}
+        {tiles.length === 0 && <p className={styles["none"]}>No piece is ready for a coat now.</p>}
         {shown.map((tile) => (
           <TileKey
             key={tile.pieceId}
