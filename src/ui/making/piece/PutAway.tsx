@@ -4,6 +4,7 @@ import type { PatternMeasured } from "../../../logbook/entries/pieceBodies.ts";
 import type { Piece } from "../../../logbook/piece/piece.ts";
 import { writeDraft } from "../../../storage/drafts.ts";
 import { useFleeting } from "../../base/state/fleeting.ts";
+import { paths } from "../../base/state/paths.ts";
 import { useShop } from "../../base/state/shop.tsx";
 import { Button } from "../../base/parts/Button.tsx";
 import type { StartDraft } from "../start/startForm.ts";
