@@ -4,6 +4,7 @@ import { Link } from "wouter";
 import { useWholeRack } from "../../base/state/live.ts";
 import { paths } from "../../base/state/paths.ts";
 import { LogNotices, useClearedLog } from "../../shop/backup/LogNotices.tsx";
+import { InstallHint } from "../../shop/settings/InstallCard.tsx";
 import { DemoOffer } from "../../shop/demo/DemoOffer.tsx";
 import { Button } from "../../base/parts/Button.tsx";
 import { Empty } from "../../base/parts/Empty.tsx";
@@ -45,6 +46,7 @@ export function RackPage() {
       {rack !== undefined && rack.length > 0 && (
         <>
           <LogNotices />
+          <InstallHint />
           <CameDue items={rack} />
           <div className={`${sheet["stack2"]} ${styles["sieve"]}`}>
             <div className={styles["filters"]} role="group" aria-label="Show">

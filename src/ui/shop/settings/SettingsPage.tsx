@@ -11,6 +11,7 @@ import { Choice } from "../../base/forms/Choice.tsx";
 import { Page } from "../../base/parts/Page.tsx";
 import { BucketHoursFields } from "./BucketHoursFields.tsx";
 import { AboutCard } from "./AboutCard.tsx";
+import { InstallCard } from "./InstallCard.tsx";
 import { KeepCard } from "./KeepCard.tsx";
 import { MinimumsCard } from "./MinimumsCard.tsx";
 import { OwnFiguresCard } from "./OwnFiguresCard.tsx";
@@ -88,6 +89,7 @@ export function SettingsPage() {
         <OwnFiguresCard />
         <MinimumsCard />
         <KeepCard />
+        <InstallCard />
         <div id="backup">
           <SaveCard />
         </div>
