@@ -42,9 +42,9 @@ export function WallVerdict({
   if (whole === null)
     return (
       <p>
-        Not entered: {missing.map((what) => wallMissingWords[what]).join(", ")}. Without it the shell
-        can&rsquo;t be checked against the pour.{" "}
-        <Link href={paths.editPiece(piece.id)}>Add it to the plan</Link>.{earlier !== null && ` ${earlier}`}
+        Not set: {missing.map((what) => wallMissingWords[what]).join(", ")}. Without it the shell can&rsquo;t
+        be checked against the pour. <Link href={paths.editPiece(piece.id)}>Add it to the plan</Link>.
+        {earlier !== null && ` ${earlier}`}
       </p>
     );
   const { word, neededMm, coatsToAdd, loadShare } = whole;
@@ -63,7 +63,7 @@ export function WallVerdict({
         {coatsToAdd > 0 && ` ${moreCoats(coatsToAdd)} would reach that.`}
         {loadShare < 1 &&
           ` Its strength counts at ${format.show("percent", loadShare)}, for a damp coat or a short firing.`}{" "}
-        An estimate, no promise.
+        An estimate.
         {earlier !== null && ` ${earlier}`}
       </p>
       <WallWayList judged={whole} />

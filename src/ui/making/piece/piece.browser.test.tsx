@@ -92,7 +92,7 @@ test("the wall is told in words and as a table as well as drawn", async () => {
   await openPiece(/carp/);
   const wall = page.getByRole("img", { name: /^Shell in section: 5 coats/ });
   await expect.element(wall).toHaveAccessibleName(/\(.* to .*\)\. Handling needs .*Outer coat dry/);
-  await page.getByText("The same as a table").first().click();
+  await page.getByText("As a table").first().click();
   await expect.element(page.getByRole("rowheader", { name: "Needed for handling" })).toBeVisible();
   await expect.element(page.getByRole("cell", { name: "covered while damp" })).toBeVisible();
 });
