@@ -5,6 +5,7 @@ import {
   demoFire,
   demoShop,
   formsOf,
+  howToScreens,
   sameInAnyShop,
   screensOf,
   screensOfPiece,
@@ -60,6 +61,7 @@ test("no text of a shop at work is cut, covered or pushed out, and every target 
   await loadDemo(page);
   const coat = await coatOf(page, `/piece/${carp}`);
   const screens = [
+    ...howToScreens,
     ...plain,
     [`/piece/${carp}`, /./] as const,
     ...screensOfPiece(carp),

@@ -17,7 +17,11 @@ const kindWords: Readonly<Record<CrackState["crack"]["kind"], string>> = {
 /** Its state alone: "repaired, not yet dry". A coat over a patch answers for it, so that is what is said. */
 export const crackStateWords = ({ state, by, isTrimmedOff }: CrackState): string => {
   const words =
-    by === "coat" ? "repaired, a coat over it" : by === "fire" ? "repaired, dried by fire" : stateWords[state];
+    by === "coat"
+      ? "repaired, a coat over it"
+      : by === "fire"
+        ? "repaired, dried by fire"
+        : stateWords[state];
   return isTrimmedOff ? `${words}, in a part that is trimmed off` : words;
 };
 

@@ -19,7 +19,8 @@ export const crackWords: WordsOf<"open-crack"> = {
   "patch-not-dry": (say) => ({
     title: `${crackTitle(say)}, repair not yet dry`,
     says: `${place(say)}Repaired ${say.show("ageH")} ago. Nothing logged since shows that the repair is dry; a dry outer coat does not.`,
-    remedy: "When the repair is dry right through, tap “Repair is dry”. Or coat over it and let that coat dry.",
+    remedy:
+      "When the repair is dry right through, tap “Repair is dry”. Or coat over it and let that coat dry.",
   }),
   "trimmed-off": (say) => ({
     title: `${crackTitle(say)} in a part that is trimmed off`,
