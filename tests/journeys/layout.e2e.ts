@@ -13,7 +13,8 @@ import {
 } from "./screens.ts";
 import { coatOf, goToScreen, loadDemo, untilStill, visitThenOffline } from "./visits.ts";
 
-test.describe.configure({ mode: "parallel" });
+// Ends only what is stuck: four sizes of every screen take their time on a slow machine.
+test.describe.configure({ mode: "parallel", timeout: 900_000 });
 
 const carp = "demo-carp";
 /** A small phone, a usual and a large one, and a desk. */
@@ -78,4 +79,33 @@ test("names of German length and a full rack leave every screen whole", async ({
   await page.reload();
   const ofPieces = pieces.map((piece): Screen => [piece, /./]);
   expect(await faultsOf(page, anyTitle([...plain, ...ofPieces, ...screensOfPiece(carp)]))).toEqual([]);
+});
+
+test("what is cut, covered, pushed out or too small is seen", async ({ page }) => {
+  await visitThenOffline(page);
+  await page.getByRole("heading", { level: 1 }).first().waitFor();
+  const faultsWith = (css: string): Promise<readonly string[]> =>
+    page
+      .evaluate((rules) => {
+        const planted = document.createElement("style");
+        planted.textContent = rules;
+        document.head.append(planted);
+      }, css)
+      .then(() => page.evaluate(layoutFaults));
+  const before = await page.evaluate(layoutFaults);
+  expect(before).toEqual([]);
+  const planted: readonly (readonly [string, RegExp])[] = [
+    ["main p { white-space: nowrap; }", /^past the screen's edge: /],
+    ["main h1 { overflow: hidden; height: 0.4em; }", /^cut off in its h1: /],
+    ["main p { margin-top: -4em; }", /^one over the other: /],
+    [
+      "main a[href], main button { min-height: 0 !important; height: 20px !important; }",
+      /^too small to hit: /,
+    ],
+    ["nav[aria-label=Main] { bottom: 30px !important; }", /^the main places are not at the edge/],
+  ];
+  for (const [css, fault] of planted) {
+    expect(await faultsWith(css), css).toContainEqual(expect.stringMatching(fault));
+    await page.evaluate(() => document.head.querySelector("style:last-of-type")?.remove());
+  }
 });

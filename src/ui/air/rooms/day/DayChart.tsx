@@ -130,7 +130,7 @@ function stripsOf({ view, ahead }: Day, error: ForecastError, format: Format): r
       limit,
     },
     {
-      title: "Water the air can still take up (saturation deficit)",
+      title: "Water the air can still take up",
       ...niceRange([0, ...valuesOf(deficit)], 4),
       show: (value) => format.show("gM3", value),
       lines: lines("ink", deficit),
