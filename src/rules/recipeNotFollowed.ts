@@ -6,18 +6,19 @@ import type { FindingOf, VariantOf } from "./variants.ts";
 
 type Found = FindingOf<"recipe-not-followed">;
 
-/** What was put on against what the recipe asked for. Coats after a burnout are mending and count as no departure. */
+/** What was put on against what the recipe asked for. Coats after a burnout, which are mending, and coats from before the log count as no departure. */
 export function recipeNotFollowed(standing: Standing): readonly Found[] {
   const { piece, recipe } = standing;
   if (recipe === null)
     return piece.coats.length === 0 && !coatsAreDone(standing)
       ? []
       : [finding({ variant: "no-recipe", level: "note", coats: [], steps: [] })];
+  const logged = piece.coats.filter(({ beforeLog }) => beforeLog === undefined);
   return [
     ...ofSkipped(standing, recipe),
     ...ofLeftOut(standing, recipe),
-    ...ofOther(piece.coats, recipe),
-    ...ofExtra(piece.coats),
+    ...ofOther(logged, recipe),
+    ...ofExtra(logged),
   ];
 }
 

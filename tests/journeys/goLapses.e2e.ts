@@ -107,6 +107,7 @@ test("a go opens near the pour, lapses when a crack is logged, is given again, a
       { body: { hotFurnace: false, weighedKg: 3 } },
     ]);
     await toPour();
+    await tap(page.getByText(/^The other tracks: /));
     await tap(key("Kiln not read: set it"));
     await press("Shell is soaked");
     await toSheet();
@@ -138,6 +139,7 @@ test("a go opens near the pour, lapses when a crack is logged, is given again, a
     await toPour();
     const alert = page.getByRole("alert").first();
     await expect(alert).toHaveText(/^Go lapsed \d\d:\d\d\. Gate finial: .*crack.* Check again\.$/);
+    await tap(page.getByText(/^Pour early/));
     await tap(key(/^Out of the kiln/));
     await expect(page.getByRole("group", { name: "No go given" })).toContainText("all the same");
     await tap(key("Leave it in the kiln"));
@@ -148,10 +150,10 @@ test("a go opens near the pour, lapses when a crack is logged, is given again, a
     await maker.openPiece("Gate finial");
     const entry = maker.logLines().filter({ hasText: "at the cup" }).first();
     await tap(entry.locator("summary"));
-    await tap(entry.getByRole("button", { name: "Strike this entry" }));
+    await tap(entry.getByRole("button", { name: "Delete (kept in history)" }));
     await entry.getByRole("textbox").fill("a scratch in the stucco");
-    await tap(entry.getByRole("button", { name: "Strike it" }));
-    await expect(maker.logLines().filter({ hasText: "struck: a scratch" })).toHaveCount(1);
+    await tap(entry.getByRole("button", { name: "Delete it" }));
+    await expect(maker.logLines().filter({ hasText: "deleted: a scratch" })).toHaveCount(1);
     await toPour();
     await expect(page.getByText(/^Go lapsed/).first()).toBeVisible();
     await toSheet();

@@ -14,13 +14,14 @@ test("a newcomer takes a first piece from its name to a signed review, with no n
   const findings = page.getByRole("region", { name: "Findings" });
   const verdict = page.getByRole("region", { name: "Verdict" });
 
-  await test.step("the empty rack says how to begin, and a name is enough", async () => {
-    await expect(page.getByText("The rack is empty")).toBeVisible();
-    await tap(page.getByRole("link", { name: "Start the first piece" }));
-    await tap(key("Start and plan it"));
+  await test.step("the first screen says how to begin, and a name is enough", async () => {
+    await tap(page.getByRole("link", { name: "Start a piece" }));
+    await tap(key("Start it"));
     await expect(page.getByRole("alert")).toContainText("name");
     await page.getByLabel("Name").fill("Heron");
-    await tap(key("Start and plan it"));
+    await tap(key("Start it"));
+    await maker.openPiece("Heron");
+    await tap(page.getByRole("link", { name: "Plan", exact: true }));
   });
 
   await test.step("what is known goes in the plan, and the piece says what comes first", async () => {
@@ -112,7 +113,7 @@ test("a newcomer takes a first piece from its name to a signed review, with no n
     await expect(page.getByRole("region", { name: "Findings" })).toContainText("Last coat not dry for fire");
     await page.getByLabel("Name", { exact: true }).fill("Ada");
     await tap(key("Override and sign"));
-    await expect(page.getByRole("alert")).toContainText("passed only with a written reason");
+    await expect(page.getByRole("alert")).toContainText("give a written reason");
     await expect(page.getByText("Signed by")).toBeHidden();
   });
 
@@ -120,8 +121,8 @@ test("a newcomer takes a first piece from its name to a signed review, with no n
     await maker.waitHours(14);
     await maker.readAir({ tempC: 21, rh: 0.5 });
     await review();
-    await expect(verdict.getByText("clear", { exact: true })).toBeVisible();
-    await expect(verdict).toContainText("What was not logged was not judged");
+    await expect(verdict.getByText("OK", { exact: true })).toBeVisible();
+    await expect(verdict).toContainText("What was not logged was not checked");
     await expect(page.getByRole("region", { name: "Findings" })).toContainText(
       "Coat 5 was damp when you dipped coat 6",
     );
@@ -132,7 +133,7 @@ test("a newcomer takes a first piece from its name to a signed review, with no n
 
   await test.step("the log of the piece tells it all, and burnout comes next", async () => {
     await maker.openPiece("Heron");
-    await expect(maker.logLines().first()).toContainText("Review signed: clear");
+    await expect(maker.logLines().first()).toContainText("Review signed: OK");
     await expect(maker.logLines().first()).toContainText("by Ada");
     await expect((await maker.wholeLog()).filter({ hasText: /Coat \d: / })).toHaveCount(9);
     await expect(next).toContainText("Plan the dewax");

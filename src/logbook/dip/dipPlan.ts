@@ -5,8 +5,8 @@ import type { CoatKind } from "../../trade/coats.ts";
 /** What one visit to a bucket gives: chosen once, then only pieces are tapped. */
 export type DipPlan = { readonly bucketId: string; readonly kind: CoatKind };
 
-/** A dip the rack asks for, with how many pieces it would serve now and how many are still drying. */
-export type WantedDip = DipPlan & { readonly ready: number; readonly drying: number };
+/** A dip the rack asks for: how many pieces it would serve now, how many still dry, how many may get no further coat yet. */
+export type WantedDip = DipPlan & { readonly ready: number; readonly drying: number; readonly held: number };
 
 /** Which buckets serve a kind of coat, the best fit first. Common practice, no source. */
 const servedBy: Record<CoatKind, readonly Bucket["use"][]> = {
@@ -39,6 +39,23 @@ export function bucketFor(
   return null;
 }
 
+/** The bucket of the newest coat on the rack; null while there is none. */
+function lastBucketId(standings: readonly Pick<Standing, "piece">[]): string | null {
+  const coats = standings
+    .flatMap(({ piece }) => piece.coats)
+    .filter(({ beforeLog }) => beforeLog === undefined);
+  return coats.reduce((last, coat) => (coat.dippedAt > last.dippedAt ? coat : last), {
+    dippedAt: Number.NEGATIVE_INFINITY,
+    bucketId: null as string | null,
+  }).bucketId;
+}
+
+/** The bucket for the next coats of a kind on this rack. Dip menu, visit and timeline name this one. */
+export const bucketOfRack = (
+  kind: CoatKind,
+  { buckets, standings }: { readonly buckets: readonly Bucket[]; readonly standings: readonly Standing[] },
+): Bucket | null => bucketFor(kind, buckets, lastBucketId(standings));
+
 /** True where a dip may give a coat: in work and being coated, or reviewed with a coat of the recipe still open. */
 export function canTakeCoat({ piece, next }: Pick<Standing, "piece" | "next">): boolean {
   return !piece.archived && (piece.phase === "coating" || (piece.phase === "reviewed" && next !== null));
@@ -49,19 +66,25 @@ export function mayGoOn({ cover }: Pick<Standing, "cover">): boolean {
   return cover === null || cover.state === "dry" || cover.state === "check";
 }
 
+/** The kind a piece wants next: its recipe's; a bare pattern without a recipe wants a prime. Null where nobody can say. */
+const wantedKind = ({ next, recipe, coatsDone }: Standing): CoatKind | null =>
+  next?.kind ?? (recipe === null && coatsDone === 0 ? "prime" : null);
+
 /** What the next coats on the rack want, the dip that serves most pieces now first. */
 export function wantedDips(
   standings: readonly Standing[],
   buckets: readonly Bucket[],
-  lastUsedId: string | null,
+  onHold: ReadonlySet<Standing> = new Set(),
 ): readonly WantedDip[] {
   return kinds
     .flatMap((kind) => {
-      const asking = standings.filter((it) => canTakeCoat(it) && it.next?.kind === kind);
-      const bucket = bucketFor(kind, buckets, lastUsedId);
+      const asking = standings.filter((it) => canTakeCoat(it) && wantedKind(it) === kind);
+      const bucket = bucketOfRack(kind, { buckets, standings });
       if (asking.length === 0 || bucket === null) return [];
-      const ready = asking.filter(mayGoOn).length;
-      return [{ bucketId: bucket.id, kind, ready, drying: asking.length - ready }];
+      const able = asking.filter((it) => !onHold.has(it));
+      const ready = able.filter(mayGoOn).length;
+      const held = asking.length - able.length;
+      return [{ bucketId: bucket.id, kind, ready, drying: able.length - ready, held }];
     })
     .sort((a, b) => b.ready - a.ready || b.drying - a.drying);
 }

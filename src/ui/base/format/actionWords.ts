@@ -39,7 +39,7 @@ export function actionWords(
         turn: "drying",
       };
     case "mend":
-      return { verb: "Mend before going on", when: cracksWords(cracks), turn: "hands" };
+      return { verb: "Repair before going on", when: cracksWords(cracks), turn: "hands" };
     case "review":
       return {
         verb: "Review before burnout",
@@ -57,7 +57,7 @@ export function actionWords(
     case "end-burnout": {
       const started = piece.burnouts.at(-1)?.startedAt;
       return {
-        verb: "In burnout: note its end",
+        verb: "In burnout: log its end",
         when: started === undefined ? null : `${duration(Math.max(0, now - started))} in`,
         turn: "fire",
       };

@@ -52,7 +52,7 @@ const quantityOf: Readonly<Record<FigureUnit, Quantity>> = {
   "epoch-ms": "plain",
 };
 
-const weighAnyhow = "Weigh it twice, as far apart as its weigh page says: the same weight then means dry.";
+const weighAnyhow = "Weigh it twice, as far apart as the weigh page says: the same weight then means dry.";
 
 export function sayOf(
   { figures, texts, weigh, said }: Pick<Finding, "figures" | "texts" | "weigh" | "said">,

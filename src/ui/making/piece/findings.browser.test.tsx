@@ -41,7 +41,7 @@ function show(findings: readonly Finding[]): HTMLElement {
 
 test("holds and watches stand in full, each note behind a line of its own that opens", async () => {
   const shown = show([crack("foot", "hold"), noSeal, crack("rim", "note"), crack("sprue", "note")]);
-  await expect.element(page.getByRole("heading", { name: "Chip, not patched" })).toBeVisible();
+  await expect.element(page.getByRole("heading", { name: "Chip, not repaired" })).toBeVisible();
   await expect.element(page.getByRole("heading", { name: "No seal coat" })).toBeVisible();
   const folds = [...shown.querySelectorAll<HTMLDetailsElement>("section > div > details")];
   expect(folds.map(({ open }) => open)).toEqual([false, false]);

@@ -17,7 +17,7 @@ export function CoatTable({ standing }: { readonly standing: Standing }) {
           <span id="review-coats">
             Coats: {coatsDone}
             {coatsPlanned === null || recipe === null
-              ? " on, no recipe to hold them against"
+              ? " on, no recipe to compare with"
               : ` of ${coatsPlanned} in ${recipe.name}`}
           </span>
         }
@@ -28,8 +28,8 @@ export function CoatTable({ standing }: { readonly standing: Standing }) {
               <th scope="col">No.</th>
               <th scope="col">Coat</th>
               <th scope="col">Went on</th>
-              <th scope="col">Wall</th>
-              <th scope="col">Dryness when covered, the last one now</th>
+              <th scope="col">Thickness</th>
+              <th scope="col">Dryness when covered; last coat: now</th>
             </tr>
           </thead>
           <tbody>
@@ -41,11 +41,19 @@ export function CoatTable({ standing }: { readonly standing: Standing }) {
                   {line.departs !== null && <em> ({line.departs})</em>}
                 </td>
                 <td>
-                  <time dateTime={new Date(line.dippedAt).toISOString()}>
-                    {shortDateTime(line.dippedAt, format.locale)}
-                  </time>
+                  {line.dippedAt === null ? (
+                    "before the log"
+                  ) : (
+                    <time dateTime={new Date(line.dippedAt).toISOString()}>
+                      {shortDateTime(line.dippedAt, format.locale)}
+                    </time>
+                  )}
                 </td>
-                <td>{line.mm === null ? "–" : format.show("mm", line.mm)}</td>
+                <td>
+                  {line.mm === null
+                    ? "–"
+                    : `${line.isBeforeLog ? "about " : ""}${format.show("mm", line.mm)}`}
+                </td>
                 <td>{line.evidence}</td>
               </tr>
             ))}

@@ -91,8 +91,7 @@ export function SignForm({
             ))}
             <TextOf form={form} at="name" label="Name" />
             <p className={css["soft"]}>
-              Your name stands under what this page shows now. It says that you looked, not that the shell is
-              safe.
+              Your name goes under this page as it is now. It means you looked, not that the shell is safe.
             </p>
             <Refused form={form} plain />
           </form>

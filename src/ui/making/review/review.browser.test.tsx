@@ -42,14 +42,14 @@ test("a hold is not passed without a written reason and a name", async () => {
   expect(document.activeElement).toBe(page.getByRole("textbox", { name: /^Why go on/ }).element());
 });
 
-test("a hold passed in writing is signed with its reason, and the page then says watch", async () => {
+test("a hold passed in writing is signed with its reason, and the page then says check", async () => {
   const { db, shop, logged } = await demoDesk();
   open(shop, "demo-plaque");
   await page.getByRole("textbox", { name: /^Why go on/ }).fill("Poured lying flat in boxed sand");
   await page.getByRole("textbox", { name: "Name" }).fill("Ada");
   await press("Override and sign");
   await expect.element(page.getByRole("region", { name: "Signature" })).toHaveTextContent(/Signed by Ada/);
-  await expect.element(verdict()).toHaveTextContent("watch");
+  await expect.element(verdict()).toHaveTextContent("check");
   const [signed] = await logged("review-signed");
   expect(signed?.body).toMatchObject({
     name: "Ada",
