@@ -10,7 +10,7 @@ import { Button } from "../../base/parts/Button.tsx";
 import type { StartDraft } from "../start/startForm.ts";
 import sheet from "../../base/styles/sheet.module.css";
 
-/** What can be done with the piece as a whole: move it, make it again, put it away. */
+/** What can be done with the piece as a whole: make it again, put it away. */
 export function PutAway({ piece }: { readonly piece: Piece }) {
   const { log, db } = useShop();
   const [, goTo] = useLocation();
