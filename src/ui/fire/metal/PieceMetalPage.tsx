@@ -9,6 +9,7 @@ import { patternMaterials } from "../../../trade/patternMaterials.ts";
 import { useMelts, usePiece } from "../../base/state/live.ts";
 import { paths } from "../../base/state/paths.ts";
 import { useSumForm } from "../../base/forms/useForm.ts";
+import { AskPlan } from "../../base/ask/AskPlan.tsx";
 import { Card } from "../../base/parts/Card.tsx";
 import { Empty } from "../../base/parts/Empty.tsx";
 import { LinkButton } from "../../base/parts/LinkButton.tsx";
@@ -48,10 +49,8 @@ export function PieceMetalPage() {
     return (
       <Page title="Metal" back={paths.piece(id)}>
         <Empty title="Which metal?">
-          <p>Every sum here rests on the alloy. Choose it in the plan first.</p>
-          <LinkButton kind="primary" href={paths.editPiece(id)}>
-            Choose the alloy
-          </LinkButton>
+          <p>All figures here depend on the alloy.</p>
+          <AskPlan piece={piece} what="alloy" />
         </Empty>
       </Page>
     );
@@ -111,8 +110,8 @@ function PieceMetal({ piece, shop, melts, alloyId, alloy, figures }: Props) {
       actions={<LinkButton href={paths.gating(piece.id)}>Gating and feeding</LinkButton>}
     >
       <p className={`${sheet["pale"]} ${sheet["wideText"]}`}>
-        {plan.name}, in <Link href={paths.alloy(alloyId)}>{alloy.name}</Link>. What you type here is kept on
-        this device; the metal goes into the plan when you save it.
+        {plan.name}, in <Link href={paths.alloy(alloyId)}>{alloy.name}</Link>. Entries here stay on this
+        device until you save the metal to the plan.
       </p>
       <div className={`${sheet["stack"]} ${sheet["top"]} ${css["columns"]}`}>
         <div className={sheet["stack"]}>
@@ -129,10 +128,7 @@ function PieceMetal({ piece, shop, melts, alloyId, alloy, figures }: Props) {
         <div className={sheet["stack"]}>
           {fromPlan && (
             <Card tone="note">
-              <p>
-                Nothing is measured here yet: the charge takes what the plan says, casting and gating
-                together.
-              </p>
+              <p>Nothing measured here yet. The charge uses the plan’s metal, casting and gating together.</p>
             </Card>
           )}
           <ChargeCard form={form} charge={charge} margin={margin} loss={loss} mesh={mesh} />

@@ -3,6 +3,7 @@ import { useFormat } from "../../base/state/useFormat.ts";
 import { Plot, PlotFigure } from "../../base/charts/Plot.tsx";
 import { PlotBand, PlotLevel, PlotLine } from "../../base/charts/PlotMarks.tsx";
 import { PlotTable } from "../../base/charts/PlotTable.tsx";
+import { minSec } from "./stopWords.ts";
 import { plotFrame } from "../../base/charts/plotFrame.ts";
 import { useWidth } from "../../base/charts/useWidth.ts";
 import { tempTicks } from "../../base/charts/kilnScale.ts";
@@ -49,8 +50,16 @@ export function CoolingChart({
   const highC = Math.max(100, ...starts, ...band.map(({ high }) => high)) * 1.04;
   const frame = plotFrame({ width, height: 200, x: [0, shownMin], y: [0, highC] });
   const temp = (c: number): string => format.number(format.toShown("temp", c), 0);
+  const cold = leastC === null ? undefined : planned?.rows.find(({ cavityFaceC }) => cavityFaceC < leastC);
+  const title =
+    leastC === null
+      ? "How the face that metal meets cools"
+      : cold === undefined
+        ? `Warm enough for the first ${shownMin} min ${names[planned?.bed ?? "air"]}`
+        : `Too cold after about ${minSec(cold.minute)} ${names[planned?.bed ?? "air"]}`;
   return (
     <PlotFigure
+      title={title}
       box={box}
       legend={
         <>
@@ -60,14 +69,14 @@ export function CoolingChart({
               {curve.bed === bed ? " (planned)" : ""}
             </span>
           ))}
-          <span data-key="band">how well it is known</span>
+          <span data-key="band">uncertainty</span>
           {leastC !== null && <span data-key="least">least for this section</span>}
         </>
       }
       table={
         <PlotTable
           summary="As a table"
-          caption={`Cavity’s face, ${format.unit("temp")}: likely, and lowest to highest in the planned bed`}
+          caption={`Inner face, ${format.unit("temp")}: likely, and lowest to highest in the planned bed`}
           head={["min", ...seen.map((curve) => names[curve.bed]), "band"]}
           rows={tableMin.map((minute) => {
             const known = band.find(({ at }) => at === minute);
@@ -88,8 +97,8 @@ export function CoolingChart({
     >
       <Plot
         frame={frame}
-        label="Temperature of the cavity's face against minutes out of the kiln; the same as a table below"
-        name={`Face that metal meets, ${format.unit("temp")}`}
+        label="Temperature of the inner face against minutes out of the kiln; the same as a table below"
+        name={`Inner face, ${format.unit("temp")}`}
         levels={tempTicks(highC, format).map((c) => ({ at: c, text: temp(c) }))}
         ticks={[0, 3, 6, 9, 12, 15].map((minute) => ({ at: minute, text: `${minute}` }))}
         axisName="Minutes out of the kiln"

@@ -54,9 +54,9 @@ export function SkipStepper(props: {
             setOpen(false);
             onChange(null);
           }}
-          label={`${label}: was not read`}
+          label={`${label}: not measured`}
         >
-          It was not read
+          Not measured
         </Button>
       </div>
     </div>

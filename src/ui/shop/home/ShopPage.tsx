@@ -1,4 +1,13 @@
-import { Archive, BookOpen, CircleQuestionMark, Package, Settings, Sigma, Timer } from "lucide-react";
+import {
+  Archive,
+  BookOpen,
+  CircleQuestionMark,
+  Package,
+  Presentation,
+  Settings,
+  Sigma,
+  Timer,
+} from "lucide-react";
 import { paths } from "../../base/state/paths.ts";
 import { Page } from "../../base/parts/Page.tsx";
 import { PlaceList } from "../../base/parts/PlaceList.tsx";
@@ -13,7 +22,7 @@ const places = [
   {
     href: paths.cups,
     name: "Cups",
-    says: "Each cup on the wall, checked against the shop’s own",
+    says: "Flow cups, checked against your reference",
     Icon: Timer,
   },
   {
@@ -23,9 +32,15 @@ const places = [
     Icon: Package,
   },
   {
+    href: paths.board,
+    name: "Wall board",
+    says: "For a screen on the wall, to be read from across the room",
+    Icon: Presentation,
+  },
+  {
     href: paths.figures,
     name: "Figures",
-    says: "Your own, what was learned, and the starting values",
+    says: "Your own, learned and starting values",
     Icon: Sigma,
   },
   {
