@@ -61,7 +61,7 @@ type About<D> = string | { readonly is: string; readonly was: string; readonly g
  */
 export function useForm<D extends object>(key: string, initial: D, asked: About<D> = ""): Form<D> {
   const { is: about, was, given } = typeof asked === "string" ? { is: asked, was: asked, given: {} } : asked;
-  const [kept, write, drop, isLooked] = useDraft<Kept<D>>(key, { about, draft: initial, touched: [] });
+  const [kept, write, drop, isLooked] = useDraft<Kept<D>>(key, { about, draft: initial });
   const [errors, tell] = useState<FieldErrors>({});
   const [refused, refuse] = useState<string | null>(null);
   const sending = useRef(false);
