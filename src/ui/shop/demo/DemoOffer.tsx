@@ -6,6 +6,7 @@ import { paths } from "../../base/state/paths.ts";
 import { useShop } from "../../base/state/shop.tsx";
 import { Button } from "../../base/parts/Button.tsx";
 import { Card } from "../../base/parts/Card.tsx";
+import { demoPhotos } from "./demoPhoto.ts";
 import { demoEntries } from "./demoShop.ts";
 
 /** An invented shop to look at, beside the real ones and never mixed with them. */
@@ -22,16 +23,16 @@ export function DemoOffer() {
     }
   };
   const load = () =>
-    run(() => {
+    run(async () => {
       const { now, zone } = moment();
-      return loadDemo(db, demoEntries(now, zone));
+      return loadDemo(db, demoEntries(now, zone), await demoPhotos());
     });
   return (
     <Card title="Demo shop">
       <p>
-        Eight invented pieces at different stages, with rooms and their air, buckets, a store, a kiln, a
-        furnace and a pour planned for tomorrow. Their names begin with “Demo”. Taking them out touches
-        nothing of yours.
+        Invented pieces, from a first coat to sold and scrapped, with rooms and their air, buckets, a store, a
+        kiln, a furnace and a pour planned for tomorrow. Their names begin with “Demo”. Taking them out
+        touches nothing of yours.
       </p>
       {fault !== null && <p role="alert">It did not work: {fault}</p>}
       {there === true ? (
