@@ -166,11 +166,11 @@ test("a bucket is read and a coat tapped where all can read it, in light, dark a
     await page.goto(new URL("/dip", page.url()).href);
     await maker.onScreen("What are you dipping?");
     await tap(key(/^Backup/).first());
-    const look = page.getByRole("heading", { level: 1, name: /^Look at/ });
+    const look = page.getByRole("heading", { level: 1, name: /^Check “/ });
     await expect(look.or(key("Something else"))).toBeVisible();
     if (await look.isVisible()) {
       await judge("look at the bucket");
-      await tap(key(/^Looked at it/).first());
+      await tap(key(/^Looks good/).first());
     }
     await expect(key("Something else")).toBeVisible();
     await judge("tiles");

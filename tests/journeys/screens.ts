@@ -32,7 +32,7 @@ export const howToScreens: readonly Screen[] = [
 /** Screens that show the same in a new shop as in one at work. */
 export const sameInAnyShop: readonly Screen[] = [
   [paths.newPiece, "New piece"],
-  [paths.ring, "What rings on this device"],
+  [paths.ring, "Alarms on this device"],
   [paths.bucket("new"), "New bucket"],
   [paths.recipes, "Recipes"],
   [paths.recipe("new"), "New recipe"],
@@ -54,6 +54,7 @@ export function screensOf({ room, bucket, readsFirst }: Things): readonly Screen
     [paths.rack, "Rack"],
     [paths.dip, /^(Which bucket|What are you dipping)\?$/],
     [paths.timeline, "The next 48 hours"],
+    [paths.board, "Wall board"],
     [paths.due, "Due"],
     [paths.nextPour, "Next pour day"],
     [paths.rooms, "Rooms"],
@@ -114,8 +115,8 @@ const formTitles: Readonly<Record<LoggedByHand, string | RegExp>> = {
   "dryness-seen": "How dry is it?",
   "wall-measured": "Caliper reading",
   "crack-found": "A crack",
-  "crack-patched": "Crack patched",
-  "patch-dried": "Patch is dry",
+  "crack-patched": "Crack repaired",
+  "patch-dried": "Repair is dry",
   "wire-wrapped": "Wire wrapped",
   dewaxed: "Dewaxed",
   "burnout-started": "Burnout begins",
@@ -128,10 +129,10 @@ const formTitles: Readonly<Record<LoggedByHand, string | RegExp>> = {
   "metal-poured": "Metal poured",
   "shell-knocked-out": "Shell knocked out",
   "piece-finished": "Piece finished",
-  "outcome-told": "How it came out",
+  "outcome-told": "Result",
   "note-written": "Note",
   "piece-moved": "Move to another room",
-  "piece-scrapped": "Give the piece up",
+  "piece-scrapped": "Scrap the piece",
 };
 
 export const formsOf = (id: string): readonly Screen[] =>

@@ -47,7 +47,7 @@ export function ReadingForm({ room }: { readonly room: Room }) {
     if (result.ok) say(`Logged for ${room.name}: ${readingWords(read.reading, format)}`);
   };
   return (
-    <Card title="Read the air">
+    <Card title="Log the air">
       <div className={styles["steppers"]}>
         <Stepper
           label="Temperature"
@@ -74,7 +74,7 @@ export function ReadingForm({ room }: { readonly room: Room }) {
         <summary>Air: {draft.air === null ? "not set" : airClasses[draft.air].label.toLowerCase()}</summary>
         <div className={styles["more"]}>
           <Choice
-            label="How the air moves about the pieces"
+            label="Air movement around the pieces"
             options={airClassOptions}
             value={draft.air}
             onChange={(air) => change({ air })}
@@ -92,9 +92,9 @@ export function ReadingForm({ room }: { readonly room: Room }) {
       </Button>
       <HowToLink to="hygrometer" />
       <details>
-        <summary>Read earlier, or a note</summary>
+        <summary>Earlier time, or a note</summary>
         <div className={styles["more"]}>
-          <WhenField label="When it was read" at={at} onChange={setAt} />
+          <WhenField label="Time of the reading" at={at} onChange={setAt} />
           <TextField
             label="Note"
             value={note}
