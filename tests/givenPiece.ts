@@ -37,6 +37,7 @@ export type CoatGiven = {
   readonly acceptedDamp: EntryBodies["coat-dipped"]["acceptedDamp"];
   readonly said: EntryBodies["coat-dipped"]["said"];
   readonly bucketId: string | null;
+  readonly beforeLog: EntryBodies["coat-dipped"]["beforeLog"];
 };
 
 /**

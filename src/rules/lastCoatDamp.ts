@@ -32,6 +32,7 @@ function variantOf({ by, reason }: FireAnswer): VariantOf<"last-coat-damp"> {
     case "damp-air":
       return reason;
     case "beyond-forecast":
+    case "before-log":
     case null:
       return "air";
   }

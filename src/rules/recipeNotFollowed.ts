@@ -6,18 +6,19 @@ import type { FindingOf, VariantOf } from "./variants.ts";
 
 type Found = FindingOf<"recipe-not-followed">;
 
-/** What was put on against what the recipe asked for. Coats after a burnout are mending and count as no departure. */
+/** What was put on against what the recipe asked for. Coats after a burnout, which are mending, and coats from before the log count as no departure. */
 export function recipeNotFollowed(standing: Standing): readonly Found[] {
   const { piece, recipe } = standing;
   if (recipe === null)
     return piece.coats.length === 0 && !coatsAreDone(standing)
       ? []
       : [finding({ variant: "no-recipe", level: "note", coats: [], steps: [] })];
+  const logged = piece.coats.filter(({ beforeLog }) => beforeLog === undefined);
   return [
     ...ofSkipped(standing, recipe),
     ...ofLeftOut(standing, recipe),
-    ...ofOther(piece.coats, recipe),
-    ...ofExtra(piece.coats),
+    ...ofOther(logged, recipe),
+    ...ofExtra(logged),
   ];
 }
 
@@ -30,12 +31,20 @@ function ofSkipped({ piece }: Standing, recipe: Recipe): readonly Found[] {
   return [{ ...found, entries: skipped.map(({ id }) => id) }];
 }
 
-/** Coats of the recipe that were neither put on nor skipped in words, once no coat is to come. */
-function ofLeftOut(standing: Standing, recipe: Recipe): readonly Found[] {
+/**
+ * Steps of the recipe that were neither put on nor skipped in words, once no coat is to come. A seal that is the only
+ * one missing is another rule's word.
+ */
+export function leftOutSteps(standing: Standing, recipe: Recipe): readonly number[] {
   if (!coatsAreDone(standing)) return [];
   const { coats, skipped } = standing.piece;
   const told = new Set([...coats.map(({ step }) => step), ...skipped.map(({ step }) => step)]);
-  const steps = recipe.coats.flatMap(({ kind }, step) => (told.has(step) || kind === "seal" ? [] : [step]));
+  const steps = recipe.coats.flatMap((_, step) => (told.has(step) ? [] : [step]));
+  return steps.every((step) => recipe.coats[step]?.kind === "seal") ? [] : steps;
+}
+
+function ofLeftOut(standing: Standing, recipe: Recipe): readonly Found[] {
+  const steps = leftOutSteps(standing, recipe);
   return steps.length === 0 ? [] : [finding({ variant: "left-out", level: "hold", coats: [], steps })];
 }
 

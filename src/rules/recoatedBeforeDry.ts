@@ -53,8 +53,10 @@ function sayOf(
   { under, over }: Pair,
   standing: Standing,
 ): { readonly variant: Variant; readonly isPast: boolean } | null {
-  const { verdict, leftShare } = under;
+  const { verdict, leftShare, reason } = under;
   if (verdict === "dry") return null;
+  // What lies before the log is not judged; that a dip was logged over a wet coat is.
+  if (reason === "before-log" && verdict !== "wet") return null;
   const driedSince = hasDriedSince(standing, over);
   const heated = wasHot(standing.piece, { since: over.coat.dippedAt });
   if (verdict === "unknown") return { variant: "unknown", isPast: driedSince || heated };

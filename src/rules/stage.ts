@@ -42,11 +42,15 @@ export type Stretch = {
   readonly isOuter: boolean;
 };
 
-/** The stretches of all prime coats, first to last; a coat put on after a burnout has no pattern behind it. */
+/**
+ * The stretches of all prime coats, first to last; a coat put on after a burnout has no pattern behind it. Of one from
+ * before the log nothing is asked once it is covered.
+ */
 export function primeStretches({ piece, now }: Standing): readonly Stretch[] {
   return piece.coats.flatMap((coat, i) => {
     if (coat.kind !== "prime" || coat.afterBurnout) return [];
     const cover = piece.coats[i + 1];
+    if (coat.beforeLog !== undefined && cover !== undefined) return [];
     const fireAt = piece.burnouts.find(({ startedAt }) => startedAt >= coat.dippedAt)?.startedAt;
     const to = Math.min(cover?.dippedAt ?? now, fireAt ?? now, now);
     return [

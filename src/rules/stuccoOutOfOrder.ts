@@ -11,7 +11,7 @@ type Found = FindingOf<"stucco-out-of-order">;
 /**
  * Stuccos should go from fine to coarse in steps: a coarse one on the first prime marks the metal, one far
  * coarser than the coat beneath bridges over it, a finer one over a coarser fills badly. Coats after a burnout
- * are mending and are left alone.
+ * are mending and are left alone, and so are those from before the log.
  */
 export function stuccoOutOfOrder({ piece }: Standing): readonly Found[] {
   const coats = piece.coats.filter(({ afterBurnout, kind }) => !afterBurnout && kind !== "seal");
@@ -19,15 +19,16 @@ export function stuccoOutOfOrder({ piece }: Standing): readonly Found[] {
     const stucco = stuccoIn(coat);
     return stucco === null ? [] : [{ coat, stucco }];
   });
-  const first = known.find(({ coat }) => coat === coats[0] && coat.kind === "prime");
+  const logged = coats.filter(({ beforeLog }) => beforeLog === undefined);
+  const first = known.find(({ coat }) => coat === coats[0] && coat === logged[0] && coat.kind === "prime");
   const steps = known.flatMap((over, i) => {
     const under = known[i - 1];
-    return under === undefined ? [] : [ofStep(under, over)];
+    return under === undefined || over.coat.beforeLog !== undefined ? [] : [ofStep(under, over)];
   });
   return [
     ...(first === undefined ? [] : ofFirst(first)),
     ...steps.filter((found) => found !== null),
-    ...ofUnknown(coats.filter((coat) => stuccoIn(coat) === null)),
+    ...ofUnknown(logged.filter((coat) => stuccoIn(coat) === null)),
   ];
 }
 

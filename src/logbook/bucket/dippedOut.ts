@@ -64,7 +64,8 @@ export function pickupOf(
 
 /**
  * What left on pieces, dip by dip: area times what the kind of coat gains, each coat on the wall of those beneath. A
- * second dip of a coat takes slurry anew and no stucco (judgement). Total; a coat without an area is counted as unknown.
+ * second dip of a coat takes slurry anew and no stucco (judgement). A coat from before the log took nothing of what the
+ * log counts. Total; a coat without an area is counted as unknown.
  */
 export function takenBy(pieces: readonly Pick<Piece, "id" | "plan" | "coats">[], given: Given): Taken {
   const densities = new Map<string, number | null>();
@@ -82,7 +83,7 @@ export function takenBy(pieces: readonly Pick<Piece, "id" | "plan" | "coats">[],
   for (const { id: pieceId, plan, coats } of pieces) {
     const { areaM2 } = plan;
     if (!within(ranges.areaM2, areaM2)) {
-      unknown += coats.length;
+      unknown += coats.filter(({ beforeLog }) => beforeLog === undefined).length;
       continue;
     }
     let wallMm = 0;
@@ -92,10 +93,10 @@ export function takenBy(pieces: readonly Pick<Piece, "id" | "plan" | "coats">[],
       const one = { pieceId, coatId, bucketId, kind, faceM2, basis: gain.basis };
       const slurryKg = faceM2 * gain.slurryKgM2;
       const stuccoKg = stuccoId === null ? 0 : faceM2 * gain.stuccoKgM2;
-      dips.push({ ...one, stuccoId, at: dippedAt, slurryKg, stuccoKg });
+      if (coat.beforeLog === undefined) dips.push({ ...one, stuccoId, at: dippedAt, slurryKg, stuccoKg });
       for (const { at } of redips) dips.push({ ...one, stuccoId: null, at, slurryKg, stuccoKg: 0 });
       // A wall in which a burnt-out shell is patched has no pattern left to grow from; the face is the same.
-      wallMm += coat.afterBurnout ? 0 : coatMm({ kind, stuccoId }, given.shop.buildMm);
+      wallMm += coat.afterBurnout ? 0 : coatMm({ ...coat, kind, stuccoId }, given.shop.buildMm);
     }
   }
   return { dips: dips.toSorted((a, b) => a.at - b.at), unknown };

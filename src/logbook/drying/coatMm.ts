@@ -4,9 +4,14 @@ import { startingRecipeOf } from "../../trade/startingRecipes.ts";
 import { sealMm, stuccoOf } from "../../trade/stuccos.ts";
 import { ranges, within } from "../entries/ranges.ts";
 import type { OwnByKind } from "../shop/shopThings.ts";
+import type { Coat } from "../piece/piece.ts";
 import { startingFraction } from "./slurryWater.ts";
 
-type LaidCoat = { readonly kind: CoatKind; readonly stuccoId: string | null };
+type LaidCoat = {
+  readonly kind: CoatKind;
+  readonly stuccoId: string | null;
+  readonly beforeLog?: Coat["beforeLog"];
+};
 
 /** Wall a coat gives by the table of stuccos, mm; slurry alone for a coat without stucco, or with an unknown one. */
 export function tableMm({ stuccoId }: LaidCoat): number {
@@ -20,10 +25,14 @@ export function startingMm(kind: CoatKind): number {
   return tableMm(coat ?? { kind, stuccoId: null });
 }
 
-/** Wall a coat gives, mm: the shop's own figure for its kind where it has one, else by the table of stuccos. */
+/**
+ * Wall a coat gives, mm: the shop's own figure for its kind where it has one, else by the table of stuccos. A coat from
+ * before the log whose stucco is not known counts as its kind in the general starting recipe.
+ */
 export function coatMm(coat: LaidCoat, own: OwnByKind): number {
   const mm = own[coat.kind];
-  return within(ranges.buildMm, mm) ? mm : tableMm(coat);
+  if (within(ranges.buildMm, mm)) return mm;
+  return coat.beforeLog !== undefined && coat.stuccoId === null ? startingMm(coat.kind) : tableMm(coat);
 }
 
 /** Water one dip leaves, kg/m²: from the slurry the shop has weighed where it has, else the starting value. */

@@ -53,7 +53,9 @@ export function pairsOf(
   const memory = { memo: makeMemo(), rest: [] };
   const recipe = surroundings.recipes.get(piece.plan.recipeId ?? "") ?? null;
   return piece.coats.flatMap((coat): readonly ShopPair[] => {
-    const { id: coatId, dippedAt, redips, kind, number } = coat;
+    const { id: coatId, dippedAt, redips, kind, number, beforeLog } = coat;
+    // When it was dipped, and in what air it began to dry, is from memory.
+    if (beforeLog !== undefined) return [];
     // A coat dipped twice dries as two do; what it teaches can't be told apart.
     if (redips.length > 0 || !piece.dryness.some((seen) => seen.coatId === coatId)) return [];
     const of = coatCaseOf(piece, coatId, { surroundings: plain, recipe, now, memory });

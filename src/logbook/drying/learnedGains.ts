@@ -43,7 +43,7 @@ export function weighedCoats(
   });
 }
 
-/** One caliper reading with the coats of each kind that stood then, and the wall the table gives them. */
+/** One caliper reading with the coats of each kind that stood then, and the wall the table gives them; none over coats from before the log. */
 export type WallRead = {
   readonly wallMm: number;
   readonly coats: Readonly<Record<string, number>>;
@@ -54,6 +54,7 @@ export function wallReads({ coats, wall }: Piece): readonly WallRead[] {
   return wall.flatMap(({ wallMm, coats: count }): readonly WallRead[] => {
     const on = coats.slice(0, count);
     if (on.length === 0 || !within(ranges.wallMm, wallMm)) return [];
+    if (on.some(({ beforeLog }) => beforeLog !== undefined)) return [];
     return [{ wallMm, coats: sumBy(on, () => 1), tableMm: sumBy(on, tableMm) }];
   });
 }

@@ -111,11 +111,40 @@ function dryCovered(shell: Shell): Covered {
   for (const [index, coat] of coats.slice(0, -1).entries()) {
     const judgedAt = coats[index + 1]?.dippedAt ?? coat.dippedAt;
     const dried = dryOne(coat, { index, judgedAt, leftKgM2, beneath: dryings.at(-1) ?? null }, shell);
-    dryings.push(dried.drying);
+    const over = coats[index + 1];
+    if (coat.beforeLog !== undefined && over?.beforeLog !== undefined) {
+      dryings.push(notJudged(dried.drying));
+      leftKgM2 = 0;
+      continue;
+    }
+    const isGuess = coat.beforeLog !== undefined && isOfUnreadAir(dried.drying);
+    dryings.push(isGuess ? notJudged(dried.drying) : dried.drying);
     ({ leftKgM2 } = dried);
   }
   return { dryings, leftKgM2 };
 }
+
+/** Neither dry nor wet for certain, in air that was never read as far as the sum looked back. */
+const isOfUnreadAir = ({ verdict, evidence, basis }: CoatDrying): boolean =>
+  evidence === null && basis.assumed && verdict !== "dry" && verdict !== "wet";
+
+/** How it dried lies before the log: no time, no water and no verdict are given for it. */
+const notJudged = (drying: CoatDrying): CoatDrying => ({
+  ...drying,
+  leftShare: null,
+  leftLow: undefined,
+  leftHigh: undefined,
+  waterKgM2: null,
+  readyAt: { early: null, likely: null, late: null },
+  reason: "before-log",
+  condensed: false,
+  frozen: null,
+  evidence: null,
+  belief: null,
+  saidAlone: null,
+  verdict: "unknown",
+  curve: [],
+});
 
 function caseOf(
   coat: Coat,

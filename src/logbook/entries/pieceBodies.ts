@@ -129,6 +129,9 @@ const saidOfBeneath = z.strictObject({
 /** What was said of the coat beneath before the tap that covered it, and what it rested on. */
 export type SaidOfBeneath = Body<typeof saidOfBeneath>;
 
+/** On the piece before its log began; `dated`: when it went on was entered, `undated`: its entry's time only keeps the order. */
+const beforeLog = z.enum(["dated", "undated"]);
+
 const crackKind = z.enum(["hairline", "open", "chip", "lift"]);
 export type CrackKind = Body<typeof crackKind>;
 const crackStage = z.enum(["coating", "burnout", "firing", "other"]);
@@ -216,6 +219,7 @@ export const pieceBodies = {
     dipId: id.optional(),
     acceptedDamp: acceptedDamp.optional(),
     said: saidOfBeneath.optional(),
+    beforeLog: beforeLog.optional(),
     note,
     photos,
   }),

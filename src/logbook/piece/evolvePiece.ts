@@ -209,7 +209,7 @@ function moved(piece: Piece, { roomId, at }: { roomId: string; at: number }): Pi
 }
 
 function dipped(piece: Piece, { id, at, body }: EntryOf<"coat-dipped">, follow: Follow): Piece {
-  const { acceptedDamp, said } = body;
+  const { acceptedDamp, said, beforeLog } = body;
   const coat: Coat = {
     id,
     number: piece.coats.length + 1,
@@ -223,6 +223,7 @@ function dipped(piece: Piece, { id, at, body }: EntryOf<"coat-dipped">, follow: 
     redips: [],
     acceptedDamp: acceptedDamp === undefined ? null : ofCoat(acceptedDamp, follow),
     ...(said === undefined ? {} : { said: ofCoat(said, follow) }),
+    ...(beforeLog === undefined ? {} : { beforeLog }),
     note: body.note ?? null,
     photos: body.photos ?? [],
     afterBurnout: hasSeenFire(piece),

@@ -54,6 +54,8 @@ export type Coat = {
   readonly acceptedDamp: AcceptedDamp | null;
   /** What was said of the coat beneath before this one covered it; left out where its entry keeps nothing of it. */
   readonly said?: SaidOfBeneath | undefined;
+  /** Left out for a coat that was logged as it went on; `undated`: when it went on is not known. */
+  readonly beforeLog?: EntryBodies["coat-dipped"]["beforeLog"];
   readonly note: string | null;
   readonly photos: readonly string[];
   /** True for a coat put on after a burnout: such a wall has no pattern behind it any more. */

@@ -42,7 +42,11 @@ export function shellCost({ plan, coats }: Pick<Piece, "plan" | "coats">, around
   const { recipe, buckets, shop } = around;
   const toCome = recipe?.coats.slice(coats.length) ?? [];
   const all = [
-    ...coats.map(({ kind, stuccoId, bucketId }) => ({ kind, stuccoId, bucketId })),
+    ...coats.map(({ kind, stuccoId, bucketId, beforeLog }) => ({
+      kind,
+      stuccoId,
+      bucketId: bucketId ?? (beforeLog === undefined ? null : meantFor(kind, buckets)),
+    })),
     ...toCome.map(({ kind, stuccoId }) => ({
       kind,
       stuccoId,

@@ -1,3 +1,4 @@
+import type { Coat } from "../../../logbook/piece/piece.ts";
 import type { JudgedWall, WallStanding } from "../../../logbook/piece/standing.ts";
 import type { Format } from "./units.ts";
 
@@ -50,6 +51,18 @@ export const neededText = (
   { neededMm, floorMm }: { readonly neededMm: number; readonly floorMm: number },
   format: Format,
 ): string => `${neededBy({ neededMm, floorMm })} needs ${format.show("mm", neededMm)}`;
+
+/** What a thickness rests on where coats went on before the log; null where none did, or a caliper read the shell. */
+export function beforeLogWords(
+  coats: readonly Pick<Coat, "beforeLog">[],
+  basis: WallStanding["basis"],
+): string | null {
+  const count = coats.filter(({ beforeLog }) => beforeLog !== undefined).length;
+  if (count === 0 || basis === "measured") return null;
+  return count === 1
+    ? "1 coat went on before the log began; its thickness is estimated."
+    : `${count} coats went on before the log began; their thickness is estimated.`;
+}
 
 /** "1 more coat", "3 more coats". */
 export const moreCoats = (count: number): string => (count === 1 ? "1 more coat" : `${count} more coats`);

@@ -26,7 +26,7 @@ export function RangeCard({ segment, now }: { readonly segment: BucketSegment; r
         chart={chart}
         title={
           chart.limitS === null
-            ? "No limit yet: it takes ten readings"
+            ? "No limit yet: it takes ten checks"
             : wide.length === 0
               ? `No step is wider than its limit of ${seconds(chart.limitS)} s`
               : `${wide.length === 1 ? "One step is" : `${wide.length} steps are`} wider than the limit of ${seconds(chart.limitS)} s`
@@ -47,11 +47,12 @@ export function RangeCard({ segment, now }: { readonly segment: BucketSegment; r
           />
         }
       />
-      {wide.length > 0 && <p>Check the cup, the temperature and how it was read.</p>}
+      {wide.length > 0 && <p>Check the cup, the temperature and how it was timed.</p>}
       <details>
         <summary>How the limit is calculated</summary>
         <p className={sheet["pale"]}>
-          The step from each reading to the next; across a top-up none is taken. Limit: 3.267 × the mean step.
+          The step from each check to the next. A step across a top-up is left out. Limit: 3.267 × the mean
+          step.
         </p>
       </details>
     </Card>
@@ -95,9 +96,9 @@ function RangePicture({
     >
       <Plot
         frame={frame}
-        label="Moving range, reading by reading; the figures are in the table"
-        name="Step from the reading before, s"
-        axisName="Reading"
+        label="Moving range, check by check; the figures are in the table"
+        name="Step from the check before, s"
+        axisName="Check"
         levels={secondsTicks({ low: 0, high }, 4).map((value) => ({
           at: value,
           text: format.number(value, Number.isInteger(value) ? 0 : 1),

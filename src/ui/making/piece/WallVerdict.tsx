@@ -5,6 +5,7 @@ import { WallWayList } from "./WallWayList.tsx";
 import { paths } from "../../base/state/paths.ts";
 import { useFormat } from "../../base/state/useFormat.ts";
 import {
+  beforeLogWords,
   moreCoats,
   neededText,
   neededBy,
@@ -14,8 +15,17 @@ import {
   wallWords,
 } from "../../base/format/wallWords.ts";
 
-/** The shell against its pour in a sentence; what is missing when it can't be judged. */
-export function WallVerdict({ standing }: { readonly standing: Standing }) {
+/**
+ * The shell against its pour in a sentence; what is missing when it can't be judged. `isFound`: a finding on the same
+ * page has the figures and the ways out, and the word alone stands here.
+ */
+export function WallVerdict({
+  standing,
+  isFound = false,
+}: {
+  readonly standing: Standing;
+  readonly isFound?: boolean;
+}) {
   const format = useFormat();
   const { wall, piece } = standing;
   const { judged, planned, missing } = wall;
@@ -27,16 +37,23 @@ export function WallVerdict({ standing }: { readonly standing: Standing }) {
         {format.show("mm", judged.neededMm)}.
       </p>
     );
+  const earlier = beforeLogWords(piece.coats, wall.basis);
   const whole = planned?.judged ?? judged;
   if (whole === null)
     return (
       <p>
-        Not entered: {missing.map((what) => wallMissingWords[what]).join(", ")}. Without it the shell
-        can&rsquo;t be checked against the pour.{" "}
-        <Link href={paths.editPiece(piece.id)}>Add it to the plan</Link>.
+        Not set: {missing.map((what) => wallMissingWords[what]).join(", ")}. Without it the shell can&rsquo;t
+        be checked against the pour. <Link href={paths.editPiece(piece.id)}>Add it to the plan</Link>.
+        {earlier !== null && ` ${earlier}`}
       </p>
     );
   const { word, neededMm, coatsToAdd, loadShare } = whole;
+  if (isFound)
+    return (
+      <p>
+        <strong>{planned === null ? wallWords[word] : plannedWallWords[word]}.</strong>
+      </p>
+    );
   return (
     <>
       <p>
@@ -46,7 +63,8 @@ export function WallVerdict({ standing }: { readonly standing: Standing }) {
         {coatsToAdd > 0 && ` ${moreCoats(coatsToAdd)} would reach that.`}
         {loadShare < 1 &&
           ` Its strength counts at ${format.show("percent", loadShare)}, for a damp coat or a short firing.`}{" "}
-        An estimate, no promise.
+        An estimate.
+        {earlier !== null && ` ${earlier}`}
       </p>
       <WallWayList judged={whole} />
     </>

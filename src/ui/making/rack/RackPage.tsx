@@ -69,14 +69,14 @@ export function RackPage() {
               <RackCard key={item.standing.piece.id} item={item} />
             ))}
           </ul>
-          {shown.length === 0 && <p className={sheet["pale"]}>No piece on the rack fits that.</p>}
+          {shown.length === 0 && <p className={sheet["pale"]}>No piece matches.</p>}
         </>
       )}
       {rack !== undefined && (
         <p className={styles["foot"]}>
           <Link href={paths.timeline}>The next 48 hours</Link>
           <Link href={paths.nextPour}>Next pour day</Link>
-          <Link href={paths.due}>What is due, and what rings</Link>
+          <Link href={paths.due}>Due and alarms</Link>
           <Link href={paths.archive}>Archive</Link>
         </p>
       )}
@@ -97,7 +97,7 @@ function EmptyRack() {
       <LinkButton kind="primary" href={paths.newPiece}>
         Start the first piece
       </LinkButton>
-      <p>Or look around a demo shop first. It can be taken out again:</p>
+      <p>Or look around a demo shop first. You can remove it again:</p>
       <DemoOffer />
     </Empty>
   );

@@ -2,6 +2,7 @@ import type { Standing } from "../../../logbook/piece/standing.ts";
 import { useFormat } from "../../base/state/useFormat.ts";
 import { shortDateTime } from "./coatLines.ts";
 import {
+  beforeLogWords,
   moreCoats,
   strengthFromWords,
   wallMissingWords,
@@ -15,6 +16,7 @@ import css from "./ReviewPage.module.css";
 export function WallSummary({ standing: { wall, piece } }: { readonly standing: Standing }) {
   const format = useFormat();
   const { judged } = wall;
+  const earlier = beforeLogWords(piece.coats, wall.basis);
   return (
     <section className={`${sheet["stack2"]} ${css["section"]}`} aria-labelledby="review-wall">
       <h2 id="review-wall">Shell against the pour</h2>
@@ -22,6 +24,7 @@ export function WallSummary({ standing: { wall, piece } }: { readonly standing: 
         <dt>Shell</dt>
         <dd>
           {wallRange(wall, format)}, {wall.basis === "measured" ? "by caliper" : "by the table of stuccos"}
+          {earlier !== null && `. ${earlier}`}
         </dd>
         {judged === null ? (
           <>

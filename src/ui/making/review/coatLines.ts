@@ -10,8 +10,10 @@ export type CoatLine = {
   readonly coat: string;
   /** How it departs from the recipe; null where it does not. */
   readonly departs: string | null;
-  readonly dippedAt: number;
+  /** Null where it is not known: on before the log began. */
+  readonly dippedAt: number | null;
   readonly mm: number | null;
+  readonly isBeforeLog: boolean;
   readonly evidence: string;
 };
 
@@ -33,9 +35,10 @@ export function coatLines(
         recipe === null || same
           ? null
           : asked === null
-            ? "beside the recipe"
-            : `the recipe asks ${coatWords(asked)}`,
-      dippedAt: coat.dippedAt,
+            ? "extra coat"
+            : `the recipe says ${coatWords(asked)}`,
+      dippedAt: coat.beforeLog === "undated" ? null : coat.dippedAt,
+      isBeforeLog: coat.beforeLog !== undefined,
       mm: wall.perCoatMm[at] ?? null,
       evidence:
         dried === null

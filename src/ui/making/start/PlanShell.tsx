@@ -8,7 +8,7 @@ import { PlanVerdict } from "./PlanVerdict.tsx";
 
 const parts = [
   { value: "flat", label: "A flat panel", hint: "A plate, a base, a broad back." },
-  { value: "rim", label: "An open rim", hint: "A flat wall with one edge free." },
+  { value: "rim", label: "An open rim", hint: "A flat part with one edge free." },
   { value: "round", label: "A tube", hint: "A limb, a vessel, the cup." },
 ] as const;
 
@@ -26,7 +26,7 @@ export function PlanShell({ form, standing }: { readonly form: PlanForm; readonl
           value: id,
           label: `${name} (${coats.length} coats)`,
         }))}
-        hint="Which coats it gets, and when each counts as dry."
+        hint="Its coats, and when each counts as dry."
         empty="None yet"
       />
       <SelectOf
@@ -50,9 +50,9 @@ export function PlanShell({ form, standing }: { readonly form: PlanForm; readonl
             form={form}
             at="widthMm"
             label="Width of the flat"
-            hint="Its short side on the pattern, edge to edge. Bends count as edges."
+            hint="The short side on the pattern, edge to edge. Bends count as edges."
           />
-          <NumberOf form={form} at="lengthMm" label="Length of the flat" hint="Its long side." />
+          <NumberOf form={form} at="lengthMm" label="Length of the flat" hint="The long side." />
           <PlanSupport form={form} />
         </>
       )}
@@ -60,7 +60,7 @@ export function PlanShell({ form, standing }: { readonly form: PlanForm; readonl
         <NumberOf
           form={form}
           at="diameterMm"
-          label="Diameter of the round"
+          label="Diameter of the tube"
           hint="With a caliper, or a string around it divided by 3.14."
         />
       )}
@@ -68,7 +68,7 @@ export function PlanShell({ form, standing }: { readonly form: PlanForm; readonl
         form={form}
         at="headMm"
         label="Head"
-        hint="Needed for the shell check. Stand the tree as it will be poured; measure from the lip of the cup straight down to the lowest part."
+        hint="Needed for the shell check. Stand the tree as it will be poured; then measure from the cup’s lip straight down to the lowest part."
       />
       <PlanVerdict form={form} standing={standing} />
     </Card>

@@ -15,7 +15,7 @@ import { SelectOf, TextOf } from "../../base/forms/BoundFields.tsx";
 import css from "./StartPage.module.css";
 
 const fields = {
-  name: words("name", "Give the piece a name you would call across the shop.", 120),
+  name: words("name", "Give the piece a name.", 120),
   recipeId: asGiven<string | null>(null),
   /** The mesh it is begun from. */
   patternId: asGiven<string | null>(null),
@@ -62,12 +62,7 @@ export function StartPage() {
           void start(() => paths.rack);
         }}
       >
-        <TextOf
-          form={form}
-          at="name"
-          label="Name"
-          hint="All it needs. Heron, left wing; door handle 3; medal tree."
-        />
+        <TextOf form={form} at="name" label="Name" hint="Such as “Heron, left wing” or “Door handle 3”." />
         <SelectOf
           form={form}
           at="recipeId"
@@ -84,8 +79,8 @@ export function StartPage() {
         />
         {pattern === null || pattern === undefined ? (
           <p className={sheet["pale"]}>
-            Have a 3D file? <Link href={paths.patterns}>Start from it</Link>: metal, surface, head and the
-            shell needed are read from it.
+            Have a 3D file? <Link href={paths.patterns}>Start from it</Link>: metal, surface area, head and
+            shell thickness come from it.
           </p>
         ) : (
           <FromPattern pattern={pattern} onLeave={() => form.set({ patternId: null })} />
@@ -102,9 +97,7 @@ export function StartPage() {
         <Button kind="secondary" disabledReason={waitsFor} onPress={() => void start(paths.editPiece)}>
           Start and plan it
         </Button>
-        <p className={sheet["pale"]}>
-          The plan can wait: it is asked for when the shell or the metal needs it.
-        </p>
+        <p className={sheet["pale"]}>The plan can wait until the shell or the metal needs it.</p>
       </form>
     </Page>
   );

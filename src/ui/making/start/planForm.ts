@@ -22,7 +22,7 @@ const span = { remedy: "Measure it on the pattern." };
 
 /** What is asked of a piece; all but the name may be empty, which is "not known". */
 export const planFields = {
-  name: words("name", "Give the piece a name you would call across the shop.", 120),
+  name: words("name", "Give the piece a name.", 120),
   material: asGiven<PatternMaterial | null>(null),
   alloyId: asGiven<string | null>(null),
   metalBy: asGiven<"mass" | "volume">("mass"),
@@ -30,7 +30,7 @@ export const planFields = {
   metalLitre: figureOrNull("metalLitre", { what: "metal", remedy }),
   headMm: figureOrNull("headM", {
     what: "head",
-    remedy: "Measure from the lip of the cup straight down to the lowest wall, or leave it empty.",
+    remedy: "Measure from the lip of the cup straight down to the lowest part, or leave it empty.",
     own: { quantity: "mm", range: headMm, why: "a head is measured in the unit of the other lengths" },
   }),
   part: asGiven<"flat" | "rim" | "round" | null>(null),
@@ -82,7 +82,7 @@ export function readPlan(draft: PlanDraft, format: Format) {
     if ((part !== "flat" && part !== "rim") || (widthMm === null) === (lengthMm === null)) return {};
     const missing = widthMm === null ? "width" : "length";
     return {
-      [`${missing}Mm`]: `Found only one side of the flat, expected both. Give the ${missing}, or clear the other.`,
+      [`${missing}Mm`]: `Enter both sides of the flat. Give the ${missing}, or clear the other.`,
     };
   });
   return read.ok

@@ -3,6 +3,7 @@ import {
   Box,
   BellRing,
   BookOpen,
+  CircleQuestionMark,
   FlaskConical,
   GraduationCap,
   Package,
@@ -58,6 +59,12 @@ const places = [
     name: "Own figures",
     says: "Drying factor and strength, learned or set",
     Icon: Sigma,
+  },
+  {
+    href: paths.howTos,
+    name: "How to",
+    says: "Weigh, read the cup, test bars, back up: with drawings",
+    Icon: CircleQuestionMark,
   },
   { href: paths.settings, name: "Settings", says: "Units, look, backup, demo shop", Icon: Settings },
 ] as const;
