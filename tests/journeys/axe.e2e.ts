@@ -102,7 +102,7 @@ test("every screen of an empty shop can be read and worked by all", async ({ pag
 
 test("every page of work by hand can be read by all, in light, dark and sun", async ({ page }) => {
   test.setTimeout(180_000);
-  await visit(page);
+  await visitThenOffline(page);
   expect(await faultsAt(page, howToScreens)).toEqual([]);
 });
 

@@ -9,7 +9,7 @@ test("a damp night is seen coming, what would help is read, and so is the last d
   await visitOnceThenOffline(page, "2026-03-02T15:00:00+01:00");
   const maker = makerAt(page, handsOn(page));
   const { tap, key } = maker;
-  await tap(key("Load the demo shop"));
+  await tap(key("Look at a demo shop"));
   await expect(page.getByRole("list", { name: "Pieces in work" })).toContainText("Demo: plaque");
   await maker.startPiece("Badger", { recipe: "General bronze (9 coats)" });
 

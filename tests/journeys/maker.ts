@@ -33,13 +33,20 @@ export function makerAt(page: Page, { tap }: Hands) {
     await page.clock.fastForward(Math.round(hours * 3_600_000));
   };
 
+  /** By its name and number of coats; the size it is for stands behind them. */
+  const chooseRecipe = async (name: string): Promise<void> => {
+    const field = page.getByLabel("Recipe", { exact: true });
+    const option = field.locator("option").filter({ hasText: name });
+    await field.selectOption((await option.getAttribute("value")) ?? "");
+  };
+
   /** A name and, if given, a recipe from the start. */
   const startPiece = async (name: string, { recipe }: { readonly recipe?: string } = {}): Promise<void> => {
     await goTo("Rack");
-    await tap(page.getByRole("link", { name: /^Start (a|the first) piece$/ }).last());
+    await tap(page.getByRole("link", { name: "Start a piece", exact: true }));
     await onScreen("New piece");
     await page.getByLabel("Name").fill(name);
-    if (recipe !== undefined) await page.getByLabel("Recipe").selectOption({ label: recipe });
+    if (recipe !== undefined) await chooseRecipe(recipe);
     await tap(key("Start it"));
     await expect(
       page.getByRole("list", { name: "Pieces in work" }).getByText(name, { exact: true }),
@@ -50,7 +57,7 @@ export function makerAt(page: Page, { tap }: Hands) {
   const fillPlan = async (plan: PlanWords): Promise<void> => {
     await onScreen("Plan");
     if (plan.material !== undefined) await choose("Made of", plan.material);
-    if (plan.recipe !== undefined) await page.getByLabel("Recipe").selectOption({ label: plan.recipe });
+    if (plan.recipe !== undefined) await chooseRecipe(plan.recipe);
     if (plan.flatMm !== undefined) {
       await choose(/^The weakest part of the shell/, "A flat panel");
       await page.getByLabel("Width of the flat").fill(String(plan.flatMm[0]));
@@ -127,16 +134,16 @@ export function makerAt(page: Page, { tap }: Hands) {
     await expect(place).toBeVisible();
   };
 
+  const coatIsOn = (name: string) => expect(settled(name)).toContainText(/Coat \d+ done/);
+
   /** One tap, and the screen says that the coat is in the log. */
   const coatDone = async (name: string): Promise<void> => {
     await tap(tile(name));
-    await expect(settled(name)).toContainText(/Coat \d+ done/);
+    await coatIsOn(name);
   };
 
   const leaveBucket = async (): Promise<void> => {
-    await tap(key("Something else"));
-    await tap(key(/^Another bucket or coat/));
-    await tap(page.getByRole("link", { name: "Rack" }));
+    await tap(key("Done dipping"));
     await onScreen("Rack");
   };
 
@@ -189,6 +196,7 @@ export function makerAt(page: Page, { tap }: Hands) {
     choose,
     goTo,
     waitHours,
+    chooseRecipe,
     startPiece,
     fillPlan,
     readAir,
@@ -197,6 +205,7 @@ export function makerAt(page: Page, { tap }: Hands) {
     tile,
     settled,
     turnTo,
+    coatIsOn,
     coatDone,
     leaveBucket,
     dipCoat,

@@ -96,7 +96,7 @@ test("a piece of the maker's own goes from its mesh to the archive, and every ha
     await expect(page.locator("canvas")).toBeVisible(soon);
     await page.getByLabel("Name", { exact: true }).fill(name);
     await page.getByLabel("Alloy").selectOption({ label: "C87300 silicon bronze" });
-    await page.getByLabel("Recipe").selectOption({ label: "Small fine work (8 coats)" });
+    await maker.chooseRecipe("Small fine work (8 coats)");
     await tap(page.getByRole("radio", { name: "Gating", exact: true }));
     await tap(key("Gate at the lowest place"));
     await tap(key("Draw a starting tree"));
@@ -110,7 +110,8 @@ test("a piece of the maker's own goes from its mesh to the archive, and every ha
   await test.step("begun from it, its plan, its log and its metal page say the same", async () => {
     await tap(key("Start a piece from it"));
     await says(region("From its pattern"), `head ${head}`);
-    await tap(key("Start and plan it"));
+    await tap(key("Start it"));
+    await onPiece("Plan");
     await maker.onScreen("Plan");
     await expect(page.getByLabel("Head", { exact: true })).toHaveValue(head.replace(" mm", ""));
     expect(await said(region("The metal"), /That is about ([\d.]+ kg)/)).toBe(metal);

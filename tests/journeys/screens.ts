@@ -54,6 +54,7 @@ export function screensOf({ room, bucket, readsFirst }: Things): readonly Screen
     [paths.rack, "Rack"],
     [paths.dip, /^(Which bucket|What are you dipping)\?$/],
     [paths.timeline, "The next 48 hours"],
+    [paths.board, "Wall board"],
     [paths.due, "Due"],
     [paths.nextPour, "Next pour day"],
     [paths.rooms, "Rooms"],

@@ -1,8 +1,12 @@
+import { recipeOptions } from "../../base/format/recipeSizeWords.ts";
+import { useFormat } from "../../base/state/useFormat.ts";
 import { useRecipes, useRooms } from "../../base/state/live.ts";
 import { Card } from "../../base/parts/Card.tsx";
 import { NumberOf, PickOf, SelectOf } from "../../base/forms/BoundFields.tsx";
 import type { Standing } from "../../../logbook/piece/standing.ts";
+import type { PiecePlan } from "../../../logbook/entries/pieceBodies.ts";
 import type { PlanForm } from "./planForm.ts";
+import { RecipeSize } from "./RecipeSize.tsx";
 import { PlanSupport } from "./PlanSupport.tsx";
 import { PlanVerdict } from "./PlanVerdict.tsx";
 
@@ -12,8 +16,21 @@ const parts = [
   { value: "round", label: "A tube", hint: "A limb, a vessel, the cup." },
 ] as const;
 
+/** The metal as the form has it now. */
+const planMetal = ({
+  alloyId,
+  metalBy,
+  metalKg,
+  metalLitre,
+}: PlanForm["draft"]): Omit<PiecePlan, "name"> => ({
+  ...(alloyId === null ? {} : { alloyId }),
+  ...(metalBy === "mass" && metalKg !== null ? { metalKg } : {}),
+  ...(metalBy === "volume" && metalLitre !== null ? { metalLitre } : {}),
+});
+
 export function PlanShell({ form, standing }: { readonly form: PlanForm; readonly standing: Standing }) {
   const { draft } = form;
+  const format = useFormat();
   const recipes = (useRecipes() ?? []).filter(({ id, retired }) => retired !== true || id === draft.recipeId);
   const rooms = (useRooms() ?? []).filter(({ id, retired }) => !retired || id === draft.roomId);
   return (
@@ -22,13 +39,11 @@ export function PlanShell({ form, standing }: { readonly form: PlanForm; readonl
         form={form}
         at="recipeId"
         label="Recipe"
-        options={recipes.map(({ id, name, coats }) => ({
-          value: id,
-          label: `${name} (${coats.length} coats)`,
-        }))}
+        options={recipeOptions(recipes, format)}
         hint="Its coats, and when each counts as dry."
         empty="None yet"
       />
+      <RecipeSize plan={planMetal(draft)} recipe={recipes.find(({ id }) => id === draft.recipeId) ?? null} />
       <SelectOf
         form={form}
         at="roomId"

@@ -1,12 +1,9 @@
 import {
   Archive,
-  Box,
-  BellRing,
   BookOpen,
   CircleQuestionMark,
-  FlaskConical,
-  GraduationCap,
   Package,
+  Presentation,
   Settings,
   Sigma,
   Timer,
@@ -22,7 +19,6 @@ const places = [
     says: "Coats, their stucco and how dry each must be",
     Icon: BookOpen,
   },
-  { href: paths.buckets, name: "Buckets", says: "Slurries and their readings", Icon: FlaskConical },
   {
     href: paths.cups,
     name: "Cups",
@@ -36,28 +32,15 @@ const places = [
     Icon: Package,
   },
   {
-    href: paths.due,
-    name: "What is due",
-    says: "Ready times, and what on this device can ring",
-    Icon: BellRing,
+    href: paths.board,
+    name: "Wall board",
+    says: "For a screen on the wall, to be read from across the room",
+    Icon: Presentation,
   },
-  {
-    href: paths.learned,
-    name: "What was learned",
-    says: "Drying factor, coat water and build, from your own coats",
-    Icon: GraduationCap,
-  },
-  {
-    href: paths.patterns,
-    name: "Patterns",
-    says: "Mesh files: metal, wall, vents and drains",
-    Icon: Box,
-  },
-  { href: paths.archive, name: "Archive", says: "Pieces that are through", Icon: Archive },
   {
     href: paths.figures,
-    name: "Own figures",
-    says: "Drying factor and strength, learned or set",
+    name: "Figures",
+    says: "Your own, what was learned, and the starting values",
     Icon: Sigma,
   },
   {
@@ -66,6 +49,7 @@ const places = [
     says: "Weigh, read the cup, test bars, back up: with drawings",
     Icon: CircleQuestionMark,
   },
+  { href: paths.archive, name: "Archive", says: "Finished and scrapped pieces", Icon: Archive },
   { href: paths.settings, name: "Settings", says: "Units, look, backup, demo shop", Icon: Settings },
 ] as const;
 

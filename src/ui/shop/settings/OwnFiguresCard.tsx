@@ -21,12 +21,7 @@ export function OwnFiguresCard() {
       {own !== undefined && <OwnFiguresForm key={JSON.stringify(own)} figures={own} />}
       <p>
         <Link href={paths.learned} className={sheet["link"]}>
-          What the shop has learned of its drying
-        </Link>
-      </p>
-      <p>
-        <Link href={paths.figures} className={sheet["link"]}>
-          Every figure used, with its source
+          What the shop has learned from its own coats
         </Link>
       </p>
     </Card>

@@ -13,8 +13,6 @@ import { Page } from "../../base/parts/Page.tsx";
 import { BucketHoursFields } from "./BucketHoursFields.tsx";
 import { AboutCard } from "./AboutCard.tsx";
 import { KeepCard } from "./KeepCard.tsx";
-import { MinimumsCard } from "./MinimumsCard.tsx";
-import { OwnFiguresCard } from "./OwnFiguresCard.tsx";
 import { RebuildCard } from "./RebuildCard.tsx";
 import { SignName } from "./SignName.tsx";
 import { Tick } from "../../base/parts/Tick.tsx";
@@ -87,8 +85,6 @@ export function SettingsPage() {
         <Card title="Signing">
           <SignName />
         </Card>
-        <OwnFiguresCard />
-        <MinimumsCard />
         <KeepCard />
         <div id="backup">
           <SaveCard />
