@@ -33,7 +33,8 @@ export function runStepWords(step: MisrunStep, format: Format): string {
   const temp = (c: number): string => format.show("temp", Math.round(c / 10) * 10);
   switch (step.do) {
     case "heat-shell":
-      return `Heat the shell first: ${temp(step.toC)} at its face when the metal comes. Hotter metal second.`;
+      // Rounded up: a shell that is just short of it is not told less than it has.
+      return `Heat the shell first: ${format.show("temp", Math.ceil(step.toC / 10) * 10)} at its face when the metal comes. Hotter metal second.`;
     case "fill-within":
       return `Fill it within ${shortSpan(step.fillS)}.`;
     case "add-gate-or-thicken":
