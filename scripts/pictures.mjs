@@ -36,7 +36,7 @@ async function openShop(size, { demo, settings }) {
   await page.getByRole("heading", { level: 1 }).first().waitFor();
   if (demo) {
     await page
-      .getByRole("button", { name: /load the demo shop/i })
+      .getByRole("button", { name: /look at a demo shop/i })
       .first()
       .click();
     await page.getByText("Demo", { exact: false }).first().waitFor();
@@ -118,6 +118,8 @@ if (forReadme) {
     "/piece/new",
     "/timeline",
     "/due",
+    "/how-to",
+    ...["weigh", "cup", "hygrometer", "bars", "caliper", "phone", "backup"].map((id) => `/how-to/${id}`),
     "/due/test",
     "/next-pour",
     "/rooms",

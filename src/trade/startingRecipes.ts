@@ -59,6 +59,13 @@ export const startingRecipes: readonly (RecipeBody & { readonly id: string })[] 
   },
 ];
 
+/** The metal a starting recipe is meant for, kg of bronze, casting and gating: common practice, no source. */
+export const startingSizeKg: Readonly<Record<string, { readonly low: number; readonly high: number }>> = {
+  "start-small": { low: 0, high: 1 },
+  "start-general": { low: 1, high: 10 },
+  "start-large": { low: 10, high: 50 },
+};
+
 export function startingRecipeOf(id: string): (RecipeBody & { readonly id: string }) | null {
   return startingRecipes.find((recipe) => recipe.id === id) ?? null;
 }

@@ -6,6 +6,7 @@ import {
   demoFire,
   demoShop,
   formsOf,
+  howToScreens,
   newShop,
   routesOfApp,
   sameInAnyShop,
@@ -77,6 +78,7 @@ const carp = "demo-carp";
 test("no screen of the app is left out here", () => {
   const visited = [
     ...sameInAnyShop,
+    ...howToScreens,
     ...screensOf(demoShop),
     ...demoFire,
     ...screensOfPiece(carp),
@@ -96,6 +98,12 @@ test("every screen of an empty shop can be read and worked by all", async ({ pag
   test.setTimeout(180_000);
   await visitThenOffline(page);
   expect(await faultsAt(page, screensOf(newShop), lightOnly)).toEqual([]);
+});
+
+test("every page of work by hand can be read by all, in light, dark and sun", async ({ page }) => {
+  test.setTimeout(180_000);
+  await visitThenOffline(page);
+  expect(await faultsAt(page, howToScreens)).toEqual([]);
 });
 
 test("every screen of a shop at work can be read and worked by all, in light, dark and sun", async ({
@@ -158,11 +166,11 @@ test("a bucket is read and a coat tapped where all can read it, in light, dark a
     await page.goto(new URL("/dip", page.url()).href);
     await maker.onScreen("What are you dipping?");
     await tap(key(/^Backup/).first());
-    const look = page.getByRole("heading", { level: 1, name: /^Look at/ });
+    const look = page.getByRole("heading", { level: 1, name: /^Check “/ });
     await expect(look.or(key("Something else"))).toBeVisible();
     if (await look.isVisible()) {
       await judge("look at the bucket");
-      await tap(key(/^Looked at it/).first());
+      await tap(key(/^Looks good/).first());
     }
     await expect(key("Something else")).toBeVisible();
     await judge("tiles");

@@ -47,7 +47,7 @@ test("a log the browser has cleared is said to be gone, and its backup brings it
     await page.goto(site.url);
     await expect(page.getByRole("heading", { name: "The log that was here is gone" })).toBeVisible();
     await expect(page.getByText(/There were 2 entries here until today\./)).toBeVisible();
-    await expect(page.getByText("Start the first piece")).toBeHidden();
+    await expect(page.getByRole("button", { name: "Look at a demo shop" })).toBeHidden();
     await page.getByRole("link", { name: "Restore a backup" }).click();
     await restoreBackup(page, file);
     expect(await linesInStore(page)).toEqual(before);

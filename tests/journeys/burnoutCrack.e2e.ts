@@ -41,7 +41,7 @@ test("a shell that cracks in burnout is mended, wired, coated, reviewed again an
     await expect(verdict.getByText(/^(clear|watch)$/)).toBeVisible();
     const name = page.getByLabel("Name", { exact: true });
     if ((await name.inputValue()) === "") await name.fill("Ada");
-    await tap(key(/^Sign as (clear|watch)/));
+    await tap(key(/^Sign( with warnings)?$/));
     await expect(page.getByText("Signed by Ada")).toBeVisible();
     await tap(page.getByRole("link", { name: "Back" }));
     await maker.onScreen("Spout");
@@ -63,7 +63,7 @@ test("a shell that cracks in burnout is mended, wired, coated, reviewed again an
     await maker.choose("Kind", "Open");
     await expect(page.getByRole("radio", { name: "In burnout" })).toBeChecked();
     await maker.logIt({ Where: "left shoulder" });
-    await expect(findings.getByRole("heading", { name: "Open crack, not patched" })).toBeVisible();
+    await expect(findings.getByRole("heading", { name: "Open crack, not repaired" })).toBeVisible();
     await expect(next).toContainText("Repair before going on");
     await expect(next.getByText("hold", { exact: true })).toBeVisible();
     await maker.openLog("Burnout ends");
@@ -74,9 +74,9 @@ test("a shell that cracks in burnout is mended, wired, coated, reviewed again an
 
   await test.step("patched and wired, it asks for cover before anything else", async () => {
     await maker.waitHours(10);
-    await tap(next.getByRole("link", { name: "Log the mending" }));
+    await tap(next.getByRole("link", { name: "Log the repair" }));
     await maker.logIt({ How: "slurry and fine stucco brushed in" });
-    await expect(findings.getByRole("heading", { name: "Open crack, patch not yet dry" })).toBeVisible();
+    await expect(findings.getByRole("heading", { name: "Open crack, repair not yet dry" })).toBeVisible();
     await maker.logFor("Wire wrapped", { "Wire and where": "1.6 mm iron, six turns round the shoulders" });
     await expect(findings.getByText("no wire")).toBeHidden();
   });
@@ -86,7 +86,7 @@ test("a shell that cracks in burnout is mended, wired, coated, reviewed again an
     for (const number of [10, 11, 12]) {
       await maker.beginDipFrom("Backup", "Backup");
       await expect(maker.tile("Spout")).toContainText(`Coat ${number} · backup`);
-      await expect(maker.tile("Spout")).toContainText("Recipe is done – one coat more");
+      await expect(maker.tile("Spout")).toContainText("Recipe is complete – one extra coat");
       await maker.coatDone("Spout");
       await maker.leaveBucket();
       await maker.waitHours(12);
@@ -149,11 +149,11 @@ test("a shell that cracks in burnout is mended, wired, coated, reviewed again an
       "Coat 11: backup",
       "Coat 10: backup",
       "Wire wrapped",
-      "Crack patched",
+      "Crack repaired",
       "Burnout stopped",
       "Open crack found",
     ];
-    const lines = await maker.logLines().allInnerTexts();
+    const lines = await (await maker.wholeLog()).allInnerTexts();
     expect(told.filter((words, place) => !lines[place]?.replaceAll("\u00a0", " ").includes(words))).toEqual(
       [],
     );

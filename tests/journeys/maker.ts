@@ -33,13 +33,20 @@ export function makerAt(page: Page, { tap }: Hands) {
     await page.clock.fastForward(Math.round(hours * 3_600_000));
   };
 
+  /** By its name and number of coats; the size it is for stands behind them. */
+  const chooseRecipe = async (name: string): Promise<void> => {
+    const field = page.getByLabel("Recipe", { exact: true });
+    const option = field.locator("option").filter({ hasText: name });
+    await field.selectOption((await option.getAttribute("value")) ?? "");
+  };
+
   /** A name and, if given, a recipe from the start. */
   const startPiece = async (name: string, { recipe }: { readonly recipe?: string } = {}): Promise<void> => {
     await goTo("Rack");
-    await tap(page.getByRole("link", { name: /^Start (a|the first) piece$/ }).last());
+    await tap(page.getByRole("link", { name: "Start a piece", exact: true }));
     await onScreen("New piece");
     await page.getByLabel("Name").fill(name);
-    if (recipe !== undefined) await page.getByLabel("Recipe").selectOption({ label: recipe });
+    if (recipe !== undefined) await chooseRecipe(recipe);
     await tap(key("Start it"));
     await expect(
       page.getByRole("list", { name: "Pieces in work" }).getByText(name, { exact: true }),
@@ -50,7 +57,7 @@ export function makerAt(page: Page, { tap }: Hands) {
   const fillPlan = async (plan: PlanWords): Promise<void> => {
     await onScreen("Plan");
     if (plan.material !== undefined) await choose("Made of", plan.material);
-    if (plan.recipe !== undefined) await page.getByLabel("Recipe").selectOption({ label: plan.recipe });
+    if (plan.recipe !== undefined) await chooseRecipe(plan.recipe);
     if (plan.flatMm !== undefined) {
       await choose(/^The weakest part of the shell/, "A flat panel");
       await page.getByLabel("Width of the flat").fill(String(plan.flatMm[0]));
@@ -88,7 +95,7 @@ export function makerAt(page: Page, { tap }: Hands) {
     if (moves !== undefined || isEmpty) {
       // A room's first form stands open here; a later one is folded.
       if (!isEmpty) await tap(page.getByText(/^Air: /));
-      await choose(/^How the air moves/, moves ?? "Still room");
+      await choose(/^Air movement/, moves ?? "Still room");
     }
     await tap(key(/^(Log this reading|Same as last: )/));
     await expect(page.getByText(/^Logged for Drying room/)).toBeVisible();
@@ -127,16 +134,16 @@ export function makerAt(page: Page, { tap }: Hands) {
     await expect(place).toBeVisible();
   };
 
+  const coatIsOn = (name: string) => expect(settled(name)).toContainText(/Coat \d+ done/);
+
   /** One tap, and the screen says that the coat is in the log. */
   const coatDone = async (name: string): Promise<void> => {
     await tap(tile(name));
-    await expect(settled(name)).toContainText(/Coat \d+ done/);
+    await coatIsOn(name);
   };
 
   const leaveBucket = async (): Promise<void> => {
-    await tap(key("Something else"));
-    await tap(key(/^Another bucket or coat/));
-    await tap(page.getByRole("link", { name: "Rack" }));
+    await tap(key("Done dipping"));
     await onScreen("Rack");
   };
 
@@ -154,18 +161,28 @@ export function makerAt(page: Page, { tap }: Hands) {
     await onScreen(name);
   };
 
-  /** Every line of the log on the open piece's screen, newest first, each as it reads. */
+  /** The lines of the log that the open piece's screen shows, newest first, each as it reads. */
   const logLines = (): Locator =>
     page.getByRole("region", { name: "Log", exact: true }).getByRole("listitem");
 
+  /** Those that are folded away too. */
+  const wholeLog = async (): Promise<Locator> => {
+    const all = key(/^All \d+ lines$/);
+    await expect(logLines().first()).toBeVisible();
+    if (await all.isVisible()) await tap(all);
+    await expect(all).toBeHidden();
+    return logLines();
+  };
+
   /** From the open piece to the form of one thing that can be logged of it. */
   const openLog = async (what: string): Promise<void> => {
+    await tap(page.getByRole("button", { name: "Log", exact: true }));
     const group = page
       .locator("details")
       .filter({ has: page.getByRole("link", { name: what, exact: true, includeHidden: true }) });
     if ((await group.getAttribute("open")) === null) await tap(group.locator("summary"));
     await tap(group.getByRole("link", { name: what, exact: true }));
-    await expect(key(/^(Log it|Coat done|Skip this coat|Moved|Give it up)$/)).toBeVisible();
+    await expect(key(/^(Log it|Coat done|Skip this coat|Moved|Scrap it)$/)).toBeVisible();
   };
 
   /** Fills in the form that is open and logs it; back on the piece. */
@@ -189,6 +206,7 @@ export function makerAt(page: Page, { tap }: Hands) {
     choose,
     goTo,
     waitHours,
+    chooseRecipe,
     startPiece,
     fillPlan,
     readAir,
@@ -197,11 +215,13 @@ export function makerAt(page: Page, { tap }: Hands) {
     tile,
     settled,
     turnTo,
+    coatIsOn,
     coatDone,
     leaveBucket,
     dipCoat,
     openPiece,
     logLines,
+    wholeLog,
     openLog,
     logIt,
     logFor,

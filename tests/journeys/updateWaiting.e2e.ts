@@ -95,7 +95,7 @@ test("a version let in at one tab leaves the half-filled form of another alone",
 }) => {
   const maker = makerAt(page, handsOn(page));
   await maker.goTo("Rack");
-  await maker.tap(page.getByRole("link", { name: "Start the first piece" }));
+  await maker.tap(page.getByRole("link", { name: "Start a piece" }));
   await page.getByLabel("Name").fill("Small tor");
   await mark(page);
   const other = await context.newPage();

@@ -50,7 +50,7 @@ export async function visitThenOffline(page: Page): Promise<void> {
 /** Loads the demo shop from the rack; the addresses of its pieces. */
 export async function loadDemo(page: Page): Promise<readonly string[]> {
   const maker = makerAt(page, handsOn(page));
-  await maker.tap(maker.key("Load the demo shop"));
+  await maker.tap(maker.key("Look at a demo shop"));
   return piecesOnRack(page);
 }
 

@@ -5,8 +5,13 @@ import styles from "./WallSection.module.css";
 
 const stepPx = 7;
 
+/** A band as it is drawn. */
+export type DrawnBand = Omit<WallBand, "coat"> & {
+  readonly coat: Pick<WallBand["coat"], "id" | "number" | "kind">;
+};
+
 type DrawingProps = {
-  readonly bands: readonly WallBand[];
+  readonly bands: readonly DrawnBand[];
   readonly pxPerMm: number;
   readonly coreWidth: number;
   readonly top: number;

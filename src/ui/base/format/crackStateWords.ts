@@ -7,7 +7,7 @@ const stateWords: Readonly<Record<CrackState["state"], string>> = stateTexts;
 
 const kindWords: Readonly<Record<CrackState["crack"]["kind"], string>> = kindTexts;
 
-/** Its state alone: "patched, patch not yet dry". A coat over a patch answers for it, so that is what is said. */
+/** Its state alone: "repaired, not yet dry". A coat over a patch answers for it, so that is what is said. */
 export const crackStateWords = ({ state, by, isTrimmedOff }: CrackState): string => {
   const words =
     by === "coat"
@@ -18,7 +18,7 @@ export const crackStateWords = ({ state, by, isTrimmedOff }: CrackState): string
   return isTrimmedOff ? t["crackState.wordsInAPart"]({ words }) : words;
 };
 
-/** "Hairline crack, left ear: patched, patch not yet dry". */
+/** "Hairline crack, left ear: repaired, not yet dry". */
 export const crackLine = (state: CrackState): string => {
   const kind = kindWords[state.crack.kind];
   const place = state.crack.where.trim() === "" ? "" : `, ${state.crack.where}`;
@@ -27,7 +27,7 @@ export const crackLine = (state: CrackState): string => {
 
 const order = ["open", "patch-wet", "patch-dry"] as const;
 
-/** How many, each as `crackStateWords` says it: "1 crack, patched, patch not yet dry"; "3 cracks: 1 open; 2 patched, patch dry". */
+/** How many, each as `crackStateWords` says it: "1 crack, repaired, not yet dry"; "3 cracks: 1 open; 2 repaired, dry". */
 export function cracksWords(states: readonly CrackState[]): string {
   if (states.length === 0) return t["cracks.noCrack"];
   const groups = new Map<string, number>();

@@ -56,9 +56,9 @@ export function entryWords(entry: Entry, names: EntryNames): EntryText {
         entry.body.trimmedOff === true ? "in the part that is trimmed off" : null,
       );
     case "crack-patched":
-      return entryText("Crack patched", entry.body.how);
+      return entryText("Crack repaired", entry.body.how);
     case "patch-dried":
-      return entryText("Patch is dry", entry.body.note);
+      return entryText("Repair is dry", entry.body.note);
     case "wire-wrapped":
       return entryText("Wire wrapped", entry.body.note);
     case "review-signed":

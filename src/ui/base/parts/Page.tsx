@@ -14,7 +14,7 @@ export function Page(props: {
   const { title, back, actions, children } = props;
   const heading = useRef<HTMLHeadingElement>(null);
   useEffect(() => {
-    document.title = `${title} · Dipbook`;
+    document.title = title === "Dipbook" ? title : `${title} · Dipbook`;
   }, [title]);
   useEffect(() => {
     // A screen reader is told where it has arrived; a field that took the focus for itself keeps it.

@@ -1,4 +1,5 @@
 import type { EntryType } from "../../../logbook/entries/entry.ts";
+import type { HowToId } from "../format/howToNames.ts";
 
 const part = (id: string): string => encodeURIComponent(id);
 const pieces = (ids: readonly string[]): string => ids.map((id) => `piece=${part(id)}`).join("&");
@@ -39,6 +40,7 @@ export const paths = {
   recipes: "/recipes",
   recipe: (id: string) => `/recipes/${part(id)}`,
   timeline: "/timeline",
+  board: "/board",
   due: "/due",
   ring: "/due/test",
   fire: "/fire",
@@ -67,4 +69,7 @@ export const paths = {
   settings: "/settings",
   archive: "/archive",
   figures: "/figures",
+  howTos: "/how-to",
+  /** `from` is the form that asked: the page's way back. */
+  howTo: (id: HowToId, from?: string) => `/how-to/${id}${from === undefined ? "" : `?from=${part(from)}`}`,
 } as const;

@@ -2,8 +2,8 @@ import { catalogue, params } from "./catalogue.ts";
 
 export const stateTexts = catalogue("cracks/state", {
   open: "open",
-  "patch-wet": "patched, patch not yet dry",
-  "patch-dry": "patched, patch dry",
+  "patch-wet": "repaired, not yet dry",
+  "patch-dry": "repaired, dry",
 });
 
 export const kindTexts = catalogue("cracks/kind", {
@@ -14,8 +14,8 @@ export const kindTexts = catalogue("cracks/kind", {
 });
 
 export const crackTexts = catalogue("cracks", {
-  "crackState.patchedACoatOver": "patched, a coat over it",
-  "crackState.patchedDriedByFire": "patched, dried by fire",
+  "crackState.patchedACoatOver": "repaired, a coat over it",
+  "crackState.patchedDriedByFire": "repaired, dried by fire",
   "crackState.wordsInAPart": params("{words}, in a part that is trimmed off"),
   "cracks.noCrack": "no crack",
 });

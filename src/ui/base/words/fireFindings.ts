@@ -9,22 +9,22 @@ export const kindsTexts = catalogue("fire-findings/kinds", {
 
 export const fireFindings = catalogue("fire-findings", {
   "place.whereWhere": params("Where: {where}. "),
-  "crack.open.title": params("{crackTitle}, not patched"),
+  "crack.open.title": params("{crackTitle}, not repaired"),
   "crack.open.says": params("{place}Metal runs out through it."),
   "crack.open.remedy":
-    "Patch it with slurry and stucco, wire it if the shell has been fired, coat over it and let it dry. Log the patch.",
-  "crack.patch-not-dry.title": params("{crackTitle}, patch not yet dry"),
+    "Repair it with slurry and stucco. If the shell was fired, wire it too. Coat over it, let it dry, and log the repair.",
+  "crack.patch-not-dry.title": params("{crackTitle}, repair not yet dry"),
   "crack.patch-not-dry.says": params(
-    "{place}Patched {ageH} ago, and nothing logged since shows that the patch is dry. A dry outer coat does not.",
+    "{place}Repaired {ageH} ago. Nothing logged since shows that the repair is dry; a dry outer coat does not.",
   ),
   "crack.patch-not-dry.remedy":
-    "When the patch is dry right through, tap “Patch is dry”. Or coat over it and let that coat dry.",
+    "When the repair is dry right through, tap “Repair is dry”. Or coat over it and let that coat dry.",
   "crack.trimmed-off.title": params("{crackTitle} in a part that is trimmed off"),
   "crack.trimmed-off.says": params("{place}It does not hold the piece up."),
   "crack.trimmed-off.remedy": "After trimming, check that no crack runs on into the shell.",
-  "wire.no-wire.title": "Patched after burnout, no wire",
-  "wire.no-wire.says": params("{place}The patch may open again as it heats; wire keeps the pieces together."),
-  "wire.no-wire.remedy": "Wrap wire over the patch and coat over the wire.",
+  "wire.no-wire.title": "Repaired after burnout, no wire",
+  "wire.no-wire.says": params("{place}The repair may open again as it heats. Wire holds the pieces together."),
+  "wire.no-wire.remedy": "Wrap wire over the repair and coat over the wire.",
   "fired.firedToPeakCFor": params(
     "Fired to {peakC} for {holdMin}; at least {limitC} for {limitMin} is needed.",
   ),
@@ -39,7 +39,7 @@ export const fireFindings = catalogue("fire-findings", {
   "fired.not-bonded.remedy": "No metal in it. Fire it again, then log peak and time.",
   "fired.not-logged.title": "No firing in the log",
   "fired.not-logged.says":
-    "No firing is logged since the last coat or patch, so the shell's strength is not known.",
+    "No firing is logged since the last coat or repair, so the shell's strength is not known.",
   "fired.not-logged.remedy": "Log the firing with its peak and hold, or fire the shell.",
   "misrunRemedy.lookForMisrunsAnd":
     "Look for misruns and cold shuts. Next time preheat hotter, or pour sooner.",

@@ -6,7 +6,7 @@ export const reasonTexts = catalogue("ready/reason", {
   condensing: "water is condensing on the shell: warm the piece or dry the air",
   frost: "the wet surface falls below 1 °C and the slurry freezes: move the piece to a warmer room",
   "beyond-forecast": "too far ahead to give a time",
-  "before-log": "it was drying before the log began: not judged",
+  "before-log": "this coat is from before the log: its drying is not judged",
 });
 
 export const verdictTexts = catalogue("ready/verdict", {

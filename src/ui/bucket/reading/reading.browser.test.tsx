@@ -44,7 +44,7 @@ const heading = (name: string | RegExp) => page.getByRole("heading", { level: 1,
 /** Types the seconds of one dip, as another watch told them. */
 async function dip(title: RegExp, seconds: string): Promise<void> {
   await expect.element(heading(title)).toBeVisible();
-  await tap("Type the seconds");
+  await tap("Type it in");
   await typed(seconds);
   await tap("Next");
 }
@@ -128,7 +128,7 @@ describe("a reading at the bucket", () => {
     const { shop } = await bucketDesk();
     showAt(shop, `/buckets/${id}/read`, { route, screen: ReadPage });
     await expect.element(heading(/^First dip/)).toBeVisible();
-    await tap("Type the seconds");
+    await tap("Type it in");
     await expect.element(key("7")).toBeVisible();
     expect(document.querySelectorAll("input, textarea")).toHaveLength(0);
     for (const button of key(/^\d$|less$|more$|Decimal|Back by one|Skip|Next/).elements()) {
@@ -174,6 +174,6 @@ test("the bucket's page tells the verdict with its reasons, and what it should r
   await expect.element(page.getByText(/Add 1\.\d+.L of distilled water/)).toBeVisible();
   await expect.element(page.getByText("18 to 26\u00a0s in Zahn 4")).toBeVisible();
   await expect
-    .element(page.getByRole("link", { name: "Read the bucket" }))
+    .element(page.getByRole("link", { name: "Check the slurry" }))
     .toHaveAttribute("href", `/buckets/${id}/read`);
 });

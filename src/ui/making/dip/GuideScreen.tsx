@@ -4,7 +4,7 @@ import type { Command } from "../../../logbook/log/command.ts";
 import { useSettings } from "../../base/state/live.ts";
 import { withoutEmpty } from "../../base/forms/formFields.ts";
 import { BigKey } from "../../base/glove/BigKey.tsx";
-import { BucketScreen } from "../../base/glove/BucketScreen.tsx";
+import { BucketScreen, type Way } from "../../base/glove/BucketScreen.tsx";
 import type { DipTile } from "./dipTile.ts";
 import type { GuideStep } from "../../../logbook/dip/guide.ts";
 import { holdTicks, guideStepWords } from "./guideWords.ts";
@@ -22,11 +22,12 @@ export function GuideScreen(props: {
   readonly timer: DipTimer;
   readonly lengths: TimerLengths;
   readonly told: SignalMessage | null;
+  readonly out: Way;
   readonly onCoat: () => Promise<boolean>;
   readonly onHold: (command: Command, says: string) => Promise<boolean>;
   readonly onBack: () => void;
 }) {
-  const { tile, steps, timer, lengths, told, onCoat, onHold, onBack } = props;
+  const { tile, steps, timer, lengths, told, out, onCoat, onHold, onBack } = props;
   const [{ signName }] = useSettings();
   const [place, setPlace] = useState(0);
   // Once it is in the log the tile speaks of the coat after it.
@@ -69,15 +70,12 @@ export function GuideScreen(props: {
     <BucketScreen
       title={`${tile.name}: ${title}`}
       sub={`Step ${place + 1} of ${steps.length}, coat ${coatNumber}`}
-      way={{ text: place === 0 ? "Leave it" : "Pieces", onPress: onBack }}
+      way={{ text: place === 0 ? "Leave guide" : "Pieces", onPress: onBack }}
+      out={out}
       told={told}
     >
       <p className={styles["says"]}>{says}</p>
-      {step.dust && (
-        <p className={styles["dust"]}>
-          Mask on: stucco dust is silica that stays in the lungs (29 CFR 1910.1053).
-        </p>
-      )}
+      {step.dust && <p className={styles["dust"]}>Mask on: stucco dust is silica and stays in the lungs.</p>}
       {step.seconds !== null && !isRunning && (
         <p className={sheet["title"]}>
           Usual: {step.seconds.low} to {step.seconds.high} s

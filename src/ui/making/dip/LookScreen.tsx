@@ -12,14 +12,15 @@ import { HealthMark } from "../../base/parts/HealthMark.tsx";
 import { BigKey } from "../../base/glove/BigKey.tsx";
 import { BucketScreen } from "../../base/glove/BucketScreen.tsx";
 import sheet from "../../base/styles/sheet.module.css";
+import { doneDipping } from "./doneDipping.ts";
 import styles from "./LookScreen.module.css";
 import type { Signals } from "../../base/glove/useSignals.ts";
 
 /** Ways to go on, each with the reason the log then holds: one tap, no typing in a glove. */
 const reasons = {
-  "do-not-dip": ["Looked at it: I judge it good", "This coat may be rough"],
-  watch: ["Looked at it: it will do"],
-  "not-checked": ["Looked at it, did not read it"],
+  "do-not-dip": ["Looks good to me", "This coat may be rough"],
+  watch: ["Good enough"],
+  "not-checked": ["Looked at it, not measured"],
 } as const;
 
 const most = 3;
@@ -57,8 +58,9 @@ export function LookScreen(props: {
   const ways = health.level === "fit" ? [] : reasons[health.level];
   return (
     <BucketScreen
-      title={`Look at “${bucket.name}”`}
+      title={`Check “${bucket.name}”`}
       way={{ text: "Back", onPress: onBack }}
+      out={doneDipping}
       told={signals.told}
     >
       <div className={`${sheet["stack2"]} ${styles["said"]}`}>
@@ -71,14 +73,16 @@ export function LookScreen(props: {
                 <strong>{title}</strong> {place === 0 && firstAct(voice, format)}
               </li>
             ))}
-          {health.reasons.length > most && <li>And {health.reasons.length - most} more: read it.</li>}
+          {health.reasons.length > most && (
+            <li>And {health.reasons.length - most} more: check the slurry.</li>
+          )}
         </ul>
       </div>
-      <Link href={paths.bucketRead(bucket.id)} className={styles["way"]}>
-        Read the bucket
+      <Link href={paths.bucketRead(bucket.id)} className={styles["way"]} data-main>
+        Check the slurry
       </Link>
       {ways.map((reason) => (
-        <BigKey key={reason} onPress={() => goOn(reason)} under="Go on; the log keeps it">
+        <BigKey key={reason} onPress={() => goOn(reason)} under="Go on; it is logged">
           {reason}
         </BigKey>
       ))}

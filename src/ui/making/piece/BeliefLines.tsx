@@ -45,8 +45,8 @@ function Lines({ heard, unheard, conflicts }: Checks) {
             {conflict !== undefined && (
               <span className={styles["conflict"]}>
                 {isWeight(said.by)
-                  ? " This weight doesn't fit the others. Check it or delete it."
-                  : " This check doesn't fit the others. Check it or delete it."}
+                  ? " This weight doesn’t fit the others. Check it or delete it."
+                  : " This check doesn’t fit the others. Check it or delete it."}
               </span>
             )}
           </li>

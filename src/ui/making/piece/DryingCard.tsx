@@ -113,9 +113,9 @@ function NextWeighing(props: {
     return coatPicture(piece, coatId, { surroundings: around, recipe, now })?.next ?? null;
   }, [piece, coatId, around, now]);
   if (next === null) return null;
-  if (next.kind === "refused") return <p>Another weighing would tell little more by now.</p>;
+  if (next.kind === "refused") return <p>Another weighing adds little now.</p>;
   const at = next.from + next.afterS * 1000;
   return (
-    <p>A weighing tells most {at <= now + 10 * minuteMs ? "now" : `about ${soonTime(at, now, locale)}`}.</p>
+    <p>A weighing helps most {at <= now + 10 * minuteMs ? "now" : `about ${soonTime(at, now, locale)}`}.</p>
   );
 }

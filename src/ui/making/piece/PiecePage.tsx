@@ -102,11 +102,11 @@ function Wall({ item: { standing, findings } }: { readonly item: RackItem }) {
       <WallVerdict standing={standing} isFound={isFound} />
     </>
   );
-  if (!isPastPour(standing.piece)) return <Card title="The wall in section">{drawn}</Card>;
+  if (!isPastPour(standing.piece)) return <Card title="The shell in section">{drawn}</Card>;
   return (
     <Card title="The shell as it was">
       <details>
-        <summary>The wall in section</summary>
+        <summary>The shell in section</summary>
         {drawn}
       </details>
     </Card>

@@ -1,5 +1,5 @@
 import type { Piece } from "../../../logbook/piece/piece.ts";
-import type { NextAction } from "../../../logbook/piece/standing.ts";
+import type { NextAction } from "../../../logbook/piece/action.ts";
 import { paths } from "../../base/state/paths.ts";
 
 type Way = { readonly href: string; readonly name: string };
@@ -25,7 +25,7 @@ export function nextMove(
     case "final-dry":
       return { href: paths.finalDry(pieceId), name: "Final dry before burnout", isWait: true };
     case "mend":
-      return { href: log("crack-patched"), name: "Log the mending" };
+      return { href: log("crack-patched"), name: "Log the repair" };
     case "review":
       return { href: paths.review(pieceId), name: "Review before burnout" };
     case "dewax":

@@ -1,14 +1,13 @@
 import { Plus } from "lucide-react";
 import { useState } from "react";
 import { Link } from "wouter";
-import { useWholeRack } from "../../base/state/live.ts";
+import { useArchive, useWholeRack } from "../../base/state/live.ts";
 import { paths } from "../../base/state/paths.ts";
 import { LogNotices, useClearedLog } from "../../shop/backup/LogNotices.tsx";
-import { DemoOffer } from "../../shop/demo/DemoOffer.tsx";
 import { Button } from "../../base/parts/Button.tsx";
-import { Empty } from "../../base/parts/Empty.tsx";
 import { LinkButton } from "../../base/parts/LinkButton.tsx";
 import { Page } from "../../base/parts/Page.tsx";
+import { FirstScreen } from "../first/FirstScreen.tsx";
 import { CameDue } from "./CameDue.tsx";
 import { FaultCards } from "./FaultCards.tsx";
 import { rackFilter, rackTurn, type RackFilter } from "./rackFilter.ts";
@@ -31,16 +30,9 @@ export function RackPage() {
   const [search, setSearch] = useState("");
   const steady = useSteadyOrder(rack ?? [], (item) => item.standing.piece.id);
   const shown = rackFilter(steady, { filter, search });
+  if (rack?.length === 0 && whole?.faults.length === 0) return <EmptyRack />;
   return (
-    <Page
-      title="Rack"
-      actions={
-        <LinkButton kind="primary" href={paths.newPiece}>
-          <Plus aria-hidden="true" size={20} /> Start a piece
-        </LinkButton>
-      }
-    >
-      {rack?.length === 0 && whole?.faults.length === 0 && <EmptyRack />}
+    <Page title="Rack" actions={<StartKey />}>
       {whole !== undefined && <FaultCards faults={whole.faults} />}
       {rack !== undefined && rack.length > 0 && (
         <>
@@ -69,36 +61,39 @@ export function RackPage() {
               <RackCard key={item.standing.piece.id} item={item} />
             ))}
           </ul>
-          {shown.length === 0 && <p className={sheet["pale"]}>No piece on the rack fits that.</p>}
+          {shown.length === 0 && <p className={sheet["pale"]}>No piece matches.</p>}
         </>
       )}
-      {rack !== undefined && (
-        <p className={styles["foot"]}>
-          <Link href={paths.timeline}>The next 48 hours</Link>
-          <Link href={paths.nextPour}>Next pour day</Link>
-          <Link href={paths.due}>What is due, and what rings</Link>
-          <Link href={paths.archive}>Archive</Link>
-        </p>
-      )}
+      {rack !== undefined && <RackFoot />}
     </Page>
   );
 }
 
+const StartKey = () => (
+  <LinkButton kind="primary" href={paths.newPiece}>
+    <Plus aria-hidden="true" size={20} /> Start a piece
+  </LinkButton>
+);
+
+const RackFoot = () => (
+  <p className={styles["foot"]}>
+    <Link href={paths.timeline}>The next 48 hours</Link>
+    <Link href={paths.nextPour}>Next pour day</Link>
+    <Link href={paths.due}>Due and alarms</Link>
+    <Link href={paths.archive}>Archive</Link>
+  </p>
+);
+
+/** Nothing in work: the first screen where there never was a piece, else the rack with what can be said of it. */
 function EmptyRack() {
   const cleared = useClearedLog();
-  if (cleared !== null) return cleared.notice;
+  const archive = useArchive();
+  if (archive === undefined) return <Page title="Rack">{null}</Page>;
+  if (cleared === null && archive.length === 0) return <FirstScreen />;
   return (
-    <Empty title="Dipbook is the logbook of your ceramic shells">
-      <p>
-        Log every coat with one tap. Know when it is dry in your own air, whether the shell will hold the
-        pour, and when it may go in the kiln. It works without a signal.
-      </p>
-      <p>The rack is empty. A name is enough for the first piece.</p>
-      <LinkButton kind="primary" href={paths.newPiece}>
-        Start the first piece
-      </LinkButton>
-      <p>Or look around a demo shop first. It can be taken out again:</p>
-      <DemoOffer />
-    </Empty>
+    <Page title="Rack" actions={<StartKey />}>
+      {cleared?.notice ?? <p>No piece is on the rack.</p>}
+      <RackFoot />
+    </Page>
   );
 }

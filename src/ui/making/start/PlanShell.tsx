@@ -1,19 +1,31 @@
+import { recipeOptions } from "../../base/format/recipeSizeWords.ts";
+import { useFormat } from "../../base/state/useFormat.ts";
 import { useRecipes, useRooms } from "../../base/state/live.ts";
+import { partOptions } from "../../base/ask/askFields.ts";
 import { Card } from "../../base/parts/Card.tsx";
 import { NumberOf, PickOf, SelectOf } from "../../base/forms/BoundFields.tsx";
 import type { Standing } from "../../../logbook/piece/standing.ts";
+import type { PiecePlan } from "../../../logbook/entries/pieceBodies.ts";
 import type { PlanForm } from "./planForm.ts";
+import { RecipeSize } from "./RecipeSize.tsx";
 import { PlanSupport } from "./PlanSupport.tsx";
 import { PlanVerdict } from "./PlanVerdict.tsx";
 
-const parts = [
-  { value: "flat", label: "A flat panel", hint: "A plate, a base, a broad back." },
-  { value: "rim", label: "An open rim", hint: "A flat wall with one edge free." },
-  { value: "round", label: "A tube", hint: "A limb, a vessel, the cup." },
-] as const;
+/** The metal as the form has it now. */
+const planMetal = ({
+  alloyId,
+  metalBy,
+  metalKg,
+  metalLitre,
+}: PlanForm["draft"]): Omit<PiecePlan, "name"> => ({
+  ...(alloyId === null ? {} : { alloyId }),
+  ...(metalBy === "mass" && metalKg !== null ? { metalKg } : {}),
+  ...(metalBy === "volume" && metalLitre !== null ? { metalLitre } : {}),
+});
 
 export function PlanShell({ form, standing }: { readonly form: PlanForm; readonly standing: Standing }) {
   const { draft } = form;
+  const format = useFormat();
   const recipes = (useRecipes() ?? []).filter(({ id, retired }) => retired !== true || id === draft.recipeId);
   const rooms = (useRooms() ?? []).filter(({ id, retired }) => !retired || id === draft.roomId);
   return (
@@ -22,13 +34,11 @@ export function PlanShell({ form, standing }: { readonly form: PlanForm; readonl
         form={form}
         at="recipeId"
         label="Recipe"
-        options={recipes.map(({ id, name, coats }) => ({
-          value: id,
-          label: `${name} (${coats.length} coats)`,
-        }))}
-        hint="Which coats it gets, and when each counts as dry."
+        options={recipeOptions(recipes, format)}
+        hint="Its coats, and when each counts as dry."
         empty="None yet"
       />
+      <RecipeSize plan={planMetal(draft)} recipe={recipes.find(({ id }) => id === draft.recipeId) ?? null} />
       <SelectOf
         form={form}
         at="roomId"
@@ -41,7 +51,7 @@ export function PlanShell({ form, standing }: { readonly form: PlanForm; readonl
         form={form}
         at="part"
         label="The weakest part of the shell"
-        options={parts}
+        options={partOptions}
         hint="Needed for the shell check. Look for the broadest flat low down; if there is none, the widest tube."
       />
       {(draft.part === "flat" || draft.part === "rim") && (
@@ -50,9 +60,9 @@ export function PlanShell({ form, standing }: { readonly form: PlanForm; readonl
             form={form}
             at="widthMm"
             label="Width of the flat"
-            hint="Its short side on the pattern, edge to edge. Bends count as edges."
+            hint="The short side on the pattern, edge to edge. Bends count as edges."
           />
-          <NumberOf form={form} at="lengthMm" label="Length of the flat" hint="Its long side." />
+          <NumberOf form={form} at="lengthMm" label="Length of the flat" hint="The long side." />
           <PlanSupport form={form} />
         </>
       )}
@@ -60,7 +70,7 @@ export function PlanShell({ form, standing }: { readonly form: PlanForm; readonl
         <NumberOf
           form={form}
           at="diameterMm"
-          label="Diameter of the round"
+          label="Diameter of the tube"
           hint="With a caliper, or a string around it divided by 3.14."
         />
       )}
@@ -68,7 +78,7 @@ export function PlanShell({ form, standing }: { readonly form: PlanForm; readonl
         form={form}
         at="headMm"
         label="Head"
-        hint="Needed for the shell check. Stand the tree as it will be poured; measure from the lip of the cup straight down to the lowest part."
+        hint="Needed for the shell check. Stand the tree as it will be poured; then measure from the cup’s lip straight down to the lowest part."
       />
       <PlanVerdict form={form} standing={standing} />
     </Card>

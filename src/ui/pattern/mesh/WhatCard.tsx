@@ -1,6 +1,8 @@
 import { patternMaterials, type PatternMaterial } from "../../../trade/patternMaterials.ts";
 import { alloyChoices } from "../../../logbook/shop/ownAlloy.ts";
 import type { Recipe, Shop } from "../../../logbook/piece/piece.ts";
+import { recipeOptions } from "../../base/format/recipeSizeWords.ts";
+import { useFormat } from "../../base/state/useFormat.ts";
 import { SelectField } from "../../base/forms/SelectField.tsx";
 import { Card } from "../../base/parts/Card.tsx";
 import { TextField } from "../../base/forms/TextField.tsx";
@@ -20,6 +22,7 @@ export function WhatCard({
   readonly shop: Shop;
   readonly recipes: readonly Recipe[];
 }) {
+  const format = useFormat();
   const material = (value: string | null): PatternMaterial | null =>
     materials.find((one) => one.value === value)?.value ?? null;
   return (
@@ -47,9 +50,10 @@ export function WhatCard({
       />
       <SelectField
         label="Recipe"
-        options={recipes
-          .filter(({ id, retired }) => retired !== true || id === study.recipeId)
-          .map(({ id, name, coats }) => ({ value: id, label: `${name} (${coats.length} coats)` }))}
+        options={recipeOptions(
+          recipes.filter(({ id, retired }) => retired !== true || id === study.recipeId),
+          format,
+        )}
         value={study.recipeId}
         onChange={(recipeId) => change((now) => ({ ...now, recipeId }))}
         hint="For the slurry and the sand it takes, and for the wall it must carry."

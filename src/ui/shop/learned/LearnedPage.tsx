@@ -19,7 +19,7 @@ export function LearnedPage() {
   const { learned, failed, anew } = useLearned();
   const figures = useFigures();
   return (
-    <Page title="What the shop has learned" back={paths.shop}>
+    <Page title="What the shop has learned" back={paths.figures}>
       {failed && <p role="alert">It can't be calculated now. Open this page again in a moment.</p>}
       {learned !== null && figures !== undefined && (
         <div className={`${sheet["stack"]} ${styles["stack"]}`}>

@@ -8,6 +8,8 @@ import { Page } from "../../base/parts/Page.tsx";
 import { TextField } from "../../base/forms/TextField.tsx";
 import type { FigureGroup } from "./figure.ts";
 import { figureGroups } from "./figureGroups.ts";
+import { MinimumsCard } from "./MinimumsCard.tsx";
+import { OwnFiguresCard } from "./OwnFiguresCard.tsx";
 import sheet from "../../base/styles/sheet.module.css";
 import css from "./FiguresPage.module.css";
 
@@ -25,11 +27,15 @@ export function FiguresPage() {
     }))
     .filter(({ figures }) => figures.length > 0);
   return (
-    <Page title="Figures" back={paths.settings}>
+    <Page title="Figures" back={paths.shop}>
+      <div className={`${sheet["stack"]} ${css["own"]}`}>
+        <OwnFiguresCard />
+        <MinimumsCard />
+      </div>
+      <h2>Starting values</h2>
       <p className={css["lead"]}>
-        Each starting value says what it rests on (measured, published, common practice or judgement) and what
-        it decides. Strength and drying take <Link href={paths.settings}>the shop's own figures</Link>, the
-        wall takes caliper readings, and all that a recipe says is yours to change in{" "}
+        Each says what it rests on (measured, published, common practice or judgement) and what it decides.
+        Caliper readings take the place of the wall&rsquo;s, and what a recipe says is yours to change in{" "}
         <Link href={paths.recipes}>Recipes</Link>.
       </p>
       <TextField label="Find" value={sought} onChange={setSought} />

@@ -7,13 +7,12 @@ import { RestoreBackupCard } from "../backup/RestoreBackupCard.tsx";
 import { SaveCard } from "../backup/SaveCard.tsx";
 import { DemoOffer } from "../demo/DemoOffer.tsx";
 import { Card } from "../../base/parts/Card.tsx";
+import { HowToLink } from "../../base/parts/HowToLink.tsx";
 import { Choice } from "../../base/forms/Choice.tsx";
 import { Page } from "../../base/parts/Page.tsx";
 import { BucketHoursFields } from "./BucketHoursFields.tsx";
 import { AboutCard } from "./AboutCard.tsx";
 import { KeepCard } from "./KeepCard.tsx";
-import { MinimumsCard } from "./MinimumsCard.tsx";
-import { OwnFiguresCard } from "./OwnFiguresCard.tsx";
 import { RebuildCard } from "./RebuildCard.tsx";
 import { SignName } from "./SignName.tsx";
 import { Tick } from "../../base/parts/Tick.tsx";
@@ -78,6 +77,7 @@ export function SettingsPage() {
               Test what rings on this device
             </Link>
           </p>
+          <HowToLink to="phone" />
         </Card>
         <Card title="When you dip">
           <BucketHoursFields />
@@ -85,8 +85,6 @@ export function SettingsPage() {
         <Card title="Signing">
           <SignName />
         </Card>
-        <OwnFiguresCard />
-        <MinimumsCard />
         <KeepCard />
         <div id="backup">
           <SaveCard />

@@ -11,6 +11,7 @@ import { SettingsPage } from "./SettingsPage.tsx";
 afterEach(clearDesks);
 
 const settings = { route: "/settings", screen: SettingsPage };
+const figures = { route: "/figures", screen: FiguresPage };
 const press = (name: string) => page.getByRole("button", { name }).click();
 
 test("units change what is read at once", async () => {
@@ -32,10 +33,10 @@ test("the demo goes without touching a real piece", async () => {
   });
   showAt(shop, "/settings", settings);
   await press("Take the demo shop out");
-  await expect.element(page.getByRole("button", { name: "Load the demo shop" })).toBeVisible();
+  await expect.element(page.getByRole("button", { name: "Look at a demo shop" })).toBeVisible();
   expect(await logged("piece-started")).toHaveLength(1);
   expect(await db.entries.count()).toBe(1);
-  await press("Load the demo shop");
+  await press("Look at a demo shop");
   await expect.element(page.getByText(/^The demo shop is in\./)).toBeVisible();
 });
 
@@ -90,18 +91,17 @@ test("a log that has moved takes no entry and says where it is", async () => {
 
 test("an own drying factor is an entry of the shop, and the figures page shows it in place of the starting value", async () => {
   const { shop, logged } = await demoDesk();
-  showAt(shop, "/settings", settings);
+  showAt(shop, "/figures", figures);
   await page.getByRole("textbox", { name: "Drying factor" }).fill("1.3");
   await press("Use these");
   await expect.poll(async () => (await logged("shop-figures-set"))[0]?.body.dryingFactor).toBe(1.3);
-  showAt(shop, "/figures", { route: "/figures", screen: FiguresPage });
   await page.getByRole("textbox", { name: "Find" }).fill("actual hours");
   await expect.element(page.getByText(/^1\.3, the shop's own/)).toBeVisible();
 });
 
 test("a drying factor of 80 is refused with its range", async () => {
   const { shop, logged } = await demoDesk();
-  showAt(shop, "/settings", settings);
+  showAt(shop, "/figures", figures);
   await page.getByRole("textbox", { name: "Drying factor" }).fill("80");
   await press("Use these");
   await expect
@@ -112,7 +112,7 @@ test("a drying factor of 80 is refused with its range", async () => {
 
 test("a minimum drying time is an entry of the shop, is refused out of range, and stands on the figures page", async () => {
   const { shop, logged } = await demoDesk();
-  showAt(shop, "/settings", settings);
+  showAt(shop, "/figures", figures);
   await page.getByRole("textbox", { name: "Backup" }).fill("900");
   await press("Save the minimums");
   await expect.element(page.getByText(/^Found 900.h for the minimum drying time, expected/)).toBeVisible();
@@ -125,7 +125,6 @@ test("a minimum drying time is an entry of the shop, is refused out of range, an
       leastDryH: { prime: null, backup: 6.5 },
       finalDryH: { open: 16, blind: null },
     });
-  showAt(shop, "/figures", { route: "/figures", screen: FiguresPage });
   await page.getByRole("textbox", { name: "Find" }).fill("backup coat dries");
   await expect.element(page.getByText(/^6\.5.h, the shop's own/)).toBeVisible();
 });
