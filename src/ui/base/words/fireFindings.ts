@@ -23,7 +23,9 @@ export const fireFindings = catalogue("fire-findings", {
   "crack.trimmed-off.says": params("{place}It does not hold the piece up."),
   "crack.trimmed-off.remedy": "After trimming, check that no crack runs on into the shell.",
   "wire.no-wire.title": "Repaired after burnout, no wire",
-  "wire.no-wire.says": params("{place}The repair may open again as it heats. Wire holds the pieces together."),
+  "wire.no-wire.says": params(
+    "{place}The repair may open again as it heats. Wire holds the pieces together.",
+  ),
   "wire.no-wire.remedy": "Wrap wire over the repair and coat over the wire.",
   "fired.firedToPeakCFor": params(
     "Fired to {peakC} for {holdMin}; at least {limitC} for {limitMin} is needed.",
