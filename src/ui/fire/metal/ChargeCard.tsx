@@ -18,7 +18,7 @@ const gatingWays = [
   { value: "mass", label: "In metal" },
   { value: "wax", label: "Weighed as wax" },
 ] as const;
-const meshWay = { value: "mesh", label: "From the mesh" } as const;
+const meshWay = { value: "mesh", label: "From the 3D file" } as const;
 
 /** What to weigh in: casting, gating, margin, heel and what burns away. */
 export function ChargeCard({
@@ -40,7 +40,7 @@ export function ChargeCard({
   return (
     <Card title="The charge">
       {charge === null ? (
-        <p>Once the casting's metal is known, what to weigh in stands here.</p>
+        <p>Enter the casting’s metal to see what to weigh in.</p>
       ) : (
         <p className={css["big"]}>
           {format.show("kg", charge.chargeKg)} <small>to weigh in</small>
@@ -61,7 +61,7 @@ export function ChargeCard({
               at="gatingWaxG"
               label="Wax of the gating"
               quantity="g"
-              hint="Every bar, the cup and the vents, on one scale."
+              hint="All gating parts, cup and vents together."
             />
           )}
         </>
@@ -82,7 +82,7 @@ export function ChargeCard({
           at="heelKg"
           label="Heel left in the crucible"
           quantity="kg"
-          hint="On purpose; nothing if you pour it empty."
+          hint="Left on purpose. Empty if you pour it all."
         />
         <NumberOf
           form={form}
@@ -114,10 +114,10 @@ function Parts({
         rows={[
           ["Casting", kg(charge.castingKg)],
           ["Gating", kg(charge.gatingKg)],
-          ["Margin, never nothing", kg(charge.marginKg)],
+          ["Margin", kg(charge.marginKg)],
           ["Heel", kg(charge.heelKg)],
           ["In the crucible at the pour", kg(charge.meltKg)],
-          ["Burns, boils or is skimmed off", kg(charge.lossKg)],
+          ["Burnt, boiled or skimmed off", kg(charge.lossKg)],
           ["Yield, casting of all poured", format.show("percent", charge.yieldShare)],
         ]}
       />
@@ -130,8 +130,8 @@ function Parts({
         source={`a mass balance, derived here; margin: ${marginOf[margin].source}; loss: ${loss?.source ?? unknownLoss.source}`}
       />
       <p className={sheet["soft"]}>
-        What is not poured goes into ingot moulds: dry, preheated, large enough, and standing ready before the
-        pour. Yields of 45 to 65% are usual with sculpture in shell (common practice, no source).
+        Metal left over goes into ingot moulds: dry, preheated, large enough and ready before the pour. A
+        yield of 45 to 65% is usual for sculpture in shell.
       </p>
     </>
   );

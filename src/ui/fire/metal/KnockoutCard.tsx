@@ -24,14 +24,14 @@ export function KnockoutCard({
   const heat = alloy.knockout;
   const usual = format.show("min", usualKnockoutMin.value);
   return (
-    <Card title="Knockout">
+    <Card title="Knock-out">
       <p>
         {castingS !== null &&
           `The thickest section ${isUsualLeast ? "entered " : ""}is frozen after about ${shortSpan(castingS)}. `}
-        {lastS !== null && lastS !== castingS && `The last part of all after ${shortSpan(lastS)}. `}
+        {lastS !== null && lastS !== castingS && `The last part of all freezes after ${shortSpan(lastS)}. `}
         Not out of the shell before <strong>{shortSpan(notBeforeS)}</strong>, nor before its core is below{" "}
         {format.show("temp", heat.value)}.{" "}
-        {isUsualLeast && `The thickest place was not measured, so the usual ${usual} is the least.`}
+        {isUsualLeast && `The thickest place is not entered, so the usual ${usual} is the minimum.`}
       </p>
       {heat.note !== undefined && <p className={css["warn"]}>{heat.note}</p>}
       <p className={sheet["soft"]}>

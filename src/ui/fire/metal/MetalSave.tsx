@@ -60,7 +60,7 @@ export function MetalSave({
     say("Saved to the plan.");
   };
   return (
-    <Card title="Into the plan">
+    <Card title="Save to the plan">
       <p className={css["big"]}>
         {format.show("kg", changes.metalKg)} <small>casting and gating</small>
       </p>
@@ -86,7 +86,7 @@ export function MetalSave({
         <Button
           kind="primary"
           onPress={lowered === null ? save : () => setAsked(changes.metalKg)}
-          disabledReason={isSaved ? "The plan says so already." : null}
+          disabledReason={isSaved ? "Already in the plan." : null}
         >
           Save to the plan
         </Button>

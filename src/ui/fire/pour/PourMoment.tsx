@@ -56,7 +56,7 @@ export function PourMoment({
       {isMoved && (
         <p className={styles["warn"]} role="status">
           {movedWords} later than the plan’s {soonTime(pour.plan.pourAt, now, locale)}
-          {late === undefined ? "." : `: ${lateWords[late]}.`} The other tracks are planned again.
+          {late === undefined ? "." : `: ${lateWords[late]}.`} The other tracks are replanned.
         </p>
       )}
       {lead}

@@ -36,8 +36,8 @@ export function SkipStepper(props: {
         max={high}
       />
       <div>
-        <Button kind="quiet" onPress={() => onChange(null)} label={`${label}: was not read`}>
-          It was not read
+        <Button kind="quiet" onPress={() => onChange(null)} label={`${label}: not measured`}>
+          Not measured
         </Button>
       </div>
     </div>

@@ -51,19 +51,18 @@ export function RunBefore({
   const putAway = async (): Promise<void> => {
     const body = { result: "stopped" } as const;
     const done = await log({ do: "log", stream: streamOf("run", run.id), type: "run-ended", body });
-    if (done.ok) say("The plan was put away.");
+    if (done.ok) say("Plan cancelled.");
   };
   const start = async (): Promise<void> => {
     const begun = await logAll(startRun(run, pieces, { kilnC }));
-    if (begun.ok) say("The run has begun.", "done", undoing(begun));
+    if (begun.ok) say("Run started.", "done", undoing(begun));
   };
   return (
     <>
       {run.ended !== null && <WasPutAway stream={streamOf("run", run.id)} ended={run.ended} />}
       {run.ended === null && (
         <p className={styles["caution"]}>
-          The numbers never control the kiln: its own controller and limit protect it. Set both before you
-          start.
+          Dipbook does not control the kiln. Set its controller and its limit before you start.
         </p>
       )}
       <RunPieces run={run} pieces={pieces} isLive={false} />
@@ -111,7 +110,7 @@ export function RunBefore({
               Start the run
             </Button>
             <Button kind="quiet" onPress={putAway} debounceMs={700}>
-              Put this plan away
+              Cancel plan
             </Button>
           </div>
         </>

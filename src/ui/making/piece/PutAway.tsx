@@ -4,10 +4,8 @@ import type { PatternMeasured } from "../../../logbook/entries/pieceBodies.ts";
 import type { Piece } from "../../../logbook/piece/piece.ts";
 import { writeDraft } from "../../../storage/drafts.ts";
 import { useFleeting } from "../../base/state/fleeting.ts";
-import { paths } from "../../base/state/paths.ts";
 import { useShop } from "../../base/state/shop.tsx";
 import { Button } from "../../base/parts/Button.tsx";
-import { LinkButton } from "../../base/parts/LinkButton.tsx";
 import type { StartDraft } from "../start/startForm.ts";
 import sheet from "../../base/styles/sheet.module.css";
 
@@ -37,7 +35,6 @@ export function PutAway({ piece }: { readonly piece: Piece }) {
   };
   return (
     <div className={sheet["row"]}>
-      <LinkButton href={paths.logFor(piece.id, "piece-moved")}>Move to another room</LinkButton>
       <Button onPress={again}>Make it again</Button>
       <Button onPress={() => archive(!piece.archived)}>
         {piece.archived ? "Take out of the archive" : "Put in the archive"}

@@ -29,7 +29,7 @@ const themes = [
   { value: "system", label: "As the phone" },
   { value: "light", label: "Light" },
   { value: "dark", label: "Dark" },
-  { value: "sun", label: "Sunlight", hint: "Black on white, nothing soft." },
+  { value: "sun", label: "Sunlight", hint: "Black on white, high contrast." },
 ] as const;
 
 export function SettingsPage() {
@@ -46,8 +46,8 @@ export function SettingsPage() {
             onChange={(chosen) => void change({ units: chosen })}
           />
           <p className={sheet["soft"]}>
-            A wall of {format.show("mm", 7.4)}, a pour at {format.show("temp", 1150)}, {format.show("kg", 4)}{" "}
-            of bronze. The log keeps one measure; this only changes what you read and type.
+            A shell of {format.show("mm", 7.4)}, a pour at {format.show("temp", 1150)}, {format.show("kg", 4)}{" "}
+            of bronze. This only changes what you read and type.
           </p>
           <Choice
             label="Theme"
@@ -74,7 +74,7 @@ export function SettingsPage() {
           />
           <p>
             <Link href={paths.ring} className={sheet["link"]}>
-              Test what rings on this device
+              Test the alarms on this device
             </Link>
           </p>
           <HowToLink to="phone" />

@@ -68,7 +68,7 @@ export function StockLedger(props: {
       )}
       {balance !== null && balance.adjustedKg !== 0 && (
         <p className={sheet["soft"]}>
-          Counts put it right by {format.show("kg", balance.adjustedKg)} in all.
+          Counts corrected it by {format.show("kg", balance.adjustedKg)} in all.
         </p>
       )}
     </details>

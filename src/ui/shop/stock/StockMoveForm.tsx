@@ -13,7 +13,7 @@ type MoveDraft = { readonly how: StockMove["how"]; readonly massKg: number | nul
 
 const ways: readonly { readonly value: StockMove["how"]; readonly label: string }[] = [
   { value: "received", label: "Received" },
-  { value: "counted", label: "Counted: what is there" },
+  { value: "counted", label: "Counted" },
   { value: "made-up", label: "Used for something else" },
   { value: "lost", label: "Lost" },
   { value: "thrown-away", label: "Thrown away" },
@@ -31,7 +31,7 @@ export function StockMoveForm({ material }: { readonly material: Material }) {
   const bound = { ...form, errors: { massKg: form.refused ?? undefined } };
   const save = async (): Promise<void> => {
     const { how, massKg, note } = form.draft;
-    if (massKg === null) return form.refuse("Found no weight. Weigh it, or tell the packs.");
+    if (massKg === null) return form.refuse("Enter a weight, or the number of packs.");
     const said = note.trim() === "" ? undefined : note.trim();
     const body = withoutEmpty({ materialId: material.id, how, massKg, note: said });
     await form.send(

@@ -83,7 +83,7 @@ describe("stock", () => {
     await shop.log({ do: "log", stream: shopStream, type: "material-set", body });
     showAt(shop, "/shop/stock", stock);
     await expect.element(card("Zircon, drum").getByText(/off the first, Zircon, sacks/)).toBeVisible();
-    await expect.element(card("Zircon, sacks").getByText(/all taken off this one/)).toBeVisible();
+    await expect.element(card("Zircon, sacks").getByText(/all use is taken off this one/)).toBeVisible();
   });
 
   test("pieces left in a bucket follow from what was dipped, and shells are priced or say what is missing", async () => {
