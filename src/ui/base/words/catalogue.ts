@@ -1,6 +1,5 @@
 import { createI18n, transform, type Translations } from "@nanostores/i18n";
 import { atom } from "nanostores";
-import { numberFormat } from "../format/formatters.ts";
 
 /** The language of the texts. English lies in the program; another would be fetched part by part when it is chosen. */
 const language = atom<"en">("en");
@@ -12,25 +11,28 @@ type Names<Text extends string> = Text extends `${string}{${infer Name}}${infer 
   : never;
 type Values<Name extends string = string> = Readonly<Record<Name, string | number>>;
 
-const numberText = (locale: string, value: number): string => numberFormat(locale).format(value);
+/** Made once a language: making one takes far longer than using it. */
+function keptBy<T>(make: (locale: string) => T): (locale: string) => T {
+  const kept = new Map<string, T>();
+  return (locale) => {
+    const one = kept.get(locale) ?? make(locale);
+    kept.set(locale, one);
+    return one;
+  };
+}
+const numbers = keptBy((locale) => new Intl.NumberFormat(locale));
+const pluralRules = keptBy((locale) => new Intl.PluralRules(locale));
 
 // The library's own filling reads "$&" in a maker's note as a command, and fills what a note itself has in braces.
 const fill = (locale: string, text: string, values: Values): string =>
   text.replaceAll(/\{(\w+)\}/g, (whole: string, name: string) => {
     const value = values[name] ?? whole;
-    return typeof value === "number" ? numberText(locale, value) : value;
+    return typeof value === "number" ? numbers(locale).format(value) : value;
   });
 
 /** A text with placeholders; it does not compile until each is given. */
 export const params: <const Text extends string>(text: Text) => (values: Values<Names<Text>>) => string =
   transform((locale: string, text: string, values: Values) => fill(locale, text, values));
-
-const plurals = new Map<string, Intl.PluralRules>();
-function pluralRules(locale: string): Intl.PluralRules {
-  const known = plurals.get(locale) ?? new Intl.PluralRules(locale);
-  plurals.set(locale, known);
-  return known;
-}
 
 type Forms = Readonly<Partial<Record<Intl.LDMLPluralRule, string>>> & { readonly other: string };
 

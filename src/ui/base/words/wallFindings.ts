@@ -29,7 +29,7 @@ export const wallFindings = catalogue("wall-findings", {
   "missing.chooseTheAlloyIts": "Choose the alloy: its weight presses on the shell.",
   "missing.theHead": "the head",
   "missing.standThePieceAs":
-    "Stand the piece as it will be poured and measure straight up from its lowest point to the lip of the cup: that is the head.",
+    "Stand the piece as it will be poured. Measure straight up from its lowest point to the lip of the cup: the head.",
   "missing.theWeakestPartOf": "the weakest part of the shell",
   "missing.measureTheWidestFlat":
     "Measure the widest flat both ways with a ruler, or across the thickest round.",
