@@ -27,7 +27,8 @@ export function airReadingOld(standing: Standing): readonly FindingOf<"air-readi
         ageH: figure(reading === undefined ? null : hoursBetween(reading.at, now), "h"),
         limitH: figure(limitH, "h"),
       },
-      texts: {},
+      // Where the reading is to be made.
+      texts: { roomId: piece.rooms.at(-1)?.roomId ?? "" },
       entries: [outer.coat.id, ...(reading === undefined ? [] : [reading.id])],
       source,
     },

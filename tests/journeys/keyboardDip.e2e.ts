@@ -86,7 +86,7 @@ test("three pieces get their coat by keyboard and pedal alone: choice, menu, tim
   const heading = page.getByRole("heading", { level: 1 });
   await press(page, "PageDown");
   await expect(heading).toHaveText(/Piece ready|Look the shell over/);
-  for (let steps = 0; steps < 30 && !/^Prime/.test((await heading.textContent()) ?? ""); steps += 1) {
+  for (let steps = 0; steps < 30 && !((await heading.textContent()) ?? "").startsWith("Prime"); steps += 1) {
     const before = await screen();
     await press(page, "PageDown");
     await expect.poll(screen).not.toBe(before);

@@ -3,9 +3,11 @@ import { Link } from "wouter";
 import type { Finding } from "../../../rules/finding.ts";
 import { useFormat } from "../state/useFormat.ts";
 import { findingText } from "../format/findingWords.ts";
+import { paths } from "../state/paths.ts";
 import { Card } from "./Card.tsx";
 import sheet from "../styles/sheet.module.css";
 import styles from "./FindingCard.module.css";
+import { LinkButton } from "./LinkButton.tsx";
 import { LevelMark } from "./LevelMark.tsx";
 
 /** A finding in words. `entriesHref` makes a link of an entry it rests on, by the entry's id. */
@@ -28,6 +30,13 @@ export function FindingCard(props: {
             <strong>What to do: </strong>
             {remedy}
           </p>
+        )}
+        {finding.rule === "air-reading-old" && (
+          <div>
+            <LinkButton href={paths.room(finding.texts["roomId"] ?? "")}>
+              Log temperature and humidity
+            </LinkButton>
+          </div>
         )}
         <details className={`${sheet["soft"]} ${styles["more"]}`}>
           <summary>What this rests on</summary>

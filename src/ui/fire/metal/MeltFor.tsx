@@ -3,6 +3,7 @@ import type { Phase, Shop } from "../../../logbook/piece/piece.ts";
 import { metalOf } from "../../../logbook/piece/pieceMetal.ts";
 import type { RackItem } from "../../base/state/live.ts";
 import { useFormat } from "../../base/state/useFormat.ts";
+import { AskPlan } from "../../base/ask/AskPlan.tsx";
 import { Card } from "../../base/parts/Card.tsx";
 import type { SumForm } from "../../base/forms/bound.ts";
 import type { MeltDraft } from "../../../logbook/casting/meltDraft.ts";
@@ -85,6 +86,11 @@ export function MeltFor({
           })}
         />
       )}
+      {alloy !== null &&
+        pieces
+          .filter((piece) => draft.pieceIds.includes(piece.id) && metalOf(piece, alloy) === null)
+          .slice(0, 1)
+          .map((piece) => <AskPlan key={piece.id} piece={piece} what="metal" />)}
       {other.length > 0 && (
         <p role="alert" className={css["warn"]}>
           Planned in another metal: {other.map(({ plan }) => plan.name).join(", ")}.

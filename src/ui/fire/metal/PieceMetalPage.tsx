@@ -9,6 +9,7 @@ import { patternMaterials } from "../../../trade/patternMaterials.ts";
 import { useMelts, usePiece } from "../../base/state/live.ts";
 import { paths } from "../../base/state/paths.ts";
 import { useSumForm } from "../../base/forms/useForm.ts";
+import { AskPlan } from "../../base/ask/AskPlan.tsx";
 import { Card } from "../../base/parts/Card.tsx";
 import { Empty } from "../../base/parts/Empty.tsx";
 import { LinkButton } from "../../base/parts/LinkButton.tsx";
@@ -48,10 +49,8 @@ export function PieceMetalPage() {
     return (
       <Page title="Metal" back={paths.piece(id)}>
         <Empty title="Which metal?">
-          <p>All figures here depend on the alloy. Choose it in the plan first.</p>
-          <LinkButton kind="primary" href={paths.editPiece(id)}>
-            Choose the alloy
-          </LinkButton>
+          <p>Every sum here rests on the alloy.</p>
+          <AskPlan piece={piece} what="alloy" />
         </Empty>
       </Page>
     );

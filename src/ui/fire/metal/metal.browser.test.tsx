@@ -70,10 +70,16 @@ describe("the metal of a piece", () => {
     expect(await logged("piece-changed")).toEqual([]);
   });
 
-  test("a piece without an alloy is sent to its plan", async () => {
-    const { shop } = await demoDesk();
+  test("a piece without an alloy is asked for it here, and its plan has it", async () => {
+    const { shop, logged } = await demoDesk();
     openMetal(shop, "demo-wren");
-    await expect.element(page.getByRole("link", { name: "Choose the alloy" })).toBeVisible();
+    const asked = page.getByRole("group", { name: /^Asked of Demo/ });
+    await asked.getByRole("combobox", { name: "Which alloy?" }).selectOptions("c87300");
+    await asked.getByRole("button", { name: "Save in the plan" }).click();
+    await expect
+      .poll(async () => (await logged("piece-changed")).map(({ body }) => body))
+      .toEqual([{ changes: { alloyId: "c87300" } }]);
+    await expect.element(asked).not.toBeInTheDocument();
   });
 });
 
@@ -83,7 +89,9 @@ describe("gating and feeding", () => {
     openGating(shop, "demo-dancer");
     await field("Cup to gate (h)").fill("250");
     await field("Height of the cavity (c)").fill("300");
-    await expect.element(page.getByText(/is higher than the metal in the cup, so it never fills/)).toBeVisible();
+    await expect
+      .element(page.getByText(/is higher than the metal in the cup, so it never fills/))
+      .toBeVisible();
     await field("Height of the cavity (c)").fill("100");
     await expect.element(page.getByText("mean head while it fills")).toBeVisible();
     await expect.element(page.getByText(/choke at the sprue's foot/)).toBeVisible();

@@ -1,8 +1,7 @@
-import { Link } from "wouter";
 import type { Standing } from "../../../logbook/piece/standing.ts";
 import { isPastPour } from "../../../rules/stage.ts";
 import { WallWayList } from "./WallWayList.tsx";
-import { paths } from "../../base/state/paths.ts";
+import { AskPlan } from "../../base/ask/AskPlan.tsx";
 import { useFormat } from "../../base/state/useFormat.ts";
 import {
   beforeLogWords,
@@ -39,13 +38,16 @@ export function WallVerdict({
     );
   const earlier = beforeLogWords(piece.coats, wall.basis);
   const whole = planned?.judged ?? judged;
+  const asked = missing.find((what) => what !== "coats");
   if (whole === null)
     return (
-      <p>
-        Not set: {missing.map((what) => wallMissingWords[what]).join(", ")}. Without it the shell can&rsquo;t
-        be checked against the pour. <Link href={paths.editPiece(piece.id)}>Add it to the plan</Link>.
-        {earlier !== null && ` ${earlier}`}
-      </p>
+      <>
+        <p>
+          Not set: {missing.map((what) => wallMissingWords[what]).join(", ")}. Without it the shell
+          can&rsquo;t be checked against the pour.{earlier !== null && ` ${earlier}`}
+        </p>
+        {asked !== undefined && <AskPlan key={asked} piece={piece} what={asked} />}
+      </>
     );
   const { word, neededMm, coatsToAdd, loadShare } = whole;
   if (isFound)

@@ -1,6 +1,7 @@
 import { recipeOptions } from "../../base/format/recipeSizeWords.ts";
 import { useFormat } from "../../base/state/useFormat.ts";
 import { useRecipes, useRooms } from "../../base/state/live.ts";
+import { partOptions } from "../../base/ask/askFields.ts";
 import { Card } from "../../base/parts/Card.tsx";
 import { NumberOf, PickOf, SelectOf } from "../../base/forms/BoundFields.tsx";
 import type { Standing } from "../../../logbook/piece/standing.ts";
@@ -9,12 +10,6 @@ import type { PlanForm } from "./planForm.ts";
 import { RecipeSize } from "./RecipeSize.tsx";
 import { PlanSupport } from "./PlanSupport.tsx";
 import { PlanVerdict } from "./PlanVerdict.tsx";
-
-const parts = [
-  { value: "flat", label: "A flat panel", hint: "A plate, a base, a broad back." },
-  { value: "rim", label: "An open rim", hint: "A flat part with one edge free." },
-  { value: "round", label: "A tube", hint: "A limb, a vessel, the cup." },
-] as const;
 
 /** The metal as the form has it now. */
 const planMetal = ({
@@ -56,7 +51,7 @@ export function PlanShell({ form, standing }: { readonly form: PlanForm; readonl
         form={form}
         at="part"
         label="The weakest part of the shell"
-        options={parts}
+        options={partOptions}
         hint="Needed for the shell check. Look for the broadest flat low down; if there is none, the widest tube."
       />
       {(draft.part === "flat" || draft.part === "rim") && (

@@ -67,6 +67,8 @@ export function StartPage() {
           void start(isInWork ? paths.rack : paths.dip);
         }}
       >
+        {/* Enter in a field starts it; of several fields the browser asks for a key of this kind. */}
+        <input type="submit" hidden />
         <TextOf form={form} at="name" label="Name" hint="All it needs, such as “Door handle 3”." />
         <SelectOf
           form={form}

@@ -1,4 +1,3 @@
-import { ranges } from "../../../logbook/entries/ranges.ts";
 import type { PiecePlan, PlanChanges } from "../../../logbook/entries/pieceBodies.ts";
 import type { GeometryClass } from "../../../trade/geometryClasses.ts";
 import type { PatternMaterial } from "../../../trade/patternMaterials.ts";
@@ -12,31 +11,21 @@ import {
   type DraftOf,
   type ReadOf,
 } from "../../base/forms/formFields.ts";
+import { metalFields, partOf, wallFields } from "../../base/ask/askFields.ts";
 import type { EntryForm } from "../../base/forms/useEntryForm.ts";
 import { coreFields, coreOf, draftOfCore } from "./planCore.ts";
 import { draftOfSupport, supportFields, supportOf } from "./planSupport.ts";
 
-const headMm = { low: ranges.headM.low * 1000, high: ranges.headM.high * 1000 };
 const remedy = "Correct it, or leave it empty until you know.";
-const span = { remedy: "Measure it on the pattern." };
 
 /** What is asked of a piece; all but the name may be empty, which is "not known". */
 export const planFields = {
   name: words("name", "Give the piece a name.", 120),
   material: asGiven<PatternMaterial | null>(null),
-  alloyId: asGiven<string | null>(null),
+  ...metalFields,
   metalBy: asGiven<"mass" | "volume">("mass"),
-  metalKg: figureOrNull("metalKg", { what: "metal", remedy }),
   metalLitre: figureOrNull("metalLitre", { what: "metal", remedy }),
-  headMm: figureOrNull("headM", {
-    what: "head",
-    remedy: "Measure from the lip of the cup straight down to the lowest part, or leave it empty.",
-    own: { quantity: "mm", range: headMm, why: "a head is measured in the unit of the other lengths" },
-  }),
-  part: asGiven<"flat" | "rim" | "round" | null>(null),
-  widthMm: figureOrNull("widthMm", { what: "width", ...span }),
-  lengthMm: figureOrNull("lengthMm", { what: "length", ...span }),
-  diameterMm: figureOrNull("diameterMm", { what: "diameter", ...span }),
+  ...wallFields,
   ...supportFields,
   ...coreFields,
   areaM2: figureOrNull("areaM2", { what: "surface", remedy }),
@@ -118,13 +107,6 @@ function planOf(draft: Read): WholePlan {
 function pocketsOf({ geometry, pockets }: Read): WholePlan["pockets"] {
   const further = pockets.filter((pocket) => pocket !== (geometry ?? "open"));
   return further.length === 0 ? null : further;
-}
-
-function partOf({ part, widthMm, lengthMm, diameterMm }: Read): WholePlan["part"] {
-  if ((part === "flat" || part === "rim") && widthMm !== null && lengthMm !== null)
-    return { kind: part, widthMm, lengthMm };
-  if (part === "round" && diameterMm !== null) return { kind: "round", diameterMm };
-  return null;
 }
 
 /** What differs from the plan that stands; empty when nothing does. */
