@@ -167,9 +167,7 @@ test("a ball with a closed void: asked first whether it is metal or core, and me
   await page.getByLabel("3D file").setInputFiles(fileOf("float.stl", hollow));
   await maker.onScreen("float");
   await tap(page.getByRole("radio", { name: /^Millimetres/ }));
-  await expect(card("Closed void")).toContainText(
-    "Is it metal (cast solid) or core and shell (open it)?",
-  );
+  await expect(card("Closed void")).toContainText("Is it metal (cast solid) or core and shell (open it)?");
   await expect(card("Closed void")).toContainText(/the metal of the piece is between 0\.21.L and 0\.90?.L/);
   await expect(card("Metal")).toContainText(/^MetalBetween 0\.21.L and 0\.90?.L/);
   await expect(key("Start a piece from it")).toHaveAttribute("aria-disabled", "true");
