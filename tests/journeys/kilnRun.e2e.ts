@@ -77,7 +77,7 @@ test("a crack in a kiln run sends the piece back to its coats with all that is i
     await tap(page.getByText(/^More: type it/));
     await page.getByLabel("Kiln, typed").fill(planned);
     await tap(key(/^Log \d+\s°C$/));
-    await expect(page.getByRole("main").getByText(/^Kiln reading: /)).toBeVisible();
+    await expect(page.getByRole("main").getByText(/^Kiln read: /)).toBeVisible();
     await expect(atKiln).toContainText("On the plan.");
     expect(await linesOf(page, "run-step-done")).toHaveLength(3);
   });

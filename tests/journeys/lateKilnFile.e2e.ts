@@ -60,7 +60,7 @@ test("a logger's file read in the day after a run moves its hottest, its energy 
       await expect(
         page
           .getByRole("main")
-          .getByText(/^Kiln reading: /)
+          .getByText(/^Kiln read: /)
           .last(),
       ).toBeVisible();
     };

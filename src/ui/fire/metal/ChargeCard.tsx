@@ -131,7 +131,7 @@ function Parts({
         ]}
       />
       <Reckoned
-        formula="charge = (casting + gating + margin + heel) ÷ (1 − loss); the margin is a share of casting and gating, at least 0.2 kg"
+        formula={`charge = (casting + gating + margin + heel) ÷ (1 − loss); the margin is a share of casting and gating, at least ${format.show("kg", 0.2)}`}
         given={[
           ["Margin", format.show("percent", marginOf[margin].value)],
           ["Loss", format.show("share", lossTaken(loss))],
