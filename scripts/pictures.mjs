@@ -118,6 +118,8 @@ if (forReadme) {
     "/piece/new",
     "/timeline",
     "/due",
+    "/how-to",
+    ...["weigh", "cup", "hygrometer", "bars", "caliper", "phone", "backup"].map((id) => `/how-to/${id}`),
     "/due/test",
     "/next-pour",
     "/rooms",

@@ -38,6 +38,8 @@ type Parts = {
 };
 
 const newId = (): string => v7();
+/** Between two tries to open a store that failed. A browser that was just killed may hold it for a moment longer. */
+const retryMs = 2000;
 const clock = (): number => Date.now();
 
 /** Opens the store and draws the app; what goes wrong on the way is shown on the plain page. */
@@ -71,7 +73,16 @@ export async function start({ root, base, storeName, rescue, updates, onStarted 
   onOpenRequest((path) => navigate(base + path));
 }
 
+/** The settings of the opened store. A failure that may pass is tried again until it has; null for one that stays. */
 async function openedSettings(db: ShopDb, opening: OpeningWatch): Promise<Settings | null> {
+  for (;;) {
+    const tried = await triedSettings(db, opening);
+    if (tried === null || typeof tried === "object") return tried;
+    await new Promise((done) => setTimeout(done, retryMs));
+  }
+}
+
+async function triedSettings(db: ShopDb, opening: OpeningWatch): Promise<Settings | "again" | null> {
   try {
     await db.open();
     const found = newerStore(db);
@@ -89,6 +100,6 @@ async function openedSettings(db: ShopDb, opening: OpeningWatch): Promise<Settin
     return settings;
   } catch (error) {
     opening.failed(error);
-    return null;
+    return problemOf(error, "store").kind === "store-failed" ? "again" : null;
   }
 }

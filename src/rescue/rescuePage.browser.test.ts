@@ -81,6 +81,15 @@ test("no answer is said after the wait and not before, and not while an upgrade 
   expect(busy.show).toHaveBeenCalledTimes(1);
 });
 
+test("a store that failed and opens at a later try takes the page away", async () => {
+  const rescue = makeRescuePage(document.body, actions());
+  const opening = watchOpening(rescue);
+  opening.failed(new DOMException("held by another", "UnknownError"));
+  await expect.element(page.getByRole("heading", { name: "The log could not be opened" })).toBeVisible();
+  opening.opened();
+  expect(document.querySelector(".rescue")).toBeNull();
+});
+
 test("once it has opened nothing that comes late is shown", () => {
   const said = { show: vi.fn(), hide: vi.fn() };
   const opening = watchOpening(said);

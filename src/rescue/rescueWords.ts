@@ -28,7 +28,7 @@ export function rescueText(problem: StartProblem): RescueText {
       return {
         title: "The log could not be opened",
         lines: [
-          "Close all other tabs of Dipbook, then try again. Restarting the browser often helps.",
+          "Dipbook keeps trying. Close its other tabs. Restarting the browser often helps.",
           "Do not clear the site's data: that deletes the log.",
           `The browser says: ${problem.detail}`,
         ],

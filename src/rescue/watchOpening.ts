@@ -31,6 +31,7 @@ export function watchOpening(
     blocked: () => heard(() => page.show({ kind: "older-tab" })),
     upgrading: (done, of) => heard(() => page.show({ kind: "upgrading", done, of })),
     opened: () => end(() => page.hide()),
-    failed: (error) => end(() => page.show(problemOf(error, "store"))),
+    // Another try may still open it.
+    failed: (error) => heard(() => page.show(problemOf(error, "store"))),
   };
 }

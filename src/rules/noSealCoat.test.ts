@@ -1,6 +1,7 @@
 import { expect, test } from "vitest";
 import { builtInRecipe } from "../logbook/piece/builtIns.ts";
 import { givenCoated, givenPiece, knownPlan, told, unhurried } from "../../tests/givenPiece.ts";
+import { reviewFindingsFor } from "./all.ts";
 import { noSealCoat } from "./noSealCoat.ts";
 
 test("a piece with its seal on is sealed", () => {
@@ -34,4 +35,10 @@ test("with no coat in the log the rule claims nothing", () => {
   const piece = givenPiece(knownPlan);
   piece.log(1, "burnout-started", {});
   expect(noSealCoat(piece.standing(2))).toEqual([]);
+});
+
+test("coats missing with the seal are another rule's word, and nothing says that all coats are on", () => {
+  const piece = givenPiece(knownPlan);
+  piece.coats(unhurried.slice(0, 5));
+  expect(reviewFindingsFor(piece.standing(60)).filter(({ rule }) => rule === "no-seal-coat")).toEqual([]);
 });

@@ -1,4 +1,5 @@
 import type { Standing } from "../logbook/piece/standing.ts";
+import { leftOutSteps } from "./recipeNotFollowed.ts";
 import { coatsAreDone } from "./stage.ts";
 import type { FindingOf } from "./variants.ts";
 
@@ -9,6 +10,8 @@ export function noSealCoat(standing: Standing): readonly FindingOf<"no-seal-coat
   // With no coat at all, `cannot-judge-wall` says that the coats are not in the log.
   if (last === undefined || !coatsAreDone(standing)) return [];
   if (piece.coats.some(({ kind }) => kind === "seal")) return [];
+  // With other coats missing as well, those are listed with the seal among them.
+  if (recipe !== null && leftOutSteps(standing, recipe).length > 0) return [];
   const isPlanned = recipe === null || recipe.coats.some(({ kind }) => kind === "seal");
   return [
     {

@@ -18,7 +18,7 @@ test("at the review, coats that are not on the piece hold it", () => {
   piece.coats([1, 8, 16]);
   const found = reviewFindingsFor(piece.standing(40)).filter(({ rule }) => rule === "recipe-not-followed");
   expect(told(found)).toEqual(["hold left-out"]);
-  expect(found[0]?.texts["which"]).toBe("4, 5, 6, 7, 8");
+  expect(found[0]?.texts["which"]).toBe("4, 5, 6, 7, 8, 9");
 });
 
 test("a coat skipped in words is one to watch, and holds nothing", () => {

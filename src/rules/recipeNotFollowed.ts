@@ -31,12 +31,20 @@ function ofSkipped({ piece }: Standing, recipe: Recipe): readonly Found[] {
   return [{ ...found, entries: skipped.map(({ id }) => id) }];
 }
 
-/** Coats of the recipe that were neither put on nor skipped in words, once no coat is to come. */
-function ofLeftOut(standing: Standing, recipe: Recipe): readonly Found[] {
+/**
+ * Steps of the recipe that were neither put on nor skipped in words, once no coat is to come. A seal that is the only
+ * one missing is another rule's word.
+ */
+export function leftOutSteps(standing: Standing, recipe: Recipe): readonly number[] {
   if (!coatsAreDone(standing)) return [];
   const { coats, skipped } = standing.piece;
   const told = new Set([...coats.map(({ step }) => step), ...skipped.map(({ step }) => step)]);
-  const steps = recipe.coats.flatMap(({ kind }, step) => (told.has(step) || kind === "seal" ? [] : [step]));
+  const steps = recipe.coats.flatMap((_, step) => (told.has(step) ? [] : [step]));
+  return steps.every((step) => recipe.coats[step]?.kind === "seal") ? [] : steps;
+}
+
+function ofLeftOut(standing: Standing, recipe: Recipe): readonly Found[] {
+  const steps = leftOutSteps(standing, recipe);
   return steps.length === 0 ? [] : [finding({ variant: "left-out", level: "hold", coats: [], steps })];
 }
 

@@ -213,7 +213,7 @@ type PiecesBeside = {
   readonly stamps: readonly (readonly [stream: string, stamp: number])[];
 };
 
-/** The same with the kiln runs these pieces were in, and the stamps of all of it. */
+/** The same with the kiln runs these pieces were in or stand in now, and the stamps of all of it. */
 async function withRuns(
   db: ShopDb,
   pieces: readonly Piece[],
@@ -222,12 +222,17 @@ async function withRuns(
   const ids = [...new Set(pieces.flatMap(({ runIds }) => runIds ?? []))];
   const rows = ids.length === 0 ? [] : await db.projections.bulkGet(ids.map((id) => streamOf("run", id)));
   const runs = rows.flatMap((row) => (row?.kind === "run" && hasState(row) ? [row] : []));
+  // A firing or preheat is in no piece's log before it ends.
+  const open = await listedOf(db, "run", ["work"]);
   return {
     ...around,
-    runs: byId(runs.map(({ state }) => state)),
-    stamps: new Map([...(around.stamps ?? []), ...stamps, ...runs.flatMap(stampsOf)]),
+    runs: byId([...open.states.filter(hasPieces), ...runs.map(({ state }) => state)]),
+    stamps: new Map([...(around.stamps ?? []), ...stamps, ...open.stamps, ...runs.flatMap(stampsOf)]),
   };
 }
+
+/** A damaged row of one run must not cost every piece its page. */
+const hasPieces = ({ pieceIds }: { readonly pieceIds: unknown }): boolean => Array.isArray(pieceIds);
 
 const readProven = async (db: ShopDb) => provenFromRow((await db.settings.get(provenKey))?.value);
 const readLearning = async (db: ShopDb) => learnedFromRow((await db.settings.get(learningKey))?.value);

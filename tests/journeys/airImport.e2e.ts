@@ -70,18 +70,18 @@ test("a logger's file with a bad line is brought in without it, and a damp night
       page.getByText("Time: “Datum” and “Uhrzeit”, day, month, year, clock of Europe/Berlin"),
     ).toBeVisible();
     await expect(page.getByText("Temperature: “Temperatur [°F]”, in °F")).toBeVisible();
-    await expect(page.getByText("Columns parted by a semicolon, decimal comma")).toBeVisible();
+    await expect(page.getByText("Columns separated by a semicolon, decimal comma")).toBeVisible();
     await expect(
       page.getByText(`Line ${lostLine}, temperature: found “Err 3”, expected a number.`),
     ).toBeVisible();
   });
 
   await test.step("refused as a whole nothing is written; skipped, all the others are", async () => {
-    const key = maker.key(/^Bring in [\d,]+ readings$/);
-    await maker.choose("What becomes of them", "Refuse the whole file");
+    const key = maker.key(/^Import [\d,]+ readings$/);
+    await maker.choose("What to do with them", "Refuse the whole file");
     await expect(key).toHaveAttribute("aria-disabled", "true");
     expect(await linesOf(page, "air-logged")).toEqual([]);
-    await maker.choose("What becomes of them", "Skip them");
+    await maker.choose("What to do with them", "Skip them");
     await maker.tap(key);
     await expect(page.getByText(/in the log of Drying room\./)).toContainText(`Skipped: line ${lostLine}.`);
     const blocks = await linesOf(page, "air-logged");
@@ -91,7 +91,7 @@ test("a logger's file with a bad line is brought in without it, and a damp night
   });
 
   await test.step("the damp night is told, drawn and read along the line", async () => {
-    await maker.tap(page.getByRole("link", { name: "See the last day of it" }));
+    await maker.tap(page.getByRole("link", { name: "See the last day" }));
     await maker.onScreen("Drying room: today");
     await expect(page.getByText(/^Damp: over 70% from 00:00 to 0[56]:\d0, at most 87%\.$/)).toBeVisible();
     await expect(

@@ -2,11 +2,11 @@ import { AxeBuilder } from "@axe-core/playwright";
 import { expect, test, type Page } from "@playwright/test";
 import { handsOn } from "./hands.ts";
 import { makerAt } from "./maker.ts";
-import { untilStored } from "./offline.ts";
 import {
   demoFire,
   demoShop,
   formsOf,
+  howToScreens,
   newShop,
   routesOfApp,
   sameInAnyShop,
@@ -14,8 +14,8 @@ import {
   screensOfPiece,
   type Screen,
 } from "./screens.ts";
-import { serveBuilt } from "./site.ts";
 import { draftsInStore } from "./store.ts";
+import { coatOf, goToScreen, loadDemo, untilStill, visitThenOffline } from "./visits.ts";
 
 test.describe.configure({ mode: "parallel" });
 
@@ -44,28 +44,6 @@ async function faultsOn(page: Page, where: string, theme: Theme = "light"): Prom
     );
 }
 
-/** Waits until lists are read and charts have their width: there is more than a heading, and it stands still. */
-const untilStill = (page: Page): Promise<void> =>
-  page.evaluate(
-    () =>
-      new Promise<void>((done) => {
-        const stillMs = 80;
-        let changedAt = performance.now();
-        const seen = new MutationObserver(() => (changedAt = performance.now()));
-        seen.observe(document.body, { subtree: true, childList: true, characterData: true });
-        const from = changedAt;
-        const look = setInterval(() => {
-          const now = performance.now();
-          const said = document.querySelector("main")?.innerText.length ?? 0;
-          const heading = document.querySelector("h1")?.innerText.length ?? 0;
-          if ((said - heading < 20 || now - changedAt < stillMs) && now - from < 4_000) return;
-          clearInterval(look);
-          seen.disconnect();
-          done();
-        }, 25);
-      }),
-  );
-
 const setTheme = (page: Page, theme: Theme) =>
   page.evaluate((to) => {
     document.documentElement.dataset["theme"] = to;
@@ -80,13 +58,9 @@ async function faultsAt(
   themes: (place: number) => readonly Theme[] = inTurn,
 ): Promise<readonly string[]> {
   const faults: string[] = [];
-  for (const [place, [path, title]] of screens.entries()) {
-    await page.evaluate((to) => {
-      history.pushState(null, "", to);
-      dispatchEvent(new PopStateEvent("popstate"));
-    }, path);
-    await expect(page.getByRole("heading", { level: 1, name: title })).toBeVisible();
-    await untilStill(page);
+  for (const [place, screen] of screens.entries()) {
+    const [path] = screen;
+    await goToScreen(page, screen);
     faults.push(...(await faultsOn(page, path)));
     for (const theme of themes(place)) {
       await setTheme(page, theme);
@@ -99,37 +73,12 @@ async function faultsAt(
 
 const lightOnly = (): readonly Theme[] => [];
 
-async function visit(page: Page): Promise<void> {
-  const site = await serveBuilt();
-  page.setDefaultTimeout(60_000);
-  await page.goto(site.url);
-  await untilStored(page);
-  await site.close();
-  await page.context().setOffline(true);
-}
-
-async function loadDemo(page: Page): Promise<readonly string[]> {
-  const maker = makerAt(page, handsOn(page));
-  await maker.tap(maker.key("Look at a demo shop"));
-  const links = page.getByRole("list", { name: "Pieces in work" }).getByRole("link");
-  await expect(links.first()).toBeVisible({ timeout: 30_000 });
-  const hrefs = await links.evaluateAll((all) => all.map((link) => link.getAttribute("href") ?? ""));
-  return [...new Set(hrefs.filter((href) => /^\/piece\/[^/]+$/.test(href)))];
-}
-
-/** The drying picture of the piece's outer coat, by the link on the piece's own screen. */
-async function coatOf(page: Page, piece: string): Promise<Screen> {
-  await page.goto(new URL(piece, page.url()).href);
-  const link = page.locator("main a[href*='/coat/']").first();
-  await expect(link).toBeVisible();
-  return [(await link.getAttribute("href")) ?? "", /^Coat \d+: /];
-}
-
 const carp = "demo-carp";
 
 test("no screen of the app is left out here", () => {
   const visited = [
     ...sameInAnyShop,
+    ...howToScreens,
     ...screensOf(demoShop),
     ...demoFire,
     ...screensOfPiece(carp),
@@ -147,15 +96,21 @@ test("no screen of the app is left out here", () => {
 
 test("every screen of an empty shop can be read and worked by all", async ({ page }) => {
   test.setTimeout(180_000);
-  await visit(page);
+  await visitThenOffline(page);
   expect(await faultsAt(page, screensOf(newShop), lightOnly)).toEqual([]);
+});
+
+test("every page of work by hand can be read by all, in light, dark and sun", async ({ page }) => {
+  test.setTimeout(180_000);
+  await visitThenOffline(page);
+  expect(await faultsAt(page, howToScreens)).toEqual([]);
 });
 
 test("every screen of a shop at work can be read and worked by all, in light, dark and sun", async ({
   page,
 }) => {
   test.setTimeout(240_000);
-  await visit(page);
+  await visitThenOffline(page);
   await loadDemo(page);
   const screens = [...sameInAnyShop, ...screensOf(demoShop), ...demoFire];
   expect(await faultsAt(page, screens)).toEqual([]);
@@ -165,7 +120,7 @@ test("every screen of a piece and every form can be read and worked by all, in l
   page,
 }) => {
   test.setTimeout(240_000);
-  await visit(page);
+  await visitThenOffline(page);
   const pieces = await loadDemo(page);
   const coat = await coatOf(page, `/piece/${carp}`);
   const ofPieces = pieces.map((piece): Screen => [piece, /^Demo/]);
@@ -180,7 +135,7 @@ test("every screen of a piece and every form can be read and worked by all, in l
 test("a bucket is read and a coat tapped where all can read it, in light, dark and sun", async ({ page }) => {
   test.setTimeout(240_000);
   await page.clock.install();
-  await visit(page);
+  await visitThenOffline(page);
   await loadDemo(page);
   const maker = makerAt(page, handsOn(page));
   const { tap, key } = maker;
@@ -211,11 +166,11 @@ test("a bucket is read and a coat tapped where all can read it, in light, dark a
     await page.goto(new URL("/dip", page.url()).href);
     await maker.onScreen("What are you dipping?");
     await tap(key(/^Backup/).first());
-    const look = page.getByRole("heading", { level: 1, name: /^Look at/ });
+    const look = page.getByRole("heading", { level: 1, name: /^Check “/ });
     await expect(look.or(key("Something else"))).toBeVisible();
     if (await look.isVisible()) {
       await judge("look at the bucket");
-      await tap(key(/^Looked at it/).first());
+      await tap(key(/^Looks good/).first());
     }
     await expect(key("Something else")).toBeVisible();
     await judge("tiles");

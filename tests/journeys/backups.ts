@@ -1,4 +1,4 @@
-import { expect, type Page } from "@playwright/test";
+import { expect, type Locator, type Page } from "@playwright/test";
 
 /** A phone's browser has no dialog for choosing where a file goes: it is handed over. Call before the first visit. */
 export const likeAPhone = (page: Page): Promise<unknown> =>
@@ -16,7 +16,10 @@ export async function saveBackup(page: Page): Promise<string> {
 }
 
 /** On the settings page that is open: looks a file through and adds what is new. */
-export async function restoreBackup(page: Page, file: string): Promise<void> {
+export async function restoreBackup(
+  page: Page,
+  file: Parameters<Locator["setInputFiles"]>[0],
+): Promise<void> {
   await page.getByLabel("Choose a backup file").setInputFiles(file);
   await expect(page.getByText("This backup is sound.")).toBeVisible();
   await page.getByRole("button", { name: /^Add [\d,]+ entr/ }).click();

@@ -18,9 +18,9 @@ type Reading = { readonly seconds: string; readonly slurryC?: string; readonly d
 /** One reading by the big keys, from the bucket's screen and back to it. */
 async function readBucket(maker: Maker, { seconds, slurryC, densityG }: Reading): Promise<void> {
   const { page, tap, key, onScreen } = maker;
-  await tap(page.getByRole("link", { name: "Read the bucket" }).first());
+  await tap(page.getByRole("link", { name: "Check the slurry" }).first());
   await onScreen("First dip");
-  await tap(key("Type the seconds"));
+  await tap(key("Type it in"));
   await typed(maker, seconds);
   await tap(key("Next"));
   await onScreen("Second dip");
@@ -69,12 +69,12 @@ test("a month of one bucket: mixed, read, dried off, topped up, a signal, and a 
     await goTo("Shop");
     await tap(page.getByRole("link", { name: /^Buckets/ }));
     await tap(page.getByRole("link", { name: /^Prime/ }));
-    await tap(page.getByRole("link", { name: "Set it up" }));
+    await tap(page.getByRole("link", { name: "Set targets" }));
     await page.getByLabel("Starting values for").selectOption({ label: "Fused silica prime" });
     await page.getByLabel("Cup", { exact: true }).selectOption({ label: "Blue tape" });
     await tap(key("Fill in starting values"));
     await page.getByLabel("Full", { exact: true }).fill("20");
-    await page.getByLabel("Least, to cover a piece").fill("12");
+    await page.getByLabel("Minimum volume to dip").fill("12");
     await tap(key("Save the bucket"));
     await onScreen("Prime");
     await expect(page.getByText(/18 to 30.s in Blue tape/)).toBeVisible();
@@ -87,8 +87,8 @@ test("a month of one bucket: mixed, read, dried off, topped up, a signal, and a 
     await tap(key("Mix this"));
     await noKeyboard(page);
     await expect(key(/^Flour: 21\.17.kg/)).toBeVisible();
-    await tap(key("I put it in"));
-    await expect(page.getByText("It is in the log. Stir, then read the bucket again.")).toBeVisible();
+    await tap(key("Log it as added"));
+    await expect(page.getByText("Logged. Stir, then check the slurry again.")).toBeVisible();
     await tap(page.getByRole("link", { name: "Back" }));
   });
 
@@ -100,7 +100,7 @@ test("a month of one bucket: mixed, read, dried off, topped up, a signal, and a 
     }
     await tap(page.getByRole("link", { name: "Chart" }));
     await expect(page.getByText("limit 23.3")).toBeVisible();
-    await expect(page.getByText(/^None\. Readings inside/)).toBeVisible();
+    await expect(page.getByText(/^None\. Don’t correct/)).toBeVisible();
     await fits(page);
     await tap(page.getByRole("link", { name: "Back" }));
   });
@@ -112,13 +112,13 @@ test("a month of one bucket: mixed, read, dried off, topped up, a signal, and a 
     await done(maker);
     await expect(
       page
-        .getByText("Watch", { exact: true })
-        .or(page.getByText("Do not dip", { exact: true }))
+        .getByText("Check", { exact: true })
+        .or(page.getByText("Hold: do not dip", { exact: true }))
         .first(),
     ).toBeVisible();
     await tap(page.getByRole("link", { name: "Chart" }));
     await expect(page.getByText(/^Rule 1, beyond the limit\./)).toBeVisible();
-    await expect(page.getByText(/Look at the temperature first/)).toBeVisible();
+    await expect(page.getByText(/Check the temperature/)).toBeVisible();
     await fits(page);
     await page.getByText("As a table").click();
     await expect(page.getByRole("row", { name: /28\.9/ })).toBeVisible();
@@ -129,12 +129,12 @@ test("a month of one bucket: mixed, read, dried off, topped up, a signal, and a 
     await tap(page.getByRole("link", { name: "Make up" }));
     await expect(page.getByText("By composition")).toBeVisible();
     await fits(page);
-    await tap(key("All of it"));
+    await tap(key("Add all of it"));
     await tap(key(/^Lid since the last top-up: on/));
     await noKeyboard(page);
     await expect(page.getByText(/^It should then weigh 1\.68\d?.g\/cm³/)).toBeVisible();
-    await tap(key("I put it in"));
-    await expect(page.getByText("Not read since.")).toBeVisible();
+    await tap(key("Log it as added"));
+    await expect(page.getByText("Not checked since.")).toBeVisible();
     await tap(page.getByRole("link", { name: "Back" }));
     await waitHours(1);
     await readBucket(maker, { seconds: "22.6", slurryC: "22", densityG: "168.2" });
@@ -146,7 +146,7 @@ test("a month of one bucket: mixed, read, dried off, topped up, a signal, and a 
   await test.step("fresh readings, and a card to hang on it", async () => {
     await waitHours(24);
     await readBucket(maker, { seconds: "22.7", slurryC: "22", densityG: "168.3" });
-    await expect(page.getByText("Fit to dip")).toBeVisible();
+    await expect(page.getByText("OK to dip")).toBeVisible();
     await done(maker);
     await tap(page.getByRole("link", { name: "Card to print" }));
     await onScreen("Bucket card");
@@ -157,7 +157,7 @@ test("a month of one bucket: mixed, read, dried off, topped up, a signal, and a 
 
   await test.step("the vial gelled: it is not dipped from, and a dip session stops at it", async () => {
     await waitHours(14 * 24);
-    await tap(page.getByRole("link", { name: "Read the bucket" }).first());
+    await tap(page.getByRole("link", { name: "Check the slurry" }).first());
     for (const title of ["First dip", "Slurry temperature", "Density", "pH"]) {
       await onScreen(title);
       await tap(key("Skip"));

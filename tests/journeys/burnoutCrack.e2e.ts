@@ -63,20 +63,20 @@ test("a shell that cracks in burnout is mended, wired, coated, reviewed again an
     await maker.choose("Kind", "Open");
     await expect(page.getByRole("radio", { name: "In burnout" })).toBeChecked();
     await maker.logIt({ Where: "left shoulder" });
-    await expect(findings.getByRole("heading", { name: "Open crack, not patched" })).toBeVisible();
-    await expect(next).toContainText("Mend before going on");
+    await expect(findings.getByRole("heading", { name: "Open crack, not repaired" })).toBeVisible();
+    await expect(next).toContainText("Repair before going on");
     await expect(next.getByText("hold", { exact: true })).toBeVisible();
     await maker.openLog("Burnout ends");
     await maker.choose("The inside is", "Stopped");
     await maker.logIt({ Note: "cooled with the door shut" });
-    await expect(next).toContainText("Mend before going on");
+    await expect(next).toContainText("Repair before going on");
   });
 
   await test.step("patched and wired, it asks for cover before anything else", async () => {
     await maker.waitHours(10);
-    await tap(next.getByRole("link", { name: "Log the mending" }));
+    await tap(next.getByRole("link", { name: "Log the repair" }));
     await maker.logIt({ How: "slurry and fine stucco brushed in" });
-    await expect(findings.getByRole("heading", { name: "Open crack, patch not yet dry" })).toBeVisible();
+    await expect(findings.getByRole("heading", { name: "Open crack, repair not yet dry" })).toBeVisible();
     await maker.logFor("Wire wrapped", { "Wire and where": "1.6 mm iron, six turns round the shoulders" });
     await expect(findings.getByText("no wire")).toBeHidden();
   });
@@ -86,7 +86,7 @@ test("a shell that cracks in burnout is mended, wired, coated, reviewed again an
     for (const number of [10, 11, 12]) {
       await maker.beginDipFrom("Backup", "Backup");
       await expect(maker.tile("Spout")).toContainText(`Coat ${number} · backup`);
-      await expect(maker.tile("Spout")).toContainText("Recipe is done – one coat more");
+      await expect(maker.tile("Spout")).toContainText("Recipe is complete – one extra coat");
       await maker.coatDone("Spout");
       await maker.leaveBucket();
       await maker.waitHours(12);
@@ -134,22 +134,22 @@ test("a shell that cracks in burnout is mended, wired, coated, reviewed again an
     await maker.choose("The casting is", "Sound");
     await maker.logIt({ Note: "a fin at the mend, filed off" });
     const told = [
-      "Came out sound",
+      "Result: sound",
       "Finished",
       "Knocked out",
       "Metal poured: 4.2 kg",
       "Preheated to 500 °C",
       "Fired to 820 °C",
       "Burnout ended, clean",
-      "Kiln read: 650 °C",
-      "Kiln read: 260 °C",
+      "Kiln reading: 650 °C",
+      "Kiln reading: 260 °C",
       "Burnout started",
       "Review signed",
       "Coat 12: backup",
       "Coat 11: backup",
       "Coat 10: backup",
       "Wire wrapped",
-      "Crack patched",
+      "Crack repaired",
       "Burnout stopped",
       "Open crack found",
     ];

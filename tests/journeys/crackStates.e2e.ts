@@ -26,24 +26,26 @@ test("a patch is dry by its own word: not by the outer coat's, and the same is s
       await maker.choose("Kind", "Hairline");
       await maker.logIt({ Where: where });
     }
-    await expect(next).toContainText("Mend before going on");
+    await expect(next).toContainText("Repair before going on");
     await expect(next).toContainText("2 cracks, open");
   });
 
   await test.step("one patched, one open: both states stand in words", async () => {
-    await maker.openLog("Crack patched");
+    await maker.openLog("Crack repaired");
     await tap(page.getByRole("radio", { name: /left ear/ }));
     await maker.logIt({ How: "slurry brushed in" });
-    const both = card("2 cracks: 1 open; 1 patched, patch not yet dry");
-    await expect(both).toContainText("Hairline crack, left ear: patched, patch not yet dry");
+    const both = card("2 cracks: 1 open; 1 repaired, not yet dry");
+    await expect(both).toContainText("Hairline crack, left ear: repaired, not yet dry");
     await expect(both).toContainText("Hairline crack, foot: open");
-    await maker.logFor("Crack patched", { How: "slurry brushed in" });
-    await expect(card("2 cracks, patched, patch not yet dry")).toBeVisible();
-    await expect(next).not.toContainText("Mend before going on");
+    await maker.logFor("Crack repaired", { How: "slurry brushed in" });
+    await expect(card("2 cracks, repaired, not yet dry")).toBeVisible();
+    await expect(next).not.toContainText("Repair before going on");
   });
 
   const isWet = async (): Promise<void> => {
-    await expect(findings.getByRole("heading", { name: "Hairline crack, patch not yet dry" })).toHaveCount(2);
+    await expect(findings.getByRole("heading", { name: "Hairline crack, repair not yet dry" })).toHaveCount(
+      2,
+    );
   };
 
   await test.step("the outer coat felt dry says nothing of a patch, and is said so before the tap", async () => {
@@ -52,9 +54,7 @@ test("a patch is dry by its own word: not by the outer coat's, and the same is s
     await maker.readAir({ tempC: 21, rh: 0.5 });
     await maker.openPiece("Otter");
     await expect(
-      page.getByText(
-        "“Dry” of the outer coat says nothing of a patch. Feel the patch itself, right through.",
-      ),
+      page.getByText("“Dry” for the outer coat does not cover a repair. Check the repair itself."),
     ).toBeVisible();
     await maker.goTo("Rack");
     await tap(key("Dry: coat 1 of Otter"));
@@ -64,21 +64,21 @@ test("a patch is dry by its own word: not by the outer coat's, and the same is s
   });
 
   await test.step("its own key does, with a way back; review and page say the same", async () => {
-    await tap(key("Patch is dry: left ear"));
-    const one = "2 cracks: 1 patched, patch not yet dry; 1 patched, patch dry";
+    await tap(key("Repair is dry: left ear"));
+    const one = "2 cracks: 1 repaired, not yet dry; 1 repaired, dry";
     await expect(card(one)).toBeVisible();
     await tap(page.getByRole("link", { name: "Review", exact: true }));
     await expect(page.getByRole("region", { name: "Cracks" })).toContainText(`${one}.`);
-    await tap(key("Patch is dry"));
-    await expect(page.getByRole("region", { name: "Cracks" })).toContainText("2 cracks, patched, patch dry.");
+    await tap(key("Repair is dry"));
+    await expect(page.getByRole("region", { name: "Cracks" })).toContainText("2 cracks, repaired, dry.");
     await tap(key("Undo"));
     await expect(page.getByRole("region", { name: "Cracks" })).toContainText(`${one}.`);
-    await tap(key("Patch is dry"));
-    await expect(page.getByRole("region", { name: "Cracks" })).toContainText("2 cracks, patched, patch dry.");
-    await expect(page.getByRole("region", { name: "Findings" })).not.toContainText("patch not yet dry");
+    await tap(key("Repair is dry"));
+    await expect(page.getByRole("region", { name: "Cracks" })).toContainText("2 cracks, repaired, dry.");
+    await expect(page.getByRole("region", { name: "Findings" })).not.toContainText("repair not yet dry");
     await tap(page.getByRole("link", { name: "Back" }));
     await maker.onScreen("Otter");
-    await expect(maker.logLines().filter({ hasText: "Patch is dry" }).first()).toBeVisible();
+    await expect(maker.logLines().filter({ hasText: "Repair is dry" }).first()).toBeVisible();
     expect(await linesOf(page, "patch-dried")).toHaveLength(3);
   });
 });

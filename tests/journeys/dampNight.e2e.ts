@@ -36,14 +36,14 @@ test("a damp night is seen coming, what would help is read, and so is the last d
     const room = page.getByRole("region", { name: "Drying room", exact: true });
     const nights = room.getByRole("list", { name: "Damp ahead" }).getByRole("listitem");
     await expect(nights.first()).toContainText(
-      /to tomorrow \d\d:\d\d: damp, up to \d\d%; too damp .*nothing comes to ready then/,
+      /to tomorrow \d\d:\d\d: damp, up to \d\d%; too damp .*nothing dries then/,
     );
     await expect(nights).toHaveCount(2);
     await expect(page.getByRole("region", { name: "Demo: drying room" })).toContainText(
       "No damp stretch ahead.",
     );
     await expect(page.getByRole("region", { name: "Proposal" })).toContainText("Badger");
-    await tap(page.getByText("The same as a table"));
+    await tap(page.getByText("As a table"));
     await expect(page.getByRole("row", { name: /^Badger/ })).toContainText(/\d\d:\d\d/);
     await tap(room.getByRole("link", { name: /^Badger/ }));
     await maker.onScreen("Badger");
@@ -55,7 +55,7 @@ test("a damp night is seen coming, what would help is read, and so is the last d
     await expect(page.getByText(/^For the air as last read, .* ago: 16.°C, 62%, still room/)).toBeVisible();
     const lines = page.getByRole("list", { name: /^What would help/ });
     await expect(lines.getByText(/saves (\d+ h|\d+ min)/).first()).toBeVisible();
-    await expect(lines.getByText(/no hard air on it for its first hour/).first()).toBeVisible();
+    await expect(lines.getByText(/no direct fan for the first hour/).first()).toBeVisible();
   });
 
   await test.step("a shell with all its coats on says how long it hangs before the fire, and why", async () => {

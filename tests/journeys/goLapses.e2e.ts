@@ -148,10 +148,10 @@ test("a go opens near the pour, lapses when a crack is logged, is given again, a
     await maker.openPiece("Gate finial");
     const entry = maker.logLines().filter({ hasText: "at the cup" }).first();
     await tap(entry.locator("summary"));
-    await tap(entry.getByRole("button", { name: "Strike this entry" }));
+    await tap(entry.getByRole("button", { name: "Delete (kept in history)" }));
     await entry.getByRole("textbox").fill("a scratch in the stucco");
-    await tap(entry.getByRole("button", { name: "Strike it" }));
-    await expect(maker.logLines().filter({ hasText: "struck: a scratch" })).toHaveCount(1);
+    await tap(entry.getByRole("button", { name: "Delete it" }));
+    await expect(maker.logLines().filter({ hasText: "deleted: a scratch" })).toHaveCount(1);
     await toPour();
     await expect(page.getByText(/^Go lapsed/).first()).toBeVisible();
     await toSheet();

@@ -76,7 +76,7 @@ test("a crack in a kiln run sends the piece back to its coats with all that is i
     await tap(page.getByText(/^Type it, an earlier time/));
     await page.getByLabel("Kiln, typed").fill(planned);
     await tap(key(/^Log \d+\s°C$/));
-    await expect(page.getByRole("main").getByText(/^Kiln read: /)).toBeVisible();
+    await expect(page.getByRole("main").getByText(/^Kiln reading: /)).toBeVisible();
     await expect(atKiln).toContainText("On the plan.");
     expect(await linesOf(page, "run-step-done")).toHaveLength(3);
   });
@@ -106,7 +106,7 @@ test("a crack in a kiln run sends the piece back to its coats with all that is i
 
   await test.step("its log tells all of it, and the next thing is to mend", async () => {
     await maker.openPiece("Heron");
-    await expect(next).toContainText("Mend before going on");
+    await expect(next).toContainText("Repair before going on");
     await expect(page.getByRole("heading", { name: "Heated or cooled too fast" }).first()).toBeVisible();
     const lines = (await maker.logLines().allInnerTexts()).join("\n");
     for (const words of ["Burnout stopped", "Open crack found", "Burnout started", "Review signed", "Coat 9"])

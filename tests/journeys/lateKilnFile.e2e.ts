@@ -59,7 +59,7 @@ test("a logger's file read in the day after a run moves its hottest, its energy 
       await expect(
         page
           .getByRole("main")
-          .getByText(/^Kiln read: /)
+          .getByText(/^Kiln reading: /)
           .last(),
       ).toBeVisible();
     };
@@ -134,8 +134,8 @@ test("a logger's file read in the day after a run moves its hottest, its energy 
     await maker.onScreen(/over$/);
     const line = maker.logLines().filter({ hasText: "Kiln logged" });
     await tap(line.locator("summary"));
-    await tap(line.getByRole("button", { name: "Strike this entry" }));
-    await tap(line.getByRole("button", { name: "Strike it" }));
+    await tap(line.getByRole("button", { name: "Delete (kept in history)" }));
+    await tap(line.getByRole("button", { name: "Delete it" }));
     await expect(hottest).toHaveText(/^690\s°C$/);
   });
 });

@@ -95,7 +95,7 @@ export function makerAt(page: Page, { tap }: Hands) {
     if (moves !== undefined || isEmpty) {
       // A room's first form stands open here; a later one is folded.
       if (!isEmpty) await tap(page.getByText(/^Air: /));
-      await choose(/^How the air moves/, moves ?? "Still room");
+      await choose(/^Air movement/, moves ?? "Still room");
     }
     await tap(key(/^(Log this reading|Same as last: )/));
     await expect(page.getByText(/^Logged for Drying room/)).toBeVisible();
@@ -174,7 +174,7 @@ export function makerAt(page: Page, { tap }: Hands) {
       .filter({ has: page.getByRole("link", { name: what, exact: true, includeHidden: true }) });
     if ((await group.getAttribute("open")) === null) await tap(group.locator("summary"));
     await tap(group.getByRole("link", { name: what, exact: true }));
-    await expect(key(/^(Log it|Coat done|Skip this coat|Moved|Give it up)$/)).toBeVisible();
+    await expect(key(/^(Log it|Coat done|Skip this coat|Moved|Scrap it)$/)).toBeVisible();
   };
 
   /** Fills in the form that is open and logs it; back on the piece. */

@@ -117,6 +117,25 @@ test.describe("a store that can't be opened is said on a plain page", () => {
       await expect(page.getByRole("status")).toHaveText(/That did not work\..*the disk said no/);
     });
 
+  test("an opening that fails as after a killed browser, and goes through at a later try", async ({
+    page,
+  }) => {
+    await page.addInitScript(() => {
+      const open = Reflect.get<IDBFactory, "open">(IDBFactory.prototype, "open");
+      let isHeld = true;
+      Object.assign(window, { letGo: () => (isHeld = false) });
+      IDBFactory.prototype.open = function (this: IDBFactory, ...args: [string, number?]) {
+        if (isHeld) throw new DOMException("Internal error opening backing store", "UnknownError");
+        return open.apply(this, args);
+      };
+    });
+    await page.goto(site.url);
+    await expect(heading(page, "The log could not be opened")).toBeVisible();
+    await page.evaluate(() => (Reflect.get(window, "letGo") as () => void)());
+    await expect(page.getByRole("navigation", { name: "Main" })).toBeVisible();
+    await expect(heading(page, "The log could not be opened")).toBeHidden();
+  });
+
   test("an opening that never answers, and answers after all", async ({ page }) => {
     await page.addInitScript(() => {
       const open = Reflect.get<IDBFactory, "open">(IDBFactory.prototype, "open");

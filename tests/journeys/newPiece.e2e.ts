@@ -112,8 +112,8 @@ test("a newcomer takes a first piece from its name to a signed review, with no n
     await expect(verdict.getByText("hold", { exact: true })).toBeVisible();
     await expect(page.getByRole("region", { name: "Findings" })).toContainText("Last coat not dry for fire");
     await page.getByLabel("Name", { exact: true }).fill("Ada");
-    await tap(key("Pass the hold and sign"));
-    await expect(page.getByRole("alert")).toContainText("passed only with a written reason");
+    await tap(key("Override and sign"));
+    await expect(page.getByRole("alert")).toContainText("give a written reason");
     await expect(page.getByText("Signed by")).toBeHidden();
   });
 
@@ -121,8 +121,8 @@ test("a newcomer takes a first piece from its name to a signed review, with no n
     await maker.waitHours(14);
     await maker.readAir({ tempC: 21, rh: 0.5 });
     await review();
-    await expect(verdict.getByText("clear", { exact: true })).toBeVisible();
-    await expect(verdict).toContainText("What was not logged was not judged");
+    await expect(verdict.getByText("OK", { exact: true })).toBeVisible();
+    await expect(verdict).toContainText("What was not logged was not checked");
     await expect(page.getByRole("region", { name: "Findings" })).toContainText(
       "Coat 5 was damp when you dipped coat 6",
     );
@@ -133,7 +133,7 @@ test("a newcomer takes a first piece from its name to a signed review, with no n
 
   await test.step("the log of the piece tells it all, and burnout comes next", async () => {
     await maker.openPiece("Heron");
-    await expect(maker.logLines().first()).toContainText("Review signed: clear");
+    await expect(maker.logLines().first()).toContainText("Review signed: OK");
     await expect(maker.logLines().first()).toContainText("by Ada");
     await expect(maker.logLines().filter({ hasText: /Coat \d: / })).toHaveCount(9);
     await expect(next).toContainText("Plan the dewax");
@@ -157,5 +157,5 @@ test("a shell with most of its recipe missing is never clear at the review, dry 
   await maker.tap(page.getByRole("link", { name: "Review", exact: true }));
   const verdict = page.getByRole("region", { name: "Verdict" });
   await expect(verdict.getByText("hold", { exact: true })).toBeVisible();
-  await expect(maker.key("Pass the hold and sign")).toBeVisible();
+  await expect(maker.key("Override and sign")).toBeVisible();
 });

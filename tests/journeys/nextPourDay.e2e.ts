@@ -12,7 +12,7 @@ test("the next pour day is proposed, says why, and opens the plans with its piec
   const maker = makerAt(page, handsOn(page));
   const { tap, key } = maker;
   const region = (name: string | RegExp) => page.getByRole("region", { name });
-  const workedOut = page.getByText(/^Worked out .*, for /);
+  const workedOut = page.getByText(/^Calculated .*, for /);
 
   await maker.goTo("Shop");
   await tap(page.getByRole("link", { name: /^Settings/ }));
@@ -32,7 +32,7 @@ test("the next pour day is proposed, says why, and opens the plans with its piec
   });
 
   await test.step("what is missing comes first, with the way to give it", async () => {
-    const missing = region("Missing first");
+    const missing = region("Needed first");
     await expect(missing).toContainText(/Demo: wren on a twig.*No recipe is set/);
     await tap(missing.getByRole("link", { name: /^Set its recipe: Demo: wren/ }));
     await maker.onScreen("Plan");
@@ -43,7 +43,7 @@ test("the next pour day is proposed, says why, and opens the plans with its piec
   await test.step("another day: a melt within the crucible, coats in order, and a reason for each that stays", async () => {
     await maker.choose("Which pour", "Another day");
     await page.getByLabel("Pour time").fill("2026-03-12T14:00");
-    await expect(page.getByText(/^Worked out .*, for 12 March 14:00/)).toBeVisible();
+    await expect(page.getByText(/^Calculated .*, for 12 March 14:00/)).toBeVisible();
     const melt = region(/^Melt of/);
     await expect(melt).toContainText(/Crucible takes\s*\d+(\.\d+)?\skg, filled to 75%/);
     await expect(region("Do first").getByRole("listitem").first()).toContainText(/Coat \d+: .*, on by /);
@@ -66,7 +66,7 @@ test("the next pour day is proposed, says why, and opens the plans with its piec
   await test.step("the day asked about is kept on the device, and the log has no line more", async () => {
     await page.goBack();
     await maker.onScreen("Next pour day");
-    await expect(page.getByText(/^Worked out .*, for 12 March 14:00/)).toBeVisible();
+    await expect(page.getByText(/^Calculated .*, for 12 March 14:00/)).toBeVisible();
     expect((await linesInStore(page)).length).toBe(before);
   });
 });

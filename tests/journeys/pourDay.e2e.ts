@@ -91,7 +91,7 @@ test("two printed shells are poured from one crucible: a late melt moves the day
     await expect(moment).toContainText(/Shell soaked at .*, pour at .*: keep it in the kiln \d+ min/);
     await tap(key(/^Plan for .* from here on$/));
     await expect(moment).not.toContainText("later than the plan");
-    await expect(page.getByText(/struck: moved \d+ min/)).toBeAttached();
+    await expect(page.getByText(/deleted: moved \d+ min/)).toBeAttached();
     await press("At the sheet");
   });
 

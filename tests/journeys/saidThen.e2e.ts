@@ -60,7 +60,7 @@ test("what was said at an early dip stays said: beside a reading logged late, an
     await maker.onScreen("Drying room");
     const humid = page.getByRole("spinbutton", { name: "Humidity" });
     while (Number(await humid.getAttribute("aria-valuenow")) < 0.9) await tap(key("Humidity: more"));
-    await tap(page.getByText("Read earlier, or a note"));
+    await tap(page.getByText("Earlier time, or a note"));
     await tap(key("Choose…"));
     await page.getByLabel("Day and time").fill("2026-03-02T08:20");
     await tap(key(/^Log this reading/));

@@ -1,5 +1,6 @@
 import { readFileSync } from "node:fs";
 import { paths } from "../../src/ui/base/state/paths.ts";
+import { howToNames, type HowToId } from "../../src/ui/base/format/howToNames.ts";
 import type { LoggedByHand } from "../../src/ui/base/format/logWords.ts";
 
 export type Screen = readonly [path: string, title: string | RegExp];
@@ -7,25 +8,35 @@ export type Screen = readonly [path: string, title: string | RegExp];
 export type Things = {
   readonly room: readonly [id: string, name: string];
   readonly bucket: readonly [id: string, name: string];
+  /** What the rack's address shows. */
+  readonly rack: string;
   /** What the screen to read the bucket at asks for first. */
   readonly readsFirst: string;
 };
 
 export const newShop: Things = {
+  rack: "Dipbook",
   room: ["first", "Drying room"],
   bucket: ["first-prime", "Prime"],
   readsFirst: "Which cup?",
 };
 export const demoShop: Things = {
+  rack: "Rack",
   room: ["demo-room", "Demo: drying room"],
   bucket: ["demo-prime", "Demo: prime"],
   readsFirst: "First dip",
 };
 
+/** Pages that show a piece of work by hand; no shop changes them. */
+export const howToScreens: readonly Screen[] = [
+  [paths.howTos, "How to"],
+  ...Object.entries(howToNames).map(([id, name]): Screen => [paths.howTo(id as HowToId), name]),
+];
+
 /** Screens that show the same in a new shop as in one at work. */
 export const sameInAnyShop: readonly Screen[] = [
   [paths.newPiece, "New piece"],
-  [paths.ring, "What rings on this device"],
+  [paths.ring, "Alarms on this device"],
   [paths.bucket("new"), "New bucket"],
   [paths.recipes, "Recipes"],
   [paths.recipe("new"), "New recipe"],
@@ -40,11 +51,11 @@ export const sameInAnyShop: readonly Screen[] = [
 ];
 
 /** The other screens every shop has, by address and heading. */
-export function screensOf({ room, bucket, readsFirst }: Things): readonly Screen[] {
+export function screensOf({ rack, room, bucket, readsFirst }: Things): readonly Screen[] {
   const [roomId, roomName] = room;
   const [bucketId, bucketName] = bucket;
   return [
-    [paths.rack, "Rack"],
+    [paths.rack, rack],
     [paths.dip, /^(Which bucket|What are you dipping)\?$/],
     [paths.timeline, "The next 48 hours"],
     [paths.due, "Due"],
@@ -107,8 +118,8 @@ const formTitles: Readonly<Record<LoggedByHand, string | RegExp>> = {
   "dryness-seen": "How dry is it?",
   "wall-measured": "Caliper reading",
   "crack-found": "A crack",
-  "crack-patched": "Crack patched",
-  "patch-dried": "Patch is dry",
+  "crack-patched": "Crack repaired",
+  "patch-dried": "Repair is dry",
   "wire-wrapped": "Wire wrapped",
   dewaxed: "Dewaxed",
   "burnout-started": "Burnout begins",
@@ -121,10 +132,10 @@ const formTitles: Readonly<Record<LoggedByHand, string | RegExp>> = {
   "metal-poured": "Metal poured",
   "shell-knocked-out": "Shell knocked out",
   "piece-finished": "Piece finished",
-  "outcome-told": "How it came out",
+  "outcome-told": "Result",
   "note-written": "Note",
   "piece-moved": "Move to another room",
-  "piece-scrapped": "Give the piece up",
+  "piece-scrapped": "Scrap the piece",
 };
 
 export const formsOf = (id: string): readonly Screen[] =>

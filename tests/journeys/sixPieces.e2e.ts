@@ -51,7 +51,7 @@ test("six pieces get a coat in one dip in under twenty taps, with an undo and a 
   for (const name of names) {
     await maker.openPiece(name);
     const coats = maker.logLines().filter({ hasText: "Coat 1: prime, 80–120 mesh" });
-    const struck = coats.filter({ hasText: /struck: (undo|time put right)/ });
+    const struck = coats.filter({ hasText: /deleted: (undo|time put right)/ });
     const stands = coats.filter({ hasNotText: "struck" });
     await expect(stands).toHaveCount(1);
     await expect(struck).toHaveCount(name === undone || name === corrected ? 1 : 0);

@@ -45,7 +45,7 @@ test("a coat is weighed dry: three taps a weighing, and the screen says which me
     await expect(drying).toContainText(
       /Weight against the dry mass .*: 50% of all its water still in it, ± \d+%/,
     );
-    await expect(drying).toContainText(/A weighing tells most/);
+    await expect(drying).toContainText(/A weighing helps most/);
   });
 
   await test.step("the next weighing begins near what the balance will show, and is three taps", async () => {

@@ -6,6 +6,7 @@ import { findingsFor } from "../../rules/all.ts";
 import { givenPiece } from "../../../tests/givenPiece.ts";
 import { actionWords } from "../../ui/base/format/actionWords.ts";
 import { bucketFor, canTakeCoat, kindsOf, wantedDips } from "./dipPlan.ts";
+import { dipWishes } from "./dipWishes.ts";
 import { coatGiven, startSession, stillOn } from "./dipSession.ts";
 import { tileOf } from "../../ui/making/dip/dipTile.ts";
 import {
@@ -55,7 +56,7 @@ test("one slurry for all gives every coat, a prime bucket no backup", () => {
 });
 
 test("the dip that serves most pieces now is offered first, the wet ones counted apart", () => {
-  const wanted = wantedDips([after(0, 30), after(3, 40), after(4, 40), after(4, 0.5)], buckets, null);
+  const wanted = wantedDips([after(0, 30), after(3, 40), after(4, 40), after(4, 0.5)], buckets);
   expect(wanted).toEqual([
     { ...backup, ready: 2, drying: 1 },
     { bucketId: firstPrimeBucketId, kind: "prime", ready: 1, drying: 0 },
@@ -63,8 +64,24 @@ test("the dip that serves most pieces now is offered first, the wet ones counted
   expect(wanted.map(wantedWords)).toEqual(["2 pieces ready, 1 still drying", "1 piece ready"]);
 });
 
+test("dip menu and timeline name the same bucket for the same dip: the one the newest coat came from", () => {
+  const tall = bucketOf("tall", "backup");
+  const from = (standing: Standing, bucketId: string): Standing => ({
+    ...standing,
+    piece: { ...standing.piece, coats: standing.piece.coats.map((coat) => ({ ...coat, bucketId })) },
+  });
+  for (const bucketId of [firstBackupBucketId, "tall"]) {
+    const rack = [from(after(3, 60, "old"), firstBackupBucketId), from(after(4, 40, "new"), bucketId)];
+    const all = [...buckets, tall];
+    const menu = wantedDips(rack, all).map((dip) => `${dip.kind} ${dip.bucketId}`);
+    const timeline = dipWishes(rack, all, rack[0]?.now ?? 0).wanted.map(({ wish }) => wish.group);
+    expect(menu).toEqual([`backup ${bucketId}`]);
+    expect([...new Set(timeline)]).toEqual(menu);
+  }
+});
+
 test("a shop with no bucket for a coat is offered no dip of it", () => {
-  expect(wantedDips([after(3, 40)], [bucketOf("p", "prime")], null)).toEqual([]);
+  expect(wantedDips([after(3, 40)], [bucketOf("p", "prime")])).toEqual([]);
 });
 
 test("pieces that want the coat come first, then the others, each in rack order", () => {

@@ -39,6 +39,23 @@ export function bucketFor(
   return null;
 }
 
+/** The bucket of the newest coat on the rack; null while there is none. */
+function lastBucketId(standings: readonly Pick<Standing, "piece">[]): string | null {
+  const coats = standings
+    .flatMap(({ piece }) => piece.coats)
+    .filter(({ beforeLog }) => beforeLog === undefined);
+  return coats.reduce((last, coat) => (coat.dippedAt > last.dippedAt ? coat : last), {
+    dippedAt: Number.NEGATIVE_INFINITY,
+    bucketId: null as string | null,
+  }).bucketId;
+}
+
+/** The bucket for the next coats of a kind on this rack. Dip menu, visit and timeline name this one. */
+export const bucketOfRack = (
+  kind: CoatKind,
+  { buckets, standings }: { readonly buckets: readonly Bucket[]; readonly standings: readonly Standing[] },
+): Bucket | null => bucketFor(kind, buckets, lastBucketId(standings));
+
 /** True where a dip may give a coat: in work and being coated, or reviewed with a coat of the recipe still open. */
 export function canTakeCoat({ piece, next }: Pick<Standing, "piece" | "next">): boolean {
   return !piece.archived && (piece.phase === "coating" || (piece.phase === "reviewed" && next !== null));
@@ -54,15 +71,11 @@ const wantedKind = ({ next, recipe, coatsDone }: Standing): CoatKind | null =>
   next?.kind ?? (recipe === null && coatsDone === 0 ? "prime" : null);
 
 /** What the next coats on the rack want, the dip that serves most pieces now first. */
-export function wantedDips(
-  standings: readonly Standing[],
-  buckets: readonly Bucket[],
-  lastUsedId: string | null,
-): readonly WantedDip[] {
+export function wantedDips(standings: readonly Standing[], buckets: readonly Bucket[]): readonly WantedDip[] {
   return kinds
     .flatMap((kind) => {
       const asking = standings.filter((it) => canTakeCoat(it) && wantedKind(it) === kind);
-      const bucket = bucketFor(kind, buckets, lastUsedId);
+      const bucket = bucketOfRack(kind, { buckets, standings });
       if (asking.length === 0 || bucket === null) return [];
       const ready = asking.filter(mayGoOn).length;
       return [{ bucketId: bucket.id, kind, ready, drying: asking.length - ready }];

@@ -5,7 +5,7 @@ import type { Standing } from "../piece/standing.ts";
 import { wettedAt } from "../drying/dryMinimum.ts";
 import type { CoatKind } from "../../trade/coats.ts";
 import { practice } from "../../trade/practice.ts";
-import { bucketFor, canTakeCoat } from "./dipPlan.ts";
+import { bucketOfRack, canTakeCoat } from "./dipPlan.ts";
 
 const kinds: readonly CoatKind[] = ["prime", "intermediate", "backup", "seal"];
 const bareMs = practice.primeBareH.value * hourMs;
@@ -30,9 +30,14 @@ export function dipWishes(
 ): DipWishes {
   const asking = standings.filter((one) => canTakeCoat(one) && one.action.kind === "dip");
   const able = asking.filter((one) => !onHold.has(one));
+  const bucketIds = new Map(
+    kinds.map((kind) => [kind, bucketOfRack(kind, { buckets, standings })?.id ?? ""]),
+  );
   const wanted = able.flatMap((standing): readonly WantedCoat[] => {
     const kind = standing.next?.kind;
-    return kind === undefined ? [] : [{ wish: wishOf(standing, kind, { buckets, now }), standing, kind }];
+    return kind === undefined
+      ? []
+      : [{ wish: wishOf(standing, `${kind} ${bucketIds.get(kind) ?? ""}`, now), standing, kind }];
   });
   return {
     // In the order they go on, prime first.
@@ -42,12 +47,7 @@ export function dipWishes(
   };
 }
 
-function wishOf(
-  { piece, outer, cover }: Standing,
-  kind: CoatKind,
-  { buckets, now }: { readonly buckets: readonly Bucket[]; readonly now: number },
-): DipWish {
-  const bucket = bucketFor(kind, buckets, null);
+function wishOf({ piece, outer, cover }: Standing, group: string, now: number): DipWish {
   const isReady = cover === null || cover.state === "dry";
   const { likely, late } = isReady
     ? { likely: now, late: now }
@@ -55,7 +55,7 @@ function wishOf(
   const isPrime = outer !== null && outer.coat.kind === "prime" && !outer.coat.afterBurnout;
   return {
     id: piece.id,
-    group: `${kind} ${bucket?.id ?? ""}`,
+    group,
     likely,
     late,
     coverBy: isPrime ? wettedAt(outer.coat) + bareMs : null,

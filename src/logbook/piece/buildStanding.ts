@@ -13,6 +13,7 @@ import { crackStates } from "./crackStates.ts";
 import { nextAction, nextCoat } from "./nextAction.ts";
 import type { Piece } from "./piece.ts";
 import { withRunHeat } from "../fire/runHeat.ts";
+import { kilnNow, runsOfPiece } from "../fire/runsOfPiece.ts";
 import { asSaid, sayingOf } from "../drying/saidThen.ts";
 import { shellDrying } from "../drying/shellDrying.ts";
 import { wallStanding } from "./shellWall.ts";
@@ -30,7 +31,7 @@ export function standingOf(
   now: number,
   memo: Memo = makeMemo(),
 ): Standing {
-  const runs = told.runIds.flatMap((id) => surroundings.runs?.get(id) ?? []);
+  const runs = runsOfPiece(told, surroundings.runs);
   // As hot as its runs were by all that is known of them now, so that every rule and screen has the same figure.
   const piece = withRunHeat(told, runs);
   const memory = dryingMemory(memo, piece, surroundings);
@@ -77,7 +78,7 @@ export function standingOf(
     wall,
     finalDry: isLast ? whole : null,
     metalBars: bars,
-    action: nextAction({ piece, recipe, next, cover, forFire, bars, cracks }),
+    action: nextAction({ piece, recipe, next, cover, forFire, bars, cracks, kiln: kilnNow(piece, runs) }),
   };
 }
 

@@ -1,8 +1,9 @@
 import type { MetalBar } from "../fire/metalReady.ts";
+import type { Run } from "../fire/fireStates.ts";
 import type { CrackState } from "./crackStates.ts";
 import { openCracks } from "./crackStates.ts";
 import { patternState } from "./patternState.ts";
-import type { Piece, Recipe } from "./piece.ts";
+import type { Phase, Piece, Recipe } from "./piece.ts";
 import type { CoverAnswer, FireAnswer, NextAction, Standing } from "./standing.ts";
 
 /**
@@ -25,10 +26,14 @@ type From = {
   readonly forFire: FireAnswer | null;
   readonly bars: readonly MetalBar[];
   readonly cracks: readonly CrackState[];
+  /** The firing or preheat it stands in. */
+  readonly kiln: Run | null;
 };
 
 /** The one thing to do next. It proposes; the log takes whatever was done. */
-export function nextAction({ piece, recipe, next, cover, forFire, bars, cracks }: From): NextAction {
+export function nextAction({ piece, recipe, next, cover, forFire, bars, cracks, kiln }: From): NextAction {
+  if (kiln !== null && waitsForFire.includes(piece.phase))
+    return { kind: "in-kiln", runId: kiln.id, since: kiln.startedAt };
   const hasResidue = bars.some(({ code }) => code === "residue");
   switch (piece.phase) {
     case "coating":
@@ -62,6 +67,9 @@ export function nextAction({ piece, recipe, next, cover, forFire, bars, cracks }
       return { kind: "none" };
   }
 }
+
+/** Coated and not poured: what a kiln that is lit may be holding. */
+const waitsForFire: readonly Phase[] = ["reviewed", "dewaxed", "burnt-out", "fired", "preheated"];
 
 /** How what is left of the pattern gets out: wax by a dewax, a film or anything else by burning. Null once it is out. */
 function patternOut(piece: Piece): NextAction | null {

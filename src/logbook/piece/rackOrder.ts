@@ -23,6 +23,7 @@ function rankOf(action: NextAction, isHeld: boolean): number {
     case "preheat":
       return 7;
     case "end-burnout":
+    case "in-kiln":
       return 8;
     case "knock-out":
       return 9;

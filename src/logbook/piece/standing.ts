@@ -252,7 +252,7 @@ export type Standing = {
   readonly readings: readonly AirReading[];
   readonly shop: Shop;
   readonly drying: readonly CoatDrying[];
-  /** The kiln runs it was in that are known, in the order it was in them. */
+  /** The kiln runs it was in that are known, in the order it was in them, and the one it stands in now. */
   readonly runs: readonly Run[];
   /** The buckets its coats came from, each as it was at the dip. */
   readonly dippedFrom: readonly DippedFrom[];
@@ -291,6 +291,8 @@ export type NextAction =
   | { readonly kind: "dewax" }
   | { readonly kind: "burn-out" }
   | { readonly kind: "end-burnout" }
+  /** In a firing or preheat that is lit, since `since` (epoch ms). */
+  | { readonly kind: "in-kiln"; readonly runId: string; readonly since: number | null }
   | { readonly kind: "fire" }
   | { readonly kind: "preheat" }
   | { readonly kind: "pour" }

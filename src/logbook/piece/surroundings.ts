@@ -10,7 +10,7 @@ export type Surroundings = {
   readonly readings: ReadonlyMap<string, readonly AirReading[]>;
   readonly recipes: ReadonlyMap<string, Recipe>;
   readonly buckets: ReadonlyMap<string, Bucket>;
-  /** Kiln runs the pieces asked about were in; left out where nobody looked. */
+  /** Kiln runs the pieces asked about were in, and those that are lit; left out where nobody looked. */
   readonly runs?: ReadonlyMap<string, Run> | undefined;
   readonly shop: Shop;
   /** What the shop has learned of its drying from coats it saw dry; left out or null while it has learned nothing. */

@@ -1,7 +1,7 @@
 import { requireFigures, requirePositive } from "../stats/range.ts";
 
 /** Two dips further apart than this share of their mean ask for a third (derived from ASTM D4212 § 13: 11 % is suspect). */
-const apartShare = 0.08;
+export const apartShare = 0.08;
 /** Three readings an hour apart within this share: the slurry has settled down (common practice, no source). */
 const steadyShare = 0.05;
 /** How far apart, h, readings must at least lie to say so. */

@@ -62,6 +62,8 @@ const GatingPage = later(() => import("../fire/metal/GatingPage.tsx"), "GatingPa
 const PourPlanPage = later(() => import("../fire/pour/PourPlanPage.tsx"), "PourPlanPage");
 const PourPage = later(() => import("../fire/pour/PourPage.tsx"), "PourPage");
 const PourSheetPage = later(() => import("../fire/pour/PourPage.tsx"), "PourSheetPage");
+const HowTosPage = later(() => import("../shop/howTo/HowTosPage.tsx"), "HowTosPage");
+const HowToPage = later(() => import("../shop/howTo/HowToPage.tsx"), "HowToPage");
 const ShopPage = later(() => import("../shop/home/ShopPage.tsx"), "ShopPage");
 
 const screens: readonly (readonly [path: string, screen: ComponentType])[] = [
@@ -117,6 +119,8 @@ const screens: readonly (readonly [path: string, screen: ComponentType])[] = [
   [paths.shop, ShopPage],
   [paths.settings, SettingsPage],
   [paths.figures, FiguresPage],
+  [paths.howTos, HowTosPage],
+  ["/how-to/:id", HowToPage],
   [paths.archive, ArchivePage],
 ];
 

@@ -91,7 +91,7 @@ test("a piece edited in any order has one metal, one head, one shell it needs an
       const onMelt = await read(shop, paths.newMeltFor(pieceId), /To weigh in/);
       const onCoat = await read(shop, paths.coat(pieceId, coatId), /Water left/);
       const onRack = await read(shop, paths.rack, /Heron/);
-      const onDue = await read(shop, paths.due, /What can ring/);
+      const onDue = await read(shop, paths.due, /Alarms/);
       await shop.log({
         do: "log",
         stream: streamOf("piece", pieceId),

@@ -24,26 +24,26 @@ export function AdviceList({ said, piece }: { readonly said: Said; readonly piec
       <Card title={hoursNow === null ? "As it is: never" : `As it is: ${wholeHoursWords(hoursNow)} to go`}>
         {hoursNow === null && (
           <p>
-            Over {format.show("percent", practice.rhNeverDry.value)} nothing comes to ready, however the air
-            moves. Only drier or warmer air helps.
+            Over {format.show("percent", practice.rhNeverDry.value)} no coat gets dry, however the air moves.
+            Only drier or warmer air helps.
           </p>
         )}
         <p>
-          For the air as last read, {duration(readingAgeMs)} ago: {readingWords(reading, format)}. It is taken
-          to stay so; the ready time of the piece goes by the room's forecast and may differ.
+          For the air as last read, {duration(readingAgeMs)} ago: {readingWords(reading, format)}. It is
+          assumed to stay like this. The piece’s own drying time uses the room’s forecast and may differ.
         </p>
         {readingAgeMs > practice.readingOldH.value * hourMs && (
           <p>
-            <strong>That is old. Read the air again before you act on this.</strong>
+            <strong>That is old. Log the air again before you act on this.</strong>
           </p>
         )}
       </Card>
       {advice.length === 0 ? (
-        <Card title="Nothing would help much" tone="note">
+        <Card title="Nothing helps much" tone="note">
           <p>
             {hoursNow === null
-              ? "Not even warmer or drier air, as far as tried here. Take it to another room."
-              : "The air is already as good as a shop can make it, or so little water is left that nothing saves a hundredth of the time. Wait."}
+              ? "Not even warmer or drier air, as far as tried here. Move it to another room."
+              : "The air is already good, or the coat is nearly dry. Wait."}
           </p>
         </Card>
       ) : (
@@ -70,9 +70,9 @@ export function AdviceList({ said, piece }: { readonly said: Said; readonly piec
               time: dW/dt = −Δρ / (A + G + B·δ). Place: {geometryClasses[place].label.toLowerCase()}, G ={" "}
               {geometryClasses[place].pocketSM} s/m.{" "}
               {said.advice.some(({ cautions }) => cautions.length > 0) && piece.plan.material === undefined
-                ? "What the pattern is made of is not known: it is warned for as wax, which moves most. "
+                ? "The pattern material is not set, so the cautions assume wax, which moves most. "
                 : ""}
-              All hours are good to a factor of about 1.5; their order is surer than their length.
+              Hours are good to a factor of about 1.5. Their order is more certain.
             </p>
             <p>
               Sources: resistances in series, derived for this app; saturation by IAPWS SR1-86(1992); air
@@ -102,9 +102,9 @@ function Line(props: {
       <p className={sheet["soft"]}>{meansWords(one, format)}</p>
       <p className={sheet["firm"]}>
         {hours === null
-          ? "still never"
+          ? "still never dry"
           : savedHours === null
-            ? `makes it ready in ${wholeHoursWords(hours)}`
+            ? `dry in ${wholeHoursWords(hours)}`
             : `${wholeHoursWords(hours)} to go: saves ${wholeHoursWords(savedHours)}`}
       </p>
       {hours !== null && (

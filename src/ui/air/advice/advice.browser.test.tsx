@@ -39,7 +39,7 @@ test("a recess is told to have air led in first, with the hours it saves and the
   await dipped("backup", "recess");
   await read(0.6);
   show("otter");
-  await expect.element(lines().first()).toHaveTextContent("Lead air into the pocket");
+  await expect.element(lines().first()).toHaveTextContent("Blow air into the pocket");
   await expect.element(page.getByText(/to go: saves \d+ h/).first()).toBeVisible();
   await expect
     .element(page.getByText(/For the air as last read, 1 min ago: 20.°C, 60%, still room/))
@@ -52,7 +52,7 @@ test("a prime coat on wax carries its cautions in words", async () => {
   await read(0.5);
   show("otter");
   await expect.element(page.getByText(/should not move by more than 1\.7.°C/)).toBeVisible();
-  await expect.element(page.getByText(/no hard air on it for its first hour/).first()).toBeVisible();
+  await expect.element(page.getByText(/no direct fan for the first hour/).first()).toBeVisible();
 });
 
 test("in air over 80 % it says never, and that only drier or warmer air helps", async () => {
@@ -60,7 +60,7 @@ test("in air over 80 % it says never, and that only drier or warmer air helps", 
   await read(0.88);
   show("otter");
   await expect.element(page.getByRole("heading", { name: "As it is: never" })).toBeVisible();
-  await expect.element(page.getByText(/makes it ready in/).first()).toBeVisible();
+  await expect.element(page.getByText(/dry in/).first()).toBeVisible();
   expect(
     lines()
       .elements()
@@ -70,5 +70,5 @@ test("in air over 80 % it says never, and that only drier or warmer air helps", 
 
 test("a dry coat gets no advice and is told why", async () => {
   show("demo-plaque");
-  await expect.element(page.getByText("It is dry: there is nothing to hasten.")).toBeVisible();
+  await expect.element(page.getByText("It is dry already.")).toBeVisible();
 });

@@ -19,7 +19,7 @@ export function remedyWords(remedy: Remedy, format: Format): string {
     case "air-class":
       return isAirClass(remedy.id) ? moveWords[remedy.id] : remedy.id;
     case "air-into-pocket":
-      return "Lead air into the pocket";
+      return "Blow air into the pocket";
     case "opened-downwards":
       return "Hang it with the opening down";
   }
@@ -29,9 +29,9 @@ type AirClassId = keyof typeof airClasses;
 const isAirClass = (id: string): id is AirClassId => Object.hasOwn(airClasses, id);
 const moveWords: Record<AirClassId, string> = {
   still: "Still air",
-  draught: "Let a slight draught through",
-  "room-fan": "Set a fan turning the room's air",
-  "rack-fan": "Set a fan blowing across the rack",
+  draught: "Let in a slight draught",
+  "room-fan": "Run a fan to stir the room's air",
+  "rack-fan": "Blow a fan across the rack",
   strong: "Aim a strong fan at it",
   tunnel: "Put it in a drying tunnel",
 };
@@ -46,29 +46,29 @@ export function meansWords({ remedy, air }: AdvisedChange, format: Format): stri
     case "air-class":
       return isAirClass(remedy.id) ? `about ${format.show("speed", airClasses[remedy.id].speedMS)}` : "";
     case "air-into-pocket":
-      return "a hose or a small fan into the opening: a sixth of the pocket's resistance, an estimate";
+      return "a hose or small fan into the opening; an estimate";
     case "opened-downwards":
-      return "damp air is colder and heavier, and drains out: half the pocket's resistance, an estimate";
+      return "damp air is heavier and drains out; an estimate";
   }
 }
 
 export function cautionWords(caution: PrimeCaution, format: Format): string {
   switch (caution.code) {
     case "wax-moves":
-      return `Prime coat on wax: the room should not move by more than ${format.show("tempDiff", caution.mostK)} while it is outermost. Wax grows with warmth and the coat does not.`;
+      return `Prime coat on wax: keep the room within ${format.show("tempDiff", caution.mostK)} while this coat is outermost. Wax grows when warm, the coat does not.`;
     case "wet-coat-cools":
-      return `Prime coat on wax: the wet face would be ${format.show("tempDiff", caution.dropK)} colder than the room, more than the ${format.show("tempDiff", caution.mostK)} it bears. The wax shrinks under it and grows back when the coat has set.`;
+      return `Prime coat on wax: the wet face gets ${format.show("tempDiff", caution.dropK)} colder than the room, more than the limit of ${format.show("tempDiff", caution.mostK)}. The wax shrinks, then grows back under the set coat.`;
     case "too-dry-for-face":
-      return `Prime coat: ${format.show("percent", caution.rh)} is drier than the ${format.show("percent", caution.leastRh)} a face coat is kept in. It may crack.`;
+      return `Prime coat: ${format.show("percent", caution.rh)} is drier than the ${format.show("percent", caution.leastRh)} limit for a face coat. It may crack.`;
     case "hard-air-early":
-      return `Prime coat: no hard air on it for its first ${caution.firstS === 3600 ? "hour" : duration(caution.firstS * 1000)}.`;
+      return `Prime coat: no direct fan for the first ${caution.firstS === 3600 ? "hour" : duration(caution.firstS * 1000)}.`;
   }
 }
 
 /** Why there is no advice, a sentence. */
 export const noneWords: Record<Extract<CoatAdvice, { kind: "none" }>["why"], string> = {
   "no-coat": "There is no coat on it yet.",
-  dry: "It is dry: there is nothing to hasten.",
+  dry: "It is dry already.",
   "no-readings": "No room reading yet. Log one, and this can be calculated.",
-  "water-not-known": "How much water is in it is not known: the room was not read while it dried.",
+  "water-not-known": "The water left is not known: the room’s air was not logged while it dried.",
 };

@@ -5,7 +5,7 @@ import { Page } from "../../base/parts/Page.tsx";
 export function NoRoom() {
   return (
     <Page title="No such room" back={paths.rooms}>
-      <Empty title="There is no such room">
+      <Empty title="This room does not exist">
         <p>It may be in another shop’s log.</p>
       </Empty>
     </Page>

@@ -8,6 +8,7 @@ import { useFormat } from "../../base/state/useFormat.ts";
 import { Button } from "../../base/parts/Button.tsx";
 import { Card } from "../../base/parts/Card.tsx";
 import { Choice } from "../../base/forms/Choice.tsx";
+import { HowToLink } from "../../base/parts/HowToLink.tsx";
 import { Stepper } from "../../base/parts/Stepper.tsx";
 import { TextField } from "../../base/forms/TextField.tsx";
 import { WhenField } from "../../base/forms/WhenField.tsx";
@@ -46,7 +47,7 @@ export function ReadingForm({ room }: { readonly room: Room }) {
     if (result.ok) say(`Logged for ${room.name}: ${readingWords(read.reading, format)}`);
   };
   return (
-    <Card title="Read the air">
+    <Card title="Log the air">
       <div className={styles["steppers"]}>
         <Stepper
           label="Temperature"
@@ -73,7 +74,7 @@ export function ReadingForm({ room }: { readonly room: Room }) {
         <summary>Air: {draft.air === null ? "not set" : airClasses[draft.air].label.toLowerCase()}</summary>
         <div className={styles["more"]}>
           <Choice
-            label="How the air moves about the pieces"
+            label="Air movement around the pieces"
             options={airClassOptions}
             value={draft.air}
             onChange={(air) => change({ air })}
@@ -89,10 +90,11 @@ export function ReadingForm({ room }: { readonly room: Room }) {
       >
         {isSet || last === null ? "Log this reading" : `Same as last: ${readingWords(last, format)}`}
       </Button>
+      <HowToLink to="hygrometer" />
       <details>
-        <summary>Read earlier, or a note</summary>
+        <summary>Earlier time, or a note</summary>
         <div className={styles["more"]}>
-          <WhenField label="When it was read" at={at} onChange={setAt} />
+          <WhenField label="Time of the reading" at={at} onChange={setAt} />
           <TextField
             label="Note"
             value={note}

@@ -28,7 +28,7 @@ export function RoomSettings({ room }: { readonly room: Room }) {
       type: "room-set",
       body: { name: name.trim(), altitudeM, retired },
     });
-    if (result.ok) say(retired ? `${name} is out of use` : `${name} is set`);
+    if (result.ok) say(retired ? `${name} retired` : `${name} saved`);
   };
   const same = name.trim() === room.name && altitudeM === room.altitudeM;
   const reason =
@@ -36,14 +36,14 @@ export function RoomSettings({ room }: { readonly room: Room }) {
       ? "Give the room a name first."
       : fits
         ? same
-          ? "Nothing has been changed."
+          ? "Nothing is changed."
           : null
-        : `The height must lie from ${format.show("m", lowestM)} to ${format.show("m", highestM)}.`;
+        : `The altitude must be from ${format.show("m", lowestM)} to ${format.show("m", highestM)}.`;
   return (
     <Card title="About this room">
       <TextField label="Name" value={name} onChange={setName} />
       <NumberField
-        label="Height above the sea"
+        label="Altitude"
         quantity="m"
         value={altitudeM}
         onChange={setAltitudeM}
@@ -59,7 +59,7 @@ export function RoomSettings({ room }: { readonly room: Room }) {
         Save
       </Button>
       <Button kind="quiet" onPress={() => set(!room.retired)}>
-        {room.retired ? "Take it into use again" : "Take it out of use"}
+        {room.retired ? "Use it again" : "Retire this room"}
       </Button>
     </Card>
   );

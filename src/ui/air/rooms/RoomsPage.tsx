@@ -27,8 +27,8 @@ export function RoomsPage() {
     >
       {adding && <AddRoom />}
       <p className={sheet["lead"]}>
-        Ready times follow the air where a piece hangs. Read it when you dip, and again when the weather, the
-        heating or a fan changes.
+        Drying times follow the air of the room. Log it when you dip, and whenever weather, heating or a fan
+        changes.
       </p>
       <ul className={`${sheet["stack3"]} ${sheet["list"]}`}>
         {rooms?.map((room) => (
@@ -48,10 +48,10 @@ function RoomLine({ room }: { readonly room: Room }) {
     <Link href={paths.room(room.id)} className={`${sheet["lines"]} ${sheet["panel"]} ${styles["room"]}`}>
       <span className={`${sheet["title"]} ${sheet["breaks"]}`}>
         {room.name}
-        {room.retired && <small> (out of use)</small>}
+        {room.retired && <small> (retired)</small>}
       </span>
       {last === null ? (
-        <span>No reading yet. Without one no ready time can be given.</span>
+        <span>No reading yet, so no drying time.</span>
       ) : (
         <>
           <span>{readingWords(last, format)}</span>
@@ -77,14 +77,9 @@ function AddRoom() {
   };
   return (
     <Card title="A new room">
-      <TextField
-        label="Name"
-        value={name}
-        onChange={setName}
-        hint="As you call it: “Cellar”, “Drying cupboard”"
-      />
+      <TextField label="Name" value={name} onChange={setName} hint="Such as “Cellar” or “Drying cupboard”" />
       <NumberField
-        label="Height above the sea"
+        label="Altitude"
         quantity="m"
         value={altitudeM}
         onChange={setAltitudeM}

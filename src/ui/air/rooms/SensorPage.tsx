@@ -54,7 +54,7 @@ function RoomSensor({ room }: { readonly room: Room }) {
     const at = clock();
     const when = clockTime(at, format.locale);
     if (moves === null) return setSaid(`${when}: nothing logged, set the air movement first.`);
-    if (reading === null) return setSaid(`${when}: nothing logged, the sensor told no air.`);
+    if (reading === null) return setSaid(`${when}: nothing logged, the sensor sent no air reading.`);
     const result = await log(
       { do: "log", stream: streamOf("room", room.id), type: "air-read", body: reading },
       { quiet: true },
@@ -67,11 +67,11 @@ function RoomSensor({ room }: { readonly room: Room }) {
     <Page title={`Sensor in ${room.name}`} back={paths.room(room.id)}>
       <SensorState sensor={sensor} />
       {sensor.canConnect && (
-        <Card title="Into the log">
+        <Card title="Log">
           <details open={room.last === null}>
             <summary>Air: {moves === null ? "not set" : airClasses[moves].label.toLowerCase()}</summary>
             <Choice
-              label="How the air moves about the pieces"
+              label="Air movement around the pieces"
               options={airClassOptions}
               value={moves}
               onChange={setMoves}
@@ -90,11 +90,11 @@ function RoomSensor({ room }: { readonly room: Room }) {
           >
             Log it now
           </Button>
-          <Choice label="And by itself" options={everyOptions} value={every} onChange={setEvery} />
+          <Choice label="Automatically" options={everyOptions} value={every} onChange={setEvery} />
           <p>
             {isAuto
-              ? `Logged every ${every === "1" ? "minute" : `${every} minutes`} for as long as this screen is open; it ends when you leave it, close the app or the phone goes to sleep. ${awake.words}`
-              : "Readings are logged only while this screen is open. For days on end a logger with a file of its own is the better tool."}
+              ? `Logged every ${every === "1" ? "minute" : `${every} minutes`} while this screen is open. It stops when you leave it, close the app or the phone sleeps. ${awake.words}`
+              : "Readings are logged only while this screen is open. For days at a time use a data logger."}
           </p>
           {said !== null && <p role="status">{said}</p>}
         </Card>

@@ -19,7 +19,7 @@ export function SensorState({ sensor }: { readonly sensor: SensorInHand<"air"> }
     return (
       <Empty title="No Bluetooth in this browser">
         <p>{cannotConnect}</p>
-        <p>A logger’s file can be brought in with any browser, and a reading takes two taps by hand.</p>
+        <p>Import a data logger’s file, or log readings by hand.</p>
       </Empty>
     );
   const isOff = state.is === "idle" || state.is === "stopped";
@@ -32,8 +32,8 @@ export function SensorState({ sensor }: { readonly sensor: SensorInHand<"air"> }
     >
       {isOff && (
         <p>
-          Any sensor that offers the standard Environmental Sensing service can be read here. The browser
-          shows what is near and asks you to choose.
+          Any sensor with the standard Environmental Sensing service works here. The browser lists what is
+          near and asks you to choose.
         </p>
       )}
       {refused !== null && <p role="alert">{sensorRefusedWords(refused, "air")}</p>}
@@ -41,13 +41,13 @@ export function SensorState({ sensor }: { readonly sensor: SensorInHand<"air"> }
         <>
           <p className={styles["live"]}>{words}</p>
           <p>
-            {sensor.isLinked ? "" : "That was the last. "}Told {ago(told.at, Math.max(now, told.at))}
+            {sensor.isLinked ? "" : "Last reading. "}Read {ago(told.at, Math.max(now, told.at))}
             {airC !== null && rh !== null && `; ${thirstWords({ airC, rh }, format)}`}
           </p>
         </>
       )}
-      {state.is === "waiting" && <p>It comes back by itself once it is near and switched on.</p>}
-      {sensor.isLinked && words === null && <p>Waiting for what it says…</p>}
+      {state.is === "waiting" && <p>It reconnects when it is near and switched on.</p>}
+      {sensor.isLinked && words === null && <p>Waiting for a reading…</p>}
       {battery !== null && (
         <p>
           Battery {format.show("percent", battery)}
@@ -65,7 +65,7 @@ export function SensorState({ sensor }: { readonly sensor: SensorInHand<"air"> }
             )}
           </>
         ) : (
-          <Button onPress={sensor.letGo}>Let go of it</Button>
+          <Button onPress={sensor.letGo}>Disconnect</Button>
         )}
       </div>
     </Card>

@@ -70,10 +70,10 @@ test("a lost sensor is said, its last word kept with its age, and it comes back 
   act(() => standIn.play(0x2a6f, [0xde, 0x12]));
   act(() => standIn.lose());
   await expect.element(page.getByText("Lost Shed north, next try in 1 s")).toBeVisible();
-  await expect.element(page.getByText(/^That was the last\./)).toBeVisible();
+  await expect.element(page.getByText(/^Last reading\./)).toBeVisible();
   await expect.element(page.getByText("No sensor is linked.")).toBeVisible();
   await expect.element(page.getByText("Connected to Shed north")).toBeVisible();
-  await page.getByRole("button", { name: "Let go of it" }).click();
+  await page.getByRole("button", { name: "Disconnect" }).click();
   expect(standIn.connected()).toBe(false);
   await expect.element(page.getByRole("button", { name: "Connect a sensor" })).toBeVisible();
 });
@@ -89,14 +89,14 @@ test("every five minutes a reading is logged, and none while the sensor is away"
   vi.useFakeTimers({ toFake: ["setInterval", "clearInterval"] });
   await page.getByRole("radio", { name: "Still room" }).click();
   await page.getByRole("radio", { name: "Every 5 min" }).click();
-  await expect.element(page.getByText(/as long as this screen is open/)).toBeVisible();
+  await expect.element(page.getByText(/while this screen is open/)).toBeVisible();
   act(() => void vi.advanceTimersByTime(299_000));
   expect(await logged("air-read")).toEqual([]);
   act(() => void vi.advanceTimersByTime(1000));
   await expect.poll(async () => (await logged("air-read")).length).toBe(1);
   act(() => standIn.lose(1000));
   act(() => void vi.advanceTimersByTime(300_000));
-  await expect.element(page.getByText(/nothing logged, the sensor told no air/)).toBeVisible();
+  await expect.element(page.getByText(/nothing logged, the sensor sent no air reading/)).toBeVisible();
   expect(await logged("air-read")).toHaveLength(1);
 });
 
@@ -133,7 +133,7 @@ test("a browser without Bluetooth says which have it, and offers nothing to tap"
   Object.defineProperty(Navigator.prototype, "bluetooth", { value: undefined, configurable: true });
   Reflect.deleteProperty(Navigator.prototype, "bluetooth");
   showAt(shop, path, screen);
-  await expect.element(page.getByText(/Chrome or Edge on Android or on a computer can/)).toBeVisible();
+  await expect.element(page.getByText(/Chrome or Edge on Android or on a computer/)).toBeVisible();
   await expect.element(page.getByRole("button", { name: "Connect a sensor" })).not.toBeInTheDocument();
 });
 

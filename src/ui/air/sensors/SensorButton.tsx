@@ -56,7 +56,7 @@ export function SensorButton<K extends SensorKind>({
         )}
         {!isOff && (
           <Button kind="quiet" onPress={sensor.letGo}>
-            Let go of it
+            Disconnect
           </Button>
         )}
       </div>
@@ -65,10 +65,10 @@ export function SensorButton<K extends SensorKind>({
           {sensorStateWords(sensor, kind)}
           {told !== null && words !== null ? (
             <>
-              ; {words}, told <Ago at={told.at} />
+              ; {words}, read <Ago at={told.at} />
             </>
           ) : (
-            sensor.isLinked && ", waiting for what it says"
+            sensor.isLinked && ", waiting for a reading"
           )}
         </p>
       )}

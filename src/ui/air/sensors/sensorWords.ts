@@ -17,7 +17,7 @@ const service: Readonly<Record<SensorKind, string>> = {
 
 /** Where Web Bluetooth is to be had, as of 2026. */
 export const cannotConnect =
-  "This browser can’t reach Bluetooth sensors. Chrome or Edge on Android or on a computer can; no browser on an iPhone or iPad can, nor Firefox.";
+  "This browser can’t use Bluetooth sensors. Use Chrome or Edge on Android or on a computer. No browser on iPhone or iPad can, and Firefox can’t.";
 
 /** How the link stands: "Connected to Shed north". */
 export function sensorStateWords(
@@ -52,9 +52,9 @@ export function sensorRefusedWords(why: NonNullable<SensorLink["refused"]>, kind
     case "not-allowed":
       return "This page may not use Bluetooth. Allow it in the browser’s settings for this site.";
     case "no-service":
-      return `That device does not offer the standard “${service[kind]}” service, so it can’t be read here. Log its readings by hand, or bring in its file if it keeps one.`;
+      return `That device does not offer the standard “${service[kind]}” service, so it can’t be read here. Log its readings by hand, or import its file.`;
     case "failed":
-      return "The link did not come about. Hold it nearer, see that no other app holds it, and try again.";
+      return "Could not connect. Hold it nearer, close other apps that use it, and try again.";
   }
 }
 

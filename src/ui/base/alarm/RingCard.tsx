@@ -14,7 +14,7 @@ import { useCalendarExport } from "./useCalendarExport.ts";
 import { useNotifyPermission } from "./useNotifyPermission.ts";
 import { useScreenAlarm } from "./useScreenAlarm.ts";
 
-/** What rings next at the fire, and what each way of ringing can promise. */
+/** The next alarms at the fire, and what each kind of alarm can promise. */
 export function RingCard({
   dues,
   listed = 0,
@@ -42,8 +42,8 @@ export function RingCard({
   const now = clock();
   const coming = dues.filter(({ dueMs }) => dueMs > now);
   return (
-    <Card title="What rings">
-      {listed > 0 && coming.length === 0 && <p>Nothing more to be reminded of.</p>}
+    <Card title="Alarms">
+      {listed > 0 && coming.length === 0 && <p>No more alarms to come.</p>}
       {listed > 0 && coming.length > 0 && (
         <ul>
           {coming.slice(0, listed).map(({ id, dueMs, words }) => (
@@ -55,7 +55,7 @@ export function RingCard({
       )}
       <p className={styles["soft"]}>
         {layerWords.screen} {awakeWords ?? alarm.words}{" "}
-        {!tone && !speech && "Tone and voice are both switched off in Settings: nothing would be heard."}
+        {!tone && !speech && "Tone and voice are both off in Settings: the alarm is silent."}
       </p>
       <div className={styles["keys"]}>
         <Button pressed={alarm.on} onPress={alarm.on ? alarm.stop : alarm.start}>
@@ -63,7 +63,7 @@ export function RingCard({
         </Button>
         <Button
           onPress={() => giveToCalendar(coming, fileName)}
-          disabledReason={coming.length === 0 ? "Nothing more to be reminded of." : null}
+          disabledReason={coming.length === 0 ? "No more alarms to come." : null}
         >
           {keys.calendar}
         </Button>
@@ -71,7 +71,7 @@ export function RingCard({
       </div>
       <p className={styles["soft"]}>
         {layerWords.calendar} {permission === "granted" && layerWords.notice}{" "}
-        <Link href={paths.ring}>Try what rings on this device</Link>. {children}
+        <Link href={paths.ring}>Test the alarms on this device</Link>. {children}
       </p>
     </Card>
   );

@@ -7,10 +7,10 @@ export type RingLayer = "screen" | "calendar" | "notice" | "none";
 
 /** What each layer can promise, and no more. */
 export const layerWords: Record<RingLayer, string> = {
-  screen: "Rings as long as this screen is left on.",
-  calendar: "Your calendar rings it, once you have added it there.",
+  screen: "Alarm sounds while this screen is on.",
+  calendar: "Your calendar sounds the alarm, once you have added it there.",
   notice: "A notification may come while the app is still open somewhere. Once it is shut, nothing comes.",
-  none: "Does not ring. You find it here when you open the app.",
+  none: "No alarm. You see it here when you open the app.",
 };
 
 export const calendarOld = "The calendar has an old time for this. Put it in the calendar again.";

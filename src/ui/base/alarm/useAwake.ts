@@ -6,7 +6,7 @@ const words: Record<AwakeState | "off", string> = {
   paused: "The screen stays on again once you are back here.",
   denied: "The screen may go dark: touch it now and then.",
   missing: "The screen may go dark: set its auto-lock to never.",
-  off: "The screen may go dark: you chose so in Settings.",
+  off: "The screen may go dark: it is set so in Settings.",
 };
 
 /** Keeps the screen on while the caller is shown and `wanted`, and says in words whether it does. */

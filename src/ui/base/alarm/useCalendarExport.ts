@@ -28,6 +28,6 @@ export function useCalendarExport(): (dues: readonly RingDue[], name: string) =>
     }
     const standing = allDues(useAlarmSources.getState().sources);
     await rememberSent(db, { given: dues, standing, now });
-    tell("Open the file and add it to your calendar: only then does it ring.");
+    tell("Open the file and add it to your calendar: the alarm needs that.");
   };
 }

@@ -9,7 +9,7 @@ const span = { remedy: "Measure it on the pattern." };
 export const wallFields = {
   headMm: figureOrNull("headM", {
     what: "head",
-    remedy: "Measure from the lip of the cup straight down to the lowest wall, or leave it empty.",
+    remedy: "Measure from the lip of the cup straight down to the lowest part, or leave it empty.",
     own: { quantity: "mm", range: headMm, why: "a head is measured in the unit of the other lengths" },
   }),
   part: asGiven<"flat" | "rim" | "round" | null>(null),
@@ -29,7 +29,7 @@ export const metalFields = {
 
 export const partOptions = [
   { value: "flat", label: "A flat panel", hint: "A plate, a base, a broad back." },
-  { value: "rim", label: "An open rim", hint: "A flat wall with one edge free." },
+  { value: "rim", label: "An open rim", hint: "A flat part with one edge free." },
   { value: "round", label: "A tube", hint: "A limb, a vessel, the cup." },
 ] as const;
 

@@ -50,7 +50,7 @@ describe("said at the moment it matters", () => {
 
   test("C86500 has its lead at the pour and at the grinding, C90300 has not", () => {
     expect(text("pour", "c86500")).toMatch(/lead:/i);
-    expect(text("finishing", "c86500")).toMatch(/lead:.* never ground dry/i);
+    expect(text("finishing", "c86500")).toMatch(/lead:.* never grind it dry/i);
     expect(text("pour", "c90300")).not.toMatch(/lead:/i);
   });
 

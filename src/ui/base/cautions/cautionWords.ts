@@ -24,7 +24,7 @@ export const cautionOf: Partial<Record<EntryType, CautionStep>> = {
 
 /** Said wherever a figure could be taken for permission, once a page. */
 export const standingCaution =
-  "Dipbook is a logbook and its sums are estimates. Local codes, the makers' sheets and licensed practice come first; no verdict here makes a shell or a pour safe.";
+  "Dipbook is a logbook and its figures are estimates. Local codes, the makers' data sheets and licensed practice come first. No verdict here makes a shell or a pour safe.";
 
 export type CautionsFor = {
   readonly step: CautionStep;
@@ -47,9 +47,7 @@ export function cautionLines(
       return [
         `Pattern smoke is poisonous and it burns. Work outdoors or under a hood, and keep out of the smoke, worst from about ${format.show("temp", 200)} to ${format.show("temp", 550)}.`,
         ...(isOneOf(material, ["foam", "pu-foam", "resin"])
-          ? [
-              "Foams give off styrene, some of them cyanide; resins give off acrylates. No one stands downwind.",
-            ]
+          ? ["Foams give off styrene, some of them cyanide; resins give off acrylates. Stay upwind."]
           : []),
         ...(isOneOf(material, ["wax"])
           ? ["Never put water on burning wax. Keep a lid, dry sand and a way out."]
@@ -66,8 +64,8 @@ export function cautionLines(
       return dewaxCautions.staged;
     case "firing":
       return [
-        "Hot kiln and hot shell: face shield, heat gloves, natural-fibre clothes, closed leather shoes, no one else within reach.",
-        "Ventilate: carbon monoxide has no smell. Protection of the kiln is the work of its own controller.",
+        "Hot kiln and hot shell: face shield, heat gloves, natural-fibre clothes, closed leather shoes. Clear the area.",
+        "Ventilate: carbon monoxide has no smell. The kiln's own controller must protect the kiln.",
       ];
     case "melt":
       return [...meltCautions(format), ...liftLines(weights, format), ...metal("melt")];
@@ -78,12 +76,12 @@ export function cautionLines(
         "Clear the area: onlookers and classes stand well back behind a line, upwind, with someone who keeps them there.",
         ...liftLines(weights, format),
         ...metal("pour"),
-        "If the wall leaks: step back, let it run into the sand. Never catch it, never use water.",
+        "If the shell leaks: step back, let it run into the sand. Never catch it, never use water.",
       ];
     case "knock-out":
       return [
-        "Shell dust is silica, part of it turned to cristobalite by firing; it scars the lungs and it is not seen. Wear a fitted P3 or P100 respirator.",
-        "Work outdoors or with extraction; damp the shell once it is cold, and clean up wet or with a filtered vacuum, never with a broom or an air line.",
+        "Shell dust is silica, part of it cristobalite. It scars the lungs and you can't see it. Wear a fitted P3 or P100 respirator.",
+        "Work outdoors or with extraction, and damp the shell once it is cold. Clean up wet or with a filtered vacuum, never with a broom or air line.",
         "The inside stays hot for hours after the skin is cool. Eyes: shards fly, so clear the area.",
         "Never quench hot metal or a hot shell in water. A hollow casting with water in it throws steam.",
         ...liftLines({ ...weights, crucibleKg: null }, format),
@@ -109,11 +107,11 @@ function finishingLines(format: Format): readonly string[] {
   const limit = ({ limit: { value }, unit }: (typeof fumeLimits)[keyof typeof fumeLimits]): string =>
     `${format.number(value, 3)} ${unit}`;
   return [
-    `Grinding frees silica from shell left in corners (limit ${limit(fumeLimits["crystalline-silica"])} over eight hours): fitted P3 or P100 mask, extraction or wet, eyes and ears covered.`,
+    `Grinding frees silica from shell left in corners (limit ${limit(fumeLimits["crystalline-silica"])} over eight hours). Fitted P3 or P100 mask, extraction or wet, eyes and ears covered.`,
     "Blasting: grit without silica, in a closed cabinet, or with supplied air.",
     "Welding and brazing: extraction at the arc. Brazing rods may hold zinc or cadmium.",
     "Caustic for shell left in hollows: face shield, rubber gloves, lye into water and never the other way. Never on aluminium: it gives off hydrogen.",
-    `Patina: never acid on or beside a sulphide. It gives hydrogen sulphide (limit ${limit(fumeLimits["hydrogen-sulphide"])} at any moment), which kills, and the nose goes numb to it. Rinse well between the two.`,
+    `Patina: never acid on or beside a sulphide. It gives hydrogen sulphide (limit ${limit(fumeLimits["hydrogen-sulphide"])} at any moment). It kills, and you stop smelling it. Rinse well between the two.`,
     `Nitrates on a hot piece give nitrogen dioxide (limit ${limit(fumeLimits["nitrogen-dioxide"])} at any moment); the lungs fill hours later. Hood or open air, upwind.`,
     "Cyanide: never, in no recipe.",
   ];

@@ -11,13 +11,13 @@ export const dewaxCautions: Readonly<Record<DewaxWay, readonly string[]>> = {
     panOfWax,
   ],
   steam: [
-    "An autoclave is a pressure vessel: only one that is licensed and inspected, worked by its own instructions. Never an improvised one.",
+    "An autoclave is a pressure vessel. Use only a licensed, inspected one, by its own instructions. Never improvise one.",
     "Steam and hot wax burn. Pressure down to nothing before the door moves; shield and gloves.",
     "The shell comes out wet: dry it before it is fired.",
   ],
   "hot-water": [
     "Scalds: lift and drain the shell slowly, gloves to the elbow, nothing that can tip. Hot water stays inside it.",
-    "Wax floats on the water: skim it cold. Never heat the wax that is left over a flame.",
+    "Wax floats on the water: skim it cold. Never melt leftover wax over a flame.",
     "The shell comes out wet: dry it before it is fired.",
   ],
   staged: [

@@ -24,7 +24,7 @@ export const hazardName: Readonly<Record<MetalHazard, string>> = {
 
 /** Never melted: hard springy copper alloys may hold beryllium, whose fume kills slowly. */
 export const berylliumCaution =
-  "Springs, contact strips, non-sparking tools and hard, springy copper of unknown make may hold beryllium. Its fume scars the lungs for life: it is not melted, not even a little of it.";
+  "Springs, contact strips, non-sparking tools and hard, springy copper of unknown make may hold beryllium. Its fume scars the lungs for life. Never melt any of it.";
 
 /** Where a caution matters. */
 export type HazardMoment = "melt" | "pour" | "knock-out" | "grinding";
@@ -68,7 +68,7 @@ function byMoment(
         melt: `${upTo("lead", contents.pb?.high ?? 0, format)}: no food or drink near it, a crucible of its own, hands washed, clothes left in the shop.`,
         pour: "Lead: respirator for metal fume, no food or drink near, wash before you eat.",
         "knock-out": "Lead: clean up wet, and wash before you eat.",
-        grinding: "Lead: never ground dry, dust kept off clothes that go home, no tableware from it.",
+        grinding: "Lead: never grind it dry, change clothes before you go home, no tableware from it.",
       };
     case "zinc-fume":
       return {
@@ -112,7 +112,7 @@ function byMoment(
       };
     case "glare":
       return {
-        melt: "Iron is white hot: shaded visor, and more heat at arm's length than bronze gives. Slag and damp make it boil over.",
+        melt: "Iron is white hot: wear a shaded visor and expect more heat than from bronze. Slag and damp make it boil over.",
         pour: "Iron is white hot and throws sparks: shaded visor, leather, everyone else far back.",
       };
     case "no-glow":
@@ -156,6 +156,6 @@ export function contentNotes(contents: Contents, format: Format): readonly strin
 export const meltCautions = (format: Format): readonly string[] => [
   `Water under or in a melt throws it out of the crucible. Ingot, scrap, skimmer, plunger and ingot mould are dry and at least ${format.show("temp", dryToolC.value)} before they touch it.`,
   "Nothing hollow and closed goes in: it bursts. Cut tube open, warm it on the lid first.",
-  "Face shield over glasses, leather, wool, closed boots without laces; a second person, a clear path, dry sand under all of it, never bare concrete.",
+  "Face shield over glasses, leather, wool, closed boots without laces. A second person, a clear path, dry sand under all of it, never bare concrete.",
   "Ventilate: a burner and a hot crucible make carbon monoxide, and it has no smell.",
 ];

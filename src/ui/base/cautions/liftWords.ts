@@ -27,7 +27,7 @@ function crucibleLine(kg: number | null, format: Format): readonly string[] {
   const about = `Crucible and metal weigh about ${format.show("kg", Math.round(kg))}`;
   switch (crucibleLift(kg)) {
     case "hoist":
-      return [`${about}. Above ${format.show("kg", hoistAboveKg.value)} it hangs on a hoist, not on people.`];
+      return [`${about}. Above ${format.show("kg", hoistAboveKg.value)} use a hoist.`];
     case "shank":
       return [`${about}. Above ${format.show("kg", shankAboveKg.value)}: two people and a shank, not tongs.`];
     case "tongs":
@@ -38,6 +38,6 @@ function crucibleLine(kg: number | null, format: Format): readonly string[] {
 const shellLine = (kg: number | null, format: Format): readonly string[] =>
   kg !== null && needsTwo(kg)
     ? [
-        `A shell with its metal weighs about ${format.show("kg", Math.round(kg))}. Above ${format.show("kg", shellTwoAboveKg.value)}: two people or a hoist, and lifted only when it is frozen.`,
+        `A shell with its metal weighs about ${format.show("kg", Math.round(kg))}. Above ${format.show("kg", shellTwoAboveKg.value)}: two people or a hoist. Lift it only when the metal is frozen.`,
       ]
     : [];

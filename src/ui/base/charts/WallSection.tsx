@@ -35,7 +35,7 @@ export function WallSection({ standing }: { readonly standing: Standing }) {
   const core = coreOf(standing);
   const drawnTo = bands.at(-1)?.toMm ?? 0;
   if (bands.length === 0 && judged === null)
-    return <p>No coat yet: the wall is drawn here, coat by coat, to scale.</p>;
+    return <p>No coat yet. The shell is drawn here to scale, coat by coat.</p>;
   return (
     <figure className={sheet["stack2"]}>
       <div ref={box}>

@@ -38,7 +38,7 @@ export function actionWords(
         turn: "drying",
       };
     case "mend":
-      return { verb: "Mend before going on", when: cracksWords(cracks), turn: "hands" };
+      return { verb: "Repair before going on", when: cracksWords(cracks), turn: "hands" };
     case "review":
       return {
         verb: "Review before burnout",
@@ -56,11 +56,17 @@ export function actionWords(
     case "end-burnout": {
       const started = piece.burnouts.at(-1)?.startedAt;
       return {
-        verb: "In burnout: note its end",
+        verb: "In burnout: log its end",
         when: started === undefined ? null : `${duration(Math.max(0, now - started))} in`,
         turn: "fire",
       };
     }
+    case "in-kiln":
+      return {
+        verb: "In the kiln",
+        when: action.since === null ? null : `${duration(Math.max(0, now - action.since))} in`,
+        turn: "fire",
+      };
     case "fire":
       return {
         verb: "Fire the shell",

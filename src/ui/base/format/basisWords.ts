@@ -19,17 +19,17 @@ export function basisWords(
     const age = lastReadingAgeMs === null ? "" : `, the last ${duration(lastReadingAgeMs)} old`;
     lines.push(`${readings === 1 ? "1 reading" : `${readings} readings`} of the room's air${age}.`);
     if (longestGapMs > 12 * hourMs)
-      lines.push(`The longest stretch without a reading is ${duration(longestGapMs)}.`);
+      lines.push(`The longest gap between readings is ${duration(longestGapMs)}.`);
   }
   if (air !== null) lines.push(`Air movement: ${airClasses[air].label.toLowerCase()}.`);
-  if (forecast === "repeat-yesterday") lines.push("From here on it takes the air to go as it did yesterday.");
-  if (forecast === "hold-last") lines.push("From here on it takes the air to stay as last read.");
+  if (forecast === "repeat-yesterday") lines.push("From now on the air is assumed to repeat yesterday.");
+  if (forecast === "hold-last") lines.push("From now on the air is assumed to stay as last read.");
   lines.push(
     ownFactor !== null
       ? `Drying factor ${format.number(ownFactor, 2)}, set by hand.`
       : learned !== null
-        ? `Drying factor ${format.number(learned.factor, 2)} (${format.number(learned.low, 2)} to ${format.number(learned.high, 2)}), learned from ${coatsWords(learned.shopPairs)} of this shop, ${learned.pairs === 0 ? "none" : coatsWords(learned.pairs)} of this kind.`
-        : "Drying factor: the starting value, not yet your shop's own.",
+        ? `Drying factor ${format.number(learned.factor, 2)} (${format.number(learned.low, 2)} to ${format.number(learned.high, 2)}), learned from ${coatsWords(learned.shopPairs)} of yours, ${learned.pairs === 0 ? "none" : coatsWords(learned.pairs)} of this kind.`
+        : "Drying factor: starting value, nothing learned yet.",
   );
   if (carriedKgM2 > 0 && startKgM2 > 0)
     lines.push(
@@ -44,18 +44,18 @@ const coatsWords = (count: number): string => (count === 1 ? "1 coat" : `${count
 /** What was said plainly, and what that does to the sum. */
 export function plainWords(evidence: NonNullable<CoatDrying["evidence"]>, format: Format): string {
   const found = evidenceWords(evidence, format);
-  if (evidence.says === "wet") return `It is wet by your own check (${found}), whatever the estimate says.`;
+  if (evidence.says === "wet") return `It is wet by your own check (${found}); that overrides the estimate.`;
   switch (evidence.by) {
     case "felt":
-      return "You felt it dry. A hand reads the outer face alone, so the estimate stays.";
+      return "You felt it dry. A hand feels only the outer face, so the estimate stays.";
     case "steady":
       return `It has stopped losing weight (${found}): dry at this humidity.`;
     case "target":
-      return `It has come down to its dry mass (${found}): dry.`;
+      return `It is down to its dry weight (${found}): dry.`;
     case "surface":
-      return `It is as warm as the dry shell beside it (${found}): dry where it was read.`;
+      return `It is as warm as the dry shell beside it (${found}): dry where it was measured.`;
     case "resistance":
-      return "Its resistance is back at a dry coat's: dry where it was read.";
+      return "Its resistance is that of a dry coat: dry where it was measured.";
   }
 }
 

@@ -6,66 +6,66 @@ import type { Format } from "./units.ts";
 /** One thing to do at the bucket, and why. */
 export type AdviceText = { readonly title: string; readonly says: string };
 
-const halves = "Add half, stir a quarter of an hour, read again, then the rest.";
+const halves = "Add half, stir 15 minutes, check again, then add the rest.";
 
 export function adviceWords(advice: CorrectionStep, format: Format): AdviceText {
   switch (advice.code) {
     case "bring-to-temperature":
       return {
         title: `Bring it to ${format.show("temp", advice.referenceC)}`,
-        says: `It is at ${format.show("temp", advice.slurryC)}. At its target it would read about ${format.show("s", advice.secondsThere)}.`,
+        says: `It is at ${format.show("temp", advice.slurryC)}. At its target temperature it would read about ${format.show("s", advice.secondsThere)}.`,
       };
     case "weigh-density":
       return {
         title: "Weigh its density",
-        says: "Seconds alone don't tell lost water from gelling. Tap out the air, weigh a known volume, then decide.",
+        says: "Viscosity alone can't show whether it lost water or is gelling. Tap out the air and weigh a known volume.",
       };
     case "leave-alone":
       return { title: "In range", says: "No change needed." };
     case "add-water":
       return {
         title: `Add ${format.show("litre", advice.waterL)} of distilled water`,
-        says: `Thick and dense: water has dried off. ${halves}${expectedWords(advice.predicted, format)}`,
+        says: `Thick and dense: water has evaporated. ${halves}${expectedWords(advice.predicted, format)}`,
       };
     case "do-not-thin":
       return {
         title: "Do not thin it",
-        says: "It runs too slowly at the right density: that is no lack of water. Cold, a dirty cup or gelling does that.",
+        says: "Too thick at the right density: it does not lack water. Look for cold, a dirty cup or gelling.",
       };
     case "gel-test":
       return {
         title: "Do a gel test",
-        says: `Settle some, keep 20 mL of the clear liquor in a closed vial at ${format.show("temp", 60)}, fresh sol beside it. Gelled within a day: give the bucket up.`,
+        says: `Let some settle. Keep 20 mL of the clear binder in a closed vial at ${format.show("temp", 60)}, with fresh sol beside it. If it gels within a day, discard the slurry.`,
       };
     case "clean-and-check-cup":
       return {
-        title: "Clean the cup and read again",
-        says: "Silica dried in the hole reads thick, a scoured hole reads thin. Check it against the shop's own cup.",
+        title: "Clean the cup and check again",
+        says: "Dried silica in the hole reads thick; a worn hole reads thin. Check it against a second cup.",
       };
     case "stir-and-read-again":
       return {
-        title: "Stir it up and read again",
-        says: "Flour settles out. Stir from the bottom for a quarter of an hour before anything is added.",
+        title: "Stir it and check again",
+        says: "Flour settles. Stir from the bottom for 15 minutes before you add anything.",
       };
     case "let-air-out-and-weigh-again":
       return {
         title: "Let the air out and weigh again",
-        says: "Light but not thin: bubbles read as water. Let the foam settle, tap the cup, weigh again.",
+        says: "Light but not thin: it holds air. Let the foam settle, tap the cup, weigh again.",
       };
     case "weigh-liquor":
       return {
-        title: "Weigh the settled liquor",
-        says: "Its silica tells how much binder and how much water are missing.",
+        title: "Check the binder density",
+        says: "It shows how much binder and how much water are missing.",
       };
     case "let-water-dry-off":
       return {
-        title: `Let ${format.show("kg", advice.surplusWaterKg)} of water dry off`,
-        says: "There is more water in it than it was made with, and no stronger sol at hand. Stir with the lid off, or blend it with fresh slurry.",
+        title: `Let ${format.show("kg", advice.surplusWaterKg)} of water evaporate`,
+        says: "It holds more water than its mix, and there is no stronger sol to add. Stir with the lid off, or blend in fresh slurry.",
       };
     case "add-flour-and-binder":
       return {
         title: `Add ${partsWords(advice, format)}`,
-        says: `Thin and light: it was watered. Liquids first, then the flour. ${halves}${expectedWords(advice.predicted, format)}`,
+        says: `Thin and light: too much water. Add liquids first, then the flour. ${halves}${expectedWords(advice.predicted, format)}`,
       };
   }
 }
@@ -96,12 +96,12 @@ export function expectedText(predicted: Predicted, format: Format): string {
 
 /** What is missing before anything can be advised. */
 export const lackWords: Readonly<Record<AdviceLack, string>> = {
-  reading: "a cup reading since it was last changed",
+  reading: "a viscosity reading since it was last changed",
   "slurry-temperature": "the slurry's temperature",
-  "own-temperature": "the temperature it is kept at",
-  cup: "the kind of cup, the same as its target's",
-  band: "the band its seconds are kept in",
-  "density-target": "the density aimed at",
+  "own-temperature": "its usual temperature",
+  cup: "the kind of cup its target is for",
+  band: "its viscosity range",
+  "density-target": "its target density",
   flour: "its flour",
-  volume: "how many litres are in it",
+  volume: "its volume",
 };

@@ -22,7 +22,7 @@ export function bucketEntryWords(entry: EntryIn<"bucket">, format: Format): Entr
       return bucketTopped(entry.body, format);
     case "bucket-lost":
       return entryText(
-        `${entry.body.how === "lost" ? "Lost" : "Thrown away"}: ${format.show("litre", entry.body.litre)}`,
+        `${entry.body.how === "lost" ? "Lost" : "Discarded"}: ${format.show("litre", entry.body.litre)}`,
         entry.body.note,
       );
     case "bucket-counted":
@@ -37,10 +37,10 @@ export function bucketEntryWords(entry: EntryIn<"bucket">, format: Format): Entr
 }
 
 const passWords: Record<EntryBodies["bucket-passed"]["verdict"], string> = {
-  fit: "Looked at: fit to dip",
-  watch: "Looked at: to be watched",
-  "do-not-dip": "Looked at: do not dip",
-  "not-checked": "Dipped without a look",
+  fit: "Looked at: OK to dip",
+  watch: "Looked at: check it again",
+  "do-not-dip": "Looked at: hold, do not dip",
+  "not-checked": "Dipped without a check",
 };
 const topWords: Record<EntryBodies["bucket-topped"]["why"], string> = {
   evaporation: "Topped up for evaporation",
@@ -60,10 +60,8 @@ function bucketTopped(body: EntryBodies["bucket-topped"], format: Format): Entry
     topWords[body.why],
     ...makingsWords(body, format),
     body.lid === undefined ? null : `lid ${body.lid} since the last top-up`,
-    figureDetail("density to be expected", expected?.densityGCm3, (density) =>
-      format.show("density", density),
-    ),
-    figureDetail("cup to be expected", expected?.cupS, (s) => format.show("s", s)),
+    figureDetail("expected density", expected?.densityGCm3, (density) => format.show("density", density)),
+    figureDetail("expected viscosity", expected?.cupS, (s) => format.show("s", s)),
     body.note,
   );
 }
@@ -72,17 +70,17 @@ function bucketSet(body: EntryBodies["bucket-set"], format: Format): EntryText {
   const { lowS, highS } = body;
   const band =
     lowS !== undefined && highS !== undefined
-      ? `kept between ${format.show("s", lowS)} and ${format.show("s", highS)}`
+      ? `viscosity ${format.show("s", lowS)} to ${format.show("s", highS)}`
       : null;
   return entryText(
     `Bucket: ${body.name}`,
     body.slurry,
-    band ?? figureDetail("cup at least", lowS, (s) => format.show("s", s)),
-    band === null ? figureDetail("cup at most", highS, (s) => format.show("s", s)) : null,
-    figureDetail("density aimed at", body.densityGCm3, (density) => format.show("density", density)),
+    band ?? figureDetail("viscosity at least", lowS, (s) => format.show("s", s)),
+    band === null ? figureDetail("viscosity at most", highS, (s) => format.show("s", s)) : null,
+    figureDetail("target density", body.densityGCm3, (density) => format.show("density", density)),
     figureDetail("flour to binder", body.ratio, (ratio) => format.number(ratio, 2)),
     figureDetail("full at", body.fullL, (litre) => format.show("litre", litre)),
-    figureDetail("a coat dries at least", body.leastDryH, (h) => format.show("h", h)),
+    figureDetail("minimum drying of a coat", body.leastDryH, (h) => format.show("h", h)),
     retiredWords(body),
   );
 }
@@ -93,7 +91,7 @@ function bucketRead(body: EntryBodies["bucket-read"], format: Format): EntryText
   const hours = (value: number): string => format.show("h", value);
   const { dipsS = [] } = body;
   return entryText(
-    body.asLeft === true ? "Bucket read after a correction" : "Bucket read",
+    body.asLeft === true ? "Slurry checked after a correction" : "Slurry checked",
     figureDetail(body.cup ?? "cup", body.cupS, (s) => format.show("s", s)),
     dipsS.length > 1 ? `dips of ${dipsS.map((s) => format.number(s, 1)).join(", ")}` : null,
     figureDetail("slurry", body.slurryC, (c) => format.show("temp", c)),
@@ -102,12 +100,12 @@ function bucketRead(body: EntryBodies["bucket-read"], format: Format): EntryText
       ? null
       : figureDetail(`${format.show("litre", body.weighedMl / 1000)} weighs`, body.weighedG, grams),
     figureDetail("pH", body.pH, (value) => format.number(value, 2)),
-    figureDetail("liquor", body.liquorGCm3, density),
-    figureDetail("solids by the oven", body.ovenSolids, (share) => format.show("percent", share)),
-    figureDetail("plate carries", body.plateG, grams),
+    figureDetail("binder", body.liquorGCm3, density),
+    figureDetail("oven solids", body.ovenSolids, (share) => format.show("percent", share)),
+    figureDetail("plate weight", body.plateG, grams),
     figureDetail("gelled after", body.gelledAfterH, hours),
     figureDetail("still liquid after", body.liquidForH, hours),
-    figureDetail("bacteria a millilitre", body.bacteriaPerMl, (value) => format.number(value, 0)),
+    figureDetail("bacteria per millilitre", body.bacteriaPerMl, (value) => format.number(value, 0)),
     body.smell === "foul" ? "smells foul" : null,
     body.skin === true ? "skin on top" : null,
     body.lumps === true ? "lumps" : null,

@@ -6,14 +6,14 @@ type Level = BucketHealth["level"];
 
 /** The verdict in words; the shape beside it says the same. */
 export const healthWords: Readonly<Record<Level, string>> = {
-  fit: "Fit to dip",
-  watch: "Marginal",
-  "do-not-dip": "Do not dip",
+  fit: "OK to dip",
+  watch: "Check",
+  "do-not-dip": "Hold: do not dip",
   "not-checked": "Not checked today",
 };
 
 type CodeWords = {
-  /** As part of a sentence: "its seconds were out of the band". */
+  /** As part of a sentence: "its viscosity was out of range". */
   readonly was: string;
   /** In a list of reasons, without figures. */
   readonly is: string;
@@ -32,13 +32,13 @@ const codes: Readonly<Record<HealthCode, CodeWords>> = {
     was: "its temperature was off",
     is: "Slurry temperature",
     quantity: "temp",
-    act: "Let it come to the room; judge the seconds by its own temperature.",
+    act: "Let it come to room temperature, then check the viscosity.",
   },
   "temperature-not-its-own": {
     was: "it was not at its usual temperature",
     is: "Not at its usual temperature",
     quantity: "temp",
-    act: "Let it come back, or read the seconds as they would be there.",
+    act: "Let it come back, or correct the viscosity for temperature.",
   },
   "frozen-or-hot": {
     was: "it was close to freezing, or hot",
@@ -48,91 +48,91 @@ const codes: Readonly<Record<HealthCode, CodeWords>> = {
   },
   "seconds-out-of-band": {
     was: "its viscosity was out of range",
-    is: "Cup seconds out of the band",
+    is: "Viscosity out of range",
     quantity: "s",
-    act: "Weigh its density too: the two together tell whether water is the answer.",
+    act: "Check its density too: the two together show whether it needs water.",
   },
   "chart-signal": {
-    was: "its chart gave a signal",
-    is: "The chart gives a signal, rule",
+    was: "its chart showed a signal",
+    is: "The chart shows a signal, rule",
     quantity: "plain",
-    act: "Look at the chart: it says what to check first. Read again before correcting.",
+    act: "Look at the chart for what to check first. Check again before correcting.",
   },
   "density-off": {
     was: "its density was off",
     is: "Density",
     quantity: "density",
-    act: "Tap out the air and weigh again; then correct by what seconds and density say together.",
+    act: "Tap out the air and weigh again. Then correct by viscosity and density together.",
   },
   "pH-off": {
     was: "its pH was off",
     is: "pH",
     quantity: "plain",
-    act: "Check the meter with fresh buffers. What to add is the binder maker's to say.",
+    act: "Check the meter with fresh buffers. Ask the binder's maker what to add.",
   },
   "pH-too-low": {
     was: "its pH was too low",
     is: "pH low enough to gel",
     quantity: "plain",
-    act: "Stop, do a gel test, and ask the binder maker.",
+    act: "Stop, do a gel test, and ask the binder's maker.",
   },
   "pH-meter": {
-    was: "its pH could not be believed",
+    was: "its pH reading was not plausible",
     is: "pH higher than a sol has",
     quantity: "plain",
-    act: "Suspect the meter: clean it and set it with fresh buffers.",
+    act: "Check the meter: clean it and calibrate it with fresh buffers.",
   },
   "pH-sinking": {
-    was: "its pH was sinking",
-    is: "pH has sunk within a week by",
+    was: "its pH was falling",
+    is: "pH has fallen within a week by",
     quantity: "plain",
-    act: "Smell it and look for bacteria; do a gel test.",
+    act: "Check for bacteria and do a gel test.",
   },
   "liquor-silica-off": {
-    was: "the silica of its liquor was off",
-    is: "Silica in the liquor",
+    was: "the silica in its binder was off",
+    is: "Silica in the binder",
     quantity: "percent",
-    act: "Above its start: water was lost. Below: it was watered. Correct by composition.",
+    act: "Above target: it lost water. Below: too much water. Correct by composition.",
   },
   "gels-early": {
     was: "its binder gelled early",
     is: "Binder gelled in the oven after",
     quantity: "h",
-    act: "Gelling can't be turned back: thinning hides it. Repeat the test beside fresh sol, then give the bucket up.",
+    act: "Gelling can't be reversed, and thinning hides it. Repeat the test beside fresh sol, then discard the slurry.",
   },
   "gel-test-short": {
-    was: "its gel test was broken off early",
-    is: "Gel test broken off at",
+    was: "its gel test was stopped early",
+    is: "Gel test stopped at",
     quantity: "h",
-    act: "Keep the next vial for two days.",
+    act: "Run the next one for two days.",
   },
   "plate-off": {
-    was: "a plate carried more or less than usual",
-    is: "Plate does not carry as usual",
+    was: "its plate weight was off",
+    is: "Plate weight off",
     quantity: null,
-    act: "Same plate, same drain? Then look at seconds and density.",
+    act: "Same plate, same drain? Then check viscosity and density.",
   },
   bacteria: {
     was: "bacteria were growing in it",
-    is: "Bacteria a millilitre",
+    is: "Bacteria per millilitre",
     quantity: "cfu",
-    act: "Ask the binder maker what this binder takes; clean paddle and rim.",
+    act: "Ask the binder's maker which biocide suits it. Clean paddle and rim.",
   },
   "foul-smell": {
     was: "it smelt foul",
     is: "Foul smell",
     quantity: null,
-    act: "Bacteria have eaten of it: do a gel test, and ask the binder maker.",
+    act: "Bacteria have eaten of it: do a gel test, and ask the binder's maker.",
   },
   "looks-wrong": {
     was: "it had skin, lumps or foam",
     is: "Skin, lumps or foam",
     quantity: null,
-    act: "Skim, sieve and let the foam go; look again.",
+    act: "Skim and sieve it, let the foam settle, look again.",
   },
   old: {
     was: "it was old and little used",
-    is: "Old, and little of it replaced",
+    is: "Old, with little fresh slurry added",
     quantity: "days",
     act: "Do a gel test; plan a new batch.",
   },
@@ -140,17 +140,17 @@ const codes: Readonly<Record<HealthCode, CodeWords>> = {
     was: "it had not been mixed long enough",
     is: "Mixed too short a time",
     quantity: "h",
-    act: "Wait, or take three readings an hour apart: if they agree it has settled.",
+    act: "Wait, or take three readings an hour apart. If they agree, it is ready.",
   },
   "readings-not-steady": {
-    was: "its readings had not settled",
+    was: "its readings did not agree yet",
     is: "Three readings do not agree yet",
     quantity: null,
-    act: "Keep mixing and read again in an hour.",
+    act: "Keep mixing and check again in an hour.",
   },
 };
 
-/** "Cup seconds out of the band: 31 s, 20–26 s wanted". */
+/** "Viscosity out of range: 31 s, 20–26 s wanted". */
 export function reasonWords(
   { code, found, low, high }: HealthReason,
   format: Pick<Format, "show" | "number">,
@@ -166,16 +166,16 @@ export function reasonWords(
 }
 
 function wantedWords(low: number | null, high: number | null, show: (value: number) => string): string {
-  if (low !== null && high !== null) return `; ${show(low)} to ${show(high)} is its limit`;
-  if (low !== null) return `; at least ${show(low)} wanted`;
-  return high === null ? "" : `; ${show(high)} is the limit`;
+  if (low !== null && high !== null) return `; range ${show(low)} to ${show(high)}`;
+  if (low !== null) return `; minimum ${show(low)}`;
+  return high === null ? "" : `; maximum ${show(high)}`;
 }
 
 /** Codes as a finding passes them on, as one part of a sentence. */
 export function wereWords(joined: string): string {
   const were = joined.split(" ").flatMap((code) => (isCode(code) ? [codes[code].was] : []));
   const last = were.at(-1);
-  if (last === undefined) return "it was not as it should be";
+  if (last === undefined) return "it was out of range";
   return were.length === 1 ? last : `${were.slice(0, -1).join(", ")} and ${last}`;
 }
 
@@ -183,10 +183,10 @@ const isCode = (code: string): code is HealthCode => Object.hasOwn(codes, code);
 
 export const checkWords: Readonly<Record<BucketCheck, string>> = {
   temperature: "temperature",
-  seconds: "cup seconds",
+  seconds: "viscosity",
   density: "density",
   pH: "pH",
-  liquor: "liquor density",
+  liquor: "binder density",
   gel: "gel test",
   plate: "plate weight",
   bacteria: "bacteria",

@@ -24,18 +24,18 @@ export function viscosityWords(
   format: Pick<Format, "number" | "show">,
 ): string {
   const shown = format.show("s", seconds);
-  if (viscosity === null) return "The cup's kind is not known: compare its seconds only with its own.";
+  if (viscosity === null) return "The kind of cup is not known: compare these seconds only with this cup.";
   if (!viscosity.ok)
-    return `${shown} is too short for this cup's formula: compare its seconds only with its own, or take a cup with a smaller hole.`;
+    return `${shown} is too short for this cup. Use a cup with a smaller hole, or compare only with this one.`;
   const about = viscosityText(viscosity.viscosityMm2S, format);
   const span = `${format.number(viscosity.lowS, 0)} to ${format.show("s", viscosity.highS)}`;
   switch (viscosity.range) {
     case "below":
-      return `Below the standard's range (${span}): ${about} is an index only. Compare these seconds only with seconds from this cup.`;
+      return `Below the standard's range (${span}): ${about} is an index only. Compare it only with readings from this cup.`;
     case "above":
       return `Above the standard's range (${span}): ${about} is an index only. A cup with a wider hole reads better.`;
     case "within":
-      return `About ${about}, within the standard's range (${span}). A slurry is thinner the harder it is stirred: an index, good in this shop.`;
+      return `About ${about}, within the standard's range (${span}). Slurry thins as it is stirred: use it as an index in this shop.`;
   }
 }
 
@@ -55,5 +55,5 @@ export function readingLine({ reading, seconds, density, cup }: ReadingStanding,
     density === null ? null : format.show("density", density.densityGCm3),
     pH === undefined ? null : `pH ${format.number(pH, 2)}`,
   ].filter((part) => part !== null);
-  return parts.length === 0 ? "Looked at, nothing measured" : parts.join(", ");
+  return parts.length === 0 ? "Looked at, not measured" : parts.join(", ");
 }

@@ -3,8 +3,8 @@ import type { CrackState } from "../../../logbook/piece/crackStates.ts";
 
 const stateWords: Readonly<Record<CrackState["state"], string>> = {
   open: "open",
-  "patch-wet": "patched, patch not yet dry",
-  "patch-dry": "patched, patch dry",
+  "patch-wet": "repaired, not yet dry",
+  "patch-dry": "repaired, dry",
 };
 
 const kindWords: Readonly<Record<CrackState["crack"]["kind"], string>> = {
@@ -14,14 +14,18 @@ const kindWords: Readonly<Record<CrackState["crack"]["kind"], string>> = {
   lift: "lifted coat",
 };
 
-/** Its state alone: "patched, patch not yet dry". A coat over a patch answers for it, so that is what is said. */
+/** Its state alone: "repaired, not yet dry". A coat over a patch answers for it, so that is what is said. */
 export const crackStateWords = ({ state, by, isTrimmedOff }: CrackState): string => {
   const words =
-    by === "coat" ? "patched, a coat over it" : by === "fire" ? "patched, dried by fire" : stateWords[state];
+    by === "coat"
+      ? "repaired, a coat over it"
+      : by === "fire"
+        ? "repaired, dried by fire"
+        : stateWords[state];
   return isTrimmedOff ? `${words}, in a part that is trimmed off` : words;
 };
 
-/** "Hairline crack, left ear: patched, patch not yet dry". */
+/** "Hairline crack, left ear: repaired, not yet dry". */
 export const crackLine = (state: CrackState): string => {
   const kind = kindWords[state.crack.kind];
   const place = state.crack.where.trim() === "" ? "" : `, ${state.crack.where}`;
@@ -30,7 +34,7 @@ export const crackLine = (state: CrackState): string => {
 
 const order = ["open", "patch-wet", "patch-dry"] as const;
 
-/** How many, each as `crackStateWords` says it: "1 crack, patched, patch not yet dry"; "3 cracks: 1 open; 2 patched, patch dry". */
+/** How many, each as `crackStateWords` says it: "1 crack, repaired, not yet dry"; "3 cracks: 1 open; 2 repaired, dry". */
 export function cracksWords(states: readonly CrackState[]): string {
   if (states.length === 0) return "no crack";
   const groups = new Map<string, number>();

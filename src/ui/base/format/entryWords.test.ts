@@ -48,7 +48,7 @@ describe("a line of the log", () => {
     const detailBy = (peakC: number, holdMin: number) =>
       entryWords(line, { ...names, runHeat: () => ({ peakC, holdMin }) }).detail?.replaceAll("\u00a0", " ");
     expect(detailBy(845, 20)).toBe("held 20 min");
-    expect(detailBy(868.3, 41.6)).toBe("held 20 min · with the readings added later: 868 °C, held 42 min");
+    expect(detailBy(868.3, 41.6)).toBe("held 20 min · with later readings: 868 °C, held 42 min");
     expect(entryWords(line, names).title.replaceAll("\u00a0", " ")).toBe("Fired to 845 °C");
   });
 
@@ -68,9 +68,9 @@ describe("a line of the log", () => {
     expect(saying("bucket-topped")[0]).toContain("Topped up for evaporation · water 0.15 kg · lid off");
     expect(saying("melt-ended")).toEqual([
       "Melt ended · poured 3.5 kg · into ingots 0.9 kg · energy 9 kWh · fuel 1.1 kg · skimmed once",
-      "Plan put away · no time",
+      "Plan cancelled · no time",
     ]);
-    expect(saying("pour-decided")).toEqual(["Go · by R. · second person passed: neighbour at the door"]);
+    expect(saying("pour-decided")).toEqual(["Go · by R. · second person overridden: neighbour at the door"]);
     expect(saying("air-logged")[0]).toContain(
       "4 readings · from logger 2, cellar.csv · over 0.3 h · 18.5 °C to",
     );
@@ -108,23 +108,23 @@ describe("a refusal", () => {
   });
 
   test.each<[Refusal, string]>([
-    [{ code: "not-started" }, "It was not logged: this is planned, but it has not been started."],
+    [{ code: "not-started" }, "Not logged: it is planned but not started."],
     [
       { code: "uneven-readings", field: "rh", found: 2, expected: 3 },
-      "It was not logged: there are 3 times and 2 values of humidity. There must be as many of the one as of the other.",
+      "Not logged: there are 3 times and 2 values of humidity. The numbers must match.",
     ],
     [
       { code: "readings-not-rising", place: 3, found: 60, before: 60 },
-      "It was not logged: reading 3 is timed second 60, the one before it second 60. Times are whole seconds, each later than the last.",
+      "Not logged: reading 3 is timed second 60, the one before it second 60. Times are whole seconds, each later than the last.",
     ],
     [
       { code: "readings-too-long", spanS: 90_000, mostS: 86_400 },
-      "It was not logged: the readings span 25 h. One line of the log takes 24 h of them; the rest go in lines of their own.",
+      "Not logged: the readings span 25 h. One entry takes 24 h; log the rest separately.",
     ],
-    [{ code: "no-such-step", step: "clear-path" }, "It was not logged: the plan has no step “clear path”."],
+    [{ code: "no-such-step", step: "clear-path" }, "Not logged: the plan has no step “clear path”."],
     [
       { code: "start-carries-entries", kind: "run", entryId: "x", count: 2 },
-      "The start can't be struck while 2 entries stand on it. Strike those first, or end it.",
+      "The start can't be deleted: 2 entries follow it. Delete those first, or end it.",
     ],
   ])("%j says what was found and what would be taken", (refusal, text) => {
     expect(refusalText(refusal, format, 0).replaceAll("\u00a0", " ")).toBe(text);

@@ -1,3 +1,4 @@
+import { levelWords } from "./levelWords.ts";
 import type { Entry, EntryBodies } from "../../../logbook/entries/entry.ts";
 import { cameOf } from "../../../logbook/piece/pourCame.ts";
 import { bucketEntryWords } from "./bucketEntryWords.ts";
@@ -21,7 +22,7 @@ export function entryWords(entry: Entry, names: EntryNames): EntryText {
     case "piece-started":
       return entryText(
         "Piece started",
-        `hung in ${room(entry.body.roomId)}`,
+        `on the rack in ${room(entry.body.roomId)}`,
         ...planWords(entry.body.plan, names),
       );
     case "piece-changed":
@@ -35,7 +36,7 @@ export function entryWords(entry: Entry, names: EntryNames): EntryText {
     case "coat-redipped":
       return entryText("Same coat dipped again", entry.body.note);
     case "coat-skipped":
-      return entryText(`Coat ${entry.body.step + 1} of the recipe left out`, entry.body.reason);
+      return entryText(`Coat ${entry.body.step + 1} of the recipe skipped`, entry.body.reason);
     case "piece-weighed":
       return entryText(`Weighed: ${format.show("g", entry.body.massG)}`, "before a dip", entry.body.note);
     case "dryness-seen":
@@ -46,7 +47,7 @@ export function entryWords(entry: Entry, names: EntryNames): EntryText {
         entry.body.name === undefined ? null : `by ${entry.body.name}`,
       );
     case "wall-measured":
-      return entryText(`Wall measured: ${format.show("mm", entry.body.wallMm)}`, entry.body.where);
+      return entryText(`Shell measured: ${format.show("mm", entry.body.wallMm)}`, entry.body.where);
     case "crack-found":
       return entryText(
         crackWords[entry.body.kind],
@@ -55,22 +56,22 @@ export function entryWords(entry: Entry, names: EntryNames): EntryText {
         entry.body.trimmedOff === true ? "in the part that is trimmed off" : null,
       );
     case "crack-patched":
-      return entryText("Crack patched", entry.body.how);
+      return entryText("Crack repaired", entry.body.how);
     case "patch-dried":
-      return entryText("Patch is dry", entry.body.note);
+      return entryText("Repair is dry", entry.body.note);
     case "wire-wrapped":
       return entryText("Wire wrapped", entry.body.note);
     case "review-signed":
       return entryText(
-        `Review signed: ${entry.body.verdict}`,
+        `Review signed: ${levelWords[entry.body.verdict]}`,
         `by ${entry.body.name}`,
         entry.body.safety === null ? null : `strength ${format.number(entry.body.safety, 1)} times the load`,
-        ...entry.body.passed.map(({ reason }) => `hold passed: ${reason}`),
+        ...entry.body.passed.map(({ reason }) => `hold overridden: ${reason}`),
       );
     case "burnout-started":
       return entryText("Burnout started", entry.body.note);
     case "burnout-read":
-      return entryText(`Kiln read: ${format.show("temp", entry.body.kilnC)}`, entry.body.note);
+      return entryText(`Kiln reading: ${format.show("temp", entry.body.kilnC)}`, entry.body.note);
     case "burnout-ended":
       return entryText(burnoutWords[entry.body.result], entry.body.note);
     case "dewaxed":
@@ -92,7 +93,7 @@ export function entryWords(entry: Entry, names: EntryNames): EntryText {
       );
     case "pour-begun":
       return entryText(
-        "Pour begun",
+        "Pour started",
         figureDetail("metal", entry.body.metalC, (c) => format.show("temp", c)),
       );
     case "metal-poured":
@@ -102,7 +103,7 @@ export function entryWords(entry: Entry, names: EntryNames): EntryText {
     case "piece-finished":
       return entryText("Finished", entry.body.note);
     case "outcome-told":
-      return entryText(`Came out ${entry.body.result}`, ...entry.body.defects, entry.body.note);
+      return entryText(`Result: ${entry.body.result}`, ...entry.body.defects, entry.body.note);
     case "piece-scrapped":
       return entryText("Scrapped", entry.body.reason);
     case "piece-archived":
@@ -153,7 +154,7 @@ export function entryWords(entry: Entry, names: EntryNames): EntryText {
       return pourEntryWords(entry, format);
     case "entry-struck":
       return entryText(
-        entry.body.replacedBy === undefined ? "Entry struck" : "Entry corrected",
+        entry.body.replacedBy === undefined ? "Entry deleted" : "Entry corrected",
         entry.body.reason,
       );
   }
@@ -171,7 +172,7 @@ function shellFired(
   return entryText(
     `Fired to ${format.show("temp", peakC)}`,
     `held ${format.show("min", holdMin)}`,
-    isMoved ? `with the readings added later: ${words(now)}` : null,
+    isMoved ? `with later readings: ${words(now)}` : null,
     inside === undefined ? null : insideWords[inside],
   );
 }
@@ -198,7 +199,7 @@ const dampWords = (leftShare: number | null, format: Format): string =>
     ? "over a coat not known to be dry"
     : leftShare < 0.01
       ? "over a coat that was probably dry"
-      : `over a damp coat, ${format.show("percent", leftShare)} of its water still to go`;
+      : `over a damp coat, ${format.show("percent", leftShare)} of its water left`;
 
 function poured(body: EntryBodies["metal-poured"], format: Format): EntryText {
   const title = cameTitles[cameOf(body)];
@@ -215,7 +216,7 @@ function patternMeasured(body: EntryBodies["pattern-measured"], format: Format):
   const litre = body.volumeMm3 === null ? null : body.volumeMm3 / 1e6;
   return entryText(
     `Pattern measured: ${body.fileName}`,
-    body.watertight ? null : "the mesh is open",
+    body.watertight ? null : "open mesh",
     figureDetail("volume", litre, (known) => volumeText(known, format)),
     `area ${format.show("m2", body.areaMm2 / 1e6)}`,
     figureDetail("head", body.headM, (m) => headText(m, format)),
@@ -230,7 +231,7 @@ function patternMeasured(body: EntryBodies["pattern-measured"], format: Format):
 const hollowWords: Record<NonNullable<EntryBodies["pattern-measured"]["hollows"]>, string> = {
   metal: "closed void: metal",
   core: "closed void: core and shell",
-  unanswered: "closed void: not said whether metal or core",
+  unanswered: "closed void: metal or core not entered",
 };
 
 const counted = (count: number, thing: string): string | null =>

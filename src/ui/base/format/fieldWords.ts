@@ -130,7 +130,7 @@ const words: Readonly<Record<string, string | FieldWords | undefined>> = {
   dipsS: "cup time",
   weighedG: "weight of the sample",
   weighedMl: "volume of the sample in millilitres",
-  liquorGCm3: "density of the liquor",
+  liquorGCm3: "binder density",
   ovenSolids: "solids by the oven",
   plateG: "weight on the plate",
   plateCm2: "area of the plate in cm²",

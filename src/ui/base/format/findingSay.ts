@@ -27,7 +27,7 @@ export type Say = {
   readonly coats: (name: string) => string;
   /** A text that lists things with commas, taken apart. */
   readonly list: (name: string) => readonly string[];
-  /** "Coat 5", "Coats 2, 3 and 5". */
+  /** "Coat 5", "Coats 2, 3 and 5", "Coats 6 to 9". */
   readonly coatsIn: (name: string) => string;
 };
 
@@ -52,7 +52,7 @@ const quantityOf: Readonly<Record<FigureUnit, Quantity>> = {
   "epoch-ms": "plain",
 };
 
-const weighAnyhow = "Weigh it twice, as far apart as its weigh page says: the same weight then means dry.";
+const weighAnyhow = "Weigh it twice, as far apart as the weigh page says: the same weight then means dry.";
 
 export function sayOf(
   { figures, texts, weigh, said }: Pick<Finding, "figures" | "texts" | "weigh" | "said">,
@@ -79,8 +79,19 @@ export function sayOf(
     time: (name) => timeOf(valueOf(name), valueOf("now") ?? 0, format.locale),
     coats: (name) => `${show(name)} ${valueOf(name) === 1 ? "coat" : "coats"}`,
     list,
-    coatsIn: (name) => `${list(name).length === 1 ? "Coat" : "Coats"} ${joined(list(name))}`,
+    coatsIn: (name) => `${list(name).length === 1 ? "Coat" : "Coats"} ${joined(inRanges(list(name)))}`,
   };
+}
+
+/** Three numbers or more that follow one another as one item, "6 to 9"; the others as they are. */
+function inRanges(items: readonly string[]): readonly string[] {
+  const runs: string[][] = [];
+  for (const item of items) {
+    const last = runs.at(-1);
+    if (last !== undefined && Number(item) === Number(last.at(-1)) + 1) last.push(item);
+    else runs.push([item]);
+  }
+  return runs.flatMap((run) => (run.length < 3 ? run : [`${run[0]} to ${run.at(-1)}`]));
 }
 
 /** "2", "2 and 3", "2, 3 and 5". */

@@ -261,3 +261,12 @@ test("a way of speaking that no rule has is a programmer's slip", () => {
   if (first === undefined) throw new Error("no findings");
   expect(() => findingText({ ...first, variant: "no such" }, metric)).toThrow(RangeError);
 });
+
+test("coats of the recipe that are missing are named with the seal among them, a run of them by its ends", () => {
+  const piece = givenPiece(knownPlan);
+  piece.coats([1, 8, 16, 25, 34]);
+  const found = reviewFindingsFor(piece.standing(60)).find(({ rule }) => rule === "recipe-not-followed");
+  expect(found && findingText(found, metric).says).toBe(
+    "Neither dipped nor skipped with a reason: coats 6 to 9 of the recipe.",
+  );
+});

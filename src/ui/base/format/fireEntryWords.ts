@@ -67,9 +67,9 @@ export function meltEntryWords(
         figureDetail("charge weighed", entry.body.weighedKg ?? null, (kg) => format.show("kg", kg)),
       );
     case "melt-read":
-      return entryText(`Metal read: ${format.show("temp", entry.body.metalC)}`);
+      return entryText(`Metal temperature: ${format.show("temp", entry.body.metalC)}`);
     case "melt-ended":
-      if (entry.body.dropped === true) return entryText("Plan put away", entry.body.note);
+      if (entry.body.dropped === true) return entryText("Plan cancelled", entry.body.note);
       return entryText(
         "Melt ended",
         `poured ${format.show("kg", entry.body.pouredKg)}`,
@@ -94,17 +94,17 @@ export function pourEntryWords(entry: EntryIn<"pour">, format: Format): EntryTex
         entry.body.note,
       );
     case "pour-step-marked":
-      return entryText(`${entry.body.state === "done" ? "Done" : "Begun"}: ${spoken(entry.body.step)}`);
+      return entryText(`${entry.body.state === "done" ? "Done" : "Started"}: ${spoken(entry.body.step)}`);
     case "pour-item-checked":
       return entryText(`${entry.body.ok ? "OK" : "Not OK"}: ${spoken(entry.body.item)}`, entry.body.note);
     case "pour-decided":
       return entryText(
         entry.body.go ? "Go" : "No-go",
         `by ${entry.body.name}`,
-        ...entry.body.passed.map(({ item, reason }) => `${spoken(item)} passed: ${reason}`),
+        ...entry.body.passed.map(({ item, reason }) => `${spoken(item)} overridden: ${reason}`),
       );
     case "pour-ended":
-      return entryText(entry.body.dropped === true ? "Plan put away" : "Pour ended", entry.body.note);
+      return entryText(entry.body.dropped === true ? "Plan cancelled" : "Pour ended", entry.body.note);
   }
 }
 

@@ -11,15 +11,16 @@ const place = (say: Say): string => (say.text("where") === "" ? "" : `Where: ${s
 
 export const crackWords: WordsOf<"open-crack"> = {
   open: (say) => ({
-    title: `${crackTitle(say)}, not patched`,
+    title: `${crackTitle(say)}, not repaired`,
     says: `${place(say)}Metal runs out through it.`,
     remedy:
-      "Patch it with slurry and stucco, wire it if the shell has been fired, coat over it and let it dry. Log the patch.",
+      "Repair it with slurry and stucco. If the shell was fired, wire it too. Coat over it, let it dry, and log the repair.",
   }),
   "patch-not-dry": (say) => ({
-    title: `${crackTitle(say)}, patch not yet dry`,
-    says: `${place(say)}Patched ${say.show("ageH")} ago, and nothing logged since shows that the patch is dry. A dry outer coat does not.`,
-    remedy: "When the patch is dry right through, tap “Patch is dry”. Or coat over it and let that coat dry.",
+    title: `${crackTitle(say)}, repair not yet dry`,
+    says: `${place(say)}Repaired ${say.show("ageH")} ago. Nothing logged since shows that the repair is dry; a dry outer coat does not.`,
+    remedy:
+      "When the repair is dry right through, tap “Repair is dry”. Or coat over it and let that coat dry.",
   }),
   "trimmed-off": (say) => ({
     title: `${crackTitle(say)} in a part that is trimmed off`,
@@ -30,9 +31,9 @@ export const crackWords: WordsOf<"open-crack"> = {
 
 export const wireWords: WordsOf<"patched-without-wire"> = {
   "no-wire": (say) => ({
-    title: "Patched after burnout, no wire",
-    says: `${place(say)}The patch may open again as it heats; wire keeps the pieces together.`,
-    remedy: "Wrap wire over the patch and coat over the wire.",
+    title: "Repaired after burnout, no wire",
+    says: `${place(say)}The repair may open again as it heats. Wire holds the pieces together.`,
+    remedy: "Wrap wire over the repair and coat over the wire.",
   }),
 };
 
@@ -57,7 +58,7 @@ export const firedWords: WordsOf<"fired-too-little"> = {
   }),
   "not-logged": () => ({
     title: "No firing in the log",
-    says: "No firing is logged since the last coat or patch, so the shell's strength is not known.",
+    says: "No firing is logged since the last coat or repair, so the shell's strength is not known.",
     remedy: "Log the firing with its peak and hold, or fire the shell.",
   }),
 };

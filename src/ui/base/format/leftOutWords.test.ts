@@ -7,6 +7,6 @@ test("names the figure, its day, what the sums take and what to do", () => {
   const said = { entryId: "e", at, key: "kilnC", value: 2500, low: -30, high: 1500 };
   const words = leftOutWords(said, makeFormat("metric", "en-GB")).replaceAll(/\s/g, " ");
   expect(words).toBe(
-    "Kiln temperature 2,500 °C on 3 March is outside what the sums take (-30 °C to 1,500 °C). It is left out. Correct or delete it.",
+    "Kiln temperature 2,500 °C on 3 March is out of range (-30 °C to 1,500 °C). Calculations leave it out. Correct or delete it.",
   );
 });

@@ -9,5 +9,5 @@ export function leftOutWords({ at, key, value, low, high }: LeftOut, format: For
   const { name, quantity } = fieldWords(key);
   const day = dateFormat(format.locale, { day: "numeric", month: "long" }).format(at);
   const show = (figure: number): string => format.show(quantity, figure);
-  return `${sentence(name)} ${show(value)} on ${day} is outside what the sums take (${show(low)} to ${show(high)}). It is left out. Correct or delete it.`;
+  return `${sentence(name)} ${show(value)} on ${day} is out of range (${show(low)} to ${show(high)}). Calculations leave it out. Correct or delete it.`;
 }

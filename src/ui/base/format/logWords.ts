@@ -6,7 +6,7 @@ export const logGroups = [
     name: "Coats and dryness",
     types: ["coat-dipped", "coat-redipped", "coat-skipped", "dryness-seen", "wall-measured"],
   },
-  { name: "Cracks and mending", types: ["crack-found", "crack-patched", "patch-dried", "wire-wrapped"] },
+  { name: "Cracks and repairs", types: ["crack-found", "crack-patched", "patch-dried", "wire-wrapped"] },
   {
     name: "Fire and metal",
     types: [
@@ -23,7 +23,7 @@ export const logGroups = [
     ],
   },
   {
-    name: "The end, and notes",
+    name: "Result and notes",
     types: ["piece-finished", "outcome-told", "note-written", "piece-moved", "piece-scrapped"],
   },
 ] as const satisfies readonly { readonly name: string; readonly types: readonly EntryType[] }[];
@@ -37,8 +37,8 @@ export const logWords: Record<LoggedByHand, string> = {
   "dryness-seen": "Dryness",
   "wall-measured": "Caliper reading",
   "crack-found": "Crack found",
-  "crack-patched": "Crack patched",
-  "patch-dried": "Patch is dry",
+  "crack-patched": "Crack repaired",
+  "patch-dried": "Repair is dry",
   "wire-wrapped": "Wire wrapped",
   dewaxed: "Dewaxed",
   "burnout-started": "Burnout starts",

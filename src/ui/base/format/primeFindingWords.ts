@@ -85,7 +85,7 @@ const wrongOrMeant = "If it was logged wrong, correct it. If it was meant, chang
 export const recipeFindingWords: WordsOf<"recipe-not-followed"> = {
   "left-out": (say) => ({
     title: "Coats of the recipe are missing",
-    says: `Neither dipped nor skipped with a reason: step ${say.text("which")} of the recipe.`,
+    says: `Neither dipped nor skipped with a reason: ${say.coatsIn("which").toLowerCase()} of the recipe.`,
     remedy: "Dip them, or log each as skipped with the reason.",
   }),
   skipped: (say) => ({

@@ -2,12 +2,11 @@ import type { CoatDrying, NoReadyReason } from "../../../logbook/piece/standing.
 
 const reasonWords: Record<NoReadyReason, string> = {
   "no-readings": "no drying time yet: log the room's temperature and humidity",
-  "air-too-damp": "the room's air is too damp to dry it: no time can be given",
+  "air-too-damp": "no drying time: the room's air is too damp to dry it",
   condensing: "water is condensing on the shell: warm the piece or dry the air",
-  frost:
-    "the wet surface falls below 1 °C, where the slurry freezes: no time can be given, bring the piece into a warmer room",
-  "beyond-forecast": "it lies too far ahead to say",
-  "before-log": "it hung before the log began: how it dried is not judged",
+  frost: "the wet surface falls below 1 °C and the slurry freezes: move the piece to a warmer room",
+  "beyond-forecast": "too far ahead to give a time",
+  "before-log": "this coat is from before the log: its drying is not judged",
 };
 
 export const noReadyWords = (reason: NoReadyReason): string => reasonWords[reason];

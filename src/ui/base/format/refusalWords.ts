@@ -8,52 +8,52 @@ import type { Format } from "./units.ts";
 export function refusalText(refusal: Refusal, format: Format, now: number): string {
   switch (refusal.code) {
     case "no-such-stream":
-      return "It was not logged: there is nothing of that name in this log.";
+      return "Not logged: it is not in this log.";
     case "already-started":
-      return "It was not logged: this has been started already.";
+      return "Not logged: this has been started already.";
     case "already-logged":
       return `Coat ${refusal.number} is in the log already, ${ago(refusal.at, now)}.`;
     case "coat-out-of-turn":
-      return `It was not logged: this piece's next coat is number ${refusal.expected}, not ${refusal.found}. Look again, another tab may have logged one.`;
+      return `Not logged: the next coat is number ${refusal.expected}, not ${refusal.found}. Another tab may have logged one.`;
     case "wrong-phase":
-      return `It was not logged: the piece is ${phaseWords[refusal.phase]}. This can be logged while it is ${listed(refusal.allowed.map((phase) => phaseWords[phase]))}.`;
+      return `Not logged: the piece is ${phaseWords[refusal.phase]}. Allowed while it is ${listed(refusal.allowed.map((phase) => phaseWords[phase]))}.`;
     case "in-future":
-      return `It was not logged: ${dayTime(refusal.at, refusal.now, format.locale)} has not come yet.`;
+      return `Not logged: ${dayTime(refusal.at, refusal.now, format.locale)} has not come yet.`;
     case "before-start":
-      return `It was not logged: ${dayTime(refusal.at, now, format.locale)} is before this was started, ${dayTime(refusal.startedAt, now, format.locale)}.`;
+      return `Not logged: ${dayTime(refusal.at, now, format.locale)} is before the start, ${dayTime(refusal.startedAt, now, format.locale)}.`;
     case "out-of-order":
-      return `It was not logged: ${dayTime(refusal.at, now, format.locale)} would put it ${orderWords(refusal, format, now)}.`;
+      return `Not logged: ${dayTime(refusal.at, now, format.locale)} would put it ${orderWords(refusal, format, now)}.`;
     case "start-carries-entries":
-      return `The start can't be struck while ${refusal.count === 1 ? "an entry stands" : `${refusal.count} entries stand`} on it. ${refusal.kind === "piece" ? "Archive the piece instead." : "Strike those first, or end it."}`;
+      return `The start can't be deleted: ${refusal.count === 1 ? "an entry follows" : `${refusal.count} entries follow`} it. ${refusal.kind === "piece" ? "Archive the piece instead." : "Delete those first, or end it."}`;
     case "not-started":
-      return "It was not logged: this is planned, but it has not been started.";
+      return "Not logged: it is planned but not started.";
     case "already-ended":
-      return `It was not logged: this was ended ${dayTime(refusal.endedAt, now, format.locale)}. Strike the end first if it went on.`;
+      return `Not logged: this ended ${dayTime(refusal.endedAt, now, format.locale)}. If it went on, delete the end first.`;
     case "no-such-step":
-      return `It was not logged: the plan has no step “${refusal.step.replaceAll("-", " ")}”.`;
+      return `Not logged: the plan has no step “${refusal.step.replaceAll("-", " ")}”.`;
     case "uneven-readings":
-      return `It was not logged: there are ${counted(refusal.expected, "time")} and ${counted(refusal.found, "value")} of ${fieldWords(refusal.field).name}. There must be as many of the one as of the other.`;
+      return `Not logged: there are ${counted(refusal.expected, "time")} and ${counted(refusal.found, "value")} of ${fieldWords(refusal.field).name}. The numbers must match.`;
     case "readings-not-rising":
-      return `It was not logged: reading ${refusal.place} is timed ${secondsWords(refusal.found, format)}${refusal.before === null ? "" : `, the one before it ${secondsWords(refusal.before, format)}`}. Times are whole seconds, each later than the last.`;
+      return `Not logged: reading ${refusal.place} is timed ${secondsWords(refusal.found, format)}${refusal.before === null ? "" : `, the one before it ${secondsWords(refusal.before, format)}`}. Times are whole seconds, each later than the last.`;
     case "readings-too-long":
-      return `It was not logged: the readings span ${format.show("h", refusal.spanS / 3600)}. One line of the log takes ${format.show("h", refusal.mostS / 3600)} of them; the rest go in lines of their own.`;
+      return `Not logged: the readings span ${format.show("h", refusal.spanS / 3600)}. One entry takes ${format.show("h", refusal.mostS / 3600)}; log the rest separately.`;
     case "out-of-range": {
       const { name, quantity } = fieldWords(refusal.field);
       const show = (value: number): string => format.show(quantity, value);
-      return `It was not logged: ${name} of ${show(refusal.found)} can't be right. It lies between ${show(refusal.low)} and ${show(refusal.high)}.`;
+      return `Not logged: ${name} of ${show(refusal.found)} can't be right. It lies between ${show(refusal.low)} and ${show(refusal.high)}.`;
     }
     case "missing":
-      return `It was not logged: ${fieldWords(refusal.field).name} is missing.`;
+      return `Not logged: ${fieldWords(refusal.field).name} is missing.`;
     case "not-found":
       return "That entry is not in this log.";
     case "already-struck":
-      return "That entry has been struck already.";
+      return "That entry has been deleted already.";
     case "not-replaceable":
-      return "That entry can't be corrected. Strike it and log the right one.";
+      return "That entry can't be corrected. Delete it and log the right one.";
     case "hold-without-reason":
       return refusal.rules.length === 0
-        ? "A hold can be passed only with a written reason for each."
-        : `A hold can be passed only with a written reason; ${refusal.rules.length === 1 ? "one has" : `${refusal.rules.length} have`} none.`;
+        ? "Write a reason for each hold you override."
+        : `Write a reason for each hold you override; ${refusal.rules.length === 1 ? "one has" : `${refusal.rules.length} have`} none.`;
   }
 }
 
@@ -63,10 +63,10 @@ function orderWords(
   now: number,
 ): string {
   const say = (at: number): string => dayTime(at, now, locale);
-  if (after === null) return before === null ? "out of its turn" : `after what follows it, ${say(before)}`;
+  if (after === null) return before === null ? "out of order" : `after what follows it, ${say(before)}`;
   return before === null
     ? `before what it follows, ${say(after)}`
-    : `out of its place, between ${say(after)} and ${say(before)}`;
+    : `out of order, between ${say(after)} and ${say(before)}`;
 }
 
 const counted = (count: number, thing: string): string => `${count} ${thing}${count === 1 ? "" : "s"}`;

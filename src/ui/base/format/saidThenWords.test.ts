@@ -38,7 +38,7 @@ test("the verdict, and the water left with its band", () => {
   expect(said({ leftLow: null, leftHigh: null })).toBe("Said then: not dry, 52% of its water left.");
   expect(said({ cover: "dry", dryness: "dry", leftShare: 0 })).toBe("Said then: dry.");
   expect(said({ cover: "drying", dryness: "dry", leftShare: 0 })).toBe(
-    "Said then: dry by the air, its shortest drying time not over.",
+    "Said then: dry by the air, minimum drying time not over.",
   );
   expect(said({ cover: "unknown", leftShare: null })).toBe("Said then: dryness not known, no room reading.");
 });
@@ -65,9 +65,9 @@ test("what is worked out since stands beside it with its reason", () => {
       ]),
     }),
   ).toBe(
-    `${then}With 1 reading of that time deleted since and the dip's time put right to 10:40: 61% of its water left.`,
+    `${then}With 1 reading of that time deleted since and the dip's time corrected to 10:40: 61% of its water left.`,
   );
   expect(
     said({ sumsVersion: dryingSumsVersion + 1, anew: anew([{ ...later, how: "changed", at: null }]) }),
-  ).toBe(`${then}With readings of that time changed since, by newer sums: 61% of its water left.`);
+  ).toBe(`${then}With readings of that time changed since, by newer calculations: 61% of its water left.`);
 });

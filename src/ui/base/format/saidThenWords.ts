@@ -12,13 +12,13 @@ export function saidThenWords(said: SaidThen, now: number, format: Format): stri
   const { anew } = said;
   const then = `Said then: ${thenWords(said, format)}.`;
   if (anew === null) return then;
-  const newer = said.sumsVersion === dryingSumsVersion ? "" : ", by newer sums";
+  const newer = said.sumsVersion === dryingSumsVersion ? "" : ", by newer calculations";
   return `${then} With ${whyWords(anew.why, now, format.locale)}${newer}: ${anewWords(anew, format)}.`;
 }
 
 function thenWords({ cover, dryness, leftShare, leftLow, leftHigh }: SaidThen, format: Format): string {
   if (cover === "unknown") return "dryness not known, no room reading";
-  if (cover === "drying" && dryness === "dry") return "dry by the air, its shortest drying time not over";
+  if (cover === "drying" && dryness === "dry") return "dry by the air, minimum drying time not over";
   const state = cover === "drying" ? "not dry" : coverStateWords[cover];
   if (dryness === "dry" || cover === "dry" || leftShare === null) return state;
   const share = (value: number): string => format.show("percent", value);
@@ -38,7 +38,7 @@ const whyWords = (why: readonly SaidAnewWhy[], now: number, locale: string): str
   why.map((one) => oneWhy(one, now, locale)).join(" and ");
 
 function oneWhy({ of, how, count, at }: SaidAnewWhy, now: number, locale: string): string {
-  if (of === "dip") return `the dip's time put right${at === null ? "" : ` to ${soonTime(at, now, locale)}`}`;
+  if (of === "dip") return `the dip's time corrected${at === null ? "" : ` to ${soonTime(at, now, locale)}`}`;
   const thing = of === "air" ? "reading" : "check";
   const things = count === 1 ? `1 ${thing}` : `${count} ${thing}s`;
   switch (how) {

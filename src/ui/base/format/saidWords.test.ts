@@ -14,7 +14,7 @@ test("a weighing tells the water left with its error, and the dry mass", () => {
     waterG: 16.2,
   } as const;
   expect(saidWords(said, metric)).toBe(
-    "29% of all its water still in it, ± 7%: dry it would weigh 1,285.3\u00a0g, ± 1.2\u00a0g",
+    "29% of all its water left, ± 7%; dry weight 1,285.3\u00a0g, ± 1.2\u00a0g",
   );
   expect(saidWords(said, makeFormat("us", "en-US"))).toContain("45.336\u00a0oz");
 });
@@ -35,9 +35,9 @@ test("a surface reading over a pocket says that it reads only the outer face", (
 
 test("what can't be read says why, with its numbers", () => {
   expect(unsaidWords({ kind: "refused", code: "air-too-damp", rh: 0.84, mostRh: 0.8 }, metric)).toBe(
-    "useless at 84% humidity; the room must be under 80%",
+    "does not work at 84% humidity; the room must be under 80%",
   );
   expect(unsaidWords({ kind: "refused", code: "too-soon", baggedS: 300, leastS: 1200 }, metric)).toBe(
-    "5 min in the bag; 20 min are wanted",
+    "5 min in the bag; it takes 20 min",
   );
 });

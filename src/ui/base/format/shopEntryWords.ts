@@ -55,7 +55,7 @@ export function shopEntryWords(entry: EntryIn<"shop">, format: Format): EntryTex
       return figuresSet(entry.body, format);
     case "drying-pair-judged":
       return entryText(
-        entry.body.leftOut ? "Drying time left out of the learning" : "Drying time taken in again",
+        entry.body.leftOut ? "Drying time excluded" : "Drying time included again",
         entry.body.reason,
       );
     case "cup-set":
@@ -65,8 +65,8 @@ export function shopEntryWords(entry: EntryIn<"shop">, format: Format): EntryTex
         `Material: ${entry.body.name}`,
         priceWords(entry.body.pricePerKg, entry.body.currency, { each: "a kilogram", format }),
         figureDetail("packs of", entry.body.packKg, (kg) => format.show("kg", kg)),
-        figureDetail("weeks to come", entry.body.weeksToCome, (weeks) => format.number(weeks, 1)),
-        figureDetail("months it keeps", entry.body.keepsMonths, (months) => format.number(months, 0)),
+        figureDetail("delivery weeks", entry.body.weeksToCome, (weeks) => format.number(weeks, 1)),
+        figureDetail("shelf life, months", entry.body.keepsMonths, (months) => format.number(months, 0)),
         retiredWords(entry.body),
       );
     case "stock-moved":
@@ -82,7 +82,7 @@ export function shopEntryWords(entry: EntryIn<"shop">, format: Format): EntryTex
         format.show("kilnL", entry.body.volumeL),
         `up to ${format.show("temp", entry.body.maxC)}`,
         figureDetail(
-          "climbs at most",
+          "fastest climb",
           entry.body.maxRampKPerH,
           (k) => `${format.show("tempDiff", k)} an hour`,
         ),
@@ -104,8 +104,8 @@ export function shopEntryWords(entry: EntryIn<"shop">, format: Format): EntryTex
     case "shrink-measured":
       return entryText(
         `Shrink measured: ${format.number(100 * (1 - entry.body.castingMm / entry.body.patternMm), 2)}%`,
-        `${format.show("mm", entry.body.patternMm)} became ${format.show("mm", entry.body.castingMm)}`,
-        entry.body.held === "free" ? "free to shrink" : "held by the shell",
+        `${format.show("mm", entry.body.patternMm)} to ${format.show("mm", entry.body.castingMm)}`,
+        entry.body.held === "free" ? "free to shrink" : "restrained by the shell",
       );
   }
 }
@@ -115,7 +115,7 @@ const moveWords: Record<EntryBodies["stock-moved"]["how"], string> = {
   "made-up": "Made up",
   "dipped-out": "Dipped out",
   lost: "Lost",
-  "thrown-away": "Thrown away",
+  "thrown-away": "Discarded",
   counted: "Counted",
 };
 

@@ -13,10 +13,10 @@ function whenWords(at: number, now: number, locale: string): string {
 }
 
 const missingWords: Readonly<Record<NonNullable<WeighToTell["missing"]>, string>> = {
-  air: "Log the room's temperature and humidity so a weighing can tell.",
-  "damp-air": "The air is too damp for a weighing to tell. Bring it to 70% or under first.",
-  area: "Enter the surface area, or weigh it once, so a weighing can tell.",
-  "too-slow": "No weighing can tell within a week in this air. Lead air into its slowest place.",
+  air: "Log the room's temperature and humidity so a weighing can show it.",
+  "damp-air": "The air is too damp to weigh for dryness. Bring it to 70% or less first.",
+  area: "Enter the surface area, or weigh it once, so a weighing can show it.",
+  "too-slow": "In this air a weighing takes more than a week. Blow air into its slowest place.",
 };
 
 /** When to weigh so that it can tell, and on what scale; or what is missing for it. */
@@ -33,5 +33,5 @@ export function weighWords(toTell: WeighToTell, now: number, format: Format): st
         : `Weigh it again ${at} ${on}: the same weight then means dry.`;
   if (finerScaleG === null || finerAt === null || nextAt <= now) return says;
   const finer = finerAt <= now ? "now" : whenWords(finerAt, now, format.locale);
-  return `${says} ${scaleWords(finerScaleG, format).replace(/^a/, "A")} would tell ${finer}.`;
+  return `${says} ${scaleWords(finerScaleG, format).replace(/^a/, "A")} can show it ${finer}.`;
 }

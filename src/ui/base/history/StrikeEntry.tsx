@@ -29,8 +29,8 @@ export function StrikeEntry(props: {
     if (!result.ok) return setFault(result.text);
     say(
       isWhole && others > 0
-        ? "All of it struck. It stays in the logs and can be brought back."
-        : "Entry struck. It stays in the log and can be brought back.",
+        ? "All deleted. They stay in the history and can be restored."
+        : "Entry deleted. It stays in the history and can be restored.",
     );
     onDone();
   };
@@ -42,22 +42,22 @@ export function StrikeEntry(props: {
           One tap wrote this and {others} more {others === 1 ? "line" : "lines"}, in other logs too.
         </p>
       )}
-      <TextField label="Why it is struck" value={reason} onChange={setReason} error={fault} />
+      <TextField label="Reason" value={reason} onChange={setReason} error={fault} />
       <div className={sheet["row"]}>
         <Button
           kind="danger"
           onPress={() => strike(true)}
           disabledReason={lines === undefined ? "The log is being read." : lacksReason}
         >
-          {others > 0 ? `Strike all ${others + 1}` : "Strike it"}
+          {others > 0 ? `Delete all ${others + 1}` : "Delete it"}
         </Button>
         {others > 0 && (
           <Button onPress={() => strike(false)} disabledReason={lacksReason}>
-            Strike only this one
+            Delete only this one
           </Button>
         )}
         <Button kind="quiet" onPress={onDone}>
-          Leave it
+          Keep it
         </Button>
       </div>
     </>

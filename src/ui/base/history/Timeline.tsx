@@ -1,31 +1,42 @@
-import { useEffect, useMemo } from "react";
+import { useEffect, useMemo, useState } from "react";
 import type { Entry } from "../../../logbook/entries/entry.ts";
 import { alloyName } from "../../../logbook/shop/ownAlloy.ts";
 import { runHeat, type RunHeat } from "../../../logbook/fire/runHeat.ts";
 import { useBuckets, useFigures, useRecipes, useRooms, useRunsOf } from "../state/live.ts";
 import { useFormat } from "../state/useFormat.ts";
 import type { EntryNames } from "../format/entryNames.ts";
+import { Button } from "../parts/Button.tsx";
 import { LeftOutNote } from "../parts/LeftOutNote.tsx";
 import sheet from "../styles/sheet.module.css";
 import styles from "./Timeline.module.css";
 import { TimelineEntry } from "./TimelineEntry.tsx";
 import { timelineLines } from "./timelineLines.ts";
 
-/** Every line of the piece's log, newest first, struck ones too. */
+/** Every line of a log, newest first, struck ones too; with `shows` only so many until the others are asked for. */
 export function Timeline({
   stream,
   entries,
+  shows,
 }: {
   readonly stream: string;
   readonly entries: readonly Entry[];
+  readonly shows?: number | undefined;
 }) {
   const lines = useMemo(() => timelineLines(entries), [entries]);
   const names = useEntryNames(entries);
+  const [isWhole, setIsWhole] = useState(isOneAskedFor);
+  const shown = shows === undefined || isWhole ? lines : lines.slice(0, shows);
   useEffect(() => {
-    // Come from a link to one entry on another screen: the line was not there yet when the browser looked for it.
-    if (location.hash.startsWith("#entry-"))
-      document.getElementById(location.hash.slice(1))?.scrollIntoView();
+    const follow = (): void => {
+      if (isOneAskedFor()) setIsWhole(true);
+    };
+    window.addEventListener("hashchange", follow);
+    return () => window.removeEventListener("hashchange", follow);
   }, []);
+  useEffect(() => {
+    // The line was not there yet when the browser looked for it.
+    if (isWhole && isOneAskedFor()) document.getElementById(location.hash.slice(1))?.scrollIntoView();
+  }, [isWhole]);
   return (
     <section aria-labelledby="timeline-title">
       <h2 id="timeline-title" className={styles["title"]}>
@@ -33,13 +44,19 @@ export function Timeline({
       </h2>
       <LeftOutNote entries={entries} />
       <ol className={`${sheet["list"]} ${sheet["closed"]}`}>
-        {lines.map((line) => (
+        {shown.map((line) => (
           <TimelineEntry key={line.entry.id} stream={stream} line={line} names={names} />
         ))}
       </ol>
+      {shown.length < lines.length && (
+        <Button onPress={() => setIsWhole(true)}>All {lines.length} lines</Button>
+      )}
     </section>
   );
 }
+
+/** Whether the address names one line of a log. */
+const isOneAskedFor = (): boolean => location.hash.startsWith("#entry-");
 
 function useEntryNames(entries: readonly Entry[]): EntryNames {
   const format = useFormat();

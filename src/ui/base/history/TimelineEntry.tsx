@@ -26,7 +26,7 @@ export function TimelineEntry(props: {
   const done = (): void => setDoing(null);
   const bringBack = async (): Promise<void> => {
     if (strike === null) return;
-    await takeBack(strike.id, "the strike was a mistake");
+    await takeBack(strike.id, "deleted by mistake");
   };
   return (
     <li id={`entry-${entry.id}`} className={styles["line"]} data-struck={strike !== null || undefined}>
@@ -43,7 +43,7 @@ export function TimelineEntry(props: {
               <span className={`${sheet["small"]} ${sheet["breaks"]}`}>{detail}</span>
             )}
             {strike !== null && (
-              <span className={`${sheet["small"]} ${sheet["breaks"]}`}>struck: {strike.body.reason}</span>
+              <span className={`${sheet["small"]} ${sheet["breaks"]}`}>deleted: {strike.body.reason}</span>
             )}
           </span>
         </summary>
@@ -56,13 +56,13 @@ export function TimelineEntry(props: {
           {strike === null && doing === null && (
             <div className={sheet["row"]}>
               <Button onPress={() => setDoing("time")}>Correct the time</Button>
-              <Button onPress={() => setDoing("strike")}>Strike this entry</Button>
+              <Button onPress={() => setDoing("strike")}>Delete (kept in history)</Button>
             </div>
           )}
           {doing === "time" && <CorrectTime stream={stream} entry={entry} onDone={done} />}
           {doing === "strike" && <StrikeEntry stream={stream} entry={entry} onDone={done} />}
           {strike !== null && strike.body.replacedBy === undefined && (
-            <Button onPress={bringBack}>Bring it back</Button>
+            <Button onPress={bringBack}>Restore it</Button>
           )}
         </div>
       </details>

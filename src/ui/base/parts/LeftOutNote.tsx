@@ -12,7 +12,7 @@ export function LeftOutNote({ entries }: { readonly entries: readonly Entry[] })
   if (leftOut.length === 0) return null;
   return (
     <Card tone="watch">
-      <ul aria-label="Left out of the sums">
+      <ul aria-label="Left out of calculations">
         {leftOut.map((one) => (
           <li key={one.entryId}>
             <a href={`#entry-${one.entryId}`}>{leftOutWords(one, format)}</a>

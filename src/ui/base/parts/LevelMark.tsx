@@ -1,15 +1,16 @@
 import type { ReactNode } from "react";
 import type { Level } from "../../../rules/finding.ts";
+import { levelWords } from "../format/levelWords.ts";
 import styles from "./LevelMark.module.css";
 
-/** A shape and a word, so that the level is never told by colour alone. */
+/** A shape and a word, so that the level is never shown by colour alone. */
 export function LevelMark({ level }: { readonly level: Level | "clear" }) {
   return (
     <span className={`${styles["mark"]} ${styles[level]}`}>
       <svg viewBox="0 0 20 20" aria-hidden="true">
         {shapes[level]}
       </svg>
-      {level}
+      {levelWords[level]}
     </span>
   );
 }

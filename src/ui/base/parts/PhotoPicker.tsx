@@ -40,7 +40,7 @@ export function PhotoPicker(props: {
         kept = [...kept, photoId];
         onChange(kept);
       } catch {
-        setFault("The picture was not kept: this device may have no room left.");
+        setFault("The photo was not saved: this device may be full.");
       }
     }
     setBusy(false);

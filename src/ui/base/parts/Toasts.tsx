@@ -40,7 +40,7 @@ function OneToast({ toast }: { readonly toast: Toast }) {
           Undo
         </button>
       )}
-      <button type="button" aria-label="Put this message away" {...press}>
+      <button type="button" aria-label="Close this message" {...press}>
         <X aria-hidden="true" />
       </button>
     </div>

@@ -6,7 +6,7 @@ import { dayTime } from "../format/time.ts";
 import { Button } from "./Button.tsx";
 import { Card } from "./Card.tsx";
 
-/** A plan that was put away before it was started, and the way back: its end is struck. */
+/** A plan that was cancelled before it was started, and the way back: its end is struck. */
 export function WasPutAway({
   stream,
   ended,
@@ -22,16 +22,16 @@ export function WasPutAway({
   const now = useNow();
   const takeOut = async (): Promise<void> => {
     const done = await log({ do: "strike", stream, entryId: ended.id, reason: "taken out again" });
-    if (done.ok) say("The plan is out again.");
+    if (done.ok) say("The plan is restored.");
   };
   return (
-    <Card title="Put away">
+    <Card title="Cancelled">
       <p>
-        This plan was put away {dayTime(ended.at, now, locale)}
+        This plan was cancelled {dayTime(ended.at, now, locale)}
         {because === null ? "" : `; ${because}`}.
       </p>
       <Button onPress={takeOut} debounceMs={700}>
-        Take it out again
+        Restore the plan
       </Button>
     </Card>
   );

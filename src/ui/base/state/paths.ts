@@ -1,4 +1,5 @@
 import type { EntryType } from "../../../logbook/entries/entry.ts";
+import type { HowToId } from "../format/howToNames.ts";
 
 const part = (id: string): string => encodeURIComponent(id);
 const pieces = (ids: readonly string[]): string => ids.map((id) => `piece=${part(id)}`).join("&");
@@ -67,4 +68,7 @@ export const paths = {
   settings: "/settings",
   archive: "/archive",
   figures: "/figures",
+  howTos: "/how-to",
+  /** `from` is the form that asked: the page's way back. */
+  howTo: (id: HowToId, from?: string) => `/how-to/${id}${from === undefined ? "" : `?from=${part(from)}`}`,
 } as const;

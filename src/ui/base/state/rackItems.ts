@@ -1,6 +1,7 @@
 import { standingOf } from "../../../logbook/piece/buildStanding.ts";
 import { learningStamp, recipeGround } from "../../../logbook/drying/dryingMemory.ts";
 import { shopStream, streamOf } from "../../../logbook/entries/entry.ts";
+import { runsOfPiece } from "../../../logbook/fire/runsOfPiece.ts";
 import type { Memo } from "../../../logbook/log/memo.ts";
 import { groundOf, keep, recall } from "../../../logbook/log/memo.ts";
 import type { Piece } from "../../../logbook/piece/piece.ts";
@@ -72,7 +73,7 @@ function itemGrounds(piece: Piece, { stamps, buckets: known, runs: fired }: Rack
   const buckets = piece.coats.flatMap(({ bucketId }) =>
     bucketId !== null && known.has(bucketId) ? [streamOf("bucket", bucketId)] : [],
   );
-  const runs = piece.runIds.flatMap((id) => (fired?.has(id) ? [streamOf("run", id)] : []));
+  const runs = runsOfPiece(piece, fired).map(({ id }) => streamOf("run", id));
   const streams = new Set([streamOf("piece", piece.id), ...rooms, ...buckets, ...runs, shopStream]);
   return [
     recipeGround(piece, stamps),

@@ -75,17 +75,17 @@ function Sheet({ standing }: { readonly standing: BucketStanding }) {
       </section>
       <div className={css["two"]}>
         <section>
-          <h3>What it should read</h3>
+          <h3>Targets</h3>
           {aims.length === 0 ? <p>No targets are set.</p> : <Lines lines={aims} />}
         </section>
         <section>
           <h3>What is in it</h3>
-          {life.length === 0 ? <p>Nothing is logged of what went in.</p> : <Lines lines={life} />}
+          {life.length === 0 ? <p>No material is logged.</p> : <Lines lines={life} />}
           <MixingOrder standing={standing} />
         </section>
       </div>
       <section>
-        <h3>The last ten readings</h3>
+        <h3>Last ten checks</h3>
         <ReadingsTable standing={standing} />
       </section>
       <section className={css["hand"]}>
@@ -93,11 +93,13 @@ function Sheet({ standing }: { readonly standing: BucketStanding }) {
         <table>
           <thead>
             <tr>
-              {["Day, time", "°", "Seconds 1", "Seconds 2", "Density", "pH", "Added", "By"].map((title) => (
-                <th key={title} scope="col">
-                  {title}
-                </th>
-              ))}
+              {["Day, time", "°", "Viscosity 1 (s)", "Viscosity 2 (s)", "Density", "pH", "Added", "By"].map(
+                (title) => (
+                  <th key={title} scope="col">
+                    {title}
+                  </th>
+                ),
+              )}
             </tr>
           </thead>
           <tbody>
@@ -150,7 +152,7 @@ function MixingOrder({ standing: { aim } }: { readonly standing: BucketStanding 
           Last flour{known === null ? "" : ` up to ${format.show("kg", known.flourKg - known.firstFlourKg)}`},
           by the cup.
         </li>
-        <li>To correct: temperature, density, seconds; water before flour, half, stir, read.</li>
+        <li>To correct: temperature, density, viscosity. Water before flour. Add half, stir, check again.</li>
         <li>Base, biocide: ask the binder’s maker.</li>
       </ol>
     </>

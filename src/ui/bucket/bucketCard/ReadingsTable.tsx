@@ -13,7 +13,7 @@ export function ReadingsTable({ standing }: { readonly standing: BucketStanding 
   const rows = readings
     .filter(({ seconds, density, reading: { pH, slurryC } }) => (seconds ?? density ?? pH ?? slurryC) != null)
     .slice(-most);
-  if (rows.length === 0) return <p>It was never read.</p>;
+  if (rows.length === 0) return <p>Never checked.</p>;
   const day = dateFormat(format.locale, { day: "numeric", month: "short" });
   const number = (value: number | null | undefined, digits: number): string =>
     value === null || value === undefined ? "" : format.number(value, digits);
@@ -22,12 +22,12 @@ export function ReadingsTable({ standing }: { readonly standing: BucketStanding 
       <table>
         <thead>
           <tr>
-            <th scope="col">Read</th>
+            <th scope="col">Checked</th>
             <th scope="col">{format.unit("temp")}</th>
-            <th scope="col">Seconds</th>
+            <th scope="col">Viscosity (s)</th>
             <th scope="col">g/cm³</th>
             <th scope="col">pH</th>
-            <th scope="col">Remark</th>
+            <th scope="col">Note</th>
           </tr>
         </thead>
         <tbody>

@@ -23,5 +23,5 @@ test("a bucket nobody told of has a card all the same", async () => {
   const { shop } = await demoDesk();
   showAt(shop, "/buckets/first-backup/card", at);
   await expect.element(page.getByText("No targets are set.")).toBeVisible();
-  await expect.element(page.getByText("It was never read.")).toBeVisible();
+  await expect.element(page.getByText("Never checked.")).toBeVisible();
 });

@@ -34,10 +34,10 @@ export function BucketChartPage() {
   return (
     <Page title={`${standing.bucket.name}: chart`} back={paths.bucket(id)}>
       {standing.segments.length === 0 ? (
-        <Empty title="No cup seconds yet">
-          <p>The chart begins with the first reading as found, and draws limits from the tenth on.</p>
+        <Empty title="No viscosity yet">
+          <p>The chart starts with the first check as found. Limits are drawn from the tenth on.</p>
           <LinkButton kind="primary" href={paths.bucketRead(id)}>
-            Read the bucket
+            Check the slurry
           </LinkButton>
         </Empty>
       ) : (
@@ -82,13 +82,17 @@ function OneSegment({
   const band = segment.cup?.key === aim.cup?.key ? aim.bandS : null;
   return (
     <>
-      <Card title={segment.cup === null ? "Seconds as found" : `Seconds as found, ${segment.cup.name}`}>
+      <Card
+        title={
+          segment.cup === null ? "Viscosity as found (s)" : `Viscosity as found (s), ${segment.cup.name}`
+        }
+      >
         <SecondsChart segment={segment} band={band} />
         <p className={sheet["pale"]}>{basisSays[chart?.basis ?? "too-few"]}</p>
         {band === null && (
           <p className={sheet["pale"]}>
             No target band is drawn:{" "}
-            {aim.bandS === null ? "none is set for this bucket." : "it is told in another cup’s seconds."}
+            {aim.bandS === null ? "none is set for this bucket." : "it was set for another cup."}
           </p>
         )}
       </Card>
@@ -107,9 +111,9 @@ function Signals({ segment, now }: { readonly segment: BucketSegment; readonly n
   const format = useFormat();
   const signals = segment.chart?.signals ?? [];
   if (segment.chart === null || segment.chart.basis === "too-few")
-    return <p>Too few readings to tell a signal from the bucket’s usual play.</p>;
+    return <p>Too few checks to tell a signal from normal scatter.</p>;
   if (signals.length === 0)
-    return <p>None. Readings inside the limits want no correction: correcting them makes the play wider.</p>;
+    return <p>None. Don’t correct a slurry inside its limits: that widens the scatter.</p>;
   const places = [...new Set(signals.map(({ index }) => index))].toSorted((one, other) => other - one);
   const list = (indexes: readonly number[]) => (
     <ul className={`${sheet["stack3"]} ${sheet["list"]} ${css["signals"]}`}>
@@ -167,7 +171,7 @@ function Figures({ segment, now }: { readonly segment: BucketSegment; readonly n
       )}
       <PlotTable
         summary="As a table"
-        head={["No.", "Read", "Seconds", "Moving range", "Remark"]}
+        head={["No.", "Checked", "Viscosity (s)", "Moving range", "Note"]}
         rows={points.map(({ id, at, seconds: value, hollow, afterCorrection }, i) => {
           const range = rangeTo(id);
           const remarks = [
@@ -189,10 +193,9 @@ function Figures({ segment, now }: { readonly segment: BucketSegment; readonly n
       <details>
         <summary>How the limits are calculated</summary>
         <p>
-          Middle ± 3 × mean moving range ÷ 1.128. Rules 1 to 4 are the usual ones of control charts; rule 5 is
-          six in a row one way. The range across a top-up, a new batch or another cup is left out. Taken
-          together the five rules raise a false alarm about once in ninety readings: a signal says look, not
-          act.
+          Middle ± 3 × mean moving range ÷ 1.128. Rules 1 to 4 are the usual control chart rules. Rule 5 is
+          six in a row one way. The range across a top-up, a new batch or another cup is left out. Together
+          the five rules give a false alarm about once in ninety checks. A signal means look first, then act.
         </p>
       </details>
     </>

@@ -24,10 +24,10 @@ export function RangeCard({ segment, now }: { readonly segment: BucketSegment; r
       <RangePicture chart={chart} />
       <p>
         {chart.limitS === null
-          ? "No limit yet: it takes ten readings."
+          ? "No limit yet: it takes ten checks."
           : wide.length === 0
             ? `No step is wider than its limit of ${seconds(chart.limitS)} s.`
-            : `${wide.length === 1 ? "One step is" : `${wide.length} steps are`} wider than the limit of ${seconds(chart.limitS)} s. Check the cup, the temperature and how it was read.`}
+            : `${wide.length === 1 ? "One step is" : `${wide.length} steps are`} wider than the limit of ${seconds(chart.limitS)} s. Check the cup, the temperature and how it was timed.`}
       </p>
       <PlotTable
         summary="Every step in figures"
@@ -45,7 +45,8 @@ export function RangeCard({ segment, now }: { readonly segment: BucketSegment; r
       <details>
         <summary>How the limit is calculated</summary>
         <p className={sheet["pale"]}>
-          The step from each reading to the next; across a top-up none is taken. Limit: 3.267 × the mean step.
+          The step from each check to the next. A step across a top-up is left out. Limit: 3.267 × the mean
+          step.
         </p>
       </details>
     </Card>
@@ -79,7 +80,7 @@ function RangePicture({ chart: { points, meanS, limitS } }: { readonly chart: Ra
     >
       <Plot
         frame={frame}
-        label="Moving range, reading by reading; the figures are in the table"
+        label="Moving range, check by check; the figures are in the table"
         name="s"
         levels={secondsTicks({ low: 0, high }, 4).map((value) => ({
           at: value,

@@ -58,7 +58,7 @@ export function SecondsChart({
             <i className={css["keyLimit"]} /> the bucket’s own limits
           </span>
           <span>
-            <i className={css["keyHollow"]} /> read cold or warm, shown as at its temperature
+            <i className={css["keyHollow"]} /> checked cold or warm, corrected to its temperature
           </span>
           <span>
             <i className={css["keySignal"]} /> a signal
@@ -71,7 +71,7 @@ export function SecondsChart({
     >
       <Plot
         frame={frame}
-        label="Cup seconds, reading by reading; the figures are in the table"
+        label="Viscosity, check by check; the figures are in the table"
         name="s"
         levels={secondsTicks({ low, high }).map((value) => ({
           at: value,

@@ -32,14 +32,14 @@ async function desk(values: readonly number[], band: boolean) {
 describe("the chart of a bucket", () => {
   test("the target band is a field and the bucket's own limits are lines, with their figures", async () => {
     await desk(seconds, true);
-    const chart = page.getByRole("img", { name: /^Cup seconds/ });
+    const chart = page.getByRole("img", { name: /^Viscosity/ });
     await expect.element(chart).toBeVisible();
     await expect.element(page.getByText("limit 13.3")).toBeVisible();
     await expect.element(page.getByText("limit 11.9")).toBeVisible();
     await expect.element(page.getByText(/^Middle 12\.6 s, limits 11\.86 and 13\.34/)).toBeVisible();
     expect(document.querySelectorAll("svg rect[fill^='url']")).toHaveLength(1);
     await expect.element(page.getByText(/^Provisional limits/)).toBeVisible();
-    await expect.element(page.getByText(/^None\. Readings inside/)).toBeVisible();
+    await expect.element(page.getByText(/^None\. Don’t correct/)).toBeVisible();
   });
 
   test("without a target only the limits are drawn, and it is said why", async () => {
@@ -51,7 +51,7 @@ describe("the chart of a bucket", () => {
   test("a reading far out is a signal: which rule, what it means, what to look at first, and in the table", async () => {
     await desk([...seconds, 12.6, 15.5], true);
     await expect.element(page.getByText(/^Rule 1, beyond the limit\./)).toBeVisible();
-    await expect.element(page.getByText(/Look at the temperature first/)).toBeVisible();
+    await expect.element(page.getByText(/Check the temperature/)).toBeVisible();
     await page.getByText("As a table").click();
     await expect.element(page.getByRole("row", { name: /^12 .* 15\.5 2\.9/ })).toBeVisible();
   });
@@ -73,7 +73,7 @@ describe("the chart of a bucket", () => {
 
   test("under ten readings no limits are drawn", async () => {
     await desk(seconds.slice(0, 9), true);
-    await expect.element(page.getByText(/from ten readings on/)).toBeVisible();
+    await expect.element(page.getByText(/from ten checks on/)).toBeVisible();
     await expect.element(page.getByText(/^limit/)).not.toBeInTheDocument();
   });
 

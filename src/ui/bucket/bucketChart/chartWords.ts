@@ -7,9 +7,9 @@ export function signalSays({ rule, side }: ChartSignal): string {
   const where = side === "above" ? "above" : "below";
   switch (rule) {
     case 1:
-      return `One reading lies ${where} the outer control limit: this bucket does not do that by itself.`;
+      return `One reading lies ${where} the outer control limit. Something has changed.`;
     case 2:
-      return `Two of three readings lie far ${where} the middle line, beyond two thirds of the way to the limit.`;
+      return `Two of three readings lie far ${where} the middle line, past two thirds of the way to the limit.`;
     case 3:
       return `Four of five readings lie ${where} the middle line by more than a third of the way to the limit.`;
     case 4:
@@ -22,8 +22,8 @@ export function signalSays({ rule, side }: ChartSignal): string {
 /** What to look at first. Nothing here says what to add: the make-up page reckons that from the density. */
 export function checkFirst({ side }: ChartSignal): string {
   return side === "above" || side === "rising"
-    ? "Slower than it was. Look at the temperature first, then rinse and check the cup’s hole, then weigh the density: only a density that is too high asks for water. With the density right, don’t thin it; do a gel test."
-    : "Faster than it was. Stir from the bottom and read again; settled flour and foam both read thin. Then weigh the density, and think of water that was added or a cup that was worn or scoured.";
+    ? "Thicker than it was. Check the temperature, then rinse the cup and check its hole, then weigh the density. Add water only if the density is too high. If the density is right, don’t thin it: do a gel test."
+    : "Thinner than it was. Stir from the bottom and check again: settled flour and foam both read thin. Then weigh the density. Added water or a worn cup also reads thin.";
 }
 
 export const ruleName: Readonly<Record<ChartRule, string>> = {
@@ -35,13 +35,13 @@ export const ruleName: Readonly<Record<ChartRule, string>> = {
 };
 
 export const basisSays: Readonly<Record<ChartBasis, string>> = {
-  "too-few": "Limits are drawn from ten readings on; until then this is a list with a picture.",
-  provisional: "Provisional limits: they still move with each reading, and freeze at twenty.",
-  frozen: "Limits frozen on the first twenty readings of this batch and cup.",
+  "too-few": "Limits are drawn from ten checks on.",
+  provisional: "Provisional limits: they move with each check and freeze at twenty.",
+  frozen: "Limits frozen on the first twenty checks of this batch and cup.",
 };
 
 const began: Readonly<Record<BucketSegment["because"], string>> = {
-  first: "the first readings",
+  first: "the first checks",
   "new-batch": "a new batch",
   "other-cup": "another cup",
 };

@@ -18,8 +18,8 @@ import css from "./BucketsPage.module.css";
 type NumberKey = Exclude<keyof AimsDraft, "flourId" | "cupId">;
 
 const bandRows: readonly (readonly [key: NumberKey, label: string])[] = [
-  ["lowS", "Seconds, from"],
-  ["highS", "Seconds, to"],
+  ["lowS", "Viscosity (s), from"],
+  ["highS", "Viscosity (s), to"],
   ["densityGCm3", "Density"],
   ["slurryC", "Temperature"],
 ];
@@ -31,7 +31,7 @@ const mixRows: typeof bandRows = [
 ];
 const sizeRows: typeof bandRows = [
   ["fullL", "Full"],
-  ["leastL", "Least, to cover a piece"],
+  ["leastL", "Minimum volume to dip"],
   ["openM2", "Open surface"],
 ];
 
@@ -60,7 +60,7 @@ export function AimsFields({ form, shop }: { readonly form: BucketForm; readonly
   const own = shop.cups.filter(({ retired, id }) => !retired || id === draft.cupId);
   return (
     <>
-      <h2 className={css["part"]}>What it should read</h2>
+      <h2 className={css["part"]}>Targets</h2>
       <SelectField
         label="Starting values for"
         empty="Choose a mix"
@@ -84,10 +84,10 @@ export function AimsFields({ form, shop }: { readonly form: BucketForm; readonly
         at="cupId"
         label="Cup"
         empty="Not set"
-        hint="A cup of your own from the wall is best: no two run alike."
+        hint="Use one of your own named cups: no two run alike."
         options={[
           ...own.map(({ id, name }) => ({ value: id, label: name })),
-          ...cups.map(({ id, label }) => ({ value: id, label: `${label}, no name of its own` })),
+          ...cups.map(({ id, label }) => ({ value: id, label: `Generic ${label}` })),
         ]}
       />
       {fields(bandRows)}
@@ -102,17 +102,17 @@ export function AimsFields({ form, shop }: { readonly form: BucketForm; readonly
         })}
       />
       {fields(mixRows)}
-      <h2 className={css["part"]}>How long its coats dry</h2>
+      <h2 className={css["part"]}>Drying time</h2>
       <NumberOf
         form={form}
         at="leastDryH"
         label="Minimum drying time"
-        hint="Before the next coat, whatever the air. Empty: the shop's for the kind of coat."
+        hint="Before the next coat, in any air. Empty: the shop’s minimum for this kind of coat."
       />
-      <h2 className={css["part"]}>How big it is</h2>
+      <h2 className={css["part"]}>Size</h2>
       {fields(sizeRows)}
       <p className={`${sheet["pale"]} ${sheet["breaks"]}`}>
-        A round bucket {format.show("mm", acrossMm)} across is open{" "}
+        A round bucket {format.show("mm", acrossMm)} across has an open surface of{" "}
         {format.show("m2", (Math.PI / 4) * (acrossMm / 1000) ** 2)}.
       </p>
     </>

@@ -61,7 +61,7 @@ export function BucketForm({
       </Button>
       {bucket !== null && (
         <Button kind="quiet" onPress={() => save(!bucket.retired)}>
-          {bucket.retired ? "In use again" : "It is emptied: put it away"}
+          {bucket.retired ? "Use it again" : "Retire this bucket"}
         </Button>
       )}
     </form>

@@ -63,7 +63,7 @@ function KnownBucket({ id }: { readonly id: string }) {
       <HealthCard standing={standing} />
       {!bucket.retired && (
         <LinkButton kind="primary" size="big" href={paths.bucketRead(id)}>
-          Read the bucket
+          Check the slurry
         </LinkButton>
       )}
       <div className={css["ways"]}>
@@ -73,11 +73,9 @@ function KnownBucket({ id }: { readonly id: string }) {
         <LinkButton href={paths.stock}>Stock</LinkButton>
       </div>
       <div className={css["cards"]}>
-        <Card title="Last reading">
+        <Card title="Last check">
           {last === null ? (
-            <p>
-              None yet. Time the cup before each session: a bucket that thickens builds thick, weak walls.
-            </p>
+            <p>None yet. Check the viscosity before each session: thick slurry builds thick, weak shells.</p>
           ) : (
             <>
               <p>
@@ -95,13 +93,15 @@ function KnownBucket({ id }: { readonly id: string }) {
         {standing.afterAddition !== null && (
           <AfterAdditionCard after={standing.afterAddition} bucketId={id} />
         )}
-        <Card title="What it should read">
+        <Card title="Targets">
           {aims.length === 0 ? (
             <p>Not set. Set a target range to get a warning when viscosity drifts.</p>
           ) : (
             <Lines lines={aims} />
           )}
-          <LinkButton href={paths.bucketAims(id)}>{aims.length === 0 ? "Set it up" : "Change it"}</LinkButton>
+          <LinkButton href={paths.bucketAims(id)}>
+            {aims.length === 0 ? "Set targets" : "Change targets"}
+          </LinkButton>
         </Card>
         {life.length > 0 && (
           <Card title="What is in it">

@@ -54,7 +54,7 @@ export function BucketsPage() {
     >
       {open.length === 0 && standings.length > 0 && (
         <Empty title="No bucket is in use">
-          <p>Add one, or take an emptied one into use again.</p>
+          <p>Add one, or use a retired one again.</p>
         </Empty>
       )}
       <ul className={css["list"]}>
@@ -64,7 +64,7 @@ export function BucketsPage() {
       </ul>
       {away.length > 0 && (
         <details>
-          <summary>Emptied ({away.length})</summary>
+          <summary>Retired ({away.length})</summary>
           <ul className={css["list"]}>
             {away.map(({ bucket }) => (
               <li key={bucket.id}>
@@ -105,7 +105,7 @@ function BucketRow({ standing }: { readonly standing: BucketStanding }) {
         </span>
         <span className={`${sheet["pale"]} ${sheet["breaks"]}`}>
           {last === null ? (
-            "Never read."
+            "Never checked."
           ) : (
             <>
               {readingLine(last, format)}, <Ago at={last.at} />

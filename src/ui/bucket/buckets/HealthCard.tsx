@@ -38,14 +38,14 @@ export function HealthCard({ standing }: { readonly standing: BucketStanding }) 
         </p>
       )}
       <details>
-        <summary>What it is judged by</summary>
+        <summary>What this is based on</summary>
         <p>
           Typical values, unless the shop has set its own.{" "}
           <Link href={paths.bucketLimits} className={sheet["link"]}>
             Slurry limits
           </Link>
         </p>
-        <p>A cup reading counts for twelve hours, and only from the last addition on.</p>
+        <p>A viscosity check counts for twelve hours, or until something is added.</p>
       </details>
     </Card>
   );

@@ -16,7 +16,7 @@ describe("the form of a bucket", () => {
 
   test("a band wants both its ends in order", () => {
     const half = readBucket({ ...named, lowS: 12 }, metric);
-    expect(!half.ok && half.errors["highS"]).toMatch(/one end/);
+    expect(!half.ok && half.errors["highS"]).toMatch(/both ends/);
     const turned = readBucket({ ...named, lowS: 16, highS: 12 }, metric);
     expect(!turned.ok && turned.errors["highS"]).toMatch(/^Found 12.s, expected 16.s or more/);
   });

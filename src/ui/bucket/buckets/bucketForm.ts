@@ -17,9 +17,9 @@ import type { EntryForm } from "../../base/forms/useEntryForm.ts";
 
 export type BucketUse = EntryBodies["bucket-set"]["use"];
 export const bucketUses = [
-  { value: "prime", label: "Prime", hint: "Fine flour, the face of the casting." },
-  { value: "backup", label: "Backup", hint: "The coats that carry." },
-  { value: "single", label: "One for all", hint: "A single slurry for every coat." },
+  { value: "prime", label: "Prime", hint: "Fine flour, for the face of the casting." },
+  { value: "backup", label: "Backup", hint: "Coats that build thickness." },
+  { value: "single", label: "Single-slurry system", hint: "One slurry for every coat." },
   { value: "seal", label: "Seal", hint: "The last dip, without stucco." },
 ] as const satisfies readonly { value: BucketUse; label: string; hint: string }[];
 
@@ -46,7 +46,7 @@ const aimsFields = {
   }),
 };
 export const bucketFields = {
-  name: words("name", "Write what stands on the bucket.", 120),
+  name: words("name", "Write what is marked on the bucket.", 120),
   use: oneOf(["prime", "backup", "single", "seal"], "what it is for"),
   slurry: shortWords(200, "Found more than 200 letters, expected fewer. Shorten it."),
   ...aimsFields,
@@ -84,8 +84,7 @@ export function readBucket(draft: BucketDraft, format: Format): Checked<EntryBod
     if (lowS !== undefined && highS !== undefined && highS < lowS)
       errors.highS = `Found ${format.show("s", highS)}, expected ${format.show("s", lowS)} or more.`;
     if ((lowS === undefined) !== (highS === undefined))
-      errors[lowS === undefined ? "lowS" : "highS"] =
-        "Found one end of the band only. Give both, or neither.";
+      errors[lowS === undefined ? "lowS" : "highS"] = "Enter both ends of the range, or neither.";
     if (fullL !== undefined && leastL !== undefined && leastL > fullL)
       errors.leastL = `Found more than the full ${format.show("litre", fullL)}, expected less.`;
     return errors;

@@ -26,13 +26,13 @@ export function aimLines(
   const reckoned = densityGCm3?.basis === "reckoned" ? ", calculated from the mix" : "";
   const usual = slurryC?.basis === "reckoned" ? ", as it usually is" : "";
   return [
-    ...tell("Cup seconds", band),
+    ...tell("Viscosity", band),
     ...tell("Density", densityGCm3 && `${format.show("density", densityGCm3.value)}${reckoned}`),
     ...tell("Temperature", slurryC && `${format.show("temp", slurryC.value)}${usual}`),
     ...tell("Flour to binder", ratio && `${format.number(ratio.value, 2)} by mass`),
     ...tell("Flour density", flourGCm3 && format.show("density", flourGCm3.value)),
     ...tell("Full", fullL === null ? null : format.show("litre", fullL)),
-    ...tell("Least to cover a piece", leastL === null ? null : format.show("litre", leastL)),
+    ...tell("Minimum volume to dip", leastL === null ? null : format.show("litre", leastL)),
     ...tell("Open surface", targets.openM2 === undefined ? null : format.show("m2", targets.openM2)),
   ];
 }
@@ -51,17 +51,17 @@ export function lifeLines(
     const kg = format.show("kg", Math.abs(ledger.waterLostKg));
     lines.push([
       "By its density",
-      ledger.waterLostKg > 0 ? `${kg} of water have dried off` : `${kg} of water too much`,
+      ledger.waterLostKg > 0 ? `${kg} of water has evaporated` : `${kg} of water too much`,
     ]);
   }
   if (turnover !== null)
     lines.push([
       "Replaced",
-      `${format.show("percent", turnover.weeklyShare)} a week; ${format.show("percent", turnover.firstMakeLeft)} of the first make is still in it`,
+      `${format.show("percent", turnover.weeklyShare)} a week; ${format.show("percent", turnover.firstMakeLeft)} of the first mix is still in it`,
     ]);
   for (const [name, loss] of [
-    ["Dries off, lid off", learned.lidOff],
-    ["Dries off, lid on", learned.lidOn],
+    ["Evaporation, lid off", learned.lidOff],
+    ["Evaporation, lid on", learned.lidOn],
   ] as const)
     if (loss.lossLDay !== null)
       lines.push([name, `${format.show("litre", loss.lossLDay)} a day, from ${loss.topUps} top-ups`]);
@@ -71,7 +71,7 @@ export function lifeLines(
 const volumeBasis = {
   ledger: "by what went in and out",
   counted: "as last measured",
-  full: "if it stands at its full mark",
+  full: "if it is full",
 } as const;
 
 function mixingWords(
@@ -79,10 +79,10 @@ function mixingWords(
   steady: boolean | null,
   format: Format,
 ): string {
-  if (steady === true) return "three readings agree: it has settled";
+  if (steady === true) return "three checks agree: it has settled";
   if (hours >= neededH)
     return hours * hourMs > 4 * dayMs
       ? "long enough"
       : `${format.show("h", hours)}, ${format.show("h", neededH)} wanted`;
-  return `${format.show("h", hours)} of ${format.show("h", neededH)}, or until three readings an hour apart agree`;
+  return `${format.show("h", hours)} of ${format.show("h", neededH)}, or until three checks an hour apart agree`;
 }

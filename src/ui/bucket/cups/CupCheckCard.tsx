@@ -26,8 +26,8 @@ export function CupCheckCard({ cups }: { readonly cups: readonly Cup[] }) {
   return (
     <Card title="Check a cup">
       <p className={sheet["pale"]}>
-        Keep one cup of each kind for checking only. Dip it and the working cup in the same slurry within
-        minutes, twice each, and set the means side by side.
+        Keep one cup of each kind as a reference. Time it and the working cup in the same slurry within
+        minutes, twice each. Compare the means.
       </p>
       <SelectField
         label="Working cup"
@@ -55,7 +55,7 @@ export function CupCheckCard({ cups }: { readonly cups: readonly Cup[] }) {
       <details>
         <summary>How it is judged</summary>
         <p>
-          The difference over the mean of both. One person with one cup scatters by{" "}
+          The difference divided by the mean of both. One person with one cup scatters by{" "}
           {format.number(cupRepeatability.within.value * 100, 1)}&nbsp;%; two means further apart than{" "}
           {format.number(cupRepeatability.suspect.value * 100, 0)}&nbsp;% are suspect.
         </p>
@@ -70,10 +70,10 @@ function checkWords(name: string, { share, verdict }: CupCheck, percent: string)
     case "agrees":
       return `${name} and the reference agree within ${percent} %.`;
     case "apart":
-      return `${name} reads ${percent} % too ${side}: within what hands scatter. Clean it and check again some day.`;
+      return `${name} reads ${percent} % too ${side}: within normal scatter. Clean it and check it again later.`;
     case "suspect":
       return share > 0
-        ? `${name} reads ${percent} % too thick: silica has dried in its hole. Soak and clean it, never with wire, then check again.`
-        : `${name} reads ${percent} % too thin: its hole is scoured wider. Check once more, then put it away.`;
+        ? `${name} reads ${percent} % too thick: silica has dried in its hole. Soak it, clean it without wire, then check again.`
+        : `${name} reads ${percent} % too thin: its hole has worn wider. Check once more, then retire it.`;
   }
 }

@@ -43,7 +43,7 @@ export function CupForm({ cup, onSaved }: { readonly cup: Cup | null; readonly o
         void save(isRetired);
       }}
     >
-      <TextOf form={bound} at="name" label="Name" hint="As it is marked: “blue tape”." />
+      <TextOf form={bound} at="name" label="Name" hint="What you call it, such as “blue tape”." />
       <SelectOf
         form={form}
         at="cup"
@@ -60,7 +60,7 @@ export function CupForm({ cup, onSaved }: { readonly cup: Cup | null; readonly o
         </Button>
         {cup !== null && (
           <Button kind="quiet" onPress={() => save(!isRetired)}>
-            {isRetired ? "In use again" : "No longer used"}
+            {isRetired ? "Use it again" : "No longer used"}
           </Button>
         )}
       </div>

@@ -34,10 +34,10 @@ export function CupsPage() {
   return (
     <Page title="Cups" back={paths.buckets}>
       {inUse.length === 0 && (
-        <Empty title="No cup on the wall yet">
+        <Empty title="No flow cup yet">
           <p>
-            Two cups of one kind can differ by a tenth. Give each a name and mark it with tape; one bucket is
-            always read with the same.
+            Two cups of one kind can differ by 10%. Name each and mark it with tape. Use the same cup for one
+            bucket.
           </p>
         </Empty>
       )}

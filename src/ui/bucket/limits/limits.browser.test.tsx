@@ -15,7 +15,7 @@ const limitsLogged = async (desk: Desk) =>
 describe("the slurry limits of a shop", () => {
   test("stand empty with the typical value beside each, and without a source in the sentence", async () => {
     open(await demoDesk());
-    await expect.element(field("Fit from").first()).toHaveValue("");
+    await expect.element(field("OK from").first()).toHaveValue("");
     await expect.element(page.getByText(/^Empty: 12.h$/)).toBeVisible();
     await expect.element(page.getByText(/^Typical values\. Replace them with your supplier/)).toBeVisible();
     await expect.element(page.getByText(/no source|patent|from memory/)).not.toBeInTheDocument();
@@ -25,7 +25,7 @@ describe("the slurry limits of a shop", () => {
   test("are saved in canonical units and come back as typed", async () => {
     const desk = await demoDesk({ units: "us" });
     open(desk);
-    await field("Fit from").first().fill("64.4");
+    await field("OK from").first().fill("64.4");
     await field("New prime").fill("12");
     await save().click();
     await expect.poll(() => limitsLogged(desk)).toHaveLength(1);
@@ -44,7 +44,7 @@ describe("the slurry limits of a shop", () => {
       .element(page.getByText(/Found 2,000.h for the mixing of a new prime, expected 0.h to 336.h/).first())
       .toBeVisible();
     await field("New prime").fill("");
-    await field("Fit from").first().fill("30");
+    await field("OK from").first().fill("30");
     await save().click();
     await expect.element(page.getByText(/Found 30.°C, expected 25.°C or less/).first()).toBeVisible();
     expect(await limitsLogged(desk)).toEqual([]);

@@ -33,7 +33,7 @@ export function AfterAdditionCard({
               <Ago at={after.top.at} />
             </th>
             <th scope="col">Expected</th>
-            <th scope="col">Read</th>
+            <th scope="col">Measured</th>
           </tr>
         </thead>
         <tbody>
@@ -46,7 +46,7 @@ export function AfterAdditionCard({
           )}
           {expected.cupS !== null && (
             <tr>
-              <th scope="row">Seconds</th>
+              <th scope="row">Viscosity</th>
               <td>{format.show("s", expected.cupS)}</td>
               <td>{seconds === undefined ? "–" : format.show("s", seconds)}</td>
             </tr>
@@ -55,15 +55,15 @@ export function AfterAdditionCard({
       </table>
       {read === null && (
         <div className={css["ways"]}>
-          <LinkButton href={paths.bucketRead(bucketId)}>Read the bucket</LinkButton>
+          <LinkButton href={paths.bucketRead(bucketId)}>Check the slurry</LinkButton>
         </div>
       )}
       <details>
-        <summary>How it is worked out</summary>
+        <summary>How this is calculated</summary>
         <p>
-          Density: mass over volume of what was in it and what went in (derived). Seconds: Krieger and
-          Dougherty’s thickness of a suspension (from memory), carried into the cup by its standard’s law; a
-          guess, taken as met within a tenth. Density is met within the bucket’s own tolerance.
+          Density: total mass divided by total volume (derived). It is met within the bucket’s own tolerance.
+          Viscosity: Krieger and Dougherty’s law for suspensions (from memory), turned into cup seconds by the
+          cup’s standard. It is a rough estimate, met within 10%.
         </p>
       </details>
     </Card>

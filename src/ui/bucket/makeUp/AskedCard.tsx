@@ -20,10 +20,10 @@ export function AskedCard({ standing }: { readonly standing: BucketStanding }) {
     const needsReading = advice.missing.includes("reading");
     const needsAims = [aim.bandS, aim.densityGCm3, aim.flourGCm3, aim.fullL].includes(null);
     return (
-      <Card title="What it asks for">
+      <Card title="What to add">
         <p>
           {needsReading
-            ? "Not known: it was not read since it was last made or added to. Temperature first, then density, then seconds."
+            ? "Not checked since it was last mixed or added to. Check temperature, then density, then viscosity."
             : `No advice yet. Missing: ${advice.missing.map((lack) => lackWords[lack]).join("; ")}.`}
         </p>
         {needsAims && <LinkButton href={paths.bucketAims(bucket.id)}>Set its targets</LinkButton>}
@@ -33,8 +33,8 @@ export function AskedCard({ standing }: { readonly standing: BucketStanding }) {
   const reading = readings.find(({ reading: { id } }) => id === advice.readingId);
   if (!advice.correction.ok)
     return (
-      <Card title="What it asks for">
-        <p>The seconds of the last reading are none its cup can show: read it again.</p>
+      <Card title="What to add">
+        <p>The last viscosity is outside this cup’s range. Check it again.</p>
       </Card>
     );
   const voice = bucketVoice(standing);
@@ -42,7 +42,7 @@ export function AskedCard({ standing }: { readonly standing: BucketStanding }) {
   const none = firstAct(voice, format);
   const hasFlour = acts.some(({ code }) => code === "add-flour-and-binder");
   return (
-    <Card title="What it asks for">
+    <Card title="What to add">
       {reading !== undefined && (
         <p className={sheet["soft"]}>
           {readingLine(reading, format)}, <Ago at={reading.at} />
@@ -59,11 +59,11 @@ export function AskedCard({ standing }: { readonly standing: BucketStanding }) {
       </ol>
       {hasFlour && <DustNote />}
       <details>
-        <summary>How to read it</summary>
+        <summary>What the readings mean</summary>
         <p>
-          In this order: temperature, density, seconds. Thick and dense is lost water. Thick at the right
-          density is not: no water, a gel test. Thin and light is too much water or settled flour. Light but
-          not thin is air, or gelling.
+          Check temperature, density, viscosity, in this order. Thick and dense: water was lost. Thick at the
+          right density: add no water, do a gel test. Thin and light: too much water, or settled flour. Light
+          but not thin: air, or gelling.
         </p>
       </details>
     </Card>

@@ -4,9 +4,8 @@ import css from "./makeUp.module.css";
 export function DustNote() {
   return (
     <p className={css["dust"]}>
-      <strong>Dry flour: mask on.</strong> Its dust is silica that stays in the lungs for good (respirable
-      crystalline silica: 29 CFR 1910.1053). Pour low and slowly, wipe up wet, never sweep dry. Local codes
-      come first.
+      <strong>Dry flour: mask on.</strong> Its dust is silica and stays in the lungs for good. Pour low and
+      slowly. Wipe up wet, never sweep dry. Local codes come first.
     </p>
   );
 }

@@ -104,13 +104,13 @@ export function FirstMixCard(props: {
         <PickOf
           form={form}
           at="by"
-          label="Reckoned by"
+          label="Calculate by"
           options={[
-            { value: "ratio", label: "Its ratio" },
+            { value: "ratio", label: "Mix ratio" },
             { value: "fraction", label: "Flour without a known mix ratio" },
           ]}
         />
-        {mix === null && <p>Fill in litres, flour density and the mix.</p>}
+        {mix === null && <p>Fill in the volume, the flour density and the mix.</p>}
         {mix !== null && !mix.ok && <p className={sheet["refused"]}>{cannotFlowWords(mix, format)}</p>}
         {mix?.ok === true && <Mix mix={mix} />}
         {mix?.ok === true && (
@@ -142,15 +142,15 @@ function Mix({ mix }: { readonly mix: Extract<FirstMix, { readonly ok: true }> }
           <strong>
             Binder: {format.show("kg", mix.solKg)} ({format.show("litre", mix.solL)})
           </strong>
-          <span>First, into a clean bucket, the stirrer running.</span>
+          <span>First, into a clean bucket with the stirrer running.</span>
         </li>
         <li>
           <strong>Flour: {format.show("kg", mix.firstFlourKg)}</strong>
-          <span>Nine tenths, slowly, as fast as it wets. Then let it stir.</span>
+          <span>90% of it, slowly, as fast as it wets. Then let it stir.</span>
         </li>
         <li>
           <strong>Flour: up to {format.show("kg", mix.flourKg - mix.firstFlourKg)} more</strong>
-          <span>The rest by the cup: stop when it reads its seconds.</span>
+          <span>Add the rest by the cup. Stop at the target viscosity.</span>
         </li>
       </ol>
       <DustNote />

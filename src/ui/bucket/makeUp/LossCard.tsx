@@ -33,7 +33,7 @@ export function LossCard({ standing }: { readonly standing: BucketStanding }) {
     return { lid, own, guess };
   });
   return (
-    <Card title="What dries off">
+    <Card title="Evaporation">
       <table>
         <thead>
           <tr>
@@ -56,17 +56,17 @@ export function LossCard({ standing }: { readonly standing: BucketStanding }) {
               <td>
                 {own.lossLDay !== null
                   ? `its last ${own.topUps} top-ups`
-                  : `${guess === null ? "nothing yet" : "the model’s first guess"}; ${own.topUps} of ${fewest} top-ups`}
+                  : `${guess === null ? "nothing yet" : "a first estimate"}; ${own.topUps} of ${fewest} top-ups`}
               </td>
             </tr>
           ))}
         </tbody>
       </table>
       {areaM2 === null && (
-        <p className={sheet["soft"]}>Tell its open surface in the targets for a first guess.</p>
+        <p className={sheet["soft"]}>Set its open surface in the targets for a first estimate.</p>
       )}
       {areaM2 !== null && over === null && (
-        <p className={sheet["soft"]}>Read the air of the shop’s room for a first guess.</p>
+        <p className={sheet["soft"]}>Log the air of the shop’s room for a first estimate.</p>
       )}
       {over !== null && areaM2 !== null && (
         <Reckoned

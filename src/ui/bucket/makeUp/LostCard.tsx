@@ -36,7 +36,7 @@ export function LostCard({ standing }: { readonly standing: BucketStanding }) {
   const bound = { ...form, set: change, errors: { litre: form.refused ?? undefined } };
   const save = async (): Promise<void> => {
     const { what, litre } = draft;
-    if (litre === null) return form.refuse("Found no litres. Measure with a dip stick, then tell them.");
+    if (litre === null) return form.refuse("Measure the volume with a dip stick, then enter it.");
     if (mustAsk && !asked) return setAsked(true);
     const stream = streamOf("bucket", bucket.id);
     await form.send(
@@ -54,7 +54,7 @@ export function LostCard({ standing }: { readonly standing: BucketStanding }) {
   };
   return (
     <details className={`${sheet["panel"]} ${css["fold"]}`}>
-      <summary>Counted, lost, thrown away</summary>
+      <summary>Measured, lost, thrown away</summary>
       <div className={`${sheet["stack3"]} ${css["inside"]}`}>
         <PickOf
           form={bound}
@@ -76,14 +76,14 @@ export function LostCard({ standing }: { readonly standing: BucketStanding }) {
         />
         {volume !== null && (
           <p className={sheet["soft"]}>
-            By what was written there should be {format.show("litre", volume.volumeL)} in it.
+            By the log there should be {format.show("litre", volume.volumeL)} in it.
           </p>
         )}
         {asked && off !== null && (
           <p role="alert" className={sheet["refused"]}>
-            That is {format.show("percent", Math.abs(off.share))} {off.share < 0 ? "less" : "more"} than what
-            was written gives. Was a mix, a top-up or a spill left out? Write that down first; if not, log the
-            measure as it is.
+            That is {format.show("percent", Math.abs(off.share))} {off.share < 0 ? "less" : "more"} than the
+            log gives. Is a mix, a top-up or a spill missing? Log that first. If not, log the volume as
+            measured.
           </p>
         )}
         <Button onPress={save}>{asked ? "Log it as measured" : "Log it"}</Button>

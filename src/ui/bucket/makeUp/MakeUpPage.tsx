@@ -61,7 +61,7 @@ function MakeUp({ standing }: { readonly standing: BucketStanding }) {
         form={form}
         onOver={(logged) => {
           setPuttingIn(false);
-          if (logged) say("It is in the log. Stir, then read the bucket again.");
+          if (logged) say("Logged. Stir, then check the slurry again.");
         }}
       />
     );
@@ -74,17 +74,17 @@ function MakeUp({ standing }: { readonly standing: BucketStanding }) {
       {asked !== null ? (
         <>
           <Button kind="primary" size="big" onPress={() => putIn(makingsOf(asked, 0.5))}>
-            Put half of it in
+            Add half of it
           </Button>
           <div className={css["ways"]}>
-            <Button onPress={() => putIn(asked)}>All of it</Button>
+            <Button onPress={() => putIn(asked)}>Add all of it</Button>
             <Button onPress={() => putIn({})}>Something else</Button>
           </div>
         </>
       ) : (
         <div className={css["ways"]}>
-          <Button onPress={() => putIn({})}>Put something in</Button>
-          <LinkButton href={paths.bucketRead(id)}>Read the bucket</LinkButton>
+          <Button onPress={() => putIn({})}>Add material</Button>
+          <LinkButton href={paths.bucketRead(id)}>Check the slurry</LinkButton>
         </div>
       )}
       <div className={css["cards"]}>
@@ -102,10 +102,10 @@ function MakeUp({ standing }: { readonly standing: BucketStanding }) {
         />
         <LossCard standing={standing} />
         <LostCard standing={standing} />
-        <Card title="What is not calculated here">
+        <Card title="No doses for additives">
           <p>
-            Base for the pH, biocide, wetting agent, antifoam: no doses. They depend on the sol and its
-            polymer; ask the binder’s maker, and write what was added into the note of a reading.
+            Dipbook gives no dose for pH base, biocide, wetting agent or antifoam. They depend on the sol and
+            its polymer. Ask the binder’s maker, and note what you added with a check.
           </p>
         </Card>
       </div>

@@ -108,7 +108,7 @@ export function PutInScreen(props: {
       {!isBatch && why === "evaporation" && (
         <BigKey
           onPress={() => set({ lid: draft.lid === "on" ? "off" : "on" })}
-          under="Its own loss is learned from this"
+          under="The bucket’s own evaporation is learned from this"
         >
           Lid since the last top-up: {draft.lid}
         </BigKey>
@@ -117,15 +117,15 @@ export function PutInScreen(props: {
       {expected !== null && aim.fullL !== null && expected.newVolumeL > aim.fullL * 1.005 && (
         <p className={css["expected"]}>
           That makes {format.show("litre", expected.newVolumeL)}; full, it holds{" "}
-          {format.show("litre", aim.fullL)}. Put less in, or take some out first.
+          {format.show("litre", aim.fullL)}. Add less, or take some out first.
         </p>
       )}
       {isBatch && bucket.mixes.length > 0 && (
-        <p className={css["expected"]}>A new batch: what was in the bucket before is gone from its sums.</p>
+        <p className={css["expected"]}>New batch: what was in the bucket before no longer counts.</p>
       )}
       <div className={css["foot"]}>
         <BigKey main onPress={logIt} disabled={massOf(makings) <= 0}>
-          I put it in
+          Log it as added
         </BigKey>
       </div>
     </BucketScreen>

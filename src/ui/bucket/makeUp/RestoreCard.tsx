@@ -36,9 +36,9 @@ export function RestoreCard({
         ].filter(({ kg }) => kg >= 0.005)
       : [];
   return (
-    <Card title="Back to how it was made">
+    <Card title="Back to its first mix">
       {aim.ratio === null ? (
-        <p>Set the ratio of flour to binder it was made to, then this can be calculated.</p>
+        <p>Set the flour to binder ratio of its mix to calculate this.</p>
       ) : (
         <NumberField
           label="Silica in the sol at hand"
@@ -51,7 +51,7 @@ export function RestoreCard({
         />
       )}
       {back !== null && !back.ok && <p className={sheet["refused"]}>{overWateredWords(back, format)}</p>}
-      {back?.ok === true && parts.length === 0 && <p>Nothing: it holds what it was made with.</p>}
+      {back?.ok === true && parts.length === 0 && <p>Nothing to add: it still matches its first mix.</p>}
       {parts.length > 0 && (
         <ol className={`${sheet["stack3"]} ${sheet["list"]} ${css["order"]}`}>
           {parts.map(({ name, text }) => (
@@ -66,7 +66,7 @@ export function RestoreCard({
       {back?.ok === true && back.flourKg >= 0.005 && <DustNote />}
       {hold !== null && parts.length > 0 && <p>{holdWords[hold]}</p>}
       {hold === null && back?.ok === true && massOf(back) >= 0.005 && silica !== null && (
-        <Button onPress={() => onPutIn(back, silica)}>Put this in</Button>
+        <Button onPress={() => onPutIn(back, silica)}>Add this</Button>
       )}
       <Reckoned
         formula="water: S·(1 − s₀)/s₀ − W; too much water: B = [s₀·(S + W) − S]/(s − s₀); then flour: R·(S + W + added) − F"
@@ -74,8 +74,8 @@ export function RestoreCard({
           ["Flour in it F", format.show("kg", ledger.now.flourKg)],
           ["Silica of the binder in it S", format.show("kg", ledger.now.silicaKg)],
           ["Water in it W", format.show("kg", ledger.now.waterKg)],
-          ["Gone out on pieces", format.show("kg", ledger.dippedKg)],
-          ["Made to R", aim.ratio === null ? "not told" : format.number(aim.ratio.value, 2)],
+          ["Used on pieces", format.show("kg", ledger.dippedKg)],
+          ["Mix ratio R", aim.ratio === null ? "not set" : format.number(aim.ratio.value, 2)],
           ["Silica at the start s₀", format.show("share", ledger.startSilica)],
         ]}
         source="derived: a mass balance; dips take all parts in proportion, drying takes water alone"

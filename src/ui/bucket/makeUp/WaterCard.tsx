@@ -36,28 +36,28 @@ export function WaterCard({ standing }: { readonly standing: BucketStanding }) {
           <strong>{holdWords[hold]}</strong>
         </p>
       )}
-      {sum === null && <p>By density: weigh it, set its target and tell how much is in it.</p>}
+      {sum === null && <p>By density: weigh it, set its target and log how much is in it.</p>}
       {sum !== null && !sum.water.ok && <p>{refusedWords(sum.water, format)}</p>}
       {made === null && (
         <p className={sheet["soft"]}>
-          By composition: not known. It needs a new batch written down with what went in, and the ratio it was
-          made to.
+          By composition: not known. Log a new batch with what went in, and set its mix ratio.
         </p>
       )}
       {made !== null && ledger?.waterLostKg === null && (
-        <p className={sheet["soft"]}>Not weighed since the last addition: composition counts no loss yet.</p>
+        <p className={sheet["soft"]}>Not weighed since the last addition: no loss is counted yet.</p>
       )}
       {hold === null &&
         sum?.water.ok === true &&
         made?.ok === true &&
         Math.abs(sum.water.waterL - made.waterKg) > 0.2 * Math.max(0.5, sum.water.waterL) && (
           <p>
-            The two differ. Measure what is in the bucket, and start with the smaller. By density is right
-            only where lost water raised it.
+            The two differ. Measure the volume and start with the smaller amount. “By density” is right only
+            if evaporation raised the density.
           </p>
         )}
       <p>
-        Distilled or deionised water only: hard water flocks the silica out. Half, stir, read, then the rest.
+        Distilled or deionised water only: hard water flocks out the silica. Add half, stir, check, then add
+        the rest.
       </p>
       {sum !== null && (
         <Reckoned

@@ -11,51 +11,51 @@ export type AfterText = {
 export function afterWords({ read, met, expected }: AfterAddition, format: Format): AfterText {
   if (read === null || met === null)
     return {
-      verdict: "Not read since",
-      says: "Stir a quarter of an hour, then read it: only then is the sum known to be right.",
+      verdict: "Not checked since",
+      says: "Stir for 15 min, then check the slurry to confirm the amount.",
       tone: "note",
     };
   const { density, seconds, densityOffGCm3 } = met;
   if (density === null && seconds === null)
     return {
       verdict: "Not comparable",
-      says: "This reading has nothing to compare with what was expected.",
+      says: "This check has nothing to compare with the expected values.",
       tone: "note",
     };
   if (density === null && seconds === "as-expected" && expected.densityGCm3 !== null)
     return {
       verdict: "Viscosity as expected",
-      says: "The density was not weighed: it is the better half of the proof.",
+      says: "The density was not weighed. Weigh it: it is the better proof.",
       tone: "note",
     };
   if ((density ?? "as-expected") === "as-expected" && (seconds ?? "as-expected") === "as-expected")
     return {
       verdict: "As expected",
-      says: "The sum was right; so was the volume it went by.",
+      says: "The amount was right, and so was the volume.",
       tone: "clear",
     };
   const off = densityOffGCm3 === null ? "" : ` by ${format.show("density", Math.abs(densityOffGCm3))}`;
   if (density === "lighter")
     return {
       verdict: `Lighter than expected${off}`,
-      says: "More went in than was written, less slurry was in the bucket than thought, or air: tap it out, weigh again, measure the volume.",
+      says: "More went in than logged, or less slurry was in the bucket, or it holds air. Tap the air out, weigh again, measure the volume.",
       tone: "watch",
     };
   if (density === "denser")
     return {
       verdict: `Denser than expected${off}`,
-      says: "More slurry was in the bucket than thought, or it is not stirred in yet. Stir, weigh again, measure the volume.",
+      says: "More slurry was in the bucket than logged, or it is not stirred in yet. Stir, weigh again, measure the volume.",
       tone: "watch",
     };
   return seconds === "thicker"
     ? {
-        verdict: "Slower than expected",
-        says: "The density came right and the seconds did not: that is no lack of water. Rinse the cup, look at the temperature, then do a gel test. Don’t thin it.",
+        verdict: "Thicker than expected",
+        says: "The density is right and the viscosity is not, so it does not lack water. Rinse the cup, check the temperature, then do a gel test. Don’t thin it.",
         tone: "watch",
       }
     : {
-        verdict: "Quicker than expected",
-        says: "The seconds are a guess, the density is what counts. Check the cup’s hole if it stays so.",
+        verdict: "Thinner than expected",
+        says: "The viscosity is a rough estimate. Density counts more. Check the cup’s hole if it stays thin.",
         tone: "watch",
       };
 }

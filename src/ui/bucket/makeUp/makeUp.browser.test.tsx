@@ -50,7 +50,7 @@ const tap = (name: string | RegExp) => key(name).click({ delay: 60 });
 async function expectWholeKey(): Promise<void> {
   for (const height of [844, 640]) {
     await page.viewport(390, height);
-    const main = key("I put it in").element().getBoundingClientRect();
+    const main = key("Log it as added").element().getBoundingClientRect();
     const dust = page
       .getByText(/^Dry flour: mask on/)
       .element()
@@ -67,12 +67,12 @@ describe("make up", () => {
     showAt(shop, path, at);
     await expect.element(page.getByText(/^Add (0\.99|1).L of distilled water/)).toBeVisible();
     await expect.element(page.getByText("By composition")).toBeVisible();
-    await tap("Put half of it in");
+    await tap("Add half of it");
     await expect.element(key(/^Water: 0\.5.L/)).toBeVisible();
     await expect.element(page.getByText(/It should then weigh 1\.69\d.g\/cm³ and read about/)).toBeVisible();
     await tap(/^Lid since the last top-up: on/);
-    await tap("I put it in");
-    await expect.element(page.getByText("Not read since.", { exact: true })).toBeVisible();
+    await tap("Log it as added");
+    await expect.element(page.getByText("Not checked since.", { exact: true })).toBeVisible();
     const [top] = await logged("bucket-topped");
     expect(top?.body).toMatchObject({ flourKg: 0, solKg: 0, waterKg: 0.5, why: "evaporation", lid: "off" });
     expect(top?.body.expected?.densityGCm3).toBeCloseTo(1.699, 2);
@@ -95,13 +95,13 @@ describe("make up", () => {
   test("flour: the mask is spoken of", async () => {
     const { shop, logged } = await bucket();
     showAt(shop, path, at);
-    await tap("Put something in");
+    await tap("Add material");
     await tap(/^Flour: none/);
     await tap(/^3$/);
     await tap("Take it");
     await expect.element(page.getByText(/mask on/i)).toBeVisible();
-    await tap("I put it in");
-    await expect.element(page.getByText("What it asks for")).toBeVisible();
+    await tap("Log it as added");
+    await expect.element(page.getByText("What to add")).toBeVisible();
     expect((await logged("bucket-topped"))[0]?.body).toMatchObject({ flourKg: 3, why: "correction" });
   });
 
@@ -122,7 +122,7 @@ describe("make up", () => {
   test("more than the bucket holds is said before it runs over, what fits is not", async () => {
     const { shop } = await bucket([1, "bucket-read", dryReading]);
     showAt(shop, path, at);
-    await tap("Put half of it in");
+    await tap("Add half of it");
     await expect.element(page.getByText(/It should then weigh/)).toBeVisible();
     await expect.element(page.getByText(/full, it holds/)).not.toBeInTheDocument();
     await tap(/^Binder: none/);
@@ -139,7 +139,7 @@ describe("make up", () => {
     await page.getByText("A first mix").click();
     await tap("Mix this");
     await expect.element(key(/^Comes to: 20/)).toBeVisible();
-    await expect.element(page.getByText(/^A new batch: what was/)).toBeVisible();
+    await expect.element(page.getByText(/^New batch: what was/)).toBeVisible();
     await expectWholeKey();
   });
 
@@ -147,15 +147,15 @@ describe("make up", () => {
     const { shop } = await bucket([1, "bucket-read", { ...dryReading, cupS: 34, densityGCm3: 1.683 }]);
     showAt(shop, path, at);
     await expect.element(page.getByText("Do not thin it").first()).toBeVisible();
-    await expect.element(page.getByText(/^Put none of it in/).first()).toBeVisible();
-    await expect.element(key("Put this in")).not.toBeInTheDocument();
+    await expect.element(page.getByText(/^Add nothing/).first()).toBeVisible();
+    await expect.element(key("Add this")).not.toBeInTheDocument();
   });
 
   test("over-watered: the sol at hand is refused in words, a stronger one solves it", async () => {
     const thin = { ...dryReading, cupS: 14, densityGCm3: 1.63 };
     const { shop } = await bucket([3, "bucket-read", thin], [1, "bucket-read", thin]);
     showAt(shop, path, at);
-    await expect.element(page.getByText(/A sol of 30% can’t lift it/)).toBeVisible();
+    await expect.element(page.getByText(/A sol of 30% can’t raise it/)).toBeVisible();
     await page.getByLabelText("Silica in the sol at hand").fill("40");
     await expect.element(page.getByText(/^Binder: 4\.\d+.kg$/)).toBeVisible();
     await expect.element(page.getByText(/^Flour: \d/).first()).toBeVisible();
@@ -191,7 +191,7 @@ describe("make up", () => {
   test("a measure far off what was written asks first, then is kept", async () => {
     const { shop, logged } = await bucket();
     showAt(shop, path, at);
-    await page.getByText("Counted, lost, thrown away").click();
+    await page.getByText("Measured, lost, thrown away").click();
     await page.getByLabelText("In the bucket").fill("17");
     await tap("Log it");
     await expect.element(page.getByText(/^That is 15% less/)).toBeVisible();

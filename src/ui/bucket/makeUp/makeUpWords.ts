@@ -5,11 +5,9 @@ import type { Hold } from "../../../logbook/bucket/makeUpSums.ts";
 
 /** Said beside a sum that is not to be acted on. */
 export const holdWords: Readonly<Record<Hold, string>> = {
-  "do-not-thin":
-    "Put none of it in: it is slow for its density, and that is no lack of water. A gel test first.",
-  "leave-alone":
-    "It reads as it should: leave it alone. What is left of the sum is the scatter of scale and cup.",
-  "read-again": "Stir it up and read it again before anything goes in.",
+  "do-not-thin": "Add nothing. It is thick for its density, so it does not lack water. Do a gel test first.",
+  "leave-alone": "In range. No change needed. The small rest is scatter of scale and cup.",
+  "read-again": "Stir it up and check it again before you add anything.",
 };
 
 /** Why no water or flour brings a density to its target. */
@@ -20,11 +18,11 @@ export function refusedWords(
   const [read, target] = [format.show("density", densityGCm3), format.show("density", targetGCm3)];
   switch (code) {
     case "water-lowers-density":
-      return `It weighs ${read} and should weigh ${target}: it is lighter already, and water lowers it further. Stir from the bottom, let the air out, weigh again.`;
+      return `It weighs ${read} and should weigh ${target}: too light already, and water lowers it further. Stir from the bottom, let the air out, weigh again.`;
     case "flour-raises-density":
       return `It weighs ${read} and should weigh ${target}: flour would raise it further.`;
     case "target-out-of-reach":
-      return `No water brings it to ${target}. Look at its target.`;
+      return `No amount of water brings it to ${target}. Check its target.`;
   }
 }
 
@@ -36,13 +34,13 @@ export function overWateredWords(
   const share = (value: number): string => format.show("share", value);
   return `Its liquid holds ${share(silicaInLiquid)} silica; it was made with ${share(startSilica)}. ${
     surplusWaterKg > 0
-      ? `${format.show("litre", surplusWaterKg)} of water are too much in it.`
+      ? `${format.show("litre", surplusWaterKg)} too much water in it.`
       : "It has too much flour in it."
-  } A sol of ${share(addedSilica)} can’t lift it. Stir it with the lid off until that much has dried off, use a stronger sol, blend it with fresh slurry, or give it up.`;
+  } A sol of ${share(addedSilica)} can’t raise it. Stir with the lid off until that much has evaporated, use a stronger sol, blend in fresh slurry, or discard it.`;
 }
 
 export const cannotFlowWords = (
   { flourVolumeFraction, limit }: Extract<FirstMix, { readonly ok: false }>,
   format: Format,
 ): string =>
-  `${format.show("percent", flourVolumeFraction)} of its volume would be flour; packed that close (${format.show("percent", limit)}) nothing flows. Take less flour for the sol.`;
+  `${format.show("percent", flourVolumeFraction)} of its volume would be flour; above ${format.show("percent", limit)} nothing flows. Take less flour for the sol.`;

@@ -26,7 +26,7 @@ export type AmountAsked = {
 const asked: Readonly<Record<AmountKey, AmountAsked>> = {
   waterKg: {
     name: "Water",
-    title: "Water put in",
+    title: "Water added",
     hint: "Distilled or deionised only",
     quantity: "litre",
     step: 0.1,
@@ -35,7 +35,7 @@ const asked: Readonly<Record<AmountKey, AmountAsked>> = {
   },
   solKg: {
     name: "Binder",
-    title: "Binder put in",
+    title: "Binder added",
     hint: "Colloidal silica as it comes",
     quantity: "kg",
     step: 0.1,
@@ -44,7 +44,7 @@ const asked: Readonly<Record<AmountKey, AmountAsked>> = {
   },
   flourKg: {
     name: "Flour",
-    title: "Flour put in",
+    title: "Flour added",
     hint: "Last, slowly, under stirring",
     quantity: "kg",
     step: 0.1,
@@ -52,9 +52,9 @@ const asked: Readonly<Record<AmountKey, AmountAsked>> = {
     range: ranges.makingsKg,
   },
   litre: {
-    name: "Comes to",
-    title: "Slurry it comes to",
-    hint: "As measured with a dip stick; leave it if not measured",
+    name: "New volume",
+    title: "New slurry volume",
+    hint: "By dip stick. Skip it if not measured",
     quantity: "litre",
     step: 0.5,
     from: 20,
@@ -70,7 +70,7 @@ export const amountsOf = ({ isBatch }: { readonly isBatch: boolean }): readonly 
   isBatch ? ["solKg", "waterKg", "flourKg", "litre"] : ["waterKg", "solKg", "flourKg"];
 
 export const amountText = (key: AmountKey, value: number, format: Format): string =>
-  value === 0 ? (key === "litre" ? "not told" : "none") : format.show(asked[key].quantity, value);
+  value === 0 ? (key === "litre" ? "not measured" : "none") : format.show(asked[key].quantity, value);
 
 /** Water alone makes up for what dried off; sol and flour together are fresh slurry; anything else corrects. */
 export function whyOf({ flourKg, solKg, waterKg }: Makings): "evaporation" | "correction" | "fresh" {

@@ -78,7 +78,7 @@ export function AnswerScreen(props: {
       </BigKey>
       {acts.some(({ code }) => code.startsWith("add-")) && (
         <Link href={paths.bucketMakeUp(id)} className={`${sheet["bucketKey"]} ${styles["way"]}`}>
-          Make it up
+          Make-up
         </Link>
       )}
     </BucketScreen>
@@ -111,13 +111,11 @@ function ReadFigures({ read: { seconds, cup, density, reading } }: { readonly re
       {seconds !== null && <p>{viscosityWords(seconds, format)}</p>}
       {seconds?.hollow === true && seconds.atReferenceS !== null && (
         <p>
-          Read at {format.show("temp", reading.slurryC ?? 0)}; at its own temperature it would read about{" "}
+          Read at {format.show("temp", reading.slurryC ?? 0)}; at its set temperature it would be about{" "}
           {format.show("s", seconds.atReferenceS)}. On the chart it is an open circle.
         </p>
       )}
-      {seconds?.wantsThird === true && (
-        <p>The two dips differ by more than 8&nbsp;%. A third shows which is right.</p>
-      )}
+      {seconds?.wantsThird === true && <p>The two dips differ by more than 8&nbsp;%. Time a third.</p>}
       {density !== null && <p>Density {densityWords(density, format)}.</p>}
       {cup?.kind != null && seconds !== null && <CupFormula kind={cup.kind} />}
     </>

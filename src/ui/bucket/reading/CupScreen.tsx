@@ -17,7 +17,7 @@ export function CupScreen(props: {
   const kinds = [
     ...cups.filter(({ id }) => usual.includes(id)),
     ...cups.filter(({ id }) => !usual.includes(id)),
-  ].map(({ id, label }) => ({ id, name: label, under: "No name of its own" }));
+  ].map(({ id, label }) => ({ id, name: label, under: "Generic" }));
   const own = shop.cups
     .filter(({ retired }) => !retired)
     .map(({ id, name, cup }) => ({
@@ -29,7 +29,7 @@ export function CupScreen(props: {
   return (
     <BucketScreen
       title="Which cup?"
-      sub="No two cups run alike: read one bucket with one cup."
+      sub="No two cups run alike. Use the same cup for one bucket."
       way={{ text: "Back", onPress: onBack }}
       told={null}
     >

@@ -8,6 +8,7 @@ import bigKey from "../../base/glove/BigKey.module.css";
 import { BucketScreen } from "../../base/glove/BucketScreen.tsx";
 import { useFootSwitch } from "../../base/glove/useFootSwitch.ts";
 import { Keypad } from "../../base/glove/Keypad.tsx";
+import { HowToLink } from "../../base/parts/HowToLink.tsx";
 import { padNumber, type PadText } from "../../base/glove/keypadText.ts";
 import { AnswerKeys } from "./AnswerKeys.tsx";
 import styles from "./reading.module.css";
@@ -88,7 +89,7 @@ export function DipScreen(props: {
             setTyped({ text: stopped === null ? "" : stopped.toFixed(1), isWhole: stopped !== null })
           }
         >
-          Type the seconds
+          Type it in
         </BigKey>
       )}
       {!watch.isRunning && !isTimed && (
@@ -97,6 +98,7 @@ export function DipScreen(props: {
           <BigKey onPress={onCup}>Other cup</BigKey>
         </div>
       )}
+      {!watch.isRunning && !isTimed && <HowToLink to="cup" />}
     </BucketScreen>
   );
 }

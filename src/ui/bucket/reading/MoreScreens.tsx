@@ -7,9 +7,9 @@ import type { ReadDraft, ReadStep, Sign } from "./readDraft.ts";
 
 const checks = [
   { step: "looks", name: "Smell and look", under: "Skin, lumps, foam" },
-  { step: "liquorGCm3", name: "Liquor density", under: "Tells the silica of the liquid" },
+  { step: "liquorGCm3", name: "Binder density", under: "Shows the silica in the binder" },
   { step: "plateCm2", name: "Plate weight", under: "What a drained plate carries" },
-  { step: "gel", name: "Gel test", under: "A vial of liquor in the oven" },
+  { step: "gel", name: "Gel test", under: "A vial of binder in the oven" },
   { step: "bacteriaPerMl", name: "Bacteria", under: "Dip slide" },
   { step: "ovenSolids", name: "Oven solids", under: "Not with fused silica flour" },
   { step: "photo", name: "Photo", under: "" },
@@ -29,7 +29,7 @@ export function MoreScreen(props: {
       {pages.at(page).map(({ step, name, under }) => (
         <BigKey
           key={step}
-          under={done.includes(step) ? "Told" : under === "" ? undefined : under}
+          under={done.includes(step) ? "Done" : under === "" ? undefined : under}
           onPress={() => onStep(step)}
         >
           {name}
@@ -78,7 +78,7 @@ export function GelScreen(props: {
   return (
     <BucketScreen
       title="Gel test"
-      sub="20 mL of the clear liquor in a closed vial, warm; fresh sol beside it."
+      sub="20 mL of clear binder in a closed vial, kept warm, with fresh sol beside it."
       way={{ text: "Back", onPress: props.onBack }}
       told={null}
     >

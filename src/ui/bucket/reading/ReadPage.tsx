@@ -24,7 +24,7 @@ export function ReadPage() {
   const way = { text: "Buckets", href: paths.buckets };
   if (found === undefined || shop === undefined || dipped === undefined)
     return (
-      <BucketScreen title="Read the bucket" way={way} told={null}>
+      <BucketScreen title="Check the slurry" way={way} told={null}>
         {null}
       </BucketScreen>
     );
@@ -64,7 +64,7 @@ function Reading({
     );
   if (!form.isLooked)
     return (
-      <BucketScreen title="Read the bucket" way={{ text: "Buckets", href: paths.buckets }} told={null}>
+      <BucketScreen title="Check the slurry" way={{ text: "Buckets", href: paths.buckets }} told={null}>
         {null}
       </BucketScreen>
     );

@@ -117,7 +117,7 @@ export function ReadSteps(props: {
           from={fromOf(step, standing, draft)}
           hint={
             step === "weighedG"
-              ? `${draft.weighedMl} mL, brim full and wiped; the cup's own weight taken off.`
+              ? `${draft.weighedMl} mL, brim full and wiped, less the empty cup.`
               : undefined
           }
           onNext={(value) => take({ [step]: value })}
@@ -152,7 +152,7 @@ function fromOf(step: NumberStep, { aim }: BucketStanding, draft: ReadDraft): nu
 }
 
 function bandWords(band: BucketStanding["aim"]["bandS"], format: Format): string {
-  return band === null ? "" : `wanted ${format.number(band.lowS, 1)} to ${format.show("s", band.highS)}`;
+  return band === null ? "" : `target ${format.number(band.lowS, 1)} to ${format.show("s", band.highS)}`;
 }
 
 /** What one part of air in a hundred does to this bucket's density. */

@@ -44,7 +44,7 @@ export function SumScreen(props: {
   return (
     <BucketScreen
       title={standing.bucket.name}
-      sub={lines.length === 0 ? "Nothing read yet." : "What you read:"}
+      sub={lines.length === 0 ? "Nothing measured yet." : "Your readings:"}
       way={{ text: "Back", onPress: onBack }}
       told={signals.told}
     >
@@ -61,7 +61,7 @@ export function SumScreen(props: {
       <BigKey main onPress={logIt} disabled={isNothing(draft)}>
         Log the reading
       </BigKey>
-      <BigKey onPress={() => set({ step: "more" })} under="Liquor, plate, gel test, smell, photo">
+      <BigKey onPress={() => set({ step: "more" })} under="Binder, plate, gel test, smell, photo">
         More checks
       </BigKey>
       <BigKey
@@ -102,7 +102,7 @@ function sumLines({
     line("Slurry", draft.slurryC, (value) => format.show("temp", value)),
     density === null ? null : (["Density", densityWords(density, format)] as const),
     line("pH", draft.pH, (value) => format.number(value, 2)),
-    line("Liquor", draft.liquorGCm3, (value) => format.show("density", value)),
+    line("Binder density", draft.liquorGCm3, (value) => format.show("density", value)),
     line(
       "Plate",
       draft.plateG,

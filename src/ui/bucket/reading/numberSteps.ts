@@ -18,7 +18,7 @@ type NumberAsked = {
 export const numberSteps: Readonly<Record<NumberStep, NumberAsked>> = {
   slurryC: {
     title: "Slurry temperature",
-    hint: "In the slurry, stirred, once it stands still.",
+    hint: "In the stirred slurry, once the reading is steady.",
     quantity: "temp",
     step: 0.5,
     from: 22,
@@ -35,7 +35,7 @@ export const numberSteps: Readonly<Record<NumberStep, NumberAsked>> = {
   },
   weighedG: {
     title: "What the slurry weighs",
-    hint: "Cup brim full, wiped; its own weight taken off.",
+    hint: "Cup brim full and wiped, less the empty cup.",
     quantity: "plain",
     unit: "g",
     step: 0.1,
@@ -52,15 +52,15 @@ export const numberSteps: Readonly<Record<NumberStep, NumberAsked>> = {
   },
   pH: {
     title: "pH",
-    hint: "Meter set with two buffers, 7 and 10.",
+    hint: "Calibrate the meter with buffers 7 and 10.",
     quantity: "plain",
     step: 0.1,
     from: 9.6,
     range: ranges.pH,
   },
   liquorGCm3: {
-    title: "Density of the clear liquor",
-    hint: "Settled or spun, a known volume weighed.",
+    title: "Density of the clear binder",
+    hint: "Settled or spun. Weigh a known volume.",
     quantity: "density",
     step: 0.001,
     from: 1.2,
@@ -86,7 +86,7 @@ export const numberSteps: Readonly<Record<NumberStep, NumberAsked>> = {
   },
   gelH: {
     title: "Hours in the oven",
-    hint: "From the vial going in.",
+    hint: "Since the vial went in.",
     quantity: "h",
     step: 1,
     from: 24,
@@ -102,8 +102,8 @@ export const numberSteps: Readonly<Record<NumberStep, NumberAsked>> = {
     range: { low: 0, high: 99_999_999 },
   },
   ovenSolids: {
-    title: "Solids left by the oven",
-    hint: "Dried in the oven to a constant weight: dry over wet.",
+    title: "Solids after the oven",
+    hint: "Dry to a constant weight. Dry weight over wet weight.",
     quantity: "percent",
     step: 0.01,
     from: 0.74,

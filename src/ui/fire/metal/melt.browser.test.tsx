@@ -44,12 +44,12 @@ describe("a plan that comes to nothing", () => {
     await planMelt(desk, "never", 30);
     openMelt(desk, "never");
     await press("Put this plan away");
-    await expect.element(page.getByText(/^This plan was put away/)).toBeVisible();
+    await expect.element(page.getByText(/^This plan was cancelled/)).toBeVisible();
     await expect.element(page.getByText("What it showed")).not.toBeInTheDocument();
     expect((await desk.logged("melt-ended")).map(({ body }) => body)).toEqual([
       { pouredKg: 0, piggedKg: 0, dropped: true },
     ]);
-    await press("Take it out again");
+    await press("Restore the plan");
     await expect.element(page.getByRole("button", { name: "The fire is on" })).toBeVisible();
   });
 

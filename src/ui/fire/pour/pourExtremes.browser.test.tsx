@@ -182,10 +182,10 @@ describe("a pour day gone wrong", () => {
     showPour();
     await key("Put this plan away").click();
     await expect
-      .element(page.getByText(/^This plan was put away .*; no shell was poured for it/))
+      .element(page.getByText(/^This plan was cancelled .*; no shell was poured for it/))
       .toBeVisible();
     expect((await desk.logged("pour-ended")).map(({ body }) => body)).toEqual([{ dropped: true }]);
-    await key("Take it out again").click();
+    await key("Restore the plan").click();
     await expect.element(key("Put this plan away")).toBeVisible();
   });
 });

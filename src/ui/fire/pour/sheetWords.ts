@@ -55,7 +55,7 @@ const words: Readonly<Record<WhyCode, (why: Why, say: Say) => string>> = {
   "review-hold": () => "its review says hold",
   "coats-since-review": () => "coats went on after its review",
   "open-crack": () => "open crack in its log",
-  "patch-not-dry": () => "crack patched, patch not yet dry",
+  "patch-not-dry": () => "crack repaired, not yet dry",
   "look-for-cracks": () => "look it over by light and tap it, before it is hot",
   "pattern-inside": () => "pattern still inside: no dewax, burnout or firing in its log",
   "wax-film": () => "wax film not burnt off",

@@ -21,7 +21,7 @@ const shellWords = {
   starting: "area not known: starting value, 3 kg a shell",
 } as const;
 const dampWords = (format: Format) => ({
-  patched: "patched since it was last fired",
+  patched: "repaired since it was last fired",
   drying: "by the drying of its last coat",
   fired: "fired since its last coat",
   rinsed: `rinsed: dry it ${format.show("min", firingPractice.patchedHoldMin)} at ${format.show("temp", firingPractice.steamHoldC)} to ${format.show("temp", firingPractice.steamToC)} first`,

@@ -133,7 +133,7 @@ describe("a plan that waits", () => {
     await expect.element(line).toHaveTextContent("Burnout, 1 piece");
     cleanup();
     openRun(desk);
-    await key("Take it out again").click();
+    await key("Restore the plan").click();
     await expect.element(key("Start the run")).toBeVisible();
   });
 });

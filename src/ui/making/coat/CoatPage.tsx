@@ -36,7 +36,7 @@ export function CoatPage() {
     return (
       <Page title="Coat" back={paths.piece(id)}>
         <Empty title="No such coat">
-          <p>It is not on this piece, or it was struck.</p>
+          <p>It is not on this piece, or it was deleted.</p>
         </Empty>
       </Page>
     );
@@ -102,22 +102,22 @@ function OneCoat({
         <Scrubbed picture={picture} drying={drying} standing={standing} />
       ) : (
         <Empty title="Nothing to draw yet">
-          <p>The room's air was not read while this coat hung in it.</p>
+          <p>The room’s air was not logged while this coat dried.</p>
         </Empty>
       )}
       {belief !== null && (
-        <Card title="What was seen of it">
+        <Card title="Checks of this coat">
           <BeliefLines {...belief} />
           {picture !== null && picture.all !== null && <PullTable picture={picture} all={picture.all} />}
         </Card>
       )}
       {saidAlone !== null && (
-        <Card title="What was seen of it">
+        <Card title="Checks of this coat">
           <BeliefLines {...saidAlone} conflicts={[]} />
         </Card>
       )}
       {!isBeforeLog && (
-        <Card title="The sum">
+        <Card title="The calculation">
           <DoseDetails drying={drying} />
         </Card>
       )}
@@ -143,7 +143,7 @@ function Scrubbed(props: {
     moment.airC === null || moment.rh === null
       ? at > picture.judgedAt
         ? "air forecast"
-        : "air not read"
+        : "air not logged"
       : `${format.show("temp", moment.airC)}, ${format.show("percent", moment.rh)} humidity`;
   const [low, high] = [share(moment.low), share(moment.high)];
   const water = `${share(moment.median)} of its water left${low === high ? "" : `, between ${low} and ${high}`}`;
@@ -166,15 +166,15 @@ function Scrubbed(props: {
         told={`${when}: ${water}; ${air}`}
       />
       <p className={sheet["soft"]}>
-        Line: as likely more as less. Band: eight in ten. Shaded: the ready window; dotted: dry enough for the
+        Line: the middle estimate. Band: eight in ten. Shaded: when it gets dry. Dotted: dry enough for the
         next coat.{" "}
         {drying.said !== undefined &&
           "Drawn with all that is known now, not only what was known at the dip. "}
         Letters: W weighed, A weighings carried forward, S surface, B bag, R resistance, T touch, C colour;
-        filled where the check tells the water itself. Drag along it, or use the arrow keys.
+        filled where the check measures the water itself. Drag along the picture, or use the arrow keys.
       </p>
       <details>
-        <summary>The same as a table</summary>
+        <summary>As a table</summary>
         <PictureTable picture={picture} now={now} />
       </details>
     </Card>

@@ -14,18 +14,18 @@ export function PullTable({ picture, all }: { readonly picture: CoatPicture; rea
   const band = ({ low, median, high }: WaterBand): string => `${left(median)} (${left(low)}–${left(high)})`;
   return (
     <details>
-      <summary>What each check does to the answer</summary>
+      <summary>How each check changes the answer</summary>
       <table>
         <thead>
           <tr>
-            <th scope="col">Believed</th>
+            <th scope="col">Based on</th>
             <th scope="col">Water left</th>
             <th scope="col">Chance that it is dry</th>
           </tr>
         </thead>
         <tbody>
           <tr>
-            <th scope="row">By sum and all checks</th>
+            <th scope="row">Calculation and all checks</th>
             <td>{band(all)}</td>
             <td>{share(all.dryChance)}</td>
           </tr>
@@ -40,7 +40,7 @@ export function PullTable({ picture, all }: { readonly picture: CoatPicture; rea
           ))}
           {picture.model !== null && (
             <tr>
-              <th scope="row">By the sum alone</th>
+              <th scope="row">Calculation alone</th>
               <td>{band(picture.model)}</td>
               <td>{share(picture.model.dryChance)}</td>
             </tr>
@@ -48,10 +48,9 @@ export function PullTable({ picture, all }: { readonly picture: CoatPicture; rea
         </tbody>
       </table>
       <p>
-        Each check's likelihood is read off the model's own curve at its time, for every factor on the drying
-        time that is believed; weighings count whole, the bag seven tenths, resistance half, touch and colour
-        three tenths (judgement, no source). Shares are of the water that must go: 0% is dry enough. A plain
-        word besides (felt damp or wet, a weight that stands still) moves the line in the picture at once.
+        Each check is compared with the drying curve at its time. Weighings count in full, the bag 70%,
+        resistance 50%, touch and colour 30% (judgement, no source). Shares are of the water that must go: 0%
+        is dry enough. Felt damp or wet, or a steady weight, moves the line at once.
       </p>
     </details>
   );

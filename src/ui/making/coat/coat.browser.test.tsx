@@ -34,9 +34,9 @@ test("the picture tells any moment along it, by keys as by finger, and each chec
   await userEvent.keyboard("{End}");
   await expect.poll(told).toMatch(/air forecast|\bhumidity/);
   await expect.element(page.getByText(/felt damp: not dry yet/)).toBeVisible();
-  await page.getByText("What each check does to the answer").click();
-  await expect.element(page.getByRole("row", { name: /By the sum alone/ })).toBeVisible();
-  await page.getByText("The same as a table").click();
+  await page.getByText("How each check changes the answer").click();
+  await expect.element(page.getByRole("row", { name: /Calculation alone/ })).toBeVisible();
+  await page.getByText("As a table").click();
   await expect.element(page.getByRole("columnheader", { name: "Eight in ten" })).toBeVisible();
 });
 

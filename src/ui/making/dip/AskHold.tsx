@@ -34,8 +34,8 @@ export function AskHold(props: {
       <BigKey main onPress={onBack} under="Nothing is logged">
         Leave it for now
       </BigKey>
-      <BigKey onPress={onGoOn} under="The finding stays in its log">
-        Dip it all the same
+      <BigKey onPress={onGoOn} under="The warning stays in its log">
+        Dip it anyway
       </BigKey>
     </BucketScreen>
   );

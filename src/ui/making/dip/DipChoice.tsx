@@ -24,7 +24,7 @@ export function DipChoice({ items, buckets, looks, told, onChosen }: Props) {
   const [step, setStep] = useState<"wanted" | "buckets" | Bucket>("wanted");
   const [page, setPage] = useState(0);
   const standings = items.map((item) => item.standing);
-  const wanted = wantedDips(standings, buckets, lastBucketId(items));
+  const wanted = wantedDips(standings, buckets);
 
   if (step === "wanted" && wanted.length > 0)
     return (
@@ -89,15 +89,4 @@ export function DipChoice({ items, buckets, looks, told, onChosen }: Props) {
       {open.length === 0 && <p>No bucket is in use. Add one under Shop, then come back.</p>}
     </BucketScreen>
   );
-}
-
-/** The bucket of the newest coat on the rack. */
-function lastBucketId(items: readonly RackItem[]): string | null {
-  const coats = items
-    .flatMap(({ standing }) => standing.piece.coats)
-    .filter(({ beforeLog }) => beforeLog === undefined);
-  return coats.reduce((last, coat) => (coat.dippedAt > last.dippedAt ? coat : last), {
-    dippedAt: Number.NEGATIVE_INFINITY,
-    bucketId: null as string | null,
-  }).bucketId;
 }

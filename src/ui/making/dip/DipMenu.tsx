@@ -26,10 +26,10 @@ export function DipMenu(props: {
       <BigKey onPress={() => onPrewet(!prewet)} under="Counts for the coats you tap from now on">
         Prewet: {prewet ? "yes" : "no"}
       </BigKey>
-      <BigKey onPress={() => onGuided(!guided)} under="Step by step, with timers and looks between">
+      <BigKey onPress={() => onGuided(!guided)} under="Step by step, with timers and checks">
         Guide me through the dip: {guided ? "yes" : "no"}
       </BigKey>
-      <BigKey onPress={onOver} under="This visit is over; all of it is in the log">
+      <BigKey onPress={onOver} under="Ends this session; all of it is logged">
         Another bucket or coat
       </BigKey>
     </BucketScreen>

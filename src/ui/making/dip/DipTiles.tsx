@@ -56,7 +56,7 @@ export function DipTiles(props: {
   return (
     <BucketScreen title={title} sub={sub} way={{ text: "Something else", onPress: onElse }} told={told}>
       <div className={styles["tiles"]} onMouseDown={keepFocusFree} role="presentation">
-        {tiles.length === 0 && <p className={styles["none"]}>No piece on the rack can take a coat now.</p>}
+        {tiles.length === 0 && <p className={styles["none"]}>No piece is ready for a coat now.</p>}
         {shown.map((tile) => (
           <TileKey
             key={tile.pieceId}

@@ -69,15 +69,11 @@ export function GuideScreen(props: {
     <BucketScreen
       title={`${tile.name}: ${title}`}
       sub={`Step ${place + 1} of ${steps.length}, coat ${coatNumber}`}
-      way={{ text: place === 0 ? "Leave it" : "Pieces", onPress: onBack }}
+      way={{ text: place === 0 ? "Leave guide" : "Pieces", onPress: onBack }}
       told={told}
     >
       <p className={styles["says"]}>{says}</p>
-      {step.dust && (
-        <p className={styles["dust"]}>
-          Mask on: stucco dust is silica that stays in the lungs (29 CFR 1910.1053).
-        </p>
-      )}
+      {step.dust && <p className={styles["dust"]}>Mask on: stucco dust is silica and stays in the lungs.</p>}
       {step.seconds !== null && !isRunning && (
         <p className={sheet["title"]}>
           Usual: {step.seconds.low} to {step.seconds.high} s

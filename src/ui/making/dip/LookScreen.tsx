@@ -17,9 +17,9 @@ import type { Signals } from "../../base/glove/useSignals.ts";
 
 /** Ways to go on, each with the reason the log then holds: one tap, no typing in a glove. */
 const reasons = {
-  "do-not-dip": ["Looked at it: I judge it good", "This coat may be rough"],
-  watch: ["Looked at it: it will do"],
-  "not-checked": ["Looked at it, did not read it"],
+  "do-not-dip": ["Looks good to me", "This coat may be rough"],
+  watch: ["Good enough"],
+  "not-checked": ["Looked at it, not measured"],
 } as const;
 
 const most = 3;
@@ -57,7 +57,7 @@ export function LookScreen(props: {
   const ways = health.level === "fit" ? [] : reasons[health.level];
   return (
     <BucketScreen
-      title={`Look at “${bucket.name}”`}
+      title={`Check “${bucket.name}”`}
       way={{ text: "Back", onPress: onBack }}
       told={signals.told}
     >
@@ -71,14 +71,16 @@ export function LookScreen(props: {
                 <strong>{title}</strong> {place === 0 && firstAct(voice, format)}
               </li>
             ))}
-          {health.reasons.length > most && <li>And {health.reasons.length - most} more: read it.</li>}
+          {health.reasons.length > most && (
+            <li>And {health.reasons.length - most} more: check the slurry.</li>
+          )}
         </ul>
       </div>
       <Link href={paths.bucketRead(bucket.id)} className={styles["way"]}>
-        Read the bucket
+        Check the slurry
       </Link>
       {ways.map((reason) => (
-        <BigKey key={reason} onPress={() => goOn(reason)} under="Go on; the log keeps it">
+        <BigKey key={reason} onPress={() => goOn(reason)} under="Go on; it is logged">
           {reason}
         </BigKey>
       ))}

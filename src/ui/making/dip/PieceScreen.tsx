@@ -10,10 +10,10 @@ import type { DipTile } from "./dipTile.ts";
 import type { SignalMessage } from "../../base/glove/useSignals.ts";
 
 const damages: readonly { kind: CrackKind; verb: string; under: string }[] = [
-  { kind: "hairline", verb: "Hairline crack", under: "Seen, not felt with a nail" },
+  { kind: "hairline", verb: "Hairline crack", under: "You see it, a nail does not catch" },
   { kind: "open", verb: "Open crack", under: "A nail catches in it" },
-  { kind: "chip", verb: "Chip", under: "A bit has broken off" },
-  { kind: "lift", verb: "Coat has lifted", under: "Hollow when tapped, or flaking" },
+  { kind: "chip", verb: "Chip", under: "A bit broke off" },
+  { kind: "lift", verb: "Lifted coat", under: "Hollow when tapped, or flaking" },
 ];
 
 /** What may be different about one piece in a dip. */
@@ -64,7 +64,7 @@ export function PieceScreen(props: {
         disabled={next === null}
         under={
           next === null
-            ? "The recipe wants no further coat"
+            ? "The recipe has no further coat"
             : `Coat ${next.number}, ${kindWords[next.kind]}, will not be made`
         }
         onPress={() =>
@@ -87,7 +87,7 @@ export function PieceScreen(props: {
       </BigKey>
       <BigKey
         onPress={() => setDamage(true)}
-        under="Crack, chip or lifted coat; it holds the piece until mended"
+        under="Crack, chip or lifted coat; stops the piece until repaired"
       >
         Damaged
       </BigKey>

@@ -156,7 +156,7 @@ describe("at the bucket", () => {
     await tileOf("Hand").click();
     await expect.element(page.getByRole("heading", { name: "Hand: coat 6?" })).toBeVisible();
     expect(await coatsLogged(db)).toHaveLength(1);
-    await page.getByRole("button", { name: /^Dip it all the same/ }).click();
+    await page.getByRole("button", { name: /^Dip it anyway/ }).click();
     await expect.element(doneOf("Hand")).toHaveTextContent("Coat 6 done");
     expect(await coatsLogged(db)).toHaveLength(2);
   });

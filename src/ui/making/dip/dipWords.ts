@@ -28,7 +28,7 @@ export function lastWords(
   const coat = `Coat ${last.coat.number}`;
   const { checkAt, dryAt, by, minimum, reason } = cover;
   const latest = dryAt === null ? "" : `; dry ${atTime(dryAt, now, locale)} at the latest`;
-  const unread = last.basis.readings === 0 ? " (room not read: average air assumed)" : "";
+  const unread = last.basis.readings === 0 ? " (room not logged: average air assumed)" : "";
   switch (cover.state) {
     case "dry":
       return by === "air" || by === "minimum" ? `${coat} is dry${unread}` : `${coat} is dry ${dryBy(by)}`;
@@ -36,7 +36,7 @@ export function lastWords(
       return `${coat} likely dry – check it${latest}${unread}`;
     case "drying": {
       if (by === "minimum" && last.verdict === "dry")
-        return `${coat} NOT DRY – ${minimumName(minimum)} runs to ${soonTime(minimum.until, now, locale)}`;
+        return `${coat} NOT DRY – ${minimumName(minimum)} until ${soonTime(minimum.until, now, locale)}`;
       const water =
         last.evidence?.says === "wet"
           ? seenWords(last)
@@ -83,8 +83,8 @@ export function coatTitle({ coat }: Pick<DipTile, "coat">): string {
 
 /** What is odd about giving this coat to this piece; null when the recipe agrees. */
 export function beyondRecipeWords(tile: Pick<DipTile, "recipeWants" | "beyondRecipe">): string | null {
-  if (tile.recipeWants !== null) return `Recipe wants ${kindWords[tile.recipeWants]}`;
-  return tile.beyondRecipe ? "Recipe is done – one coat more" : null;
+  if (tile.recipeWants !== null) return `Recipe: ${kindWords[tile.recipeWants]}`;
+  return tile.beyondRecipe ? "Recipe is complete – one extra coat" : null;
 }
 
 export function doneWords(

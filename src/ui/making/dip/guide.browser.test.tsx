@@ -60,7 +60,7 @@ describe("a guided dip", () => {
     await next();
     await expect.element(page.getByText(/^Mask on/)).toBeVisible();
     await next("Stucco is on");
-    await expect.element(heading(/clear the cup rim/)).toBeVisible();
+    await expect.element(heading(/wipe the cup rim/)).toBeVisible();
     await settle();
     const [coat] = await coatsLogged(db);
     expect(coat?.body).toMatchObject({ number: 1, kind: "prime", drainS: 45 });

@@ -12,14 +12,14 @@ export function guideStepWords(
     case "look-over":
       return {
         title: "Look the shell over",
-        says: "All round, with a lamp: cracks, lifting, thin edges, damp patches.",
+        says: "All round, with a lamp: cracks, lifting, thin edges, damp spots.",
       };
     case "piece-ready":
       return isPrime
-        ? { title: "Piece ready", says: "Clean, at room temperature, hung so that no hollow holds air." }
-        : { title: "Piece ready", says: "Last coat dry. Blow loose stucco off first; mask on for the dust." };
+        ? { title: "Piece ready", says: "Clean, at room temperature. No hollow may hold air." }
+        : { title: "Piece ready", says: "Last coat dry. Mask on, then blow loose stucco off." };
     case "bucket-ready":
-      return { title: "Bucket ready", says: "Stirred from the bottom, skimmed, seconds in the band." };
+      return { title: "Bucket ready", says: "Stirred from the bottom, skimmed, viscosity in range." };
     case "prewet":
       return { title: "Prewet", says: "A short dip or spray of sol." };
     case "prewet-drain":
@@ -28,34 +28,34 @@ export function guideStepWords(
       return isPrime
         ? {
             title: "Dip it slowly",
-            says: "At an angle, hollows mouth up, then turn it under: air out, slurry in.",
+            says: "At an angle, hollows mouth up. Then turn it under: air out, slurry in.",
           }
-        : { title: "Dip it", says: "Slowly, turned under until no bubble comes." };
+        : { title: "Dip it", says: "Slowly. Turn it under until no bubble comes." };
     case "bubbles":
       return isPrime
         ? {
             title: "Bubbles and bare spots",
-            says: "Blow or brush them out with a lamp; brushed spots are dipped again.",
+            says: "Use a lamp. Blow or brush them out, then dip brushed spots again.",
           }
         : { title: "Bubbles", says: "Blow them out of the corners." };
     case "drain":
       return {
         title: "Drain",
-        says: "Turn it all the while, tip the corners, until it drips slower than a drop in two seconds.",
+        says: "Keep turning it and tip the corners, until it drips less than once in two seconds.",
       };
     case "wait":
       return {
         title: "Wait for the stucco",
-        says: "Wet and glossy still: too soon breaks through, too late won’t hold.",
+        says: "Still wet and glossy. Too soon breaks through, too late won’t stick.",
       };
     case "stucco":
       return isPrime
-        ? { title: "Stucco", says: "Let it rain on from all sides, recesses too." }
+        ? { title: "Stucco", says: "From all sides, recesses too." }
         : { title: "Stucco", says: "Until no wet spot is left." };
     case "after":
-      return { title: "Tap off, clear the cup rim", says: "Loose grains off, rim of the cup wiped bare." };
+      return { title: "Tap off, wipe the cup rim", says: "Loose grains off, cup rim wiped bare." };
     case "dry":
-      return { title: "Hang it to dry", says: "The log has it: its drying time runs." };
+      return { title: "Hang it to dry", says: "It is logged, and its drying time runs." };
   }
 }
 
@@ -63,7 +63,7 @@ export function guideStepWords(
 export const holdTicks: Readonly<Record<HoldPoint, string>> = {
   "prime-coverage": "No bubble, no bare wax",
   "after-second-coat": "Sound after two coats",
-  "mid-shell": "Sound at half its wall",
+  "mid-shell": "Sound at half its thickness",
   "before-seal": "Sound, ready for the seal",
   "cup-rim": "The rim is clear",
 };

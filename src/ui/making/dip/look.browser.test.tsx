@@ -35,7 +35,7 @@ describe("a look at the bucket before a visit", () => {
     await setUp(shop);
     await read(shop, 14);
     show(shop);
-    await expect.element(page.getByRole("button", { name: /^Backup.*Fit to dip/ })).toBeVisible();
+    await expect.element(page.getByRole("button", { name: /^Backup.*OK to dip/ })).toBeVisible();
     await choose(/^Backup/);
     await expect.element(tileOf("Heron")).toBeVisible();
   });
@@ -56,14 +56,14 @@ describe("a look at the bucket before a visit", () => {
     await read(shop, 20);
     show(shop);
     await choose(/^Backup/);
-    await expect.element(page.getByText(/Cup seconds out of the band: 20.s/)).toBeVisible();
-    await expect.element(page.getByRole("link", { name: "Read the bucket" })).toBeVisible();
-    await choose(/^Looked at it: I judge it good/);
+    await expect.element(page.getByText(/Viscosity out of range: 20.s/)).toBeVisible();
+    await expect.element(page.getByRole("link", { name: "Check the slurry" })).toBeVisible();
+    await choose(/^Looks good to me/);
     await tileOf("Heron").click();
     await expect.element(doneOf("Heron")).toHaveTextContent("Coat 4 done");
     await settle();
     const passed = (await allEntries(db)).find(({ type }) => type === "bucket-passed");
-    expect(passed?.body).toEqual({ verdict: "do-not-dip", reason: "Looked at it: I judge it good" });
+    expect(passed?.body).toEqual({ verdict: "do-not-dip", reason: "Looks good to me" });
     expect((await coatsLogged(db)).map(({ body }) => body.number)).toEqual([4]);
   });
 
@@ -72,7 +72,7 @@ describe("a look at the bucket before a visit", () => {
     await setUp(shop);
     show(shop);
     await choose(/^Backup/);
-    await choose(/^Looked at it, did not read it/);
+    await choose(/^Looks good, not measured/);
     await expect.element(tileOf("Heron")).toBeVisible();
     await settle();
     await choose(/^Something else/);

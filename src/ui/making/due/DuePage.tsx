@@ -30,11 +30,11 @@ export function DuePage() {
       {items !== undefined && items.length > 0 && (
         <p>
           <Link href={paths.timeline} className={sheet["link"]}>
-            The next 48 hours as a picture, and when to dip what
+            Next 48 hours: when to dip what
           </Link>
           {". "}
           <Link href={paths.nextPour} className={sheet["link"]}>
-            Next pour day: what to do first for it
+            Next pour day: what to do first
           </Link>
         </p>
       )}
@@ -75,12 +75,12 @@ function DueLists({ dues }: { readonly dues: readonly DueTime[] }) {
             ))}
           </ul>
           <div>
-            <Button onPress={seen}>I have seen these</Button>
+            <Button onPress={seen}>Seen</Button>
           </div>
         </Card>
       )}
       {ready.length > 0 && (
-        <Card title="Ready now">
+        <Card title="Now dry">
           <ul className={`${sheet["list"]} ${sheet["cell"]}`}>
             {ready.map((due) => (
               <DueRow key={due.id} due={due} label={null} />
@@ -111,7 +111,7 @@ function DueLists({ dues }: { readonly dues: readonly DueTime[] }) {
         </Card>
       )}
       {atFire.length > 0 && (
-        <Card title="Coming at the fire">
+        <Card title="Coming up at the fire">
           <ul className={`${sheet["list"]} ${sheet["cell"]}`}>
             {atFire.map((due) => (
               <FireRow
@@ -132,11 +132,11 @@ function DueLists({ dues }: { readonly dues: readonly DueTime[] }) {
         </Card>
       )}
       {dues.length === 0 && (
-        <Empty title="Nothing is drying against a clock">
+        <Empty title="Nothing is drying">
           <p>
-            A coat gets a ready time once it is logged and the room’s air has been read.{" "}
+            A drying time shows once a coat and the room’s air are logged.{" "}
             <Link href={paths.rooms} className={sheet["link"]}>
-              Read the air
+              Log the air
             </Link>
           </p>
         </Empty>

@@ -22,10 +22,10 @@ const screenInS = 20;
 
 const noticeWhy: Record<string, string> = {
   missing: "This browser has no notifications here.",
-  denied: "Notifications are refused for this app.",
+  denied: "Notifications are blocked for this app.",
   "not-asked": "Notifications have not been allowed yet.",
-  "no-worker": "The app is not stored on this device yet. Load it once more over https, then try again.",
-  failed: "The browser refused to show it.",
+  "no-worker": "The app is not installed offline yet. Load it once more over https, then try again.",
+  failed: "The browser blocked it.",
 };
 
 /** Tries each way to ring on this very device. What was not heard here is never promised. */
@@ -42,16 +42,13 @@ export function RingTestPage() {
     const state = bell.ring({ inS: screenInS, rounds: 4 });
     setTimeout(() => void speak({ text: "This is the Dipbook alarm", lang: locale }), screenInS * 1000);
     if (state === "missing") return "This browser can’t make a tone.";
-    if (state === "locked")
-      return "The browser did not let the page sound. Touch the screen and try once more.";
+    if (state === "locked") return "The browser blocked the sound. Touch the screen and try again.";
     return `Put the phone down and leave the screen on. It rings in ${screenInS} s. Is its mute switch off?`;
   };
   const tryTone = async (): Promise<string> => {
     await unlockBells();
     const state = bell.ring({ inS: 0, rounds: 2 });
-    return state === "ready"
-      ? "You should hear it now."
-      : "The browser did not let the page sound. Try once more.";
+    return state === "ready" ? "You should hear it now." : "The browser blocked the sound. Try again.";
   };
   const tryNotice = async (): Promise<string> => {
     if (permission === "not-asked") await ask();
@@ -63,7 +60,7 @@ export function RingTestPage() {
           body: "This is how Dipbook tells you that a coat is dry.",
           path: paths.ring,
         });
-        setNotice(shown.shown ? "It was handed to the phone just now." : (noticeWhy[shown.why] ?? null));
+        setNotice(shown.shown ? "Sent to the phone just now." : (noticeWhy[shown.why] ?? null));
       };
       void show();
     }, noticeInS * 1000);
@@ -79,28 +76,30 @@ export function RingTestPage() {
       sequence,
       startMs: Math.ceil((now + 2 * minuteMs) / minuteMs) * minuteMs,
       durationMin: 5,
-      summary: "Dipbook: does the calendar ring?",
-      description: "Go back to Dipbook and say whether this rang.",
+      summary: "Dipbook: calendar alarm test",
+      description: "Go back to Dipbook and answer whether this rang.",
     };
     const blob = new Blob([calendarFile({ events: [event], now, prodId })], {
       type: "text/calendar;charset=utf-8",
     });
     await handOver({ blob, name: "dipbook-ring-test.ics", by: "download" });
-    return "Open the file, add it to your calendar, shut the app and wait two to three minutes.";
+    return "Open the file, add it to your calendar, close the app and wait two to three minutes.";
   };
 
   return (
-    <Page title="What rings on this device" back={paths.due}>
-      <p>Try each one the way you will use it, then say what happened. The answer is kept for this device.</p>
+    <Page title="Alarms on this device" back={paths.due}>
+      <p>
+        Test each alarm the way you will use it, then say what happened. The answer is kept for this device.
+      </p>
       <RingTest
         layer="tone"
-        title="A tone, right now"
+        title="Tone, right now"
         promise="Checks the volume and the mute switch."
         onTry={tryTone}
       >
         Ring now
       </RingTest>
-      <RingTest layer="screen" title="This screen, left on" promise={layerWords.screen} onTry={tryScreen}>
+      <RingTest layer="screen" title="This screen, kept on" promise={layerWords.screen} onTry={tryScreen}>
         Ring in {screenInS} s
       </RingTest>
       {alarm.on && (

@@ -13,7 +13,7 @@ import type { useScreenAlarm } from "../../base/alarm/useScreenAlarm.ts";
 
 const permissionWords: Record<NotifyPermission, string> = {
   granted: "Notifications are allowed.",
-  denied: "Notifications are refused. Allow them for this app in the browser’s or phone’s settings.",
+  denied: "Notifications are blocked. Allow them for this app in the browser’s or phone’s settings.",
   "not-asked": "You have not been asked yet.",
   missing: "This browser has none here. On an iPhone, add the app to the Home Screen first.",
 };
@@ -30,25 +30,25 @@ export function RingWays(props: {
   const now = useNow();
   const say = (at: number): string => ago(at, now);
   return (
-    <Card title="What can ring">
+    <Card title="Alarms">
       <dl className={`${sheet["stack"]} ${styles["ways"]}`}>
         <div>
-          <dt>This screen, left on</dt>
+          <dt>This screen, kept on</dt>
           <dd>
             {layerWords.screen} {testedWords(tested["screen"], say)} {alarm.words}{" "}
-            {!tone && !speech && "Tone and voice are both switched off in Settings: nothing would be heard."}
+            {!tone && !speech && "Tone and voice are both off in Settings: you would hear nothing."}
           </dd>
           <dd>
             <Button pressed={alarm.on} onPress={alarm.on ? alarm.stop : alarm.start}>
-              {alarm.on ? "Stop keeping it on" : "Keep it on and ring here"}
+              {alarm.on ? "Stop keeping it on" : "Keep it on and sound alarms here"}
             </Button>
           </dd>
         </div>
         <div>
           <dt>Your calendar</dt>
           <dd>
-            {layerWords.calendar} {testedWords(tested["calendar"], say)} When a time has moved, put it there
-            again: it takes the old one’s place.
+            {layerWords.calendar} {testedWords(tested["calendar"], say)} When a time has moved, add it again:
+            it replaces the old one.
           </dd>
         </div>
         <div>
@@ -65,18 +65,18 @@ export function RingWays(props: {
         <div>
           <dt>The number on the app’s icon</dt>
           <dd>
-            Makes no sound, and many phones don’t show it. It counts what is ready when you last had the app
-            open.
+            Makes no sound, and many phones don’t show it. It counts what was dry when you last opened the
+            app.
           </dd>
         </div>
       </dl>
       <p>
         <Link href={paths.ring} className={sheet["link"]}>
-          Try what rings on this device
+          Test the alarms on this device
         </Link>
       </p>
       <p className={sheet["soft"]}>
-        None of this is for kiln or metal: those need a controller or a person who watches.
+        Don’t rely on these alarms for kiln or metal: use a controller or a person on watch.
       </p>
     </Card>
   );

@@ -32,8 +32,8 @@ function eventWords(
     };
   if (due.isHeld === true)
     return {
-      summary: `${name}: look at coat ${coat}`,
-      description: `${name}: look at coat ${coat} from ${say(dueMs)}. Hold: no further coat yet.`,
+      summary: `${name}: check coat ${coat}`,
+      description: `${name}: check coat ${coat} from ${say(dueMs)}. Hold: no further coat yet.`,
     };
   const { dryAt } = due.cover;
   const latest = dryAt === null ? "No latest time can be given." : `Dry ${say(dryAt)} at the latest.`;

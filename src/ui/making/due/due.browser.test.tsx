@@ -39,9 +39,9 @@ test("a coat that comes due while the app is open is told once, and is not liste
     time.now = now + minutes * 60_000;
     look();
   }
-  expect(toasts()).toEqual(["Hand: coat 3 is dry – the next coat may go on"]);
+  expect(toasts()).toEqual(["Hand: coat 3 is dry – ready for the next coat"]);
   await vi.waitFor(async () => expect((await readSettings(db)).lastSeenDueAt).toBe(time.now));
-  await expect.element(page.getByText("Ready now")).toBeVisible();
+  await expect.element(page.getByText("Now dry")).toBeVisible();
   time.now += hourMs;
   look();
   expect(toasts()).toHaveLength(1);
@@ -53,14 +53,14 @@ test("what came due while the app was closed is told on return and listed first 
     { name: "Hand", coats: 3, lastH: 1 },
   ]);
   const first = open(shop);
-  await expect.element(page.getByText("Ready now")).toBeVisible();
+  await expect.element(page.getByText("Now dry")).toBeVisible();
   await vi.waitFor(async () => expect((await readSettings(db)).lastSeenDueAt).toBe(now));
   first.unmount();
   time.now = now + 20 * hourMs;
   open(shop);
   await expect.element(page.getByText("Came due since you last looked")).toBeVisible();
   await vi.waitFor(() => expect(toasts()).toEqual(["Came due while the app was closed: Hand"]));
-  await page.getByRole("button", { name: "I have seen these" }).click();
+  await page.getByRole("button", { name: "Seen" }).click();
   await expect.element(page.getByText("Came due since you last looked")).not.toBeInTheDocument();
 });
 

@@ -6,10 +6,10 @@ import type { DueTime } from "../../base/alarm/dueTimes.ts";
 /** "Heron: check if coat 4 is dry, then the next coat". */
 export function dueWords(due: DueTime): string {
   if (due.allows === "review") return `${due.name}: final dry is over – review before burnout`;
-  if (due.isHeld === true) return `${due.name}: look at coat ${due.coat} – hold: no further coat yet`;
+  if (due.isHeld === true) return `${due.name}: check coat ${due.coat} – hold: no further coat yet`;
   const { dryAt } = due.cover;
   return dryAt !== null && dryAt <= due.dueMs
-    ? `${due.name}: coat ${due.coat} is dry – the next coat may go on`
+    ? `${due.name}: coat ${due.coat} is dry – ready for the next coat`
     : `${due.name}: check if coat ${due.coat} is dry, then the next coat`;
 }
 

@@ -40,14 +40,14 @@ function OfPiece({ standing }: { readonly standing: Standing }) {
     return <Shell standing={standing} dry={finalDry} answer={forFire} />;
   const toGo = (coatsPlanned ?? 0) - coatsDone;
   return (
-    <Empty title={next === null ? "Nothing to dry" : "Coats are still to come"}>
+    <Empty title={next === null ? "Nothing to dry" : "More coats to come"}>
       <p>
         {piece.plan.name}:{" "}
         {next === null
           ? piece.coats.length === 0
-            ? "there is no coat on it yet."
-            : "the fire has begun, and dries it."
-          : `${toGo === 1 ? "one coat" : `${toGo} coats`} of the recipe ${toGo === 1 ? "is" : "are"} to come. The last drying begins when the last one is on.`}
+            ? "no coat on it yet."
+            : "already in the kiln."
+          : `${toGo === 1 ? "one coat" : `${toGo} coats`} of the recipe ${toGo === 1 ? "is" : "are"} to come. Final drying starts after the last one.`}
       </p>
     </Empty>
   );
@@ -70,13 +70,12 @@ function Shell(props: { readonly standing: Standing; readonly dry: FinalDry; rea
         <PatchesWait standing={standing} />
         {!coatsAreDone(standing) && (
           <p className={sheet["pale"]}>
-            It has no recipe: this holds if coat {coatsDone} was the last. Any further coat begins it anew.
+            No recipe: this holds if coat {coatsDone} was the last. Another coat starts it again.
           </p>
         )}
         <p>
-          A time is no permission. Steam in a damp wall can burst a shell and throw hot pattern: before the
-          kiln the balance should stand still between two weighings hours apart. Local codes and licensed
-          practice come first.
+          A time is only an estimate. Steam in a damp shell can burst it and throw hot pattern material. Weigh
+          it twice, hours apart: the weight must not change. Local codes come first.
         </p>
         <div>
           <LinkButton href={paths.logFor(piece.id, "dryness-seen")}>Log a check</LinkButton>
@@ -90,8 +89,8 @@ function Shell(props: { readonly standing: Standing; readonly dry: FinalDry; rea
         <PlacesChart dry={dry} now={now} />
         {piece.plan.pockets === undefined && (
           <p>
-            Only one kind of place is known of this piece. A cup, a hollow or a core that dries more slowly
-            belongs in its plan.
+            Only one kind of place is set for this piece. Add a cup, hollow or core that dries more slowly to
+            its plan.
           </p>
         )}
         <div>
@@ -104,26 +103,25 @@ function Shell(props: { readonly standing: Standing; readonly dry: FinalDry; rea
           <summary>Formula, inputs and sources</summary>
           <div className={`${sheet["stack2"]} ${sheet["small"]}`}>
             <p>
-              End of the final dry = the later of the latest time for the slowest place by the air, and the
-              minimum hours. A weighing that speaks for the whole shell ends it at once.
+              The final dry ends at the later of two times: the slowest place dry by the air, and the minimum
+              hours. A weighing of the whole shell ends it at once.
             </p>
             <p>
-              Each place is dried by the same sum, dW/dt = −Δρ / (A + G + B·δ), from the first coat on, with
-              its own G, the added resistance of a pocket: a starting value, good to about a factor of three.
-              A place that was still wet under a coat hands its water up. Weighings, bag tests and a face that
-              is still wet can make the further places later, never earlier: they were of the whole shell or
-              its face.
+              Each place uses the same formula, dW/dt = −Δρ / (A + G + B·δ), from the first coat on, with its
+              own G, the added resistance of a pocket. G is a starting value, good to about a factor of three.
+              Water left under a coat moves up into it. Weighings, bag tests and a wet face can only move the
+              other places later.
             </p>
             <p>
-              {sumAt === null ? "The sum gives no late time." : null} Readings from{" "}
+              {sumAt === null ? "No latest time can be given." : null} Room readings from{" "}
               {room === null ? "no room" : room.name}: {slowest?.drying.basis.readings ?? 0} since the last
               dip.
             </p>
             <p>
-              Minimum hours: common practice, no source; your own stand in the shop's figures. No end over{" "}
+              Minimum hours: common practice, no source; set your own under figures. No end over{" "}
               {format.show("percent", practice.rhFinalDry.value)}: derived from the Kelvin radius of 2–5 nm
-              pores. The sum: vapour and heat resistances in series, derived for this app; saturation by IAPWS
-              SR1-86(1992).
+              pores. The formula: vapour and heat resistances in series, derived for this app; saturation by
+              IAPWS SR1-86(1992).
             </p>
           </div>
         </details>
@@ -152,10 +150,10 @@ function Water({ standing, dry }: { readonly standing: Standing; readonly dry: F
             : ""}
         </dd>
         <dt>Beneath</dt>
-        <dd>at most {perArea(beneathKgM2)} more, in coats that were covered when dry</dd>
+        <dd>at most {perArea(beneathKgM2)} more, under coats that were dry when covered</dd>
       </dl>
       {areaM2 === undefined && (
-        <p className={sheet["pale"]}>With its surface in the plan, a weight can tell too.</p>
+        <p className={sheet["pale"]}>Add its surface to the plan, and a weight counts too.</p>
       )}
     </Card>
   );

@@ -15,7 +15,7 @@ import { placeWords } from "./finalDryWords.ts";
 const rowHeight = 54;
 const sides = { left: 10, rightGap: 10 };
 
-/** When each place comes to dry, from the last dip on, beside the hours of common practice. */
+/** When each place comes to dry, from the last dip on, beside the usual minimum hours. */
 export function PlacesChart({ dry, now }: { readonly dry: FinalDry; readonly now: number }) {
   const { locale } = useFormat();
   const [box, width] = useWidth<HTMLDivElement>(340);
@@ -29,12 +29,12 @@ export function PlacesChart({ dry, now }: { readonly dry: FinalDry; readonly now
   return (
     <PlotFigure
       box={box}
-      caption={`From the last dip, ${soonTime(wettedAt, now, locale)}. A line is wet time; the box runs from the early to the late guess, the upright in it is the likely one.`}
+      caption={`From the last dip, ${soonTime(wettedAt, now, locale)}. Line: wet. Box: from the early to the late estimate. Upright: the likely one.`}
       table={<PlacesTable dry={dry} now={now} />}
     >
       <Plot
         frame={frame}
-        label="When each place comes to dry; the same as a table below"
+        label="When each place is dry; the same as a table below"
         ticks={ticks}
         hasUprights
         under={<PlotNow frame={frame} now={now} />}
@@ -62,7 +62,7 @@ export function PlacesChart({ dry, now }: { readonly dry: FinalDry; readonly now
             )}
           </Row>
         ))}
-        <Row y={top + places.length * rowHeight} name="hours of common practice" frame={frame}>
+        <Row y={top + places.length * rowHeight} name="usual minimum hours" frame={frame}>
           <path
             className={css["usual"]}
             d={`M${frame.left} 38H${x(practice.until)}M${x(practice.until)} 28V48`}
@@ -103,7 +103,7 @@ function PlacesTable({ dry, now }: { readonly dry: FinalDry; readonly now: numbe
           key: geometry,
           cells: [placeWords(geometry), say(readyAt.early), say(readyAt.likely), say(readyAt.late)],
         })),
-        { key: "practice", cells: ["hours of common practice", say(dry.practice.until)] },
+        { key: "practice", cells: ["usual minimum hours", say(dry.practice.until)] },
       ]}
     />
   );

@@ -35,7 +35,7 @@ function ruleWords(answer: FireAnswer, now: number, format: Format): string {
   const damp = format.show("percent", practice.rhFinalDry.value);
   switch (by) {
     case "air":
-      return `By the air its slowest place, ${placeWords(place)}, is dry then at the latest.`;
+      return `By the air its slowest place, ${placeWords(place)}, is dry by then at the latest.`;
     case "hours":
       return `${airAt === null ? "" : `Dry by the air ${atTime(airAt, now, format.locale)}. `}${
         hours === null
@@ -43,7 +43,7 @@ function ruleWords(answer: FireAnswer, now: number, format: Format): string {
           : `The final dry of ${whyWords[hours.why]} takes ${format.show("h", hours.hours)}.`
       }`;
     case "damp-air":
-      return `Until then the room is above ${damp}: the shell keeps water in that air.`;
+      return `Until then the room is above ${damp}: in that air the shell keeps water.`;
     case "fire":
     case "steady":
     case "target":
@@ -51,7 +51,7 @@ function ruleWords(answer: FireAnswer, now: number, format: Format): string {
     case "resistance":
       return `Dry ${dryBy(by)}${dryAt === null ? "" : `, ${soonTime(dryAt, now, format.locale)}`}.`;
     case null:
-      if (reason === "damp-air") return `The room stays above ${damp}: the shell keeps water in that air.`;
+      if (reason === "damp-air") return `The room stays above ${damp}: in that air the shell keeps water.`;
       return reason === null ? "No time can be given." : `${sentence(noReadyWords(reason))}.`;
   }
 }
@@ -65,6 +65,6 @@ export function usualWords({ practice: hung }: FinalDry, format: Format): string
       ? format.show("h", leastH)
       : `${format.show("h", leastH)} in air up to ${limit}, ${format.show("h", mostH)} in damper air`;
   const usual = `${isOwn ? "Your minimum" : "The usual minimum"} for ${whyWords[why]}: ${range}.`;
-  if (meanRh === null) return `${usual} No room reading, so the shorter counts.`;
+  if (meanRh === null) return `${usual} No room reading, so the shorter one counts.`;
   return `${usual} Here the mean is ${format.show("percent", meanRh)}: ${format.show("h", hours)} count.`;
 }

@@ -19,7 +19,7 @@ export function KnockedOutForm({ item }: LogFormProps) {
           at="note"
           label="Note"
           multiline
-          hint="How long it stood, how the shell came off, what showed first."
+          hint="How long it cooled, how the shell came off, what you saw first."
         />
       )}
     </LogForm>
@@ -32,7 +32,7 @@ export function FinishedForm({ item }: LogFormProps) {
       item={item}
       type="piece-finished"
       title="Piece finished"
-      fields={{ note: words("note", "Say in a word what was done: cut off, chased, coloured.") }}
+      fields={{ note: words("note", "Enter what was done: cut off, chased, coloured.") }}
       body={(read) => read}
     >
       {(form) => (
@@ -63,7 +63,7 @@ export function WireForm({ item }: LogFormProps) {
       type="wire-wrapped"
       title="Wire wrapped"
       fields={{
-        note: words("note", "Say which wire and where: soft iron, six turns below the cup."),
+        note: words("note", "Enter which wire and where: soft iron, six turns below the cup."),
       }}
       body={(read) => read}
     >
@@ -73,7 +73,7 @@ export function WireForm({ item }: LogFormProps) {
           at="note"
           label="Wire and where"
           multiline
-          hint="Wire holds a cracked wall together. It does not make the wall stronger, and no sum counts it."
+          hint="Wire holds a cracked shell together. It adds no strength, and no calculation counts it."
         />
       )}
     </LogForm>
@@ -85,19 +85,13 @@ export function ScrapForm({ item }: LogFormProps) {
     <LogForm
       item={item}
       type="piece-scrapped"
-      title="Give the piece up"
-      save="Give it up"
-      fields={{ reason: words("reason", "Say why: it is what the next shell learns from.") }}
+      title="Scrap the piece"
+      save="Scrap it"
+      fields={{ reason: words("reason", "Enter why: the next shell learns from it.") }}
       body={(read) => read}
     >
       {(form) => (
-        <TextOf
-          form={form}
-          at="reason"
-          label="Why"
-          multiline
-          hint="The log stays and can be read in the archive."
-        />
+        <TextOf form={form} at="reason" label="Why" multiline hint="The log stays in the archive." />
       )}
     </LogForm>
   );
@@ -109,7 +103,7 @@ export function NoteForm({ item }: LogFormProps) {
       item={item}
       type="note-written"
       title="Note"
-      fields={{ text: words("note", "Write it, or go back."), photos: photoIds }}
+      fields={{ text: words("note", "Write a note, or go back."), photos: photoIds }}
       body={(read) => read}
     >
       {(form) => (

@@ -5,7 +5,7 @@ import { LogForm, type LogFormProps } from "./LogForm.tsx";
 
 const results = [
   ...insideOptions,
-  { value: "stopped", label: "Stopped", hint: "Broken off before the end: a crack, a power cut." },
+  { value: "stopped", label: "Stopped", hint: "Stopped before the end: a crack, a power cut." },
 ] as const;
 
 export function BurnoutStartedForm({ item }: LogFormProps) {
@@ -23,7 +23,7 @@ export function BurnoutStartedForm({ item }: LogFormProps) {
           at="note"
           label="Note"
           multiline
-          hint="How it stands in the kiln, drains, how fast it goes up."
+          hint="Position in the kiln, drains, heating rate."
         />
       )}
     </LogForm>
@@ -58,7 +58,7 @@ export function BurnoutEndedForm({ item }: LogFormProps) {
         <>
           <PickOf form={form} at="result" label="The inside is" options={results} />
           <TextOf form={form} at="note" label="Note" multiline />
-          <p>A crack that shows now is logged on its own, as a crack found in burnout.</p>
+          <p>Log a crack you see now on its own, as found in burnout.</p>
         </>
       )}
     </LogForm>

@@ -7,11 +7,11 @@ import { NumberOf, PhotosOf, PickOf, TextOf } from "../../base/forms/BoundFields
 import { LogForm, type LogFormProps } from "./LogForm.tsx";
 
 const none = "none";
-const ofRecipe = { value: "next", label: "The next of the recipe" } as const;
+const ofRecipe = { value: "next", label: "Next in the recipe" } as const;
 const beside = {
   value: "beside",
-  label: "Beside the recipe",
-  hint: "An extra coat, or one over a mend.",
+  label: "Extra coat",
+  hint: "Not in the recipe, such as over a repair.",
 } as const;
 
 /** A coat with all its particulars; the quick way is the dip screen. */
@@ -39,7 +39,7 @@ export function CoatDippedForm({ item }: LogFormProps) {
         <>
           {damp !== null && (
             <p role="status">
-              Coat {damp.number} is {damp.words}. Logging this coat keeps that as a finding.
+              Coat {damp.number} is {damp.words}. Logging this coat keeps that as a warning.
             </p>
           )}
           <PickOf

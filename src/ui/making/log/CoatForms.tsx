@@ -6,7 +6,7 @@ import { LogForm, type LogFormProps } from "./LogForm.tsx";
 export function CoatSkippedForm({ item }: LogFormProps) {
   const { next } = item.standing;
   const fields = {
-    reason: words("reason", "Say why this coat is left out."),
+    reason: words("reason", "Enter why this coat is left out."),
   };
   return (
     <LogForm
@@ -56,8 +56,8 @@ export function CoatRedippedForm({ item }: LogFormProps) {
         <>
           {outer !== undefined && (
             <p>
-              Coat {outer.number}, {coatWords(outer)}: it takes up water again and its drying starts anew, but
-              it stays one coat.
+              Coat {outer.number}, {coatWords(outer)}: it takes up water again and its drying restarts, but it
+              stays one coat.
             </p>
           )}
           <TextOf form={form} at="note" label="Note" hint="Why: a bare spot, a run, bubbles in a corner." />

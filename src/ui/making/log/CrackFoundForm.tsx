@@ -8,7 +8,7 @@ import { LogForm, type LogFormProps } from "./LogForm.tsx";
 const kinds = [
   { value: "hairline", label: "Hairline", hint: "A nail slides over it." },
   { value: "open", label: "Open", hint: "A nail catches, or light shows through." },
-  { value: "chip", label: "Chip", hint: "A piece of the wall is gone." },
+  { value: "chip", label: "Chip", hint: "A piece of the shell is gone." },
   { value: "lift", label: "Lift", hint: "Coats have parted; it sounds hollow." },
 ] as const satisfies readonly { value: CrackKind; label: string; hint: string }[];
 const stages = [
@@ -48,19 +48,14 @@ export function CrackFoundForm({ item }: LogFormProps) {
       {(form) => (
         <>
           <PickOf form={form} at="kind" label="Kind" options={kinds} />
-          <PickOf form={form} at="stage" label="It came" options={stages} />
-          <TextOf
-            form={form}
-            at="where"
-            label="Where"
-            hint="It stands as a hold until it is logged as patched."
-          />
+          <PickOf form={form} at="stage" label="Found" options={stages} />
+          <TextOf form={form} at="where" label="Where" hint="It stops the piece until you log the repair." />
           <FlagOf
             form={form}
             at="trimmedOff"
-            label="Does it matter"
+            label="Trimmed off"
             name="It is trimmed off before the pour"
-            hint="Such as the rim of the pour cup. Then it holds nothing up."
+            hint="Such as the rim of the pour cup. Then it does not stop the piece."
           />
           <PhotosOf form={form} at="photos" />
         </>

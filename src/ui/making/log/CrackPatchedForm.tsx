@@ -7,16 +7,16 @@ export function CrackPatchedForm({ item }: LogFormProps) {
   const only = open.length === 1 ? (open[0]?.id ?? null) : null;
   const fields = {
     crackId: chosen(
-      "Nothing chosen. Tap the crack that was mended.",
+      "Nothing chosen. Tap the crack you repaired.",
       open.map((crack) => crack.id),
     ),
-    how: words("mend", "Say what went in: slurry and stucco brushed in, patch paste, wire over it."),
+    how: words("mend", "Enter the repair: slurry and stucco brushed in, patch paste, wire over it."),
   };
   return (
     <LogForm
       item={item}
       type="crack-patched"
-      title="Crack patched"
+      title="Crack repaired"
       fields={fields}
       start={{ crackId: only }}
       body={(read) => read}
@@ -37,7 +37,7 @@ export function CrackPatchedForm({ item }: LogFormProps) {
             at="how"
             label="How"
             multiline
-            hint="A patch holds water like a coat: let it dry through. After a burnout, wire and more coats over it keep it shut."
+            hint="A repair holds water like a coat: let it dry through. After a burnout, wire and more coats keep it shut."
           />
         </>
       )}

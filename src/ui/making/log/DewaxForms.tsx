@@ -20,7 +20,7 @@ const waysIn = (format: Format, isWax: boolean) => {
     {
       value: "flash",
       label: "Flash fire",
-      hint: isWax ? "Hot kiln; wax runs through the floor into a pan outside." : "Put into a hot kiln.",
+      hint: isWax ? "Hot kiln; wax runs through the floor into a pan outside." : "Straight into a hot kiln.",
     },
     {
       value: "staged",
@@ -76,7 +76,7 @@ export function DewaxedForm({ item }: LogFormProps) {
             form={form}
             at="waxBackG"
             label="Wax weighed back"
-            hint="Against the pattern's own weight it shows what stays inside. May stay empty."
+            hint="Compared with the pattern’s weight it shows what stays inside. May stay empty."
           />
           <YesNoOf form={form} at="rinsed" label="Shell rinsed with water" />
           <TextOf
@@ -103,7 +103,7 @@ export function RinsedForm({ item }: LogFormProps) {
     >
       {(form) => (
         <>
-          <p>The shell is wet from now on, until a heat in the log has dried it.</p>
+          <p>The shell is wet from now on, until a heat dries it.</p>
           <TextOf form={form} at="note" label="Note" hint="What came out." />
         </>
       )}
@@ -126,7 +126,7 @@ export function InspectedForm({ item }: LogFormProps) {
             at="inside"
             label="The inside is"
             options={insideOptions}
-            hint="With a lamp, cold, every branch of it."
+            hint="With a lamp, cold, every branch."
           />
           <TextOf form={form} at="note" label="Note" />
           <PhotosOf form={form} at="photos" />

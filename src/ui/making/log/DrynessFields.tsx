@@ -40,13 +40,13 @@ function PlaceField({ form, plan }: Fields & { readonly plan: PiecePlan }) {
     <PickOf
       form={form}
       at="place"
-      label="Where was it read?"
+      label="Where was it measured?"
       options={places.map((value) => ({
         value,
         label: value === "open" ? "Outer face" : geometryClasses[value].label,
       }))}
       unset="open"
-      hint="It speaks for that place. Only the slowest place can show the whole shell dry."
+      hint="It counts for that place. Only the slowest place can show the whole shell dry."
     />
   );
 }
@@ -70,31 +70,31 @@ export function SurfaceFields({ form, standing }: Fields & { readonly standing: 
         form={form}
         at="surfaceC"
         label="Surface temperature"
-        hint="The place that dries last, if you can reach it. Not in the sun, not by a lamp, no hand or metal frame in the spot."
+        hint="The place that dries last, if you can reach it. Away from sun and lamps; no hand or metal frame in the spot."
       />
       <NumberOf
         form={form}
         at="dryShellC"
         label="A dry shell beside it"
-        hint="The same thermometer on a shell known to be dry, hanging in the same air. The difference counts: it is several times finer than a reading alone."
+        hint="The same thermometer on a dry shell in the same air. The difference is much more accurate than one reading."
       />
       {reading !== null && reading.rh > uselessRh && (
         <p role="note">
-          <strong>Useless today:</strong> at {format.show("percent", reading.rh)} humidity a wet wall is
-          hardly colder than a dry one.
+          <strong>No use today:</strong> at {format.show("percent", reading.rh)} humidity a wet wall is hardly
+          colder than a dry one.
         </p>
       )}
       <details>
         <summary>How to read it well</summary>
         <ul>
           <li>
-            An infrared thermometer reads only the face it sees. Probe a recess with a thermocouple, or use
-            the bag or a weighing there.
+            An infrared thermometer reads only the face it sees. For a recess use a thermocouple, the bag or a
+            weighing.
           </li>
-          <li>Above 80% humidity it says nothing: there is no drop left to read.</li>
+          <li>Above 80% humidity it shows nothing.</li>
           <li>
             After the air has changed (a fan, a door, another room) wait about{" "}
-            {duration(waitAfterChangeS({ halfM, filmWM2K }) * 1000)}: the wax beneath has to follow.
+            {duration(waitAfterChangeS({ halfM, filmWM2K }) * 1000)}: the wax beneath has to catch up.
           </li>
           <li>Log the room's air at the same time.</li>
         </ul>
@@ -111,14 +111,14 @@ export function BagFields({ form }: Fields) {
         at="rh"
         label="Humidity in the bag"
         max={1}
-        hint="A hygrometer bagged with the shell, or taped into its cup."
+        hint="A hygrometer in the bag with the shell, or taped into its cup."
       />
       <NumberOf
         form={form}
         at="roomRh"
         label="Humidity of the room"
         max={1}
-        hint="The same hygrometer, in the room. Over 75% the two run together and the test says nothing."
+        hint="The same hygrometer, in the room. Above 75% the test shows nothing."
       />
       <NumberOf form={form} at="minutes" label="Time in the bag" hint="Twenty to thirty minutes." />
     </>
@@ -126,7 +126,7 @@ export function BagFields({ form }: Fields) {
 }
 
 const references = [
-  { value: "first", label: "Just set", hint: "The reading others are held against" },
+  { value: "first", label: "Just set", hint: "The reading to compare with" },
   { value: "later", label: "Later", hint: "Same place, same force" },
 ] as const;
 
@@ -146,20 +146,20 @@ export function ResistanceFields({
         hint={
           hasFirst || form.draft.reference === "first"
             ? undefined
-            : "There is no reading of this coat just set: without it a later one says nothing."
+            : "No “just set” reading of this coat to compare with."
         }
       />
       <NumberOf
         form={form}
         at="kOhm"
         label="Resistance, kΩ"
-        hint="Two pins or foil contacts 10–20 mm apart, by alternating current or a short touch. A hundred times the first is what a shop may call dry, once it has proved it."
+        hint="Two pins or foil contacts 10–20 mm apart, by alternating current or a short touch. Dry is often a hundred times the first reading. Prove it in your shop."
       />
       <NumberOf
         form={form}
         at="shellC"
         label="Shell temperature"
-        hint="If you have it; else the room's air stands in."
+        hint="If you have it. Empty: the room’s air is used."
       />
     </>
   );

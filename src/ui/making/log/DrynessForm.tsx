@@ -7,15 +7,19 @@ import { PickOf } from "../../base/forms/BoundFields.tsx";
 import { LogForm, type LogFormProps } from "./LogForm.tsx";
 
 const methods = [
-  { value: "touch", label: "Touch", hint: "Cool to the cheek: water still leaves. It reads the outer face." },
-  { value: "colour", label: "Colour", hint: "Lighter, or a dye that has turned. The outer film alone." },
+  { value: "touch", label: "Touch", hint: "Cool to the cheek means water still leaves. Outer face only." },
+  { value: "colour", label: "Colour", hint: "Lighter, or a dye that has changed. Outer film only." },
   {
     value: "weight",
     label: "Weight",
-    hint: "The surest, with weights before the dip, drained and stuccoed.",
+    hint: "The most accurate, with weights before the dip, drained and stuccoed.",
   },
   { value: "surface", label: "Surface temperature", hint: "A wet wall is colder than a dry one beside it." },
-  { value: "bag", label: "Bag test", hint: "A hygrometer closed in with the shell. It hears pockets too." },
+  {
+    value: "bag",
+    label: "Bag test",
+    hint: "A hygrometer sealed in with the shell. It detects damp pockets too.",
+  },
   {
     value: "resistance",
     label: "Resistance",

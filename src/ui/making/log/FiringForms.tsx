@@ -8,10 +8,10 @@ import { LogForm, type LogFormProps } from "./LogForm.tsx";
 
 export function FiredForm({ item }: LogFormProps) {
   const fields = {
-    peakC: figure("peakC", { what: "top temperature", remedy: "Give the highest the kiln showed." }),
+    peakC: figure("peakC", { what: "top temperature", remedy: "Enter the highest kiln reading." }),
     holdMin: figure("holdMin", {
       what: "time at top",
-      remedy: "Give the minutes it stood at the top, not the climb.",
+      remedy: "Enter the minutes at the top, without the climb.",
     }),
     inside: givenOrNone<ShellInside>(),
   };
@@ -24,14 +24,14 @@ export function FiredForm({ item }: LogFormProps) {
             form={form}
             at="holdMin"
             label="Held for"
-            hint="The shell's strength is made here; too cool or too short counts as half the strength."
+            hint="Firing makes the shell’s strength. Too cool or too short counts as half."
           />
           <PickOf
             form={form}
             at="inside"
             label="The inside is"
             options={insideOptions}
-            hint="Leave it if nobody has looked yet."
+            hint="Leave it empty if nobody has looked yet."
           />
         </>
       )}
@@ -44,11 +44,11 @@ export function PreheatedForm({ item }: LogFormProps) {
   const fields = {
     shellC: figure("shellC", {
       what: "shell temperature",
-      remedy: "Give the kiln's reading once it has stood there long enough to soak through.",
+      remedy: "Enter the kiln’s reading once the shell has soaked through.",
     }),
     heldMin: figureOrNone("heldMin", {
       what: "time",
-      remedy: "Give the minutes it has stood there, or leave it empty.",
+      remedy: "Enter the soak minutes, or leave it empty.",
     }),
     note: wordsOrNone,
   };
@@ -60,10 +60,10 @@ export function PreheatedForm({ item }: LogFormProps) {
           <NumberOf
             form={form}
             at="heldMin"
-            label="Has stood there for"
-            hint={`A rinsed or long cold shell asks for ${format.show("min", firingPractice.patchedHoldMin)} at ${format.show("temp", firingPractice.steamHoldC)} or more. May stay empty.`}
+            label="Soaked for"
+            hint={`A rinsed or long cold shell needs ${format.show("min", firingPractice.patchedHoldMin)} at ${format.show("temp", firingPractice.steamHoldC)} or more. May stay empty.`}
           />
-          <TextOf form={form} at="note" label="Note" hint="Sand it stands in and how warm that is." />
+          <TextOf form={form} at="note" label="Note" hint="Sand around it and its temperature." />
         </>
       )}
     </LogForm>

@@ -69,7 +69,7 @@ export function LogPage() {
       <Page title="Log" back={paths.piece(id)}>
         <Empty title="No such entry">
           <p>
-            There is nothing to log under “{type}”. <Link href={paths.piece(id)}>Back to the piece</Link>.
+            Nothing to log under “{type}”. <Link href={paths.piece(id)}>Back to the piece</Link>.
           </p>
         </Empty>
       </Page>

@@ -6,7 +6,7 @@ import { LogForm, type LogFormProps } from "./LogForm.tsx";
 export function MoveForm({ item }: LogFormProps) {
   const here = item.standing.piece.rooms.at(-1)?.roomId ?? null;
   const rooms = (useRooms() ?? []).filter((room) => !room.retired && room.id !== here);
-  const fields = { roomId: chosen("No room chosen. Tap the room it hangs in now.") };
+  const fields = { roomId: chosen("No room chosen. Tap the room it is in now.") };
   return (
     <LogForm
       item={item}
@@ -20,8 +20,8 @@ export function MoveForm({ item }: LogFormProps) {
       {(form) => (
         <>
           <p>
-            It hangs in {item.standing.room?.name ?? "no known room"}. From now on its drying follows the new
-            room's air.
+            It is in {item.standing.room?.name ?? "no known room"}. From now on its drying follows the new
+            room’s air.
           </p>
           {rooms.length > 0 && (
             <PickOf

@@ -6,13 +6,13 @@ import { PhotosOf, PickOf, TextOf, TickOf } from "../../base/forms/BoundFields.t
 import { LogForm, type LogFormProps } from "./LogForm.tsx";
 
 const results = [
-  { value: "sound", label: "Sound", hint: "Nothing that has to be mended." },
+  { value: "sound", label: "Sound", hint: "Needs no repair." },
   { value: "flawed", label: "Flawed", hint: "Kept, with faults." },
-  { value: "lost", label: "Lost", hint: "Not worth keeping." },
+  { value: "lost", label: "Scrap", hint: "Not worth keeping." },
 ] as const;
 
 const fields = {
-  result: oneOf(["sound", "flawed", "lost"], "how it came out"),
+  result: oneOf(["sound", "flawed", "lost"], "result"),
   defects: asGiven<readonly string[]>([]),
   note: wordsOrNone,
   photos: photoIds,
@@ -26,7 +26,7 @@ export function OutcomeForm({ item }: LogFormProps) {
     <LogForm
       item={item}
       type="outcome-told"
-      title="How it came out"
+      title="Result"
       fields={fields}
       start={start ?? {}}
       // Another pour, or the same one put right, starts the question anew.
@@ -36,7 +36,7 @@ export function OutcomeForm({ item }: LogFormProps) {
       {(form) => (
         <>
           {start !== null && came !== null && (
-            <p>The log says: {pouredWords[came]}. The answer starts from that; change what is different.</p>
+            <p>From the pour: {pouredWords[came]}. Change it if the casting differs.</p>
           )}
           <PickOf form={form} at="result" label="The casting is" options={results} />
           {form.draft.result !== null && (

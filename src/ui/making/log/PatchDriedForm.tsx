@@ -8,7 +8,7 @@ export function PatchDriedForm({ item }: LogFormProps) {
   const wet = wetPatches(item.standing.cracks).map(({ crack }) => crack);
   const fields = {
     crackId: chosen(
-      "Nothing chosen. Tap the patch that is dry.",
+      "Nothing chosen. Tap the repair that is dry.",
       wet.map(({ id }) => id),
     ),
     note: wordsOrNone,
@@ -17,11 +17,11 @@ export function PatchDriedForm({ item }: LogFormProps) {
     <LogForm
       item={item}
       type="patch-dried"
-      title="Patch is dry"
+      title="Repair is dry"
       fields={fields}
       start={{ crackId: wet.length === 1 ? (wet[0]?.id ?? null) : null }}
       body={(read) => read}
-      blocked={wet.length === 0 ? "No patch on this piece is waiting to dry." : null}
+      blocked={wet.length === 0 ? "No repair on this piece is drying." : null}
     >
       {(form) => (
         <>
@@ -29,7 +29,7 @@ export function PatchDriedForm({ item }: LogFormProps) {
             <PickOf
               form={form}
               at="crackId"
-              label="Which patch"
+              label="Which repair"
               options={wet.map(({ id, where, kind }) => ({ value: id, label: where, hint: kind }))}
             />
           )}

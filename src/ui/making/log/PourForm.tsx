@@ -49,7 +49,7 @@ export function PourForm({ item }: LogFormProps) {
             form={form}
             at="metalC"
             label="Metal"
-            hint="By thermocouple in the crucible, just before it moved."
+            hint="By thermocouple in the crucible, just before the pour."
           />
           <NumberOf form={form} at="shellC" label="Shell" hint="As it came out of the kiln." />
           <NumberOf form={form} at="outOfKilnMin" label="From kiln to metal" />
@@ -62,10 +62,16 @@ export function PourForm({ item }: LogFormProps) {
               options={melts
                 .filter((melt) => !isPutAway(melt))
                 .map((melt) => ({ value: melt.id, label: meltTitle(melt, { shop, format }) }))}
-              empty="None named"
+              empty="None"
             />
           )}
-          <TextOf form={form} at="note" label="Note" multiline hint="Boiled? Risers up? Where it stopped?" />
+          <TextOf
+            form={form}
+            at="note"
+            label="Note"
+            multiline
+            hint="Boiling? Risers full? Where it stopped?"
+          />
         </>
       )}
     </LogForm>

@@ -24,7 +24,7 @@ export const coatDippedFields = {
 /** The coat beneath when it is not known to be dry; null when it is, or when there is none. */
 export function dampUnder({ cover }: Standing): { readonly number: number; readonly words: string } | null {
   if (cover === null || cover.state === "dry") return null;
-  const words = { drying: "not dry", check: "perhaps not dry", unknown: "not known to be dry" }[cover.state];
+  const words = { drying: "not dry", check: "may not be dry", unknown: "not known to be dry" }[cover.state];
   return { number: cover.coat.number, words };
 }
 

@@ -1,6 +1,6 @@
 /** Faults of a casting in the trade's own words; the value is what the log keeps. Common practice, no source. */
 export const defects = [
-  { value: "run-out", label: "Run-out", hint: "Metal came through the wall." },
+  { value: "run-out", label: "Run-out", hint: "Metal came through the shell." },
   { value: "fin", label: "Fin", hint: "A thin raised line where the shell cracked." },
   { value: "misrun", label: "Misrun", hint: "A part did not fill." },
   { value: "cold-shut", label: "Cold shut", hint: "Two streams met and did not join." },

@@ -21,7 +21,7 @@ export const drynessFields = {
   verdict: oneOf(["dry", "damp", "wet"], "what you found"),
   massG: figure("massG", {
     what: "weight",
-    remedy: "Weigh the piece as it hangs, always with the same hook.",
+    remedy: "Weigh the piece always with the same hook.",
   }),
   moment: asGiven<"drained" | "stuccoed" | "drying">("drying"),
   surfaceC: figure("surfaceC", {
@@ -43,7 +43,7 @@ export const drynessFields = {
   reference: asGiven<"first" | "later">("later"),
   shellC: figureOrNone("hangingShellC", {
     what: "shell's temperature",
-    remedy: "Leave it empty: the room's air stands in.",
+    remedy: "Leave it empty: the room’s air is used.",
   }),
   rh: figure("rh", {
     what: "humidity in the bag",

@@ -131,7 +131,7 @@ test("a surface reading asks where it was taken only of a piece with more than o
   open();
   await page.getByRole("radio", { name: /^Surface temperature/ }).click();
   await expect.element(field("Surface temperature")).toBeVisible();
-  await expect.element(page.getByText("Where was it read?")).not.toBeInTheDocument();
+  await expect.element(page.getByText("Where was it measured?")).not.toBeInTheDocument();
   cleanup();
   await change(["recess"]);
   open();

@@ -21,8 +21,7 @@ export function CoatsCard({ times, now }: { readonly times: readonly PieceTimes[
         ))}
       </ol>
       <p className={sheet["soft"]}>
-        By the late figure each coat is dry before the next even if it dries slowly. By the middle figure it
-        is as likely dry as not: check it first.
+        Cautious times allow for slow drying. At the likely times a coat may still be damp: check it first.
       </p>
     </Card>
   );
@@ -48,9 +47,9 @@ function PieceLine({ one, now }: { readonly one: PieceTimes; readonly now: numbe
             {sentence(coatLine(coat))}, on by{" "}
             <strong>{when(lateFirst ?? middleFirst ?? verdict.dryBy)}</strong>
             {lateFirst === undefined
-              ? ", by the middle figures only."
+              ? ", at the likely times only."
               : middleFirst !== undefined && middleFirst > lateFirst
-                ? `; at the latest ${when(middleFirst)} by the middle figures.`
+                ? `; at the latest ${when(middleFirst)} at the likely times.`
                 : "."}
           </span>
           <span className={sheet["soft"]}>
@@ -73,7 +72,7 @@ function lastDrying({ of, verdict }: PieceTimes, when: (at: number) => string): 
   if (of.standing.piece.phase !== "coating") return `Ready for fire. Its first run starts by ${due}`;
   return late.ok && late.dryAt > of.standing.now
     ? `All coats on. Dry for fire ${when(late.dryAt)}; needed by ${due}`
-    : `All coats on and dry. Review it; its first run starts by ${due}`;
+    : `All coats on and dry. Review it. Its first run starts by ${due}`;
 }
 
 function CoatTable({ one, when }: { readonly one: PieceTimes; readonly when: (at: number) => string }) {
@@ -84,8 +83,8 @@ function CoatTable({ one, when }: { readonly one: PieceTimes; readonly when: (at
         <thead>
           <tr>
             <th scope="col">Coat</th>
-            <th scope="col">By the late figure</th>
-            <th scope="col">By the middle figure</th>
+            <th scope="col">Cautious time</th>
+            <th scope="col">Likely time</th>
           </tr>
         </thead>
         <tbody>

@@ -29,13 +29,13 @@ export function KilnCard({
   const known = (text: string, count: number): string =>
     count === pieces.length ? "not known" : `${text}${unknown(count)}`;
   const rows: readonly Given[] = [
-    ["Shells leave it at", format.show("temp", leaveC)],
+    ["Shell temperature out of the kiln", format.show("temp", leaveC)],
     [
       "Usual for all of them",
       heat === null ? "not known" : `${format.show("temp", heat.lowC)} to ${format.show("temp", heat.highC)}`,
     ],
     [
-      "Room taken",
+      "Space used",
       known(
         room === null ? "no kiln set up" : `${litre(room.knownL)} of ${litre(room.usableL)} usable`,
         sizeUnknown,
@@ -73,9 +73,8 @@ export function KilnCard({
         })}
       </div>
       <p className={sheet["soft"]}>
-        The runs are planned for all shells together, one after the other in this kiln. Their starts are the
-        latest and may fall at night; a burnout may start earlier. Room is by volume alone: check the height
-        and the shelf. Dipbook knows no weight limit of a kiln.
+        The runs are for all shells together, one after the other. Starts are the latest possible and may be
+        at night; a burnout may start earlier. Space is by volume only: check height, shelf and weight limit.
       </p>
     </Card>
   );

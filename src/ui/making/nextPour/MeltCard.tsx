@@ -34,12 +34,12 @@ export function MeltCard({
       "Crucible takes",
       mostKg === null ? "not known" : `${kg(mostKg)}, filled to ${format.show("percent", brimShare.tongs)}`,
     ],
-    ...(mostKg === null ? [] : [["Left in it", kg(mostKg - parts.meltKg)] as const]),
+    ...(mostKg === null ? [] : [["Left in the crucible", kg(mostKg - parts.meltKg)] as const]),
   ];
   return (
     <Card title={`Melt of ${alloyNamed(alloyId)}`}>
       <p>
-        {furnace === null ? "In a crucible that is not set up" : `In ${furnace.name}`}, for{" "}
+        {furnace === null ? "In a crucible not set up yet" : `In ${furnace.name}`}, for{" "}
         {pieces.length === 1 ? "one piece" : `${pieces.length} pieces`}:
       </p>
       <ul className={`${sheet["stack1"]} ${sheet["bullets"]}`}>
@@ -50,8 +50,8 @@ export function MeltCard({
             </Link>
             , {kg(of.metalKg ?? 0)}.{" "}
             {verdict.is === "sure"
-              ? "Hot in time by the late figures too."
-              : "Hot in time only by the middle figures: check each coat before the next."}
+              ? "Hot in time, even at the cautious times."
+              : "Hot in time only at the likely times: check each coat before the next."}
           </li>
         ))}
       </ul>
@@ -65,7 +65,7 @@ export function MeltCard({
         )}
       </div>
       <p className={sheet["soft"]}>
-        Nothing is saved until you save it there.
+        Nothing is saved yet: save it there.
         {hotSoon.length < ids.length &&
           ` ${hotSoon.length === 0 ? "A pour plan takes pieces" : "The pour plan takes the others"} after their shell review.`}
       </p>

@@ -6,7 +6,7 @@ import type { Missing } from "./missing.ts";
 /** What is not known yet, each with the way to where it is given. */
 export function MissingCard({ facts }: { readonly facts: readonly Missing[] }) {
   return (
-    <Card title="Missing first" tone="note">
+    <Card title="Needed first" tone="note">
       <ul className={`${sheet["stack3"]} ${sheet["list"]}`}>
         {facts.map(({ key, name, says, href, link }) => (
           <li key={key} className={sheet["lines"]}>

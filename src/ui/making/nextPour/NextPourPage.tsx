@@ -18,8 +18,8 @@ export function NextPourPage() {
   return (
     <Page title="Next pour day" back={paths.fire}>
       <p className={sheet["lead"]}>
-        A proposal from estimates. It writes nothing and moves nothing. The shell review and the pour sheet
-        decide what is poured. {standingCaution}
+        A proposal from estimates; it changes nothing. The shell review and the pour sheet decide what is
+        poured. {standingCaution}
       </p>
       {pours !== undefined && <NextPour pours={pours} />}
     </Page>

@@ -32,17 +32,17 @@ export function NextPourView({ day, now }: { readonly day: AskedDay; readonly no
           ? `Looking ahead: ${step.done} of ${step.of} pieces.`
           : found === null
             ? ""
-            : `Worked out ${soonTime(found.workedOutAt, now, locale)}, for ${dayTime(found.pourAt, now, locale)}.`}
+            : `Calculated ${soonTime(found.workedOutAt, now, locale)}, for ${dayTime(found.pourAt, now, locale)}.`}
       </p>
       {found !== null && <Proposal found={found} now={now} />}
       {isBroken && step === null && (
         <Card tone="watch">
-          <p>A sum broke off, so there is no proposal for this day. The log is as it was.</p>
+          <p>A calculation failed, so there is no proposal for this day. The log is unchanged.</p>
         </Card>
       )}
       {(found !== null || isBroken) && step === null && (
         <div>
-          <Button onPress={again}>Work it out again</Button>
+          <Button onPress={again}>Calculate again</Button>
         </div>
       )}
     </>
@@ -54,7 +54,7 @@ function Proposal({ found, now }: { readonly found: NextPour; readonly now: numb
   const { proposal, day, times, faults, pieces } = found;
   if (pieces === 0 && faults.length === 0)
     return (
-      <Empty title="No piece waits for metal">
+      <Empty title="No piece is waiting for metal">
         <p>
           Pieces show here from their start until they are poured.{" "}
           <Link href={paths.newPiece} className={sheet["link"]}>
@@ -72,12 +72,12 @@ function Proposal({ found, now }: { readonly found: NextPour; readonly now: numb
       {facts.length > 0 && <MissingCard facts={facts} />}
       {faults.length > 0 && (
         <Card tone="watch">
-          <p>Left out, because no sum can be done for them: {listed(faults)}.</p>
+          <p>Left out, because they can’t be calculated: {listed(faults)}.</p>
         </Card>
       )}
       {going === 0 && (
-        <Card title="Nothing goes together on that day">
-          <p>No piece with all its facts is hot by then. The reasons are below.</p>
+        <Card title="No pour possible on that day">
+          <p>No piece with complete data is hot by then. The reasons are below.</p>
         </Card>
       )}
       {proposal.melts.map((melt) => (

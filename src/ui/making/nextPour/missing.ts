@@ -20,7 +20,7 @@ export function missingFacts({ day, proposal }: NextPour, format: Format): reado
     shop.push({
       key: "crucible",
       name: "Crucible",
-      says: "No crucible volume is set, so no melt is checked against one.",
+      says: "No crucible volume is set, so melts are not checked against one.",
       href: paths.kilns,
       link: "Set up a furnace",
     });
@@ -28,7 +28,7 @@ export function missingFacts({ day, proposal }: NextPour, format: Format): reado
     shop.push({
       key: "kiln",
       name: "Kiln",
-      says: "No kiln is set up. The hours are those of a small one, and no room is checked.",
+      says: "No kiln is set up. Times are for a small kiln, and space is not checked.",
       href: paths.kilns,
       link: "Set up a kiln",
     });
@@ -46,7 +46,7 @@ function pieceFact({ of: { id, name, standing }, why }: LeftPiece, format: Forma
     case "no-alloy":
       return said("No alloy is set.", paths.editPiece(id), "Set its alloy");
     case "no-metal":
-      return said("Its metal is not known.", paths.metal(id), "Work out its metal");
+      return said("Its metal mass is not set.", paths.metal(id), "Work out its metal");
     case "no-fire":
       return "gaps" in why.fire
         ? said(fireText(why.fire, format), paths.editPiece(id), "Complete its plan")
@@ -60,7 +60,7 @@ function pieceFact({ of: { id, name, standing }, why }: LeftPiece, format: Forma
         );
       return why.stop.code === "no-time" && why.stop.why === "no-readings" && standing.room !== null
         ? said(
-            "The air of its room was never logged: no drying time yet.",
+            "The air of its room was never logged, so no drying time yet.",
             paths.room(standing.room.id),
             "Log the room’s air",
           )

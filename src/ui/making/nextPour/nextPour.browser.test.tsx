@@ -94,7 +94,7 @@ const entriesOf = ({ db }: Shop): Promise<number> => db.entries.count();
 
 test("an empty shop is told that nothing waits, and a day can be set all the same", async () => {
   show(freshDesk());
-  await expect.element(page.getByRole("heading", { name: "No piece waits for metal" })).toBeVisible();
+  await expect.element(page.getByRole("heading", { name: "No piece is waiting for metal" })).toBeVisible();
   await expect.element(page.getByLabelText("Pour time")).toBeVisible();
 });
 
@@ -113,10 +113,10 @@ test("a usual rack: what is missing first, then a melt, its kiln, what to do fir
   await expect.element(melt).toHaveTextContent(/Heron, 2\.09 kg/);
   const key = melt.getByRole("link", { name: "Open the melt plan with these" });
   await expect.element(key).toHaveAttribute("href", "/fire/melt/new?piece=heron&piece=otter&furnace=furnace");
-  await expect.element(region("Missing first")).toHaveTextContent(/Nameless.*No alloy is set/);
+  await expect.element(region("Needed first")).toHaveTextContent(/Nameless.*No alloy is set/);
   const kiln = region("Big kiln");
   await expect.element(kiln).toHaveTextContent(/Burnout, .*: start by .*Preheat, /);
-  await expect.element(kiln).toHaveTextContent(/Room taken\s*not known/);
+  await expect.element(kiln).toHaveTextContent(/Space used\s*not known/);
   const first = region("Do first").getByRole("listitem");
   // Otter has more coats to come, so less time to spare.
   await expect.element(first.first()).toHaveTextContent(/Otter.*Coat 3: intermediate.*, on by/);
@@ -124,12 +124,12 @@ test("a usual rack: what is missing first, then a melt, its kiln, what to do fir
     .first()
     .getByText(/^All \d coats to come/)
     .click();
-  await expect.element(first.first().getByRole("columnheader", { name: "By the late figure" })).toBeVisible();
+  await expect.element(first.first().getByRole("columnheader", { name: "Cautious time" })).toBeVisible();
   const left = region("Not on that day");
   await expect
     .element(left)
     .toHaveTextContent(/Giant.*It needs .* kg molten; the largest crucible takes 9\.99 kg/);
-  await expect.element(left).toHaveTextContent(/Bell.*One melt is one alloy.*C87300/);
+  await expect.element(left).toHaveTextContent(/Bell.*One melt, one alloy.*C87300/);
   await expect.element(page.getByText(/The shell review and the pour sheet decide/)).toBeVisible();
   expect(await entriesOf(desk)).toBe(before);
 });
@@ -180,7 +180,7 @@ test("too soon a day: every piece says by how much, and when it could go; the da
   show(desk);
   await expect.element(region(/^Melt of/)).toBeVisible();
   await page.getByLabelText("Pour time").fill("2026-03-05T18:00");
-  await expect.element(region("Nothing goes together on that day")).toBeVisible();
+  await expect.element(region("No pour possible on that day")).toBeVisible();
   await expect
     .element(region("Not on that day"))
     .toHaveTextContent(/Heron.*too late.*First possible pour time: /);
@@ -201,6 +201,6 @@ test("forty pieces: never over the crucible, each piece somewhere, and the page 
   expect(going + left).toBe(40);
   expect(going).toBeGreaterThan(10);
   await expect.element(region("Not on that day")).toHaveTextContent(/Gas furnace has .* kg left/);
-  await page.getByText("How this is worked out").click();
+  await page.getByText("How this is calculated").click();
   await expect.element(page.getByText(/More than 12 pieces could go/)).toBeVisible();
 });

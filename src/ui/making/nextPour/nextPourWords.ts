@@ -33,13 +33,13 @@ export function whyLeftText(why: WhyLeft, say: Say): string {
     case "no-alloy":
       return "No alloy is set.";
     case "no-metal":
-      return "Its metal is not known.";
+      return "Its metal mass is not set.";
     case "no-fire":
       return fireText(why.fire, format);
     case "too-late":
-      return `${duration(why.verdict.lateMs)} too late even by the middle figures.`;
+      return `${duration(why.verdict.lateMs)} too late even at the likely times.`;
     case "with-others":
-      return `Alone it makes it. With the others in the kiln its runs take ${duration(why.minutes * 60_000)}, and it is ${duration(why.lateMs)} too late.`;
+      return `Alone it is in time. With the others in the kiln its runs take ${duration(why.minutes * 60_000)}, and it is ${duration(why.lateMs)} too late.`;
     case "in-other-pour":
       return "It is in another planned pour.";
     case "too-much-metal":
@@ -47,7 +47,7 @@ export function whyLeftText(why: WhyLeft, say: Say): string {
     case "crucible-full":
       return `It needs ${kg(why.needsKg)} more molten; ${furnaceNamed(why.crucibleId)} has ${kg(why.leftKg)} left.`;
     case "other-alloy":
-      return `One melt is one alloy. That day every crucible large enough melts ${listed(why.alloyIds.map(alloyNamed))}.`;
+      return `One melt, one alloy. That day every large enough crucible melts ${listed(why.alloyIds.map(alloyNamed))}.`;
     case "kiln-heat":
       return `Its shell should be at ${heat(why.lowC, why.highC)}, the others in the kiln at ${heat(why.kilnLowC, why.kilnHighC)}.`;
     case "kiln-full":
@@ -68,13 +68,13 @@ export function nextDayText(
 function stopText(stop: Stop): string {
   switch (stop.code) {
     case "crack":
-      return "It has an open crack: patch it first.";
+      return "It has an open crack: repair it first.";
     case "cover-patch":
-      return "Its patch wants a coat over it first.";
+      return "Its repair needs a coat over it first.";
     case "wet-patch":
-      return "Its patch is not yet dry. Log “Patch is dry” once it is.";
+      return "Its repair is not yet dry. Log “Repair is dry” once it is.";
     case "held":
-      return "Hold: no further coat yet. Its page says why.";
+      return "Hold: no further coat yet. See its page for the reason.";
     case "no-recipe":
       return "It has no recipe, so the coats to come are not known.";
     case "in-kiln":
@@ -89,7 +89,7 @@ function noTimeText(why: NoTime): string {
     case "damp-air":
       return "No time can be given: the room’s air stays too damp for the last drying.";
     case "after-the-hours":
-      return "Its coats go on later than the time looked at here.";
+      return "Its coats go on later than this forecast reaches.";
     case "not-known":
       return "No time can be given for its drying.";
     case "no-readings":
@@ -110,7 +110,7 @@ export function fireText(fire: Extract<FireAhead, { ok: false }>, format: Format
   }
   const lacks = listed(fire.gaps.map((gap) => gapNames[gap]));
   const from = fire.gaps.includes("pattern-mass")
-    ? " A weighing before the first coat gives it, or the metal as a volume."
+    ? " Weigh it before the first coat, or enter the metal as a volume."
     : "";
   return `Its ${runWord(fire.purpose)} can’t be planned: ${lacks} not known.${from}`;
 }

@@ -13,21 +13,19 @@ export function DoseDetails({ drying }: { readonly drying: CoatDrying }) {
       <p>
         The room has given it {dose(doseSuppliedGHM3)} of dry air
         {doseNeededGHM3 === null
-          ? "; what it needs can't be said."
+          ? "; what it needs is not known."
           : `, of the ${dose(doseNeededGHM3)} it needs.`}
       </p>
       <p className={`${sheet["sunk"]} ${sheet["scroll"]} ${sheet["inset"]}`}>dW/dt = −Δρ / (A + G + B·δ)</p>
       <p>
-        Δρ is how much more water the room's air could hold, g/m³; summed over the hours it is the dose. A is
-        the air's own resistance, G that of pockets in the shape, B·δ that of the dried layer the vapour must
-        pass. It started with {format.number(startKgM2 * 1000, 0)} g/m² of water in{" "}
-        {format.show("mm", depthM * 1000)} of shell, and counts as ready with{" "}
-        {format.show("percent", targetDryness)} of the critical water gone.
+        Δρ is how much more water the room’s air could hold; summed over the hours it is the dose. A is the
+        resistance of the air, G of pockets in the shape, B·δ of the dried layer. It started with{" "}
+        {format.number(startKgM2 * 1000, 0)} g/m² of water in {format.show("mm", depthM * 1000)} of shell, and
+        counts as dry with {format.show("percent", targetDryness)} of the critical water gone.
       </p>
       <p>
         Source: vapour and heat resistances in series, derived for this app; saturation by IAPWS SR1-86(1992).
-        Starting values are estimates, good to about a factor of two until your own checks have corrected
-        them.
+        Starting values are estimates, good to about a factor of two until your checks correct them.
       </p>
     </div>
   );

@@ -1,9 +1,11 @@
 import { millisecondsInMinute as minuteMs } from "date-fns/constants";
 import { useMemo } from "react";
+import { dryingAsked } from "../../../logbook/drying/dryingAsked.ts";
 import { coatPicture } from "../../../logbook/drying/coatPicture.ts";
 import type { Piece } from "../../../logbook/piece/piece.ts";
-import type { CoatDrying, Standing } from "../../../logbook/piece/standing.ts";
+import type { CoatDrying } from "../../../logbook/piece/standing.ts";
 import type { Surroundings } from "../../../logbook/piece/surroundings.ts";
+import type { RackItem } from "../../base/state/live.ts";
 import { paths } from "../../base/state/paths.ts";
 import { useFormat } from "../../base/state/useFormat.ts";
 import { DryingCurve } from "../../base/charts/DryingCurve.tsx";
@@ -23,17 +25,21 @@ import { DrynessTaps } from "./DrynessTaps.tsx";
 
 /** The outermost coat: how dry, who says so, ready when, and what that is calculated from. */
 export function DryingCard(props: {
-  readonly standing: Standing;
+  readonly item: RackItem;
   readonly drying: CoatDrying;
   readonly around: Surroundings;
 }) {
   const { drying, around } = props;
-  const { piece, now } = props.standing;
+  const { standing, findings } = props.item;
+  const { piece, now } = standing;
   const format = useFormat();
   const { coat, belief, evidence, saidAlone } = drying;
-  const { cover } = props.standing;
+  const { cover } = standing;
   if (cover === null) return null;
   const isDry = cover.state === "dry";
+  // A finding on the same page says when to weigh.
+  const isSaidBelow = findings.some(({ weigh }) => weigh !== undefined);
+  const asks = dryingAsked(standing);
   return (
     <Card title={`Coat ${coat.number}: ${coverStateWords[cover.state]}`}>
       <p>
@@ -41,29 +47,32 @@ export function DryingCard(props: {
         {!isDry && <WaterLeft drying={drying} />}
       </p>
       <p className={sheet["firm"]}>{coverLine(cover, now, format.locale)}</p>
-      <AssumedAir standing={props.standing} />
+      <AssumedAir standing={standing} />
       {evidence !== null && isPlain(evidence, belief !== null) && <p>{plainWords(evidence, format)}</p>}
       {belief !== null && <BeliefLines {...belief} />}
       {saidAlone !== null && <BeliefLines {...saidAlone} conflicts={[]} />}
-      <DrynessTaps pieceId={piece.id} coatId={coat.id} />
+      {asks.touch && <DrynessTaps pieceId={piece.id} coatId={coat.id} />}
       <div className={sheet["row"]}>
-        <LinkButton href={paths.weigh(piece.id)}>Weigh</LinkButton>
+        {asks.weigh && <LinkButton href={paths.weigh(piece.id)}>Weigh</LinkButton>}
         <LinkButton href={paths.logFor(piece.id, "dryness-seen")}>Other check</LinkButton>
         <LinkButton href={paths.coat(piece.id, coat.id)}>Picture</LinkButton>
         {!isDry && <LinkButton href={paths.advice(piece.id)}>What would help</LinkButton>}
       </div>
-      {drying.toTell !== null && <p>{weighWords(drying.toTell, now, format)}</p>}
-      {!isDry && <NextWeighing piece={piece} coatId={coat.id} around={around} now={now} />}
-      {!isDry && <DryingCurve drying={drying} now={now} />}
+      {asks.weigh && drying.toTell !== null && !isSaidBelow && (
+        <p>{weighWords(drying.toTell, now, format)}</p>
+      )}
+      {!isDry && drying.toTell === null && (
+        <NextWeighing piece={piece} coatId={coat.id} around={around} now={now} />
+      )}
       <details>
-        <summary>What this is based on</summary>
+        <summary>The curve, and what it is based on</summary>
+        <DryingCurve drying={drying} now={now} />
         <ul className={`${sheet["stack1"]} ${sheet["bullets"]}`}>
           {basisWords(drying, format).map((line) => (
             <li key={line}>{line}</li>
           ))}
         </ul>
         <DoseDetails drying={drying} />
-        {isDry && <DryingCurve drying={drying} now={now} />}
       </details>
     </Card>
   );
@@ -104,9 +113,9 @@ function NextWeighing(props: {
     return coatPicture(piece, coatId, { surroundings: around, recipe, now })?.next ?? null;
   }, [piece, coatId, around, now]);
   if (next === null) return null;
-  if (next.kind === "refused") return <p>Another weighing would tell little more by now.</p>;
+  if (next.kind === "refused") return <p>Another weighing adds little now.</p>;
   const at = next.from + next.afterS * 1000;
   return (
-    <p>A weighing tells most {at <= now + 10 * minuteMs ? "now" : `about ${soonTime(at, now, locale)}`}.</p>
+    <p>A weighing helps most {at <= now + 10 * minuteMs ? "now" : `about ${soonTime(at, now, locale)}`}.</p>
   );
 }

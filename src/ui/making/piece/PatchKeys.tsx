@@ -23,10 +23,10 @@ export function PatchKeys({ standing: { piece, cracks } }: { readonly standing: 
   return (
     <div className={`${sheet["stack2"]} ${styles["keys"]}`}>
       <p className={sheet["soft"]}>
-        “Dry” of the outer coat says nothing of a patch. Feel the patch itself, right through.
+        “Dry” for the outer coat does not cover a repair. Check the repair itself.
       </p>
       {wet.map(({ crack }) => {
-        const name = wet.length === 1 ? "Patch is dry" : `Patch is dry: ${crack.where}`;
+        const name = wet.length === 1 ? "Repair is dry" : `Repair is dry: ${crack.where}`;
         return (
           <div key={crack.id}>
             <Button onPress={() => dry(crack.id, name)}>{name}</Button>

@@ -26,11 +26,8 @@ function LogAlone({ id, fault }: { readonly id: string; readonly fault: string }
   const log = usePieceLog(id);
   return (
     <Page title={log?.name ?? "Piece"} back={paths.rack}>
-      <Card title="This piece can't be worked out">
-        <p>
-          Its log is kept and shown below. Delete or correct the line that is in the way, then load the page
-          again.
-        </p>
+      <Card title="This piece can’t be calculated">
+        <p>Its log is kept and shown below. Delete or correct the line at fault, then reload the page.</p>
         <p>What went wrong: {fault}</p>
         <RemakeKey />
       </Card>

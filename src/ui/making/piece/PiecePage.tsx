@@ -1,10 +1,11 @@
 import { useParams } from "wouter";
-import type { Standing } from "../../../logbook/piece/standing.ts";
+import { dryingAsked } from "../../../logbook/drying/dryingAsked.ts";
 import { isPastPour } from "../../../rules/stage.ts";
-import { usePiece } from "../../base/state/live.ts";
+import { usePiece, type RackItem } from "../../base/state/live.ts";
 import { paths } from "../../base/state/paths.ts";
 import { WallSection } from "../../base/charts/WallSection.tsx";
 import { FinalDryCard } from "../finalDry/FinalDryCard.tsx";
+import { WithActionBar } from "../../base/parts/ActionBar.tsx";
 import { Card } from "../../base/parts/Card.tsx";
 import { Empty } from "../../base/parts/Empty.tsx";
 import { LinkButton } from "../../base/parts/LinkButton.tsx";
@@ -14,7 +15,6 @@ import { KnockoutWaits } from "../../fire/pour/KnockoutWaits.tsx";
 import { CracksCard } from "./CracksCard.tsx";
 import { DryingCard } from "./DryingCard.tsx";
 import { FindingList } from "./FindingList.tsx";
-import { LogGrid } from "./LogGrid.tsx";
 import { NextCard } from "./NextCard.tsx";
 import sheet from "../../base/styles/sheet.module.css";
 import styles from "./PiecePage.module.css";
@@ -66,45 +66,47 @@ function WholePiece({ id }: { readonly id: string }) {
         </>
       }
     >
-      <UnreadNote {...unread} />
-      <NextCard item={item} />
-      {piece.phase === "poured" && <KnockoutWaits items={[item]} isOwn />}
-      <div className={`${sheet["stack"]} ${styles["columns"]}`}>
-        <div className={`${sheet["stack"]} ${styles["column"]}`}>
-          <Wall standing={standing} />
-          {outer !== null && piece.pours.length === 0 && (
-            <DryingCard standing={standing} drying={outer} around={around} />
-          )}
-          <FinalDryCard standing={standing} />
-          <PieceMelt piece={piece} shop={standing.shop} />
-          <CracksCard standing={standing} />
-          <FindingList findings={findings} />
+      <WithActionBar>
+        <UnreadNote {...unread} />
+        <NextCard item={item} />
+        {piece.phase === "poured" && <KnockoutWaits items={[item]} isOwn />}
+        <div className={`${sheet["stack"]} ${styles["columns"]}`}>
+          <div className={`${sheet["stack"]} ${styles["column"]}`}>
+            <Wall item={item} />
+            {outer !== null && dryingAsked(standing).card && (
+              <DryingCard item={item} drying={outer} around={around} />
+            )}
+            <FinalDryCard standing={standing} />
+            <PieceMelt piece={piece} shop={standing.shop} />
+            <CracksCard standing={standing} />
+            <FindingList findings={findings} />
+          </div>
+          <div className={`${sheet["stack"]} ${styles["column"]}`}>
+            <SaidAtDips standing={standing} />
+            <Timeline stream={`piece/${id}`} entries={entries} shows={5} />
+            <PiecePhotos entries={entries} />
+            <PutAway piece={piece} />
+          </div>
         </div>
-        <div className={`${sheet["stack"]} ${styles["column"]}`}>
-          <LogGrid piece={piece} />
-          <SaidAtDips standing={standing} />
-          <Timeline stream={`piece/${id}`} entries={entries} />
-          <PiecePhotos entries={entries} />
-          <PutAway piece={piece} />
-        </div>
-      </div>
+      </WithActionBar>
     </Page>
   );
 }
 
 /** Once metal is in, the shell is what it was: folded away, with nothing of it to come. */
-function Wall({ standing }: { readonly standing: Standing }) {
+function Wall({ item: { standing, findings } }: { readonly item: RackItem }) {
+  const isFound = findings.some(({ rule }) => rule === "wall-too-thin");
   const drawn = (
     <>
       <WallSection standing={standing} />
-      <WallVerdict standing={standing} />
+      <WallVerdict standing={standing} isFound={isFound} />
     </>
   );
-  if (!isPastPour(standing.piece)) return <Card title="The wall in section">{drawn}</Card>;
+  if (!isPastPour(standing.piece)) return <Card title="The shell in section">{drawn}</Card>;
   return (
     <Card title="The shell as it was">
       <details>
-        <summary>The wall in section</summary>
+        <summary>The shell in section</summary>
         {drawn}
       </details>
     </Card>

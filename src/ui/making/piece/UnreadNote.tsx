@@ -23,7 +23,7 @@ export function UnreadNote({
             ))}
           </ul>
           {setAside.length > mostUnreadNamed && <p>And {setAside.length - mostUnreadNamed} lines more.</p>}
-          <p>No sum takes them. They stay in the log as they are, and go into each backup.</p>
+          <p>No calculation uses them. They stay in the log and in each backup.</p>
         </>
       )}
       {isSummaryRotten && (

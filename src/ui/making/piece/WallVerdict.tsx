@@ -14,8 +14,17 @@ import {
   wallWords,
 } from "../../base/format/wallWords.ts";
 
-/** The shell against its pour in a sentence; what is missing when it can't be judged. */
-export function WallVerdict({ standing }: { readonly standing: Standing }) {
+/**
+ * The shell against its pour in a sentence; what is missing when it can't be judged. `isFound`: a finding on the same
+ * page has the figures and the ways out, and the word alone stands here.
+ */
+export function WallVerdict({
+  standing,
+  isFound = false,
+}: {
+  readonly standing: Standing;
+  readonly isFound?: boolean;
+}) {
   const format = useFormat();
   const { wall, piece } = standing;
   const { judged, planned, missing } = wall;
@@ -34,13 +43,19 @@ export function WallVerdict({ standing }: { readonly standing: Standing }) {
     return (
       <>
         <p>
-          Not entered: {missing.map((what) => wallMissingWords[what]).join(", ")}. Without it the shell
+          Not set: {missing.map((what) => wallMissingWords[what]).join(", ")}. Without it the shell
           can&rsquo;t be checked against the pour.{earlier !== null && ` ${earlier}`}
         </p>
         {asked !== undefined && <AskPlan key={asked} piece={piece} what={asked} />}
       </>
     );
   const { word, neededMm, coatsToAdd, loadShare } = whole;
+  if (isFound)
+    return (
+      <p>
+        <strong>{planned === null ? wallWords[word] : plannedWallWords[word]}.</strong>
+      </p>
+    );
   return (
     <>
       <p>
@@ -50,7 +65,7 @@ export function WallVerdict({ standing }: { readonly standing: Standing }) {
         {coatsToAdd > 0 && ` ${moreCoats(coatsToAdd)} would reach that.`}
         {loadShare < 1 &&
           ` Its strength counts at ${format.show("percent", loadShare)}, for a damp coat or a short firing.`}{" "}
-        An estimate, no promise.
+        An estimate.
         {earlier !== null && ` ${earlier}`}
       </p>
       <WallWayList judged={whole} />

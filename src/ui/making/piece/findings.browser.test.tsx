@@ -41,7 +41,7 @@ function show(findings: readonly Finding[]): HTMLElement {
 
 test("holds and watches stand in full, notes behind one line that opens", async () => {
   show([crack("foot", "hold"), noSeal, crack("rim", "note"), crack("sprue", "note")]);
-  await expect.element(page.getByRole("heading", { name: "Chip, not patched" })).toBeVisible();
+  await expect.element(page.getByRole("heading", { name: "Chip, not repaired" })).toBeVisible();
   await expect.element(page.getByRole("heading", { name: "No seal coat" })).toBeVisible();
   await expect.element(page.getByText("Where: rim.")).not.toBeVisible();
   await page.getByText("2 notes", { exact: true }).click();

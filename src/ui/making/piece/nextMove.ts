@@ -3,19 +3,29 @@ import type { NextAction } from "../../../logbook/piece/standing.ts";
 import { paths } from "../../base/state/paths.ts";
 
 type Way = { readonly href: string; readonly name: string };
-/** The screen on which the next action is done, and beside it the form for what was done without a plan. */
-type NextMove = Way & { readonly byHand?: Way | undefined };
+/**
+ * The screen on which the next action is done, and beside it the form for what was done without a plan. `isWait`: there
+ * is nothing to do but to look how it goes.
+ */
+type NextMove = Way & { readonly byHand?: Way | undefined; readonly isWait?: true };
 
-/** Where the big key of a piece leads. */
-export function nextMove({ id: pieceId, burnouts, outOfKiln }: Piece, action: NextAction): NextMove | null {
+/** Where the big key of a piece leads; null once nothing is left to do. `isHeld`: a hold stands against a further coat. */
+export function nextMove(
+  { id: pieceId, burnouts, outOfKiln }: Piece,
+  action: NextAction,
+  isHeld: boolean,
+): NextMove | null {
   const log = (type: Parameters<typeof paths.logFor>[1]): string => paths.logFor(pieceId, type);
   switch (action.kind) {
     case "dip":
-      return action.readiness === "drying" ? null : { href: paths.dip, name: "Go to the bucket" };
+      if (isHeld) return { href: paths.weigh(pieceId), name: "Weigh it", isWait: true };
+      return action.readiness === "drying"
+        ? { href: log("dryness-seen"), name: "Check how dry it is", isWait: true }
+        : { href: paths.dip, name: "Go to the bucket" };
     case "final-dry":
-      return null;
+      return { href: paths.finalDry(pieceId), name: "Final dry before burnout", isWait: true };
     case "mend":
-      return { href: log("crack-patched"), name: "Log the mending" };
+      return { href: log("crack-patched"), name: "Log the repair" };
     case "review":
       return { href: paths.review(pieceId), name: "Review before burnout" };
     case "dewax":
@@ -35,6 +45,8 @@ export function nextMove({ id: pieceId, burnouts, outOfKiln }: Piece, action: Ne
       const byHand = { href: log("burnout-ended"), name: "End burnout" };
       return runId === null ? byHand : { href: paths.run(runId), name: "To the kiln run", byHand };
     }
+    case "in-kiln":
+      return { href: paths.run(action.runId), name: "To the kiln run" };
     case "fire":
       return {
         href: paths.newRunFor(pieceId, "firing"),

@@ -138,7 +138,7 @@ test("a coat put on a wet one: rack, due list, alarm, timeline and dip plan all 
   expect([...held]).toEqual([standing]);
   const [due] = duesOf([item]);
   if (due === undefined) throw new Error("no due time");
-  expect(dueWords(due)).toBe("Heron: look at coat 2 – hold: no further coat yet");
+  expect(dueWords(due)).toBe("Heron: check coat 2 – hold: no further coat yet");
   expect(dueTimeWords(due, standing.now, "en-GB")).toMatch(/; hold: no further coat yet$/);
   expect(eventOf(coatRing(due), 1, () => "X").description).toContain("Hold: no further coat yet.");
   const row = roomRows([standing], { from: standing.now, to: standing.now + 48 * hourMs }, held)[0]?.rows[0];
@@ -155,7 +155,7 @@ test("a wet patch: page, review, kiln plan and sheet say the same of it, and its
   piece.feel(123, "dry");
   const wet = piece.standing(130);
   const words = (standing: Standing) => actionWords(itemOf(standing), standing.now, "en-GB").when;
-  expect(words(wet)).toBe("1 crack, patched, patch not yet dry");
+  expect(words(wet)).toBe("1 crack, repaired, not yet dry");
   expect(reviewVerdict(reviewFindingsFor(wet))).toBe("hold");
   expect(fireFacts(wet, "fused-silica").damp).toEqual({ state: "patched-wet", source: "patched" });
   expect(soundWhy(itemOf(wet)).why).toEqual([{ shell: null, code: "patch-not-dry" }]);

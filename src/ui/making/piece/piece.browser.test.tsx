@@ -47,13 +47,13 @@ test("a struck entry stays to be read, and can be brought back", async () => {
   await openPiece(/heron/);
   const coat = line("Coat 2: prime");
   await coat.getByText("Coat 2: prime").click();
-  await coat.getByRole("button", { name: "Strike this entry" }).click();
+  await coat.getByRole("button", { name: "Delete (kept in history)" }).click();
   await coat.getByRole("textbox").fill("wrong piece");
-  await coat.getByRole("button", { name: "Strike it" }).click();
-  await expect.element(coat).toHaveTextContent("struck: wrong piece");
+  await coat.getByRole("button", { name: "Delete it" }).click();
+  await expect.element(coat).toHaveTextContent("deleted: wrong piece");
   expect(coat.element().querySelector("s")?.textContent).toContain("Coat 2");
   await expect.element(page.getByText("1 of 8 coats")).toBeVisible();
-  await coat.getByRole("button", { name: "Bring it back" }).click();
+  await coat.getByRole("button", { name: "Restore it" }).click();
   await expect.element(page.getByText("2 of 8 coats")).toBeVisible();
 });
 
@@ -61,9 +61,9 @@ test("a strike without a reason is not taken", async () => {
   await openPiece(/heron/);
   const coat = line("Coat 2: prime");
   await coat.getByText("Coat 2: prime").click();
-  await coat.getByRole("button", { name: "Strike this entry" }).click();
+  await coat.getByRole("button", { name: "Delete (kept in history)" }).click();
   await coat.getByRole("textbox").fill(" ");
-  await coat.getByRole("button", { name: "Strike it" }).click({ force: true });
+  await coat.getByRole("button", { name: "Delete it" }).click({ force: true });
   await expect.element(coat.getByText("Say why, in a word or two.")).toBeVisible();
   expect(await desk.logged("entry-struck")).toEqual([]);
 });
@@ -77,7 +77,7 @@ test("a corrected time leaves the old line struck and the right one beside it", 
   await expect.element(coat.getByText("This is the time it has.")).toBeVisible();
   await coat.getByRole("button", { name: "15 min earlier" }).click();
   await coat.getByRole("button", { name: "Save the time" }).click();
-  await expect.element(page.getByText("struck: time corrected")).toBeVisible();
+  await expect.element(page.getByText("deleted: time corrected")).toBeVisible();
   const [right] = await desk.logged("coat-dipped");
   const [strike] = await desk.logged("entry-struck");
   const old = (await desk.db.entries.toArray()).find(({ id }) => id === strike?.body.struckId);
@@ -92,7 +92,7 @@ test("the wall is told in words and as a table as well as drawn", async () => {
   await openPiece(/carp/);
   const wall = page.getByRole("img", { name: /^Shell in section: 5 coats/ });
   await expect.element(wall).toHaveAccessibleName(/\(.* to .*\)\. Handling needs .*Outer coat dry/);
-  await page.getByText("The same as a table").first().click();
+  await page.getByText("As a table").first().click();
   await expect.element(page.getByRole("rowheader", { name: "Needed for handling" })).toBeVisible();
   await expect.element(page.getByRole("cell", { name: "covered while damp" })).toBeVisible();
 });

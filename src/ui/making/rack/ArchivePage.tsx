@@ -21,7 +21,7 @@ export function ArchivePage() {
   return (
     <Page title="Archive" back={paths.shop}>
       {archive?.length === 0 && (
-        <Empty title="Nothing put away yet">
+        <Empty title="Nothing archived yet">
           <p>
             A piece comes here once it is finished and its result recorded, when it is scrapped, or when you
             archive it from its page.

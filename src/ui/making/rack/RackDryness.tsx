@@ -1,3 +1,4 @@
+import { dryingAsked } from "../../../logbook/drying/dryingAsked.ts";
 import type { Standing } from "../../../logbook/piece/standing.ts";
 import { useTouchLog } from "../log/useTouchLog.ts";
 import { Button } from "../../base/parts/Button.tsx";
@@ -9,9 +10,10 @@ const verdicts = [
 ] as const;
 
 /** How the outer coat feels, in one tap from the rack, with a way back: the two keys lie near each other. */
-export function RackDryness({ standing: { piece, outer } }: { readonly standing: Standing }) {
+export function RackDryness({ standing }: { readonly standing: Standing }) {
   const touch = useTouchLog();
-  if (outer === null || piece.phase !== "coating") return null;
+  const { piece, outer } = standing;
+  if (outer === null || !dryingAsked(standing).touch) return null;
   const { name: pieceName } = piece.plan;
   const tell = (verdict: "wet" | "dry", name: string): Promise<void> =>
     touch({

@@ -61,7 +61,7 @@ export function RackPage() {
               <RackCard key={item.standing.piece.id} item={item} />
             ))}
           </ul>
-          {shown.length === 0 && <p className={sheet["pale"]}>No piece on the rack fits that.</p>}
+          {shown.length === 0 && <p className={sheet["pale"]}>No piece matches.</p>}
         </>
       )}
       {rack !== undefined && <RackFoot />}
@@ -79,7 +79,7 @@ const RackFoot = () => (
   <p className={styles["foot"]}>
     <Link href={paths.timeline}>The next 48 hours</Link>
     <Link href={paths.nextPour}>Next pour day</Link>
-    <Link href={paths.due}>What is due, and what rings</Link>
+    <Link href={paths.due}>Due and alarms</Link>
     <Link href={paths.archive}>Archive</Link>
   </p>
 );

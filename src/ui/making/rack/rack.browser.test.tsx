@@ -31,7 +31,7 @@ test("a filter and a search leave the pieces they speak of", async () => {
   await page.getByRole("searchbox").fill("WING heron");
   await expect.poll(names).toEqual(["Demo: heron, left wing"]);
   await page.getByRole("searchbox").fill("no such piece");
-  await expect.element(page.getByText("No piece on the rack fits that.")).toBeVisible();
+  await expect.element(page.getByText("No piece matches.")).toBeVisible();
 });
 
 test("what came to ready since the last look is told first, and is gone once seen", async () => {

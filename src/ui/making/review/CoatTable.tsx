@@ -13,7 +13,7 @@ export function CoatTable({ standing }: { readonly standing: Standing }) {
       <h2 id="review-coats">
         Coats: {coatsDone}
         {coatsPlanned === null || recipe === null
-          ? " on, no recipe to hold them against"
+          ? " on, no recipe to compare with"
           : ` of ${coatsPlanned} in ${recipe.name}`}
       </h2>
       <table className={css["coats"]}>
@@ -22,8 +22,8 @@ export function CoatTable({ standing }: { readonly standing: Standing }) {
             <th scope="col">No.</th>
             <th scope="col">Coat</th>
             <th scope="col">Went on</th>
-            <th scope="col">Wall</th>
-            <th scope="col">Dryness when covered, the last one now</th>
+            <th scope="col">Thickness</th>
+            <th scope="col">Dryness when covered; last coat: now</th>
           </tr>
         </thead>
         <tbody>

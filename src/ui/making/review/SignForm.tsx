@@ -75,8 +75,7 @@ export function SignForm({
         ))}
         <TextOf form={form} at="name" label="Name" />
         <p className={css["soft"]}>
-          Your name stands under what this page shows now. It says that you looked, not that the shell is
-          safe.
+          Your name goes under this page as it is now. It means you looked, not that the shell is safe.
         </p>
         <Refused form={form} plain />
         <Button
@@ -85,7 +84,7 @@ export function SignForm({
           disabledReason={open ? null : "A review is signed before burnout. This piece is past it."}
           onPress={sign}
         >
-          {verdict === "hold" ? "Pass the hold and sign" : `Sign as ${verdict}`}
+          {verdict === "hold" ? "Override and sign" : `Sign as ${verdict}`}
         </Button>
       </form>
     </Card>

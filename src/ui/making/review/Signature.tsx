@@ -22,11 +22,11 @@ export function Signature({ piece }: { readonly piece: Piece }) {
       <p>
         <LevelMark level={last.verdict} /> Signed by <strong>{last.name}</strong>,{" "}
         {shortDateTime(last.at, locale, { year: true })}
-        {since > 0 && `; ${since === 1 ? "a coat" : `${since} coats`} since: sign anew`}
+        {since > 0 && `; ${since === 1 ? "a coat" : `${since} coats`} since: sign again`}
       </p>
       {last.passed.map(({ rule, reason }) => (
         <p key={`${rule} ${reason}`} className={css["passed"]}>
-          Hold passed: {reason}
+          Hold overridden: {reason}
         </p>
       ))}
     </section>

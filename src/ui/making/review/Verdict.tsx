@@ -20,9 +20,9 @@ export function Verdict({
   const holds = count(findings, "hold");
   const watches = count(findings, "watch");
   const says = {
-    hold: `${say(holds, "One finding says", "findings say")} do not go on. Mend it, or pass it below with a written reason.`,
-    watch: `Nothing holds it. ${say(watches, "One finding is", "findings are")} to be known before it goes in the kiln.`,
-    clear: "No rule found anything against it in what was logged. What was not logged was not judged.",
+    hold: `${say(holds, "One warning says", "warnings say")} hold. Fix it, or override it below with a written reason.`,
+    watch: `No hold. ${say(watches, "One warning", "warnings")} to read before it goes in the kiln.`,
+    clear: "No warnings from what was logged. What was not logged was not checked.",
   }[verdict];
   return (
     <section className={`${sheet["stack2"]} ${css["verdict"]} ${css[verdict]}`} aria-label="Verdict">

@@ -35,8 +35,8 @@ export function coatLines(
         recipe === null || same
           ? null
           : asked === null
-            ? "beside the recipe"
-            : `the recipe asks ${coatWords(asked)}`,
+            ? "extra coat"
+            : `the recipe says ${coatWords(asked)}`,
       dippedAt: coat.beforeLog === "undated" ? null : coat.dippedAt,
       isBeforeLog: coat.beforeLog !== undefined,
       mm: wall.perCoatMm[at] ?? null,

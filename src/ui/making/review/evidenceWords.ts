@@ -5,9 +5,9 @@ import { saidThenWords } from "../../base/format/saidThenWords.ts";
 import type { Format } from "../../base/format/units.ts";
 
 const notKnown: Record<NoReadyReason, string> = {
-  "no-readings": "not known: no reading of the room's air",
-  "air-too-damp": "not known: the air was too damp to count on",
-  condensing: "not known: water was condensing",
+  "no-readings": "not known: room air not logged",
+  "air-too-damp": "not known: the air was too damp",
+  condensing: "not known: water condensed on it",
   frost: "not known: it may have frozen while wet",
   "beyond-forecast": "not known",
   "before-log": "not judged: it hung before the log began",
@@ -56,12 +56,12 @@ function knownNow(
   const rests = !basis.assumed
     ? counted
     : basis.readings === 0
-      ? "room not read"
-      : `${counted}, room partly not read`;
+      ? "room not logged"
+      : `${counted}, room partly not logged`;
   const wet = condensed ? ", water condensed on it" : "";
   const checks = belief?.heard.length ?? 0;
   const by = checks === 0 ? "estimated" : `estimated with ${checks === 1 ? "1 check" : `${checks} checks`}`;
   if (verdict === "dry") return `${by} dry (${rests})${wet}`;
-  const left = leftShare < 0.005 ? "perhaps dry" : `${format.show("percent", leftShare)} of its water left`;
+  const left = leftShare < 0.005 ? "may be dry" : `${format.show("percent", leftShare)} of its water left`;
   return `${by}: ${left} (${rests})${wet}${knowingly}`;
 }

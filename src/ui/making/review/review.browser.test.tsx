@@ -30,23 +30,23 @@ test("no verdict stands without saying what it is not", async () => {
 test("a hold is not passed without a written reason and a name", async () => {
   const { shop, logged } = await demoDesk();
   open(shop, "demo-plaque");
-  await press("Pass the hold and sign");
+  await press("Override and sign");
   await expect.element(page.getByText(/^Found no reason\./)).toBeVisible();
   await expect.element(page.getByText(/^Found no name\./)).toBeVisible();
   await page.getByRole("textbox", { name: "Name" }).fill("Ada");
-  await press("Pass the hold and sign");
+  await press("Override and sign");
   await expect.element(page.getByText(/^Found no reason\./)).toBeVisible();
   expect(await logged("review-signed")).toEqual([]);
 });
 
-test("a hold passed in writing is signed with its reason, and the page then says watch", async () => {
+test("a hold passed in writing is signed with its reason, and the page then says check", async () => {
   const { db, shop, logged } = await demoDesk();
   open(shop, "demo-plaque");
   await page.getByRole("textbox", { name: /^Why go on/ }).fill("Poured lying flat in boxed sand");
   await page.getByRole("textbox", { name: "Name" }).fill("Ada");
-  await press("Pass the hold and sign");
+  await press("Override and sign");
   await expect.element(page.getByRole("region", { name: "Signature" })).toHaveTextContent(/Signed by Ada/);
-  await expect.element(verdict()).toHaveTextContent("watch");
+  await expect.element(verdict()).toHaveTextContent("check");
   const [signed] = await logged("review-signed");
   expect(signed?.body).toMatchObject({
     name: "Ada",

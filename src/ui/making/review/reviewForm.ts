@@ -25,10 +25,7 @@ export function signedReview(
 ): Checked<EntryBodies["review-signed"]> {
   const holds = holdsOf(findings);
   const name = words("name", "Sign with the name of the person who looked at the shell.", 120);
-  const reason = words(
-    "reason",
-    "A hold is passed only with a written reason: say why it may go on all the same.",
-  );
+  const reason = words("reason", "To override a hold, give a written reason.");
   const signed = name.read(draft.name);
   const reasons = holds.map((hold) => {
     const key = holdKey(hold);

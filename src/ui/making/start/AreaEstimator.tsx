@@ -75,7 +75,7 @@ export function AreaEstimator({
     <details className={css["estimator"]}>
       <summary>Work out the surface area</summary>
       <div className={`${sheet["stack"]} ${css["body"]}`}>
-        <PickField label="It is most like" options={bodies} value={kind} onChange={setKind} />
+        <PickField label="Closest shape" options={bodies} value={kind} onChange={setKind} />
         {asked[kind].map((name) => (
           <NumberField
             key={name}
@@ -90,21 +90,21 @@ export function AreaEstimator({
           <PickField label="Dipped on" options={faces} value={side} onChange={setSide} />
         )}
         {kind === "weighed" && density === null && (
-          <p>Weight says nothing of the volume of this pattern material; take a box, a cylinder or a ball.</p>
+          <p>Weight can’t give the volume of this pattern material. Use a box, a cylinder or a ball.</p>
         )}
         {kind === "weighed" && density !== null && (
           <p>
-            Reckoned as {patternMaterials[material ?? "wax"].label.toLowerCase()} of{" "}
+            Calculated as {patternMaterials[material ?? "wax"].label.toLowerCase()} of{" "}
             {format.number(density, 0)} kg/m³.
           </p>
         )}
-        <PickField label="Its skin is" options={reliefs} value={relief} onChange={setRelief} />
+        <PickField label="Surface texture" options={reliefs} value={relief} onChange={setRelief} />
         <p role="status">
           {areaM2 === null ? "Fill in the sizes." : `About ${format.show("m2", areaM2)}, an estimate.`}
         </p>
         <Button
           kind="secondary"
-          disabledReason={areaM2 === null ? "The sizes above come first." : null}
+          disabledReason={areaM2 === null ? "Fill in the sizes above first." : null}
           onPress={() => {
             if (areaM2 !== null) onUse(Number(areaM2.toPrecision(2)));
           }}

@@ -13,7 +13,7 @@ export function PlanCore({ form }: { readonly form: PlanForm }) {
         form={form}
         at="coreLitre"
         label="Volume of the core"
-        hint="Leave it empty where there is none. The metal lifts a core; pins or its neck must hold it."
+        hint="Empty: no core. The metal lifts a core; pins or its neck must hold it."
       />
       {form.draft.coreLitre !== null && (
         <>
@@ -23,13 +23,13 @@ export function PlanCore({ form }: { readonly form: PlanForm }) {
             form={form}
             at="mouthMm"
             label="Mouth of the core"
-            hint="Across the opening where core and shell are one. Its inside dries through it."
+            hint="Across the opening where core and shell join. The inside dries through it."
           />
           <NumberOf
             form={form}
             at="coreDepthMm"
             label="Depth of the core"
-            hint="From its mouth to its far end."
+            hint="From the mouth to the far end."
           />
           <NumberOf
             form={form}

@@ -76,8 +76,8 @@ function PlanForm({ standing }: { readonly standing: Standing }) {
         }}
       >
         <p className={sheet["pale"]}>
-          Nothing here has to be filled in. Each number says what it is for; what is missing is named where a
-          verdict needs it.
+          Nothing here is required. Each number says what it is for. You are asked for it when a check needs
+          it.
         </p>
         <PlanPattern form={form} />
         <PlanShell form={form} standing={standing} />

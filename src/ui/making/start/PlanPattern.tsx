@@ -12,7 +12,7 @@ const materials = (Object.keys(patternMaterials) as PatternMaterial[]).map((valu
 const classHints: Record<GeometryClass, string> = {
   open: "Air reaches every face.",
   corner: "Folds, undercuts, inside corners.",
-  recess: "Deeper than wide: a cup, an armpit, a hollow base.",
+  recess: "Deeper than wide: a cup, an undercut, a hollow base.",
   blind: "A closed core with one small mouth.",
 };
 const classes = (Object.keys(geometryClasses) as GeometryClass[]).map((value) => ({
@@ -38,19 +38,19 @@ export function PlanPattern({ form }: { readonly form: PlanForm }) {
         at="geometry"
         label="The part that dries last"
         options={classes}
-        hint="For the drying times. Unknown counts as open, which is the quickest."
+        hint="For the drying times. Not set counts as open, the quickest."
       />
       <TickOf
         form={form}
         at="pockets"
-        label="Further slow places, for the last drying before burnout"
+        label="Other slow places, for the final dry"
         options={classes.filter(({ value }) => value !== "open" && value !== draft.geometry)}
       />
       <NumberOf
         form={form}
         at="areaM2"
-        label="Surface, gating too"
-        hint="Turns two weighings into water still to go, and slurry into litres. Type it, or work it out below."
+        label="Surface area, with gating"
+        hint="For the water left from two weighings, and for slurry use. Type it, or work it out below."
       />
       <AreaEstimator material={draft.material} onUse={(areaM2) => set({ areaM2 })} />
       <TextOf form={form} at="note" label="Note" multiline />

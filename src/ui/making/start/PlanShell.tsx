@@ -35,7 +35,7 @@ export function PlanShell({ form, standing }: { readonly form: PlanForm; readonl
         at="recipeId"
         label="Recipe"
         options={recipeOptions(recipes, format)}
-        hint="Which coats it gets, and when each counts as dry."
+        hint="Its coats, and when each counts as dry."
         empty="None yet"
       />
       <RecipeSize plan={planMetal(draft)} recipe={recipes.find(({ id }) => id === draft.recipeId) ?? null} />
@@ -60,9 +60,9 @@ export function PlanShell({ form, standing }: { readonly form: PlanForm; readonl
             form={form}
             at="widthMm"
             label="Width of the flat"
-            hint="Its short side on the pattern, edge to edge. Bends count as edges."
+            hint="The short side on the pattern, edge to edge. Bends count as edges."
           />
-          <NumberOf form={form} at="lengthMm" label="Length of the flat" hint="Its long side." />
+          <NumberOf form={form} at="lengthMm" label="Length of the flat" hint="The long side." />
           <PlanSupport form={form} />
         </>
       )}
@@ -70,7 +70,7 @@ export function PlanShell({ form, standing }: { readonly form: PlanForm; readonl
         <NumberOf
           form={form}
           at="diameterMm"
-          label="Diameter of the round"
+          label="Diameter of the tube"
           hint="With a caliper, or a string around it divided by 3.14."
         />
       )}
@@ -78,7 +78,7 @@ export function PlanShell({ form, standing }: { readonly form: PlanForm; readonl
         form={form}
         at="headMm"
         label="Head"
-        hint="Needed for the shell check. Stand the tree as it will be poured; measure from the lip of the cup straight down to the lowest part."
+        hint="Needed for the shell check. Stand the tree as it will be poured; then measure from the cup’s lip straight down to the lowest part."
       />
       <PlanVerdict form={form} standing={standing} />
     </Card>

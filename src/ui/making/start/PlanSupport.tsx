@@ -13,7 +13,7 @@ export function PlanSupport({ form }: { readonly form: PlanForm }) {
       <NumberOf
         form={form}
         at="ribEveryMm"
-        label="Ribs across it, every"
+        label="Ribs across it, spacing"
         hint="Bars or ridges across the panel, coated in with the shell. They count as edges; the ribs themselves are not checked."
       />
       {part === "flat" && (
@@ -21,7 +21,7 @@ export function PlanSupport({ form }: { readonly form: PlanForm }) {
           form={form}
           at="crownMm"
           label="Crown"
-          hint="How far the middle stands out over the short side. A ruler across it shows."
+          hint="How far the middle bulges out across the short side. Lay a ruler across it."
         />
       )}
       <PickOf
@@ -42,7 +42,7 @@ export function PlanSupport({ form }: { readonly form: PlanForm }) {
         <PickOf
           form={form}
           at="edges"
-          label="Its edges"
+          label="Edges"
           options={[
             {
               value: "held",

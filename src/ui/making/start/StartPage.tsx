@@ -69,12 +69,7 @@ export function StartPage() {
       >
         {/* Enter in a field starts it; of several fields the browser asks for a key of this kind. */}
         <input type="submit" hidden />
-        <TextOf
-          form={form}
-          at="name"
-          label="Name"
-          hint="All it needs. Plant hanger, left; door handle 3; hook tree."
-        />
+        <TextOf form={form} at="name" label="Name" hint="Such as “Plant hanger, left” or “Door handle 3”." />
         <SelectOf
           form={form}
           at="recipeId"
@@ -88,8 +83,8 @@ export function StartPage() {
           <MadeAgain again={draft.again} onLeave={() => form.set({ again: null })} />
         ) : pattern === null || pattern === undefined ? (
           <p className={sheet["pale"]}>
-            Have a 3D file? <Link href={paths.patterns}>Start from it</Link>: metal, surface, head and the
-            shell needed are read from it.
+            Have a 3D file? <Link href={paths.patterns}>Start from it</Link>: metal, surface area, head and
+            shell thickness come from it.
           </p>
         ) : (
           <FromPattern pattern={pattern} onLeave={() => form.set({ patternId: null })} />

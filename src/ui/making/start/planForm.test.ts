@@ -22,7 +22,7 @@ test("a head typed in metres where millimetres are asked is told with what was f
 test("half a flat is asked for its other side, by that side's field", () => {
   const read = readPlan({ ...bare, part: "flat", widthMm: 120 }, metric);
   expect(!read.ok && read.errors).toEqual({
-    lengthMm: "Found only one side of the flat, expected both. Give the length, or clear the other.",
+    lengthMm: "Enter both sides of the flat. Give the length, or clear the other.",
   });
 });
 

@@ -20,7 +20,7 @@ const remedy = "Correct it, or leave it empty until you know.";
 
 /** What is asked of a piece; all but the name may be empty, which is "not known". */
 export const planFields = {
-  name: words("name", "Give the piece a name you would call across the shop.", 120),
+  name: words("name", "Give the piece a name.", 120),
   material: asGiven<PatternMaterial | null>(null),
   ...metalFields,
   metalBy: asGiven<"mass" | "volume">("mass"),
@@ -71,7 +71,7 @@ export function readPlan(draft: PlanDraft, format: Format) {
     if ((part !== "flat" && part !== "rim") || (widthMm === null) === (lengthMm === null)) return {};
     const missing = widthMm === null ? "width" : "length";
     return {
-      [`${missing}Mm`]: `Found only one side of the flat, expected both. Give the ${missing}, or clear the other.`,
+      [`${missing}Mm`]: `Enter both sides of the flat. Give the ${missing}, or clear the other.`,
     };
   });
   return read.ok

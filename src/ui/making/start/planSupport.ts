@@ -12,7 +12,7 @@ const span = { remedy: "Measure it on the pattern, or leave it empty." };
 
 /** What takes load off a flat panel, as the plan form asks it. */
 export const supportFields = {
-  ribEveryMm: figureOrNull("ribEveryMm", { what: "distance of the ribs", ...span }),
+  ribEveryMm: figureOrNull("ribEveryMm", { what: "spacing of the ribs", ...span }),
   crownMm: figureOrNull("crownMm", { what: "crown", ...span }),
   sand: asGiven<Support["sand"] | null>(null),
   edges: asGiven<Support["edges"] | null>(null),

@@ -134,7 +134,7 @@ test("a plan saves only what was changed, and a move to a room is an entry of it
   const { places } = showAt(shop, "/piece/demo-wren/plan", plan);
   await field("Head").fill("320");
   await page.getByRole("radio", { name: "A tube" }).click();
-  await field("Diameter of the round").fill("45");
+  await field("Diameter of the tube").fill("45");
   await page.getByRole("combobox", { name: "Room" }).selectOptions("Drying room");
   await press("Save the plan");
   await expect.poll(() => places.at(-1)).toBe("/piece/demo-wren");
@@ -150,7 +150,7 @@ test("half a flat is told at the side that is missing", async () => {
   await page.getByRole("radio", { name: "A flat" }).click();
   await field("Width of the flat").fill("120");
   await press("Save the plan");
-  await expect.element(page.getByText(/^Found only one side of the flat/)).toBeVisible();
+  await expect.element(page.getByText(/^Enter both sides of the flat/)).toBeVisible();
   expect(await logged("piece-changed")).toEqual([]);
 });
 
@@ -164,5 +164,5 @@ test("the surface is calculated from a box and put in its field", async () => {
   await page.getByRole("radio", { name: "Smooth" }).click();
   await expect.element(page.getByText(/^About 0\.06.m², an estimate\./)).toBeVisible();
   await press("Use it");
-  await expect.element(field("Surface, gating too")).toHaveValue("0.06");
+  await expect.element(field("Surface area, with gating")).toHaveValue("0.06");
 });

@@ -43,7 +43,7 @@ export function ProposalCard(props: {
                         {i > 0 && ", "}
                         {wanted.get(id)?.standing.piece.plan.name ?? id}
                         {by === "likely" && " (check if dry first)"}
-                        {isBareTooLong && " (its prime will have hung bare for over a day)"}
+                        {isBareTooLong && " (its prime will be over a day old)"}
                       </span>
                     ))}
                   </li>
@@ -54,7 +54,7 @@ export function ProposalCard(props: {
         ))}
       </ol>
       {noTime.length > 0 && <Left coats={noTime}>No time can be given for</Left>}
-      {later.length > 0 && <Left coats={later}>Ready only after these two days, or your hours:</Left>}
+      {later.length > 0 && <Left coats={later}>Dry only after these two days, or outside your hours:</Left>}
       {wishes.withoutRecipe.length > 0 && (
         <p className={sheet["soft"]}>
           Without a recipe, so not planned:{" "}
@@ -65,9 +65,9 @@ export function ProposalCard(props: {
         <p>On hold, no further coat yet: {wishes.held.map(({ piece }) => piece.plan.name).join(", ")}.</p>
       )}
       <p className={sheet["soft"]}>
-        One coat ahead. Each piece goes in the first of your hours in which even the late guess has it dry, in
-        as few visits as can be. By its likely time only where the late one lies past all these hours, or a
-        prime coat would hang bare for over a day. Feel each before it goes in.
+        One coat ahead, in as few visits as possible. Each piece goes in your first free hour after it is dry
+        at the latest. Its likely time is used if that is too late, or a prime coat would be over a day old.
+        Check each before it goes in.
       </p>
     </Card>
   );

@@ -65,7 +65,7 @@ function LaneHead({ lane: { roomId, room, air }, now }: { readonly lane: RoomRow
     <header className={`${sheet["lines"]} ${css["laneHead"]}`}>
       <h2>{room === null ? "No room" : <Link href={paths.room(roomId)}>{room.name}</Link>}</h2>
       {air === null ? (
-        <p>Its air was never read: no damp night can be foreseen.</p>
+        <p>Its air was never logged, so damp nights can’t be forecast.</p>
       ) : (
         <>
           <p className={sheet["pale2"]}>{basisOfAir(air, now, format)}.</p>

@@ -16,8 +16,8 @@ export function TimelineKey() {
         <svg width="20" height="22" aria-hidden="true">
           <circle className={css["ready"]} cx="10" cy="11" r="8" />
           <path className={css["sign"]} d="M6 11l3 3 5 -6" />
-        </svg>
-        ready
+        </svg>{" "}
+        dry
       </li>
       <li>
         <svg width="14" height="12" aria-hidden="true">

@@ -62,7 +62,7 @@ function Timeline({
   const drawn = lanes.reduce((sum, { rows }) => sum + rows.length, 0);
   if (drawn === 0)
     return (
-      <Empty title="Nothing waits for the air">
+      <Empty title="Nothing is drying">
         <p>
           Pieces show here from their first coat until their review.{" "}
           <Link href={paths.rack}>Back to the rack</Link>
@@ -86,7 +86,7 @@ function Timeline({
         </p>
       )}
       <details>
-        <summary>The same as a table</summary>
+        <summary>As a table</summary>
         <TimelineTable lanes={lanes} now={now} dips={dips} />
       </details>
       <Card title={`At the bucket ${bucketHoursWords(bucketHours, locale)}`}>

@@ -41,9 +41,9 @@ export function dampNightWords(
   const last = tooDamp.at(-1);
   if (first === undefined || last === undefined) return `${whole}: damp, up to ${rh}; drying is slow`;
   if (first.from === from && last.to === to && tooDamp.length === 1)
-    return `${whole}: too damp, up to ${rh}; nothing comes to ready`;
+    return `${whole}: too damp, up to ${rh}; nothing dries`;
   const worst = tooDamp.map((spell) => spellWords(spell, now, format.locale)).join(" and ");
-  return `${whole}: damp, up to ${rh}; too damp ${worst}: nothing comes to ready then`;
+  return `${whole}: damp, up to ${rh}; too damp ${worst}: nothing dries then`;
 }
 
 function spellWords({ from, to }: Span, now: number, locale: string): string {
@@ -76,8 +76,8 @@ export function dampNights(damp: readonly DampSpell[]): readonly DampNight[] {
 export function basisOfAir({ basis, lastReadAt }: AirAhead, now: number, format: Format): string {
   const read = `Read ${soonTime(lastReadAt, now, format.locale)}`;
   return basis === "repeat-yesterday"
-    ? `${read}; from then on as yesterday`
-    : `${read}; from then on taken to stay so`;
+    ? `${read}; then as yesterday`
+    : `${read}; then assumed to stay the same`;
 }
 
 const counts = [

@@ -17,9 +17,7 @@ export function ScaleStep(props: {
   const words = (scaleG: number): string => balanceWords(scaleG, format);
   return (
     <details open={setG === null}>
-      <summary>
-        {setG === null ? "How finely does the scale read?" : `The scale reads to ${words(setG)}`}
-      </summary>
+      <summary>{setG === null ? "What step does the scale show?" : `Scale step: ${words(setG)}`}</summary>
       <Choice
         label="Scale reads to"
         options={stepsG.map((scaleG) => ({ value: String(scaleG), label: words(scaleG) }))}

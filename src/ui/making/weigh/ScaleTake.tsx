@@ -25,10 +25,10 @@ export function ScaleTake({
       {canConnect && (
         <p className={coarse ? styles["coarse"] : sheet["soft"]}>
           {waterG === null
-            ? `By the Bluetooth standard a scale tells steps of ${step} at best. The balance must tell a twentieth of the coat's water: on a small piece that is finer, so read a finer balance there and type it.`
+            ? `By the Bluetooth standard a scale sends steps of ${step} at best. A balance must show a twentieth of the coat’s water. For a small piece use a finer balance and type the weight.`
             : coarse
-              ? `Too coarse for this coat: it took on about ${balanceWords(waterG, format)} of water, so the balance must tell ${balanceWords(neededStepG(waterG), format)}. By the Bluetooth standard a scale tells steps of ${step} at best. Read a finer balance and type it.`
-              : `Fine enough for this coat: it took on about ${balanceWords(waterG, format)} of water, of which the balance must tell a twentieth, ${balanceWords(neededStepG(waterG), format)}. By the Bluetooth standard a scale tells steps of ${step} at best.`}
+              ? `Too coarse for this coat: it took on about ${balanceWords(waterG, format)} of water, so the balance must show ${balanceWords(neededStepG(waterG), format)}. By the Bluetooth standard a scale sends steps of ${step} at best. Use a finer balance and type the weight.`
+              : `Fine enough for this coat: it took on about ${balanceWords(waterG, format)} of water, and the balance must show a twentieth of it, ${balanceWords(neededStepG(waterG), format)}. By the Bluetooth standard a scale sends steps of ${step} at best.`}
         </p>
       )}
     </section>

@@ -18,6 +18,7 @@ import { weighWords } from "../../base/format/weighWords.ts";
 import { Refused } from "../../base/forms/Refused.tsx";
 import { useForm } from "../../base/forms/useForm.ts";
 import { Button } from "../../base/parts/Button.tsx";
+import { HowToLink } from "../../base/parts/HowToLink.tsx";
 import { PickOf } from "../../base/forms/BoundFields.tsx";
 import { Keypad } from "../../base/glove/Keypad.tsx";
 import { Page } from "../../base/parts/Page.tsx";
@@ -81,7 +82,7 @@ export function WeighForm({ item, around }: { readonly item: RackItem; readonly 
         <PickOf
           form={form}
           at="moment"
-          label="When in the coat's life"
+          label="Stage of the coat"
           options={momentsFor(piece).map((value) => ({ value, ...momentWords[value] }))}
           unset={moment}
         />
@@ -97,7 +98,7 @@ export function WeighForm({ item, around }: { readonly item: RackItem; readonly 
         <Button
           kind="primary"
           size="big"
-          disabledReason={massG === null ? "Type what the balance shows." : null}
+          disabledReason={massG === null ? "Type the weight." : null}
           onPress={log}
         >
           Log {shown.text === "" ? "" : `${shown.text} ${format.unit(unit)}, `}
@@ -119,13 +120,13 @@ export function WeighForm({ item, around }: { readonly item: RackItem; readonly 
             void change({ weighUnit });
           }}
         />
+        <HowToLink to="weigh" />
         <details>
-          <summary>What weighing tells</summary>
+          <summary>What weighing shows</summary>
           <p>
-            Weighed dry before a dip, drained and stuccoed, a piece has a dry mass it must come down to: dry
-            piece, slurry without its water, and stucco. Every weighing after that gives the water left, with
-            no drying curve in it. Without those three, two weighings that agree say dry, once they are so far
-            apart that a wet place would have lost three steps of the scale, and never under half an hour.
+            Weigh the piece dry before a dip, then drained, then stuccoed. That gives the dry mass it must
+            come down to. Every later weighing then gives the water left directly. Without those three, two
+            equal weights mean dry. They must be at least half an hour apart, longer on a coarse scale.
           </p>
         </details>
       </div>

@@ -109,7 +109,7 @@ test("a small piece's coat wants a finer balance than the standard's scale, and 
   show(id);
   const scale = page.getByRole("region", { name: "Bluetooth scale" });
   await expect.element(scale).toHaveTextContent(/Too coarse for this coat/);
-  await expect.element(scale).toHaveTextContent(/the balance must tell \d/);
+  await expect.element(scale).toHaveTextContent(/the balance must show \d/);
 });
 
 test("before a dip it is logged as the dry piece", async () => {

@@ -12,6 +12,7 @@ import { useFormat } from "../../base/state/useFormat.ts";
 import { dayTime } from "../../base/format/time.ts";
 import { Button } from "../../base/parts/Button.tsx";
 import { Card } from "../../base/parts/Card.tsx";
+import { HowToLink } from "../../base/parts/HowToLink.tsx";
 import { Choice } from "../../base/forms/Choice.tsx";
 import { version } from "../../base/state/version.ts";
 import { readOwnCount } from "../../../storage/demo.ts";
@@ -140,6 +141,7 @@ export function SaveCard() {
           {result.text}
         </p>
       )}
+      <HowToLink to="backup" />
       <RemindFields />
     </Card>
   );

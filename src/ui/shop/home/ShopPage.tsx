@@ -1,4 +1,4 @@
-import { Archive, BookOpen, Package, Settings, Sigma, Timer } from "lucide-react";
+import { Archive, BookOpen, CircleQuestionMark, Package, Settings, Sigma, Timer } from "lucide-react";
 import { paths } from "../../base/state/paths.ts";
 import { Page } from "../../base/parts/Page.tsx";
 import { PlaceList } from "../../base/parts/PlaceList.tsx";
@@ -29,6 +29,12 @@ const places = [
     Icon: Sigma,
   },
   { href: paths.archive, name: "Archive", says: "Finished and scrapped pieces", Icon: Archive },
+  {
+    href: paths.howTos,
+    name: "How to",
+    says: "Weigh, read the cup, test bars, back up: with drawings",
+    Icon: CircleQuestionMark,
+  },
   { href: paths.settings, name: "Settings", says: "Units, look, backup, demo shop", Icon: Settings },
 ] as const;
 

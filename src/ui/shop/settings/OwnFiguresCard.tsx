@@ -8,6 +8,7 @@ import { Refused } from "../../base/forms/Refused.tsx";
 import { useEntryForm } from "../../base/forms/useEntryForm.ts";
 import { Button } from "../../base/parts/Button.tsx";
 import { Card } from "../../base/parts/Card.tsx";
+import { HowToLink } from "../../base/parts/HowToLink.tsx";
 import { type OwnFigures, ownFigureFields } from "./ownFigures.ts";
 import { NumberOf } from "../../base/forms/BoundFields.tsx";
 
@@ -58,6 +59,7 @@ function OwnFiguresForm({ figures }: { readonly figures: OwnFigures }) {
         label="Fired bend strength"
         hint="From your own fired test bars, the mean of five. It takes the place of every recipe's. Empty: the recipe's."
       />
+      <HowToLink to="bars" />
       <Refused form={form} plain />
       <Button disabledReason={same ? "Nothing is changed." : null} onPress={save}>
         Use these

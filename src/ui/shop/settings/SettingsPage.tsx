@@ -7,6 +7,7 @@ import { RestoreBackupCard } from "../backup/RestoreBackupCard.tsx";
 import { SaveCard } from "../backup/SaveCard.tsx";
 import { DemoOffer } from "../demo/DemoOffer.tsx";
 import { Card } from "../../base/parts/Card.tsx";
+import { HowToLink } from "../../base/parts/HowToLink.tsx";
 import { Choice } from "../../base/forms/Choice.tsx";
 import { Page } from "../../base/parts/Page.tsx";
 import { BucketHoursFields } from "./BucketHoursFields.tsx";
@@ -76,6 +77,7 @@ export function SettingsPage() {
               Test what rings on this device
             </Link>
           </p>
+          <HowToLink to="phone" />
         </Card>
         <Card title="When you dip">
           <BucketHoursFields />

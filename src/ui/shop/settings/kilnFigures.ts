@@ -138,7 +138,7 @@ function practiceFigures(format: Format): readonly ShownFigure[] {
     ),
     row("Fused silica turns to cristobalite above", temp(p.devitrifyC), "practice", "", plan),
     row("A damp shell is held at", temp(p.steamHoldC), "practice", "", plan),
-    row("A patched shell is held, at least", min(p.patchedHoldMin), "practice", "", plan),
+    row("A repaired shell is held, at least", min(p.patchedHoldMin), "practice", "", plan),
     row("A pattern runs out for", min(p.drainMin), "practice", "", plan),
     row("Through the smoke, at most", rate(p.burnKPerH), "practice", "", plan),
     row("Flash fire from", temp(p.flashC), "practice", "", plan),

@@ -48,8 +48,8 @@ export function BringIn(props: {
       : bad.count === 0 || forBad === "skip"
         ? null
         : forBad === "refuse"
-          ? `The whole file is refused, as ${unread} can’t be read. Mend it and choose it again.`
-          : `Say first what becomes of the ${unread} that can’t be read.`;
+          ? `The whole file is refused, as ${unread} can’t be read. Correct it and choose it again.`
+          : `First choose what to do with the ${unread} that can’t be read.`;
   return (
     <Card title="The whole file">
       <p>
@@ -65,12 +65,12 @@ export function BringIn(props: {
         <section className={`${sheet["stack3"]} ${styles["badPart"]}`} aria-label="What can’t be read">
           <strong>{unread} can’t be read:</strong>
           <BadLines bad={bad} />
-          <Choice label="What becomes of them" options={onBad} value={forBad} onChange={setForBad} />
+          <Choice label="What to do with them" options={onBad} value={forBad} onChange={setForBad} />
         </section>
       )}
       {air.count > 0 && (
         <SelectField
-          label="How the air moved about the pieces"
+          label="Air movement around the pieces"
           options={airClassOptions}
           value={moves}
           empty="As logged in this room at the time"
@@ -80,7 +80,7 @@ export function BringIn(props: {
         />
       )}
       <Button kind="primary" size="big" onPress={bring} disabledReason={writing ? "Writing it…" : reason}>
-        {air.count === 0 ? "Bring it in" : `Bring in ${counted(air.count, "reading", format)}`}
+        {air.count === 0 ? "Import" : `Import ${counted(air.count, "reading", format)}`}
       </Button>
     </Card>
   );

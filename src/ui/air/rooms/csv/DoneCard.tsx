@@ -48,19 +48,19 @@ export function DoneCard({
   if (gone)
     return (
       <Card title="Taken back">
-        <p>{source} is out of the log’s sums again. Its lines stay in the log, struck.</p>
+        <p>{source} no longer counts. Its lines stay in the history as deleted.</p>
         <Button onPress={onMore}>Choose a file</Button>
       </Card>
     );
   return (
-    <Card title="Brought in" tone="clear">
+    <Card title="Imported" tone="clear">
       <p role="status" className={sheet["breaks"]}>
         {spanWords(done, format, clock())}, from {source} {done.count === 1 ? "is" : "are"} in the log of{" "}
         {room.name}.{skipped} {mergedWords(merged, format).join(" ")}
       </p>
       <div className={`${sheet["row23"]} ${sheet["top"]}`}>
         <LinkButton kind="primary" href={`${paths.roomDay(room.id)}?day=${localText(done.to).slice(0, 10)}`}>
-          See the last day of it
+          See the last day
         </LinkButton>
         <Button onPress={onMore}>Another file</Button>
         <Button kind="quiet" onPress={async () => setGone(await takeBack(done))}>

@@ -14,7 +14,7 @@ export function FilePick({
   return (
     <div className={another ? styles["another"] : styles["drop"]} data-over={over || undefined}>
       <strong>{another ? "Choose another file" : "Choose the logger’s file"}</strong>
-      {!another && <span className={sheet["pale2"]}>CSV or text. It can be dropped here too.</span>}
+      {!another && <span className={sheet["pale2"]}>CSV or text. You can drop it here too.</span>}
       <input
         type="file"
         aria-label="The logger’s file"

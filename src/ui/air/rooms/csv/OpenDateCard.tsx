@@ -24,7 +24,7 @@ export function OpenDateCard(props: {
     dateFormat(locale, { dateStyle: "long", timeStyle: "short", timeZone: zone }).format(atS * 1000);
   return (
     <Card title={`Which day is “${openDate.text}”?`} tone="watch">
-      <p>No line of this file tells day and month apart. Nothing is read until you say.</p>
+      <p>Day and month can’t be told apart in this file. Choose the order to go on.</p>
       <div className={`${sheet["row23"]} ${sheet["top"]}`}>
         {openDate.readings.map(({ order, atS }) => (
           <Button key={order} onPress={() => change({ time: { ...time, order } }, { saysOrder: true })}>

@@ -30,7 +30,7 @@ export function PlanFields(props: {
   const sample = rows.find(({ line }) => line >= plan.firstLine)?.cells ?? [];
   const columns = columnOptions(plan, sample);
   const unsure = (doubt: (typeof guess.doubts)[number]): string | undefined =>
-    guess.doubts.includes(doubt) ? "Taken from the numbers alone: look again." : undefined;
+    guess.doubts.includes(doubt) ? "Guessed from the numbers: please check." : undefined;
   const isOpen = guess.doubts.length > 0 || planGaps(guess.plan).length > 0;
   return (
     <Card title="How it is read">
@@ -72,7 +72,7 @@ export function PlanFields(props: {
               columns={columns}
               units={tempUnits}
               startUnit="C"
-              columnHint="Stands in where there is no humidity."
+              columnHint="Used where there is no humidity."
               onChange={(dew) => change({ dew })}
             />
             <ColumnField
@@ -111,7 +111,7 @@ export function PlanFields(props: {
               onChange={(value) => value !== null && change({ firstLine: Number(value) })}
             />
             <SelectField
-              label="Letters"
+              label="Encoding"
               options={encodings}
               value={plan.encoding}
               empty={null}

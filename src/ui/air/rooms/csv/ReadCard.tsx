@@ -25,7 +25,11 @@ export function ReadCard(props: {
     return (
       <Card title="The whole file" tone="watch">
         <p>
-          {gaps.length > 0 ? planGapWords(gaps) : isOrderOpen ? "Say which day it is, above." : "One moment…"}
+          {gaps.length > 0
+            ? planGapWords(gaps)
+            : isOrderOpen
+              ? "Choose the date order above."
+              : "One moment…"}
         </p>
       </Card>
     );
@@ -75,7 +79,7 @@ function notReadWords(result: Extract<ReadResult, { ok: false }>): string {
       return "This browser does not know that time zone. Choose another.";
     case "bad-lines":
     case "no-readings":
-      return "Not one line can be read like this. Look at the columns and units above.";
+      return "No line can be read like this. Check the columns and units above.";
     case "aborted":
     case "failed":
     case "no-worker":

@@ -26,7 +26,7 @@ export function TimeFields({
   const zones = useMemo(() => zoneOptions(own, chosenZone), [own, chosenZone]);
   const kindField = (
     <SelectField
-      label="Time is told as"
+      label="Time format"
       options={timeKinds}
       value={timeKindOf(time)}
       empty={null}
@@ -71,7 +71,7 @@ export function TimeFields({
         />
       ))}
       <SelectField
-        label="The date is written"
+        label="Date order"
         options={orders}
         value={text.order}
         empty={null}
@@ -84,7 +84,7 @@ export function TimeFields({
         options={zones}
         value={text.zone}
         empty={null}
-        hint="Many loggers are not put forward for summer: then choose the one of their UTC offset."
+        hint="Many loggers stay on winter time. Then choose their UTC offset."
         onChange={(value) => value !== null && change({ time: { ...text, zone: value } })}
       />
     </div>

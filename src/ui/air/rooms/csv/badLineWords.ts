@@ -21,15 +21,15 @@ function expectedWords({ field, why, low, high }: BadLine, format: Format, now: 
     case "not-a-time":
       return "a date and a time of day";
     case "no-such-date":
-      return "a day that is in the calendar";
+      return "a day that exists";
     case "missing":
       return field === "time" ? "a time" : "a number";
     case "not-a-number":
       return "a number";
     case "in-the-future":
-      return "a time that has come; is the zone right";
+      return "a time in the past; is the time zone right";
     case "hour-left-out":
-      return "a time that clocks there show: they were put forward over this one";
+      return "a time that exists there; clocks were put forward over it";
     case "above-air":
       return high === null
         ? "no more than the air’s temperature"

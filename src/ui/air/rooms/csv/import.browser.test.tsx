@@ -14,7 +14,7 @@ const screen = { route: "/rooms/:id/import", screen: ImportPage };
 const path = "/rooms/first/import";
 const two = (value: number): string => String(value).padStart(2, "0");
 const put = (file: File) => page.getByLabelText("The logger’s file").upload(file);
-const bring = page.getByRole("button", { name: /^Bring in \d/ });
+const bring = page.getByRole("button", { name: /^Import \d/ });
 
 /** A logger on a shed's wall: a reading every half hour of two days, told as in many a German export. */
 function shed({ bad = [] }: { readonly bad?: readonly number[] } = {}): File {
@@ -104,7 +104,7 @@ test("a column and a unit guessed wrong are changed, and the file is read again 
   await put(new File([["Zeit;Feuchte;A;B", ...rows].join("\n")], "odd.csv"));
   await page.getByLabelText("Temperature column").selectOptions("3");
   await page.getByLabelText("Temperature unit").selectOptions("C");
-  await page.getByLabelText("How the air moved about the pieces").selectOptions("rack-fan");
+  await page.getByLabelText("Air movement around the pieces").selectOptions("rack-fan");
   await bring.click();
   await expect.poll(async () => (await logged("air-logged")).length).toBe(5);
   const [first] = await logged("air-logged");
@@ -119,7 +119,7 @@ test("readings that have not come yet are told, not logged: the zone is wrong", 
     new File([["Time;Temp C;RH %", "2026-03-04 08:00;20;50", `${at};20;50`].join("\n")], "ahead.csv"),
   );
   await expect
-    .element(page.getByText(/^Line 3, time: found .* expected a time that has come/).last())
+    .element(page.getByText(/^Line 3, time: found .* expected a time in the past/).last())
     .toBeVisible();
 });
 
@@ -127,7 +127,7 @@ test("a file without readings says what it should be", async () => {
   const { shop } = await demoDesk();
   showAt(shop, path, screen);
   await put(new File(["hello"], "hello.txt"));
-  await expect.element(page.getByText(/^There are no lines in this file/)).toBeVisible();
+  await expect.element(page.getByText(/^No line in this file/)).toBeVisible();
   await put(new File([], "empty.csv"));
   await expect.element(page.getByText("This file is empty.")).toBeVisible();
 });

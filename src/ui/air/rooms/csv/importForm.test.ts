@@ -59,7 +59,7 @@ describe("how a file is read", () => {
       "Time: “Zeit”, day, month, year, clock of Europe/Berlin",
       "Temperature: “column 2”, in °F",
       "Humidity: “RH”, in % (0 to 100)",
-      "Columns parted by a semicolon, decimal comma",
+      "Columns separated by a semicolon, decimal comma",
     ]);
   });
 
@@ -96,9 +96,9 @@ describe("what was left out", () => {
     expect(mergedWords({ inFile: 0, differing: 0, stored: 0, wasInOrder: true }, metric)).toEqual([]);
     expect(mergedWords({ inFile: 2, differing: 1, stored: 1200, wasInOrder: false }, metric)).toEqual([
       "1,200 readings are in the log already and stay as they are.",
-      "2 lines tell a moment that an earlier line told; the first counts.",
+      "2 lines repeat the time of an earlier line; the first counts.",
       "1 of these differs from the first by more than 0.2\u00a0°C or 2%.",
-      "The lines were not in order of time; they have been put in order.",
+      "The lines were not in time order and have been sorted.",
     ]);
   });
 

@@ -13,13 +13,13 @@ export function notGuessedWords(why: Extract<AirCsvGuess, { ok: false }>["why"] 
     case "empty":
       return "This file is empty.";
     case "no-rows":
-      return "There are no lines in this file that hold a time and numbers. It should be the logger’s readings as text (CSV), not its own format: look for “export” in the program that came with it.";
+      return "No line in this file holds a time and numbers. Use the logger’s readings as text (CSV): look for “export” in its software.";
     case "aborted":
       return "Stopped.";
     case "failed":
-      return "The file could not be read. If it lies on a card or a stick, put that in again and choose the file once more.";
+      return "The file could not be read. If it is on a card or stick, reinsert that and choose the file again.";
     case "no-worker":
-      return "This browser could not start the part that reads files. Load the page again; if that does not help, try another browser.";
+      return "This browser could not start the file reader. Reload the page, or try another browser.";
   }
 }
 
@@ -32,7 +32,7 @@ const gapNames: Readonly<Record<PlanGap, string>> = {
 };
 
 export const planGapWords = (gaps: readonly PlanGap[]): string =>
-  `Say below which column holds ${gaps.map((gap) => gapNames[gap]).join(", and which ")}.`;
+  `Choose below which column holds ${gaps.map((gap) => gapNames[gap]).join(", and which ")}.`;
 
 /** What was left out because it is there already, one sentence each; none where nothing was. */
 export function mergedWords(
@@ -44,12 +44,12 @@ export function mergedWords(
       ? `${counted(stored, "reading", format)} ${stored === 1 ? "is" : "are"} in the log already and ${stored === 1 ? "stays as it is" : "stay as they are"}.`
       : "",
     inFile > 0
-      ? `${counted(inFile, "line", format)} ${inFile === 1 ? "tells" : "tell"} a moment that an earlier line told; the first counts.`
+      ? `${counted(inFile, "line", format)} ${inFile === 1 ? "repeats" : "repeat"} the time of an earlier line; the first counts.`
       : "",
     differing > 0
       ? `${counted(differing, "of these", format, "of these")} ${differing === 1 ? "differs" : "differ"} from the first by more than ${format.show("tempDiff", 0.2)} or ${format.show("percent", 0.02)}.`
       : "",
-    wasInOrder ? "" : "The lines were not in order of time; they have been put in order.",
+    wasInOrder ? "" : "The lines were not in time order and have been sorted.",
   ].filter((text) => text !== "");
 }
 

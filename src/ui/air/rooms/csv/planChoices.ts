@@ -95,15 +95,15 @@ export function planFacts(plan: AirCsvPlan): readonly string[] {
     told("Humidity", rh, rhUnits),
     told("Dew point", dew, tempUnits),
     told("Pressure", pressure, pressureUnits),
-    `Columns parted by ${delimiterWords[delimiter]}, decimal ${decimal === "," ? "comma" : "point"}`,
+    `Columns separated by ${delimiterWords[delimiter]}, decimal ${decimal === "," ? "comma" : "point"}`,
   ].filter((fact) => fact !== null);
 }
 
-/** This device's zone first, then clocks that know no summer time, then every place the browser knows. */
+/** This device's zone first, then clocks that know no daylight saving, then every place the browser knows. */
 export function zoneOptions(own: string, chosen: string): readonly Option[] {
   const fixed = Array.from({ length: 27 }, (_, i) => i - 12).map((hours) => {
     const offset = `${hours < 0 ? "-" : "+"}${String(Math.abs(hours)).padStart(2, "0")}:00`;
-    return { value: offset, label: `UTC${offset}, no summer time` };
+    return { value: offset, label: `UTC${offset}, no daylight saving` };
   });
   const first = [
     { value: own, label: `${placeName(own)} (this device)` },
@@ -115,7 +115,7 @@ export function zoneOptions(own: string, chosen: string): readonly Option[] {
 }
 
 const placeName = (zone: string): string =>
-  /^[+-]/.test(zone) ? `UTC${zone}, no summer time` : zone.replaceAll("_", " ");
+  /^[+-]/.test(zone) ? `UTC${zone}, no daylight saving` : zone.replaceAll("_", " ");
 
 /** Time columns changed in one place; a date without columns is a gap the reader tells. */
 export function withTimeKind(time: TimeColumns | null, kind: string, zone: string): TimeColumns {

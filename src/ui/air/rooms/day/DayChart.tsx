@@ -40,7 +40,7 @@ export function DayChart(props: {
   const found = dayPointAt(day, at);
   const words =
     found === null
-      ? "nothing was read"
+      ? "no reading"
       : `${pointWords(found.point, format)}${found.isForetold ? " (forecast)" : ""}`;
   return (
     <>
@@ -130,7 +130,7 @@ function stripsOf({ view, ahead }: Day, error: ForecastError, format: Format): r
       limit,
     },
     {
-      title: "Water it still takes up (saturation deficit)",
+      title: "Water the air can still take up (saturation deficit)",
       ...niceRange([0, ...valuesOf(deficit)], 4),
       show: (value) => format.show("gM3", value),
       lines: lines("ink", deficit),

@@ -93,11 +93,9 @@ function OneDay(props: {
         )}
       </div>
       {words === null && day.ahead === null ? (
-        <Empty
-          title={`Nothing was read ${name.startsWith("to") || name.startsWith("yes") ? name : `on ${name}`}`}
-        >
-          <p>{day.lastAt === null ? "This room has no reading yet." : "There is no reading to draw here."}</p>
-          <LinkButton href={paths.roomImport(room.id)}>Bring in a logger’s file</LinkButton>
+        <Empty title={`No readings ${name.startsWith("to") || name.startsWith("yes") ? name : `on ${name}`}`}>
+          <p>{day.lastAt === null ? "This room has no readings yet." : "No readings to draw."}</p>
+          <LinkButton href={paths.roomImport(room.id)}>Import a logger’s file</LinkButton>
         </Empty>
       ) : (
         <Card title={isToday ? "Today and the next 24 hours" : "The day"}>
@@ -110,8 +108,8 @@ function OneDay(props: {
           {words !== null && <p>{words}</p>}
           {day.view.knownShare < 0.98 && (
             <p className={sheet["soft"]}>
-              Read for {format.show("percent", day.view.knownShare)} of the hours{isToday ? " so far" : ""}.
-              Where two readings lie more than 2 hours apart nothing is drawn.
+              Readings cover {format.show("percent", day.view.knownShare)} of the hours
+              {isToday ? " so far" : ""}. Gaps of more than 2 hours are left blank.
             </p>
           )}
           <DayChart day={day} error={error} now={now} looked={looked} onLook={setLooked} />

@@ -20,7 +20,7 @@ export function DayTable({ day }: { readonly day: Day }) {
         hours.map((at) => {
           const found = dayPointAt(day, at);
           const when = `${weekdayText(at, format.locale)} ${clockTime(at, format.locale)}${found?.isForetold === true ? " (forecast)" : ""}`;
-          if (found === null) return { key: `${at}`, cells: [when, "not read"] };
+          if (found === null) return { key: `${at}`, cells: [when, "no reading"] };
           const { tempC, rh, dewC, deficitGM3 } = found.point;
           return {
             key: `${at}`,

@@ -78,17 +78,17 @@ test("a young log says that its forecast can't be judged yet, and one without a 
   const { shop } = await demoDesk();
   await shed(shop, 2);
   showAt(shop, path, screen);
-  await expect.element(page.getByText(/How far off that is can’t be told yet/)).toBeVisible();
+  await expect.element(page.getByText(/Its error is not known yet/)).toBeVisible();
   const other = await demoDesk();
   await shed(other.shop, 1);
   showAt(other.shop, path, screen);
-  await expect.element(page.getByText(/so the last one is simply held/)).toBeVisible();
+  await expect.element(page.getByText(/so the last reading is held/)).toBeVisible();
 });
 
 test("a room without readings shows no picture but the way to one", async () => {
   const { shop } = await demoDesk();
   showAt(shop, path, screen);
-  await expect.element(page.getByText("This room has no reading yet.")).toBeVisible();
+  await expect.element(page.getByText("This room has no readings yet.")).toBeVisible();
   await expect.element(page.getByRole("slider")).not.toBeInTheDocument();
 });
 

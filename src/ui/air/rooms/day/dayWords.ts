@@ -38,22 +38,22 @@ export function spellWords({ from, to, most }: Spell, format: Format): string {
 }
 
 export const dayLimitWords = (format: Format): string =>
-  `Over ${format.show("percent", practice.rhFinalDry.value)} a last coat isn’t taken as dry right through; over ${format.show("percent", practice.rhNeverDry.value)} no coat gets dry.`;
+  `Over ${format.show("percent", practice.rhFinalDry.value)} a last coat doesn’t count as fully dry. Over ${format.show("percent", practice.rhNeverDry.value)} no coat gets dry.`;
 
 /** How the hours ahead were made, and how far that has been off. */
 export function errorWords(error: ForecastError, basis: DayForecast["basis"], format: Format): string {
   if (basis === "hold-last")
-    return "There are not yet 20 hours of readings without a long hole, so the last one is simply held. In a room that cools at night that promises too much.";
-  const made = "The next 24 hours repeat yesterday’s, moved by how today differs.";
+    return "Less than 20 hours of readings without a gap, so the last reading is held. In a room that cools at night that is too optimistic.";
+  const made = "The next 24 hours repeat yesterday’s air, shifted by today’s difference.";
   if (!error.ok)
-    return `${made} How far off that is can’t be told yet: ${counted(error.days)} could be compared, ${error.wanted} are wanted.`;
+    return `${made} Its error is not known yet: ${counted(error.days)} of ${error.wanted} compared.`;
   const off = [
     format.show("tempDiff", error.tempK),
     `${format.show("percent", error.rh)} humidity`,
     `${format.show("tempDiff", error.dewK)} dew point`,
     format.show("gM3", error.deficitGM3),
   ].join(", ");
-  return `${made} This forecast has been off by a median of ${off} (${counted(error.days)}). The band is that wide: half of the hours lay within it, half outside.`;
+  return `${made} This forecast was off by a median of ${off} (${counted(error.days)}). The band is that wide: half of the hours were inside it.`;
 }
 
 const counted = (days: number): string => (days === 1 ? "1 day" : `${days} days`);
