@@ -19,7 +19,7 @@ test("the demo shop comes and goes, and the maker's own piece stays as it was", 
 
   await maker.goTo("Shop");
   await maker.tap(page.getByRole("link", { name: /^Settings/ }));
-  await maker.tap(maker.key("Load the demo shop"));
+  await maker.tap(maker.key("Look at a demo shop"));
   await expect(page.getByText("The demo shop is in.")).toBeVisible();
   await maker.goTo("Rack");
   await expect(rack.filter({ hasText: /Demo/ }).first()).toBeVisible();
@@ -45,7 +45,7 @@ test("the demo shop comes and goes, and the maker's own piece stays as it was", 
   await maker.goTo("Shop");
   await maker.tap(page.getByRole("link", { name: /^Settings/ }));
   await maker.tap(maker.key("Take the demo shop out"));
-  await expect(maker.key("Load the demo shop")).toBeVisible();
+  await expect(maker.key("Look at a demo shop")).toBeVisible();
   await maker.goTo("Rack");
   await expect(rack).toHaveCount(1);
   await expect(rack).toContainText("2/9 coats");

@@ -107,6 +107,7 @@ test("a go opens near the pour, lapses when a crack is logged, is given again, a
       { body: { hotFurnace: false, weighedKg: 3 } },
     ]);
     await toPour();
+    await tap(page.getByText(/^The other tracks: /));
     await tap(key("Kiln not read: set it"));
     await press("Shell is soaked");
     await toSheet();
@@ -138,6 +139,7 @@ test("a go opens near the pour, lapses when a crack is logged, is given again, a
     await toPour();
     const alert = page.getByRole("alert").first();
     await expect(alert).toHaveText(/^Go lapsed \d\d:\d\d\. Gate finial: .*crack.* Check again\.$/);
+    await tap(page.getByText(/^Pour early/));
     await tap(key(/^Out of the kiln/));
     await expect(page.getByRole("group", { name: "No go given" })).toContainText("all the same");
     await tap(key("Leave it in the kiln"));

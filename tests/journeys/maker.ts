@@ -143,9 +143,7 @@ export function makerAt(page: Page, { tap }: Hands) {
   };
 
   const leaveBucket = async (): Promise<void> => {
-    await tap(key("Something else"));
-    await tap(key(/^Another bucket or coat/));
-    await tap(page.getByRole("link", { name: "Rack" }));
+    await tap(key("Done dipping"));
     await onScreen("Rack");
   };
 
@@ -163,12 +161,22 @@ export function makerAt(page: Page, { tap }: Hands) {
     await onScreen(name);
   };
 
-  /** Every line of the log on the open piece's screen, newest first, each as it reads. */
+  /** The lines of the log that the open piece's screen shows, newest first, each as it reads. */
   const logLines = (): Locator =>
     page.getByRole("region", { name: "Log", exact: true }).getByRole("listitem");
 
+  /** Those that are folded away too. */
+  const wholeLog = async (): Promise<Locator> => {
+    const all = key(/^All \d+ lines$/);
+    await expect(logLines().first()).toBeVisible();
+    if (await all.isVisible()) await tap(all);
+    await expect(all).toBeHidden();
+    return logLines();
+  };
+
   /** From the open piece to the form of one thing that can be logged of it. */
   const openLog = async (what: string): Promise<void> => {
+    await tap(page.getByRole("button", { name: "Log", exact: true }));
     const group = page
       .locator("details")
       .filter({ has: page.getByRole("link", { name: what, exact: true, includeHidden: true }) });
@@ -213,6 +221,7 @@ export function makerAt(page: Page, { tap }: Hands) {
     dipCoat,
     openPiece,
     logLines,
+    wholeLog,
     openLog,
     logIt,
     logFor,

@@ -129,7 +129,7 @@ test("a piece of the maker's own goes from its mesh to the archive, and every ha
     for (const [i, kind] of recipe.entries()) {
       await maker.dipCoat(kind, name);
       if (i === 2) {
-        const when = /((?:dry|check from) \d\d:\d\d[^.]*?(?:ends|latest))/;
+        const when = /(?:dry|minimum runs to) (\d\d:\d\d)/;
         const onRack = await said(page.getByRole("list", { name: "Pieces in work" }), when);
         await tap(page.getByRole("link", { name: "Due and alarms" }).first());
         await maker.onScreen("Due");
@@ -155,7 +155,7 @@ test("a piece of the maker's own goes from its mesh to the archive, and every ha
     ).toBe(shell);
     expect(`handling needs ${await said(main, /Needed\s*([\d.]+ mm)/)}`).toBe(needs);
     await page.getByLabel("Name", { exact: true }).fill("Ada");
-    await tap(key(/^Sign as (clear|watch)/));
+    await tap(key(/^Sign( with warnings)?$/));
     await expect(page.getByText("Signed by Ada")).toBeVisible();
     await maker.openPiece(name);
     await maker.logFor("Shell fired", { "Top temperature": "880", "Held for": "60" });
@@ -202,6 +202,7 @@ test("a piece of the maker's own goes from its mesh to the archive, and every ha
     await waitMinutes(30);
     await press("Log this reading");
     await toPour();
+    await tap(page.getByText(/^The other tracks: /));
     await tap(key("Kiln not read: set it"));
     await press("Shell is soaked");
     await tap(page.getByRole("link", { name: "Pour sheet", exact: true }));

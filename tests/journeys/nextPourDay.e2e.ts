@@ -16,7 +16,7 @@ test("the next pour day is proposed, says why, and opens the plans with its piec
 
   await maker.goTo("Shop");
   await tap(page.getByRole("link", { name: /^Settings/ }));
-  await tap(key("Load the demo shop"));
+  await tap(key("Look at a demo shop"));
   await expect(page.getByText("The demo shop is in.")).toBeVisible();
   const before = (await linesInStore(page)).length;
 

@@ -58,6 +58,7 @@ export function screensOf({ rack, room, bucket, readsFirst }: Things): readonly 
     [paths.rack, rack],
     [paths.dip, /^(Which bucket|What are you dipping)\?$/],
     [paths.timeline, "The next 48 hours"],
+    [paths.board, "Wall board"],
     [paths.due, "Due"],
     [paths.nextPour, "Next pour day"],
     [paths.rooms, "Rooms"],

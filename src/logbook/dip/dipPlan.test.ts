@@ -5,6 +5,8 @@ import type { Standing } from "../piece/standing.ts";
 import { findingsFor } from "../../rules/all.ts";
 import { givenPiece } from "../../../tests/givenPiece.ts";
 import { actionWords } from "../../ui/base/format/actionWords.ts";
+import { dryingLead } from "../../ui/base/format/coverWords.ts";
+import { soonTime } from "../../ui/base/format/time.ts";
 import { bucketFor, canTakeCoat, kindsOf, wantedDips } from "./dipPlan.ts";
 import { dipWishes } from "./dipWishes.ts";
 import { coatGiven, startSession, stillOn } from "./dipSession.ts";
@@ -58,10 +60,14 @@ test("one slurry for all gives every coat, a prime bucket no backup", () => {
 test("the dip that serves most pieces now is offered first, the wet ones counted apart", () => {
   const wanted = wantedDips([after(0, 30), after(3, 40), after(4, 40), after(4, 0.5)], buckets);
   expect(wanted).toEqual([
-    { ...backup, ready: 2, drying: 1 },
-    { bucketId: firstPrimeBucketId, kind: "prime", ready: 1, drying: 0 },
+    { ...backup, ready: 2, drying: 1, held: 0 },
+    { bucketId: firstPrimeBucketId, kind: "prime", ready: 1, drying: 0, held: 0 },
   ]);
   expect(wanted.map(wantedWords)).toEqual(["2 pieces ready, 1 still drying", "1 piece ready"]);
+  const rack = [after(3, 40), after(4, 40)];
+  const [held] = wantedDips(rack, buckets, new Set(rack.slice(0, 1)));
+  expect(held).toEqual({ ...backup, ready: 1, drying: 0, held: 1 });
+  expect(held === undefined ? "" : wantedWords(held)).toBe("1 piece ready, 1 on hold");
 });
 
 test("dip menu and timeline name the same bucket for the same dip: the one the newest coat came from", () => {
@@ -135,7 +141,10 @@ test("a wet one says so plainly with the water still in it, and takes that into 
   const standing = after(4, 0.5);
   const tile = tileOf(itemOf(standing), startSession([standing], backup, visit), 4);
   const words = lastWords(tile, standing.now, "en-GB");
-  expect(words).toMatch(/^Coat 4 NOT DRY – about \d+\s% of its water left; check from /);
+  expect(words).toMatch(/^Coat 4 NOT DRY – about \d+\s% of its water left$/);
+  const now = standing.now;
+  const lead = tile.cover === null ? null : dryingLead(tile.cover, { now, locale: "en-GB", isDeep: false });
+  expect(lead).toBe(`Drying: check by touch from ${soonTime(tile.cover?.checkAt ?? 0, now, "en-GB")}`);
   expect(tile.damp).toEqual({ coatId: standing.outer?.coat.id, leftShare: standing.outer?.leftShare });
 });
 
@@ -175,9 +184,11 @@ test("before the minimum is over the tile says how long it runs, though the air 
   const at = (hour: number) => tileOf(itemOf(given.standing(hour)), startSession([], backup, visit), 1);
   const before = at(2.9);
   expect(before.last?.verdict).toBe("dry");
-  expect(lastWords(before, given.standing(2.9).now, "en-GB")).toMatch(
-    /^Coat 1 NOT DRY – the usual minimum runs to \d\d:\d\d$/,
-  );
+  const now = given.standing(2.9).now;
+  expect(lastWords(before, now, "en-GB")).toBe("Coat 1 is dry by the air, too soon to cover");
+  const lead =
+    before.cover === null ? null : dryingLead(before.cover, { now, locale: "en-GB", isDeep: false });
+  expect(lead).toMatch(/^Drying: the usual minimum runs to \d\d:\d\d$/);
   expect(before.damp).not.toBeNull();
   expect(lastWords(at(3), given.standing(3).now, "en-GB")).toBe("Coat 1 is dry");
 });

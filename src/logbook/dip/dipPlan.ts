@@ -5,8 +5,8 @@ import type { CoatKind } from "../../trade/coats.ts";
 /** What one visit to a bucket gives: chosen once, then only pieces are tapped. */
 export type DipPlan = { readonly bucketId: string; readonly kind: CoatKind };
 
-/** A dip the rack asks for, with how many pieces it would serve now and how many are still drying. */
-export type WantedDip = DipPlan & { readonly ready: number; readonly drying: number };
+/** A dip the rack asks for: how many pieces it would serve now, how many still dry, how many may get no further coat yet. */
+export type WantedDip = DipPlan & { readonly ready: number; readonly drying: number; readonly held: number };
 
 /** Which buckets serve a kind of coat, the best fit first. Common practice, no source. */
 const servedBy: Record<CoatKind, readonly Bucket["use"][]> = {
@@ -71,14 +71,20 @@ const wantedKind = ({ next, recipe, coatsDone }: Standing): CoatKind | null =>
   next?.kind ?? (recipe === null && coatsDone === 0 ? "prime" : null);
 
 /** What the next coats on the rack want, the dip that serves most pieces now first. */
-export function wantedDips(standings: readonly Standing[], buckets: readonly Bucket[]): readonly WantedDip[] {
+export function wantedDips(
+  standings: readonly Standing[],
+  buckets: readonly Bucket[],
+  onHold: ReadonlySet<Standing> = new Set(),
+): readonly WantedDip[] {
   return kinds
     .flatMap((kind) => {
       const asking = standings.filter((it) => canTakeCoat(it) && wantedKind(it) === kind);
       const bucket = bucketOfRack(kind, { buckets, standings });
       if (asking.length === 0 || bucket === null) return [];
-      const ready = asking.filter(mayGoOn).length;
-      return [{ bucketId: bucket.id, kind, ready, drying: asking.length - ready }];
+      const able = asking.filter((it) => !onHold.has(it));
+      const ready = able.filter(mayGoOn).length;
+      const held = asking.length - able.length;
+      return [{ bucketId: bucket.id, kind, ready, drying: able.length - ready, held }];
     })
     .sort((a, b) => b.ready - a.ready || b.drying - a.drying);
 }

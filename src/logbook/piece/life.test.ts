@@ -3,7 +3,8 @@ import { describe, expect, test } from "vitest";
 import { standingOf } from "./buildStanding.ts";
 import { builtInRecipe } from "./builtIns.ts";
 import { rackOrder } from "./rackOrder.ts";
-import type { NextAction, Standing } from "./standing.ts";
+import type { NextAction } from "./action.ts";
+import type { Standing } from "./standing.ts";
 import type { TestLog } from "../../../tests/logs/testLog.ts";
 import { monday, steadyAir, testLog, testShop } from "../../../tests/logs/testLog.ts";
 

@@ -4,7 +4,8 @@ import type { CrackState } from "./crackStates.ts";
 import { openCracks } from "./crackStates.ts";
 import { patternState } from "./patternState.ts";
 import type { Phase, Piece, Recipe } from "./piece.ts";
-import type { CoverAnswer, FireAnswer, NextAction, Standing } from "./standing.ts";
+import type { NextAction } from "./action.ts";
+import type { CoverAnswer, FireAnswer, Standing } from "./standing.ts";
 
 /**
  * The coat the recipe wants next: the step after the furthest one dipped, over what was skipped. A step that was

@@ -1,4 +1,5 @@
-import type { NextAction, Standing } from "./standing.ts";
+import type { NextAction } from "./action.ts";
+import type { Standing } from "./standing.ts";
 
 /**
  * Hands first: metal that can't wait, coats that can go on, what else a person can do now; then what only time does. A

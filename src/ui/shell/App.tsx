@@ -1,10 +1,11 @@
 import { lazy, Suspense } from "react";
-import { Router } from "wouter";
+import { Router, useLocation } from "wouter";
 import { Toasts } from "../base/parts/Toasts.tsx";
 import { Frame } from "./Frame.tsx";
 import { Routes } from "./Routes.tsx";
 import { ShopProvider, type ShopDoor } from "../base/state/shop.tsx";
 import { MovedBar } from "../shop/backup/MovedBar.tsx";
+import { paths } from "../base/state/paths.ts";
 import { UpdateBar } from "./UpdateBar.tsx";
 import { useTheme } from "../base/state/useTheme.ts";
 import { WatcherGuard } from "../base/parts/WatcherGuard.tsx";
@@ -30,13 +31,20 @@ export function App({ shop, base }: { readonly shop: ShopDoor; readonly base: st
 
 function InShop() {
   useTheme();
+  const [location] = useLocation();
   return (
     <>
-      <Frame>
-        <UpdateBar />
-        <MovedBar />
-        <Routes />
-      </Frame>
+      {location === paths.board ? (
+        <main>
+          <Routes />
+        </main>
+      ) : (
+        <Frame>
+          <UpdateBar />
+          <MovedBar />
+          <Routes />
+        </Frame>
+      )}
       <Toasts />
       <Suspense fallback={null}>
         <Alarms />

@@ -3,7 +3,7 @@ import { Link, Route, Switch } from "wouter";
 import { DipPage } from "../making/dip/DipPage.tsx";
 import { Empty } from "../base/parts/Empty.tsx";
 import { Page } from "../base/parts/Page.tsx";
-import { PiecePage } from "../making/piece/PiecePage.tsx";
+import { PieceBesideRack } from "../making/piece/PieceBesideRack.tsx";
 import { RackPage } from "../making/rack/RackPage.tsx";
 import { ScreenGuard } from "./ScreenGuard.tsx";
 import { paths } from "../base/state/paths.ts";
@@ -22,6 +22,7 @@ const TimelinePage = later(() => import("../making/timeline/TimelinePage.tsx"), 
 const AdvicePage = later(() => import("../air/advice/AdvicePage.tsx"), "AdvicePage");
 const FinalDryPage = later(() => import("../making/finalDry/FinalDryPage.tsx"), "FinalDryPage");
 const NextPourPage = later(() => import("../making/nextPour/NextPourPage.tsx"), "NextPourPage");
+const BoardPage = later(() => import("./board/BoardPage.tsx"), "BoardPage");
 const DuePage = later(() => import("../making/due/DuePage.tsx"), "DuePage");
 const RingTestPage = later(() => import("../making/due/RingTestPage.tsx"), "RingTestPage");
 const StartPage = later(() => import("../making/start/StartPage.tsx"), "StartPage");
@@ -78,7 +79,7 @@ const screens: readonly (readonly [path: string, screen: ComponentType])[] = [
   ["/piece/:id/review", ReviewPage],
   ["/piece/:id/advice", AdvicePage],
   ["/piece/:id/final-dry", FinalDryPage],
-  ["/piece/:id", PiecePage],
+  ["/piece/:id", PieceBesideRack],
   [paths.patterns, PatternsPage],
   ["/patterns/:id", PatternPage],
   [paths.rooms, RoomsPage],
@@ -100,6 +101,7 @@ const screens: readonly (readonly [path: string, screen: ComponentType])[] = [
   [paths.recipes, RecipesPage],
   ["/recipes/:id", RecipePage],
   [paths.timeline, TimelinePage],
+  [paths.board, BoardPage],
   [paths.due, DuePage],
   [paths.nextPour, NextPourPage],
   [paths.ring, RingTestPage],

@@ -84,7 +84,7 @@ test("a piece edited in any order has one metal, one head, one shell it needs an
       const given = edited(edits);
       const coatId = given.piece.standing(given.hour).outer?.coat.id ?? "";
       const shop = await shopWith(given);
-      const onPiece = await read(shop, paths.piece(pieceId), /needs [\d.]+ mm.*Piece started/);
+      const onPiece = await read(shop, paths.piece(pieceId), /needs [\d.]+ mm.* Log /);
       const onReview = await read(shop, paths.review(pieceId), /Needed.*Cracks/);
       const onPlan = await read(shop, paths.editPiece(pieceId), /needs [\d.]+ mm/);
       const onMetal = await read(shop, paths.metal(pieceId), /to weigh in/);
@@ -116,8 +116,11 @@ test("a piece edited in any order has one metal, one head, one shell it needs an
       expect(head).toBe(new Intl.NumberFormat("en", { maximumFractionDigits: 1 }).format(typed));
 
       const when =
-        /((?:check from|dry since|perhaps dry since|dry \d|no drying time)[^.]*?(?:at the latest|ends|by touch|M\b))/;
-      const waits = [onPiece, onRack, onDue].map((text) => when.exec(text)?.[1] ?? `none in: ${text}`);
+        /(?:check (?:by touch )?from|perhaps dry since|dry since|minimum runs to|dry) ((?:\w+ )?\d+:\d\d(?:\s[AP]M)?)|(no drying time)/;
+      const waits = [onPiece, onRack, onDue].map((text) => {
+        const [, time, none] = when.exec(text) ?? [];
+        return time ?? none ?? `none in: ${text}`;
+      });
       expect(new Set(waits).size, waits.join("\n")).toBe(1);
     }),
     { numRuns: 10 },

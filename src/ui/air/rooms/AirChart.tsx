@@ -1,11 +1,12 @@
 import { millisecondsInHour as hourMs } from "date-fns/constants";
 import type { AirReading } from "../../../logbook/piece/piece.ts";
+import { airTitle } from "./airTitle.ts";
 import { useFormat } from "../../base/state/useFormat.ts";
 import { useNow } from "../../base/state/useNow.ts";
 import { Plot, PlotFigure } from "../../base/charts/Plot.tsx";
 import { PlotDots, PlotLine } from "../../base/charts/PlotMarks.tsx";
 import { PlotTable } from "../../base/charts/PlotTable.tsx";
-import { plotFrame } from "../../base/charts/plotFrame.ts";
+import { plotFrame, ticksFor } from "../../base/charts/plotFrame.ts";
 import { clockTicks } from "../../base/charts/timeTicks.ts";
 import { useWidth } from "../../base/charts/useWidth.ts";
 import { dayTime } from "../../base/format/time.ts";
@@ -31,7 +32,7 @@ export function AirChart({ readings }: { readonly readings: readonly AirReading[
   const from = now - chartHours * hourMs;
   const strips: readonly Strip[] = [
     {
-      title: "Temperature",
+      title: `Temperature, ${format.unit("temp")}`,
       ...niceRange(
         recent.map(({ airC }) => airC),
         5,
@@ -40,7 +41,7 @@ export function AirChart({ readings }: { readonly readings: readonly AirReading[
       points: recent.map(({ at, airC }) => ({ at, value: airC })),
     },
     {
-      title: "Humidity",
+      title: "Humidity, %",
       low: 0,
       high: 1,
       show: (value) => format.show("percent", value),
@@ -49,6 +50,7 @@ export function AirChart({ readings }: { readonly readings: readonly AirReading[
   ];
   return (
     <PlotFigure
+      title={airTitle(recent, format)}
       box={box}
       table={
         <PlotTable
@@ -93,7 +95,7 @@ function AirStrip(props: {
       label={`${title} over the last two days; the figures are in the table`}
       name={title}
       levels={[low, (low + high) / 2, high].map((value) => ({ at: value, text: show(value) }))}
-      ticks={clockTicks(from, now, { most: width < 480 ? 4 : 8, locale }).filter(
+      ticks={clockTicks(from, now, { most: ticksFor(frame, 72), locale }).filter(
         ({ at }) => frame.x(at) < width - 40,
       )}
     >

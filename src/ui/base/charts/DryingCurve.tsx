@@ -6,6 +6,7 @@ import { dayTime, soonTime } from "../format/time.ts";
 import { Plot, PlotFigure } from "./Plot.tsx";
 import { PlotLine, PlotSpan, PlotUpright } from "./PlotMarks.tsx";
 import { PlotTable } from "./PlotTable.tsx";
+import { dryTitle } from "./dryTitle.ts";
 import { plotFrame, ticksFor } from "./plotFrame.ts";
 import { clockTicks } from "./timeTicks.ts";
 import { useWidth } from "./useWidth.ts";
@@ -34,6 +35,7 @@ export function DryingCurve({ drying, now }: { readonly drying: CoatDrying; read
   const every = Math.max(1, Math.ceil(shown.length / mostRows));
   return (
     <PlotFigure
+      title={dryTitle(drying, now, locale)}
       box={box}
       caption={
         <>
@@ -62,6 +64,7 @@ export function DryingCurve({ drying, now }: { readonly drying: CoatDrying; read
           text: format.show("percent", part),
         }))}
         ticks={clockTicks(from, to, { most: ticksFor(frame, 78), locale, daysFromH: 40 })}
+        name="Water left, %"
         now={now}
         under={early !== null && <PlotSpan frame={frame} from={early} to={late ?? to} />}
       >

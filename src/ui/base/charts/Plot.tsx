@@ -1,20 +1,27 @@
-import type { ReactNode, RefObject } from "react";
+import { useId, type ReactNode, type RefObject } from "react";
 import { anchorAt, type PlotFrame, type PlotTick } from "./plotFrame.ts";
 import css from "./plot.module.css";
 
-/** A plot with what it says beneath it, and the same numbers as a table. */
+/** A plot under what it says, its key beneath it, and the same numbers as a table. */
 export function PlotFigure(props: {
+  /** What is to be seen in it, a short sentence without its full stop: "Viscosity steady since Tuesday". */
+  readonly title: string;
   /** Measures the width the frame is made for. */
   readonly box: RefObject<HTMLDivElement | null>;
   readonly children: ReactNode;
   readonly caption?: ReactNode;
   /** One span a look. */
   readonly legend?: ReactNode;
-  readonly table?: ReactNode;
+  /** A `PlotTable` of the same numbers. */
+  readonly table: ReactNode;
 }) {
-  const { box, children, caption, legend, table } = props;
+  const { title, box, children, caption, legend, table } = props;
+  const id = useId();
   return (
-    <figure className={css["figure"]}>
+    <figure className={css["figure"]} aria-labelledby={id}>
+      <p id={id} className={css["title"]}>
+        {title}
+      </p>
       <div ref={box} className={css["plots"]}>
         {children}
       </div>
@@ -30,8 +37,8 @@ export function Plot(props: {
   readonly frame: PlotFrame;
   /** The picture in words; null where its place on the screen says them already. */
   readonly label: string | null;
-  /** What the upright axis counts. */
-  readonly name?: string;
+  /** What the upright axis counts, with its unit; null where rows stand in its place. */
+  readonly name: string | null;
   readonly levels?: readonly PlotTick[];
   readonly ticks: readonly PlotTick[];
   /** Ticks drawn as uprights through the panel. */
@@ -54,7 +61,7 @@ export function Plot(props: {
       {...(label === null ? { "aria-hidden": true } : { role: "img", "aria-label": label })}
     >
       {props.under}
-      {name !== undefined && (
+      {name !== null && (
         <text className={css["name"]} x={2} y={14}>
           {name}
         </text>
@@ -70,7 +77,7 @@ export function Plot(props: {
       {ticks.map(({ at, text }) => (
         <g key={at}>
           {hasUprights && <path className={css["rule"]} d={`M${x(at)} ${top}V${floor}`} />}
-          <text className={css["middle"]} x={Math.min(width - 20, Math.max(20, x(at)))} y={floor + 19}>
+          <text className={css["middle"]} x={tickX(x(at), text, width)} y={floor + 19}>
             {text}
           </text>
         </g>
@@ -85,6 +92,12 @@ export function Plot(props: {
     </svg>
   );
 }
+
+/** Half a tick's word at 13 px, px: a word at either end of the axis stays in the picture. */
+const halfWord = (text: string): number => 3 + text.length * 3.6;
+
+const tickX = (px: number, text: string, width: number): number =>
+  Math.min(width - halfWord(text), Math.max(halfWord(text), px));
 
 export function PlotNow({ frame, now }: { readonly frame: PlotFrame; readonly now: number }) {
   const at = frame.x(now);

@@ -1,3 +1,4 @@
+import { hasDeepPlace } from "../../../logbook/drying/coverAnswer.ts";
 import { wetPatches } from "../../../logbook/piece/crackStates.ts";
 import { coverHold } from "../../../rules/coverHold.ts";
 import type { Finding } from "../../../rules/finding.ts";
@@ -5,7 +6,7 @@ import { cameOf } from "../../../logbook/piece/pourCame.ts";
 import type { Standing } from "../../../logbook/piece/standing.ts";
 import { cracksWords } from "./crackStateWords.ts";
 import { coatLine } from "./coatWords.ts";
-import { coverWhen } from "./coverWords.ts";
+import { coverWhen, dryingLead } from "./coverWords.ts";
 import { reviewWhen } from "./fireWords.ts";
 import { pouredWords } from "./pourCameWords.ts";
 import { duration, soonTime } from "./time.ts";
@@ -29,7 +30,7 @@ export function actionWords(
   switch (action.kind) {
     case "dip":
       return coverHold(findings) === null
-        ? dipWords(action.readiness, coat, ready)
+        ? (dryingWords(standing, { coat, now, locale }) ?? dipWords(action.readiness, coat, ready))
         : { verb: "Hold: no further coat yet", when: ready, turn: "drying" };
     case "final-dry":
       return {
@@ -99,6 +100,20 @@ export function actionWords(
 
 const hasBar = ({ metalBars }: Standing, wanted: Standing["metalBars"][number]["code"]): boolean =>
   metalBars.some(({ code }) => code === wanted);
+
+/** Before the time to check the drying leads, and the coat to come stands behind it. Null from then on. */
+function dryingWords(
+  { cover, piece }: Standing,
+  { coat, now, locale }: { readonly coat: string; readonly now: number; readonly locale: string },
+): ActionWords | null {
+  const lead = cover === null ? null : dryingLead(cover, { now, locale, isDeep: hasDeepPlace(piece) });
+  if (cover === null || lead === null) return null;
+  const { dryAt, by, reason } = cover;
+  const latest =
+    dryAt === null || by === "minimum" ? [] : [`dry ${soonTime(dryAt, now, locale)} at the latest`];
+  const unread = reason === "no-readings" ? ["no room reading"] : [];
+  return { verb: lead, when: [...unread, ...latest, `then ${coat}`].join("; "), turn: "drying" };
+}
 
 function dipWords(
   readiness: Extract<Standing["action"], { kind: "dip" }>["readiness"],

@@ -70,6 +70,20 @@ export function touchLine({ touch }: CoverAnswer, now: number, locale: string): 
     : `${felt}. Counts from ${soonTime(touch.countsFrom, now, locale)}: check it again then.`;
 }
 
+/**
+ * What a coat that still dries asks for, as the one line that leads: "Drying: check by touch from 16:20". Null once it may
+ * be checked, and where no time can be given. `isDeep`: a hand does not reach its slowest place.
+ */
+export function dryingLead(
+  { state, checkAt, by, minimum }: Pick<CoverAnswer, "state" | "checkAt" | "by" | "minimum">,
+  { now, locale, isDeep }: { readonly now: number; readonly locale: string; readonly isDeep: boolean },
+): string | null {
+  if (state !== "drying" || checkAt === null) return null;
+  if (by === "minimum")
+    return `Drying: ${minimumName(minimum)} runs to ${soonTime(minimum.until, now, locale)}`;
+  return `Drying: ${isDeep ? "weigh it" : "check by touch"} from ${soonTime(checkAt, now, locale)}`;
+}
+
 /** The same short enough for a card or a row: "check from 12:00; dry 15:10 at the latest". */
 export function coverWhen(
   { checkAt, dryAt, by, minimum, reason }: Times,

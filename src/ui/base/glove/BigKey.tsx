@@ -18,6 +18,7 @@ export function BigKey(props: {
       type="button"
       className={`${sheet["bucketKey"]} ${sheet["press"]} ${styles["key"]} ${main ? styles["main"] : ""}`}
       aria-disabled={disabled || undefined}
+      data-main={(main && !disabled) || undefined}
       {...press}
     >
       <span className={styles["verb"]}>{children}</span>

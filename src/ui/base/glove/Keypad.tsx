@@ -43,7 +43,7 @@ export function Keypad(props: {
     .toFixed(stepping.step < 0.1 ? 2 : stepping.step < 1 ? 1 : 0)
     .replace(".", mark);
   return (
-    <div className={sheet["stack"]} role="group" aria-label={label}>
+    <div className={sheet["stack"]} role="group" aria-label={label} data-pad>
       <div className={styles["top"]}>
         <button
           type="button"

@@ -2,6 +2,8 @@ import { cleanup, fireEvent, render, screen } from "@testing-library/react";
 import { userEvent } from "vitest/browser";
 import { afterEach, beforeEach, describe, expect, test, vi } from "vitest";
 import { passEventMs } from "../../../../tests/eventClock.ts";
+import "../styles/base.css";
+import "../styles/tokens.css";
 import { usePress, type PressOptions } from "./usePress.ts";
 
 const pressed = vi.fn<() => unknown>();
@@ -52,6 +54,31 @@ describe("a finger", () => {
     passEventMs(60);
     expect(pressed).not.toHaveBeenCalled();
     fireEvent.pointerUp(key(), touch());
+    expect(pressed).toHaveBeenCalledTimes(1);
+  });
+
+  test("is seen by the key: while it is down, when it is taken, and when it was too short to count", () => {
+    render(<Key />);
+    fireEvent.pointerDown(key(), touch());
+    expect(key().dataset["touch"]).toBe("down");
+    passEventMs(60);
+    fireEvent.pointerUp(key(), touch());
+    expect(key().dataset["touch"]).toBe("taken");
+    finger(10);
+    expect(pressed).toHaveBeenCalledTimes(1);
+    expect(key().dataset["touch"]).toBe("dropped");
+    expect(getComputedStyle(key()).outlineStyle).toBe("dashed");
+  });
+
+  test("that lifts beside the key is dropped, and the next one counts", () => {
+    render(<Key />);
+    fireEvent.pointerDown(key(), touch());
+    passEventMs(60);
+    fireEvent.pointerUp(document.body, touch());
+    expect(key().dataset["touch"]).toBe("dropped");
+    fireEvent.pointerDown(key(), touch({ pointerId: 8 }));
+    passEventMs(60);
+    fireEvent.pointerUp(key(), touch({ pointerId: 8 }));
     expect(pressed).toHaveBeenCalledTimes(1);
   });
 

@@ -2,6 +2,7 @@ import { useEffect, useRef } from "react";
 import type { KeyboardEvent, MouseEvent, PointerEvent } from "react";
 import { isPressGood, type PressPoint } from "./pressGood.ts";
 import { swallowGhostClick } from "./ghostClick.ts";
+import { markTouch, unmarkTouch } from "./touchMark.ts";
 
 export type PressOptions = {
   readonly disabled?: boolean | undefined;
@@ -11,7 +12,7 @@ export type PressOptions = {
 
 /**
  * Presses for wet hands: acts when the finger lifts, and not when a second one came down, when it drifted, or when the
- * touch was shorter than any finger's. Space and Enter come in as the button's own click. While a press that
+ * touch was shorter than any finger's; the key shows that it was touched all the same. Space and Enter come in as the button's own click. While a press that
  * returned a promise is under way, further ones are ignored.
  */
 export function usePress(onPress: () => unknown, { disabled = false, debounceMs = 0 }: PressOptions = {}) {
@@ -34,7 +35,7 @@ export function usePress(onPress: () => unknown, { disabled = false, debounceMs 
   };
 
   return {
-    onPointerDown: (event: PointerEvent): void => {
+    onPointerDown: (event: PointerEvent<HTMLElement>): void => {
       if (down.current !== null) {
         down.current.spoilt = true;
         return;
@@ -44,9 +45,23 @@ export function usePress(onPress: () => unknown, { disabled = false, debounceMs 
       const spoil = (other: globalThis.PointerEvent): void => {
         if (other.pointerId !== pointerId && down.current !== null) down.current.spoilt = true;
       };
+      const key = event.currentTarget;
+      // A finger that lifts beside the key is over for the key too.
+      const lose = (lifted: globalThis.PointerEvent): void => {
+        if (lifted.pointerId !== pointerId || (lifted.target instanceof Node && key.contains(lifted.target)))
+          return;
+        down.current?.forget();
+        down.current = null;
+        markTouch(key, "dropped");
+      };
       // Heard on the window, so that a second finger anywhere on the glass counts.
       window.addEventListener("pointerdown", spoil, true);
-      const forget = (): void => window.removeEventListener("pointerdown", spoil, true);
+      window.addEventListener("pointerup", lose, true);
+      markTouch(key, "down");
+      const forget = (): void => {
+        window.removeEventListener("pointerdown", spoil, true);
+        window.removeEventListener("pointerup", lose, true);
+      };
       down.current = {
         x: event.clientX,
         y: event.clientY,
@@ -58,18 +73,21 @@ export function usePress(onPress: () => unknown, { disabled = false, debounceMs 
       if (event.currentTarget.hasPointerCapture(pointerId))
         event.currentTarget.releasePointerCapture(pointerId);
     },
-    onPointerUp: (event: PointerEvent): void => {
+    onPointerUp: (event: PointerEvent<HTMLElement>): void => {
       const began = down.current;
       if (began === null || began.pointerId !== event.pointerId) return;
       began.forget();
       down.current = null;
       swallowGhostClick();
       const ended = { x: event.clientX, y: event.clientY, at: event.timeStamp };
-      if (!began.spoilt && isPressGood(began, ended, event.pointerType)) act(event.timeStamp);
+      const isGood = !began.spoilt && isPressGood(began, ended, event.pointerType);
+      markTouch(event.currentTarget, isGood ? "taken" : "dropped");
+      if (isGood) act(event.timeStamp);
     },
-    onPointerCancel: (): void => {
+    onPointerCancel: (event: PointerEvent<HTMLElement>): void => {
       down.current?.forget();
       down.current = null;
+      unmarkTouch(event.currentTarget);
     },
     onKeyDown: (event: KeyboardEvent): void => {
       if (event.repeat && (event.key === "Enter" || event.key === " ")) event.preventDefault();

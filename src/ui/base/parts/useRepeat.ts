@@ -28,20 +28,20 @@ export function useRepeat(onStep: () => void) {
   };
   return {
     ...press,
-    onPointerDown: (event: PointerEvent): void => {
+    onPointerDown: (event: PointerEvent<HTMLElement>): void => {
       press.onPointerDown(event);
       repeated.current = false;
       stop();
       if (event.isPrimary && event.button === 0) timer.current = setTimeout(again, firstMs);
     },
-    onPointerUp: (event: PointerEvent): void => {
+    onPointerUp: (event: PointerEvent<HTMLElement>): void => {
       stop();
       press.onPointerUp(event);
     },
     onPointerLeave: stop,
-    onPointerCancel: (): void => {
+    onPointerCancel: (event: PointerEvent<HTMLElement>): void => {
       stop();
-      press.onPointerCancel();
+      press.onPointerCancel(event);
     },
     onContextMenu: (event: { preventDefault: () => void }): void => event.preventDefault(),
   };

@@ -40,6 +40,7 @@ export const paths = {
   recipes: "/recipes",
   recipe: (id: string) => `/recipes/${part(id)}`,
   timeline: "/timeline",
+  board: "/board",
   due: "/due",
   ring: "/due/test",
   fire: "/fire",

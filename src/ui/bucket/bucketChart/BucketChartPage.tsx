@@ -87,7 +87,12 @@ function OneSegment({
           segment.cup === null ? "Viscosity as found (s)" : `Viscosity as found (s), ${segment.cup.name}`
         }
       >
-        <SecondsChart segment={segment} band={band} />
+        <SecondsChart
+          segment={segment}
+          band={band}
+          now={standing.now}
+          table={<SecondsTable segment={segment} now={standing.now} />}
+        />
         <p className={sheet["pale"]}>{basisSays[chart?.basis ?? "too-few"]}</p>
         {band === null && (
           <p className={sheet["pale"]}>
@@ -101,7 +106,7 @@ function OneSegment({
         <Signals segment={segment} now={standing.now} />
       </Card>
       <Card title="The figures">
-        <Figures segment={segment} now={standing.now} />
+        <Figures segment={segment} />
       </Card>
     </>
   );
@@ -154,12 +159,39 @@ function Signals({ segment, now }: { readonly segment: BucketSegment; readonly n
 /** Signals told at once; what came before has been seen. */
 const newest = 2;
 
-function Figures({ segment, now }: { readonly segment: BucketSegment; readonly now: number }) {
+function SecondsTable({ segment, now }: { readonly segment: BucketSegment; readonly now: number }) {
   const format = useFormat();
   const { chart, points, charted } = segment;
-  const seconds = (value: number): string => format.number(value, 2);
   const indexOf = new Map(charted.map(({ id }, i) => [id, i]));
   const rangeTo = (id: string): number | null => chart?.movingRanges[indexOf.get(id) ?? -1] ?? null;
+  return (
+    <PlotTable
+      summary="As a table"
+      head={["No.", "Checked", "Viscosity (s)", "Moving range", "Note"]}
+      rows={points.map(({ id, at, seconds: value, hollow, afterCorrection }, i) => {
+        const range = rangeTo(id);
+        const remarks = [
+          hollow ? "carried to the bucket’s temperature, not charted" : null,
+          afterCorrection ? "topped up before it" : null,
+        ];
+        return {
+          key: id,
+          cells: [
+            i + 1,
+            dayTime(at, now, format.locale),
+            format.number(value, 1),
+            range === null ? "–" : format.number(range, 1),
+            remarks.filter((word) => word !== null).join("; "),
+          ],
+        };
+      })}
+    />
+  );
+}
+
+function Figures({ segment: { chart } }: { readonly segment: BucketSegment }) {
+  const format = useFormat();
+  const seconds = (value: number): string => format.number(value, 2);
   return (
     <>
       {chart !== null && (
@@ -169,27 +201,6 @@ function Figures({ segment, now }: { readonly segment: BucketSegment; readonly n
           {chart.basis === "too-few" ? " (not yet used)" : ""}.
         </p>
       )}
-      <PlotTable
-        summary="As a table"
-        head={["No.", "Checked", "Viscosity (s)", "Moving range", "Note"]}
-        rows={points.map(({ id, at, seconds: value, hollow, afterCorrection }, i) => {
-          const range = rangeTo(id);
-          const remarks = [
-            hollow ? "carried to the bucket’s temperature, not charted" : null,
-            afterCorrection ? "topped up before it" : null,
-          ];
-          return {
-            key: id,
-            cells: [
-              i + 1,
-              dayTime(at, now, format.locale),
-              format.number(value, 1),
-              range === null ? "–" : format.number(range, 1),
-              remarks.filter((word) => word !== null).join("; "),
-            ],
-          };
-        })}
-      />
       <details>
         <summary>How the limits are calculated</summary>
         <p>

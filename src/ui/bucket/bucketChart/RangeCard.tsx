@@ -1,3 +1,4 @@
+import type { ReactNode } from "react";
 import type { BucketSegment } from "../../../logbook/bucket/bucketChart.ts";
 import { bucketRanges, type RangeChart } from "../../../logbook/bucket/bucketRanges.ts";
 import { Plot, PlotFigure } from "../../base/charts/Plot.tsx";
@@ -21,27 +22,32 @@ export function RangeCard({ segment, now }: { readonly segment: BucketSegment; r
   const wide = chart.points.filter(({ isWide }) => isWide);
   return (
     <Card title="Moving range">
-      <RangePicture chart={chart} />
-      <p>
-        {chart.limitS === null
-          ? "No limit yet: it takes ten checks."
-          : wide.length === 0
-            ? `No step is wider than its limit of ${seconds(chart.limitS)} s.`
-            : `${wide.length === 1 ? "One step is" : `${wide.length} steps are`} wider than the limit of ${seconds(chart.limitS)} s. Check the cup, the temperature and how it was timed.`}
-      </p>
-      <PlotTable
-        summary="Every step in figures"
-        head={["No.", "Read", "Moving range, s", "Remark"]}
-        rows={chart.points.map(({ id, at, place, rangeS, isWide }) => ({
-          key: id,
-          cells: [
-            place + 1,
-            dayTime(at, now, format.locale),
-            rangeS === null ? "–" : seconds(rangeS),
-            isWide ? "beyond the limit" : "",
-          ],
-        }))}
+      <RangePicture
+        chart={chart}
+        title={
+          chart.limitS === null
+            ? "No limit yet: it takes ten checks"
+            : wide.length === 0
+              ? `No step is wider than its limit of ${seconds(chart.limitS)} s`
+              : `${wide.length === 1 ? "One step is" : `${wide.length} steps are`} wider than the limit of ${seconds(chart.limitS)} s`
+        }
+        table={
+          <PlotTable
+            summary="Every step in figures"
+            head={["No.", "Checked", "Moving range, s", "Note"]}
+            rows={chart.points.map(({ id, at, place, rangeS, isWide }) => ({
+              key: id,
+              cells: [
+                place + 1,
+                dayTime(at, now, format.locale),
+                rangeS === null ? "–" : seconds(rangeS),
+                isWide ? "beyond the limit" : "",
+              ],
+            }))}
+          />
+        }
       />
+      {wide.length > 0 && <p>Check the cup, the temperature and how it was timed.</p>}
       <details>
         <summary>How the limit is calculated</summary>
         <p className={sheet["pale"]}>
@@ -53,7 +59,15 @@ export function RangeCard({ segment, now }: { readonly segment: BucketSegment; r
   );
 }
 
-function RangePicture({ chart: { points, meanS, limitS } }: { readonly chart: RangeChart }) {
+function RangePicture({
+  chart: { points, meanS, limitS },
+  title,
+  table,
+}: {
+  readonly chart: RangeChart;
+  readonly title: string;
+  readonly table: ReactNode;
+}) {
   const format = useFormat();
   const [box, width] = useWidth<HTMLDivElement>(340);
   const { left, right } = chartGaps;
@@ -66,6 +80,8 @@ function RangePicture({ chart: { points, meanS, limitS } }: { readonly chart: Ra
   const line = shown.flatMap(({ rangeS }, place) => (rangeS === null ? [] : { at: place, value: rangeS }));
   return (
     <PlotFigure
+      title={title}
+      table={table}
       box={box}
       legend={
         <>
@@ -81,7 +97,8 @@ function RangePicture({ chart: { points, meanS, limitS } }: { readonly chart: Ra
       <Plot
         frame={frame}
         label="Moving range, check by check; the figures are in the table"
-        name="s"
+        name="Step from the check before, s"
+        axisName="Check"
         levels={secondsTicks({ low: 0, high }, 4).map((value) => ({
           at: value,
           text: format.number(value, Number.isInteger(value) ? 0 : 1),
@@ -90,6 +107,11 @@ function RangePicture({ chart: { points, meanS, limitS } }: { readonly chart: Ra
       >
         {limitS !== null && <PlotLevel frame={frame} at={limitS} look="control" />}
         {limitS !== null && <PlotLevel frame={frame} at={meanS} look="centre" />}
+        {limitS !== null && (
+          <text className={css["limitName"]} x={frame.right} y={frame.y(limitS) - 7}>
+            limit {format.number(limitS, 1)}
+          </text>
+        )}
         <PlotLine frame={frame} points={line} look="ink" />
         {shown.map(({ id, rangeS, isWide }, place) => {
           if (rangeS === null) return null;
@@ -108,11 +130,6 @@ function RangePicture({ chart: { points, meanS, limitS } }: { readonly chart: Ra
             <circle key={id} className={css["dot"]} cx={cx} cy={cy} r={4} />
           );
         })}
-        {limitS !== null && (
-          <text className={css["limitName"]} x={frame.right} y={frame.y(limitS) - 7}>
-            limit {format.number(limitS, 1)}
-          </text>
-        )}
       </Plot>
     </PlotFigure>
   );

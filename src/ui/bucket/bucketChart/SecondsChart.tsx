@@ -1,4 +1,4 @@
-import { useId } from "react";
+import { useId, type ReactNode } from "react";
 import type { BucketSegment, ChartPoint } from "../../../logbook/bucket/bucketChart.ts";
 import { useFormat } from "../../base/state/useFormat.ts";
 import { Plot, PlotFigure } from "../../base/charts/Plot.tsx";
@@ -6,6 +6,7 @@ import { PlotLevel, PlotLine } from "../../base/charts/PlotMarks.tsx";
 import { plotFrame, type PlotFrame } from "../../base/charts/plotFrame.ts";
 import { useWidth } from "../../base/charts/useWidth.ts";
 import { chartGaps, firstShown, secondsSpan, secondsTicks, type SecondsBand } from "./chartScale.ts";
+import { secondsTitle } from "./secondsTitle.ts";
 import css from "./SecondsChart.module.css";
 
 const { left, right } = chartGaps;
@@ -17,9 +18,13 @@ const { left, right } = chartGaps;
 export function SecondsChart({
   segment,
   band,
+  now,
+  table,
 }: {
   readonly segment: BucketSegment;
   readonly band: SecondsBand | null;
+  readonly now: number;
+  readonly table: ReactNode;
 }) {
   const format = useFormat();
   const [box, width] = useWidth<HTMLDivElement>(340);
@@ -43,6 +48,8 @@ export function SecondsChart({
   const ends = limits === null ? [] : [limits.limits.upper, limits.limits.lower];
   return (
     <PlotFigure
+      title={secondsTitle(segment, band, { now, locale: format.locale })}
+      table={table}
       box={box}
       legend={
         <>
@@ -72,7 +79,8 @@ export function SecondsChart({
       <Plot
         frame={frame}
         label="Viscosity, check by check; the figures are in the table"
-        name="s"
+        name="Viscosity, s"
+        axisName="Check"
         levels={secondsTicks({ low, high }).map((value) => ({
           at: value,
           text: format.number(value, Number.isInteger(value) ? 0 : 1),
@@ -95,6 +103,17 @@ export function SecondsChart({
             <PlotLevel frame={frame} at={limits.centre} look="centre" />
           </>
         )}
+        {/* Beneath the points: neither a band nor a name may hide one. */}
+        {ends.map((value, place) => (
+          <text
+            key={value}
+            className={css["limitName"]}
+            x={frame.right}
+            y={y(value) + (place === 0 ? -7 : 17)}
+          >
+            limit {format.number(value, 1)}
+          </text>
+        ))}
         <PlotLine frame={frame} points={line} look="ink" />
         {points.map((point, place) => (
           <Mark
@@ -105,16 +124,6 @@ export function SecondsChart({
             floor={frame.floor}
             isSignal={signalled.has(point.id)}
           />
-        ))}
-        {ends.map((value, place) => (
-          <text
-            key={value}
-            className={css["limitName"]}
-            x={frame.right}
-            y={y(value) + (place === 0 ? -7 : 17)}
-          >
-            limit {format.number(value, 1)}
-          </text>
         ))}
       </Plot>
     </PlotFigure>

@@ -1,11 +1,7 @@
-import { useMemo } from "react";
 import { Link, useLocation } from "wouter";
-import { bucketStandingOf, type BucketStanding } from "../../../logbook/bucket/bucketStanding.ts";
-import { useBuckets, useFigures } from "../../base/state/live.ts";
+import type { BucketStanding } from "../../../logbook/bucket/bucketStanding.ts";
 import { paths } from "../../base/state/paths.ts";
-import { useShop } from "../../base/state/shop.tsx";
 import { useFormat } from "../../base/state/useFormat.ts";
-import { useNow } from "../../base/state/useNow.ts";
 import { reasonWords } from "../../base/format/bucketHealthWords.ts";
 import { readingLine } from "../../base/format/bucketReadingWords.ts";
 import { Ago } from "../../base/parts/Ago.tsx";
@@ -14,6 +10,7 @@ import { Empty } from "../../base/parts/Empty.tsx";
 import { HealthMark } from "../../base/parts/HealthMark.tsx";
 import { LinkButton } from "../../base/parts/LinkButton.tsx";
 import { Page } from "../../base/parts/Page.tsx";
+import { useBucketStandings } from "../useBucketStandings.ts";
 import { lastMeasured } from "./bucketWords.ts";
 import { bucketUses } from "./bucketForm.ts";
 import { newBucketId } from "../../../logbook/bucket/newBucket.ts";
@@ -22,18 +19,8 @@ import css from "./BucketsPage.module.css";
 
 /** Every bucket at a glance: may it be dipped from, and why not. */
 export function BucketsPage() {
-  const { clock } = useShop();
-  const tick = useNow();
-  const buckets = useBuckets();
-  const shop = useFigures();
   const [, goTo] = useLocation();
-  const standings = useMemo(
-    () =>
-      shop === undefined
-        ? []
-        : (buckets ?? []).map((bucket) => bucketStandingOf(bucket, shop, Math.max(tick, clock()))),
-    [buckets, shop, tick, clock],
-  );
+  const standings = useBucketStandings() ?? [];
   const open = standings.filter(({ bucket }) => !bucket.retired);
   const away = standings.filter(({ bucket }) => bucket.retired);
   return (

@@ -6,7 +6,6 @@ import { BigKey } from "../../base/glove/BigKey.tsx";
 import sheet from "../../base/styles/sheet.module.css";
 import bigKey from "../../base/glove/BigKey.module.css";
 import { BucketScreen } from "../../base/glove/BucketScreen.tsx";
-import { useFootSwitch } from "../../base/glove/useFootSwitch.ts";
 import { Keypad } from "../../base/glove/Keypad.tsx";
 import { HowToLink } from "../../base/parts/HowToLink.tsx";
 import { padNumber, type PadText } from "../../base/glove/keypadText.ts";
@@ -67,8 +66,7 @@ export function DipScreen(props: {
   }
   const shownS = watch.isRunning ? watch.seconds : stopped;
   return (
-    <BucketScreen title={title} sub={cup} way={back} told={null}>
-      <FootSwitch onPress={primary} />
+    <BucketScreen title={title} sub={cup} way={back} onMain={primary} told={null}>
       <p className={styles["digits"]} role="timer" aria-label={`${title}: seconds`}>
         <span>
           {shownS === null ? "–" : watchText(shownS, format.locale)} <small>s</small>
@@ -118,9 +116,4 @@ function WatchKey({ isRunning, onDown }: { readonly isRunning: boolean; readonly
       </span>
     </button>
   );
-}
-
-function FootSwitch({ onPress }: { readonly onPress: () => void }) {
-  useFootSwitch(onPress);
-  return null;
 }

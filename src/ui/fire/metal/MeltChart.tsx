@@ -47,8 +47,19 @@ export function MeltChart({
     points.map(({ afterS, metalC }) => ({ at: startedAt + afterS * 1000, value: metalC }));
   const band = [...fast, { afterS: untilS * 1.05, metalC: plan.pourC }, ...slow.toReversed()];
   const temp = (c: number): string => format.show("temp", c);
+  const hotAt = readings.find(({ metalC }) => metalC >= plan.pourC)?.at ?? null;
+  const lastRead = readings.at(-1) ?? null;
+  const endS = likely.at(-1)?.afterS ?? null;
+  const meltTitle = (): string => {
+    if (hotAt !== null) return `At its pouring heat since ${clockTime(hotAt, format.locale)}`;
+    if (lastRead !== null) return `Read at ${temp(lastRead.metalC)}, poured at ${temp(plan.pourC)}`;
+    return endS === null
+      ? "Metal not read yet"
+      : `At ${temp(plan.pourC)} about ${clockTime(startedAt + endS * 1000, format.locale)}`;
+  };
   return (
     <PlotFigure
+      title={meltTitle()}
       box={box}
       caption={
         power === null
@@ -78,6 +89,7 @@ export function MeltChart({
     >
       <Plot
         frame={frame}
+        name={`Metal, ${format.unit("temp")}`}
         label={`Metal against time, ${readings.length} readings, to pour at ${temp(plan.pourC)}`}
         levels={[0, heat.liquidusC, plan.pourC].map((c) => ({ at: c, text: temp(c) }))}
         ticks={ticksOf(startedAt, to, ticksFor(frame, 64)).map((at) => ({

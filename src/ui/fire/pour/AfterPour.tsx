@@ -1,3 +1,4 @@
+import type { ReactNode } from "react";
 import type { Pour } from "../../../logbook/fire/fireStates.ts";
 import type { ShellCourse } from "../../../logbook/pour/pourCourse.ts";
 import { useFormat } from "../../base/state/useFormat.ts";
@@ -20,6 +21,7 @@ export function AfterPour({
   knockouts,
   now,
   isOver,
+  end,
 }: {
   readonly pour: Pour;
   readonly parts: PourParts;
@@ -28,6 +30,8 @@ export function AfterPour({
   readonly now: number;
   /** No shell waits for metal any more. */
   readonly isOver: boolean;
+  /** What closes the pour, before all that may wait; null while a shell is to come. */
+  readonly end: ReactNode;
 }) {
   const format = useFormat();
   const { alloy, melt, furnace } = parts;
@@ -50,6 +54,7 @@ export function AfterPour({
           <span>{cameToDo[newest.came]}</span>
         </p>
       )}
+      {end}
       {pour.ended === null && (isOver || !isFull) && !isUnderWay && (
         <MetalLeftLine parts={parts} courses={courses} />
       )}

@@ -3,6 +3,7 @@ import { useFormat } from "../../base/state/useFormat.ts";
 import { Plot, PlotFigure } from "../../base/charts/Plot.tsx";
 import { PlotBand, PlotLevel, PlotLine } from "../../base/charts/PlotMarks.tsx";
 import { PlotTable } from "../../base/charts/PlotTable.tsx";
+import { minSec } from "./stopWords.ts";
 import { plotFrame } from "../../base/charts/plotFrame.ts";
 import { useWidth } from "../../base/charts/useWidth.ts";
 import { tempTicks } from "../../base/charts/kilnScale.ts";
@@ -49,8 +50,16 @@ export function CoolingChart({
   const highC = Math.max(100, ...starts, ...band.map(({ high }) => high)) * 1.04;
   const frame = plotFrame({ width, height: 200, x: [0, shownMin], y: [0, highC] });
   const temp = (c: number): string => format.number(format.toShown("temp", c), 0);
+  const cold = leastC === null ? undefined : planned?.rows.find(({ cavityFaceC }) => cavityFaceC < leastC);
+  const title =
+    leastC === null
+      ? "How the face that metal meets cools"
+      : cold === undefined
+        ? `Warm enough for the first ${shownMin} min ${names[planned?.bed ?? "air"]}`
+        : `Too cold after about ${minSec(cold.minute)} ${names[planned?.bed ?? "air"]}`;
   return (
     <PlotFigure
+      title={title}
       box={box}
       legend={
         <>

@@ -5,7 +5,7 @@ import type { PourCame } from "../../../logbook/entries/shellFireBodies.ts";
 import { streamOf } from "../../../logbook/entries/entry.ts";
 import type { Pour } from "../../../logbook/fire/fireStates.ts";
 import { lastMark, type ShellCourse } from "../../../logbook/pour/pourCourse.ts";
-import { faceAt, mayBeOut, shellCooling, type ShellBed } from "../../../logbook/fire/shellOut.ts";
+import { faceAt, type ShellBed } from "../../../logbook/fire/shellOut.ts";
 import { useFleeting } from "../../base/state/fleeting.ts";
 import { useShop } from "../../base/state/shop.tsx";
 import { useFormat } from "../../base/state/useFormat.ts";
@@ -21,7 +21,9 @@ import { goText } from "./goWords.ts";
 import type { PourParts } from "./pourParts.ts";
 import { pourNote } from "./pourNote.ts";
 import { lower } from "./sheetWords.ts";
+import { StopRuleLine } from "./StopRuleLine.tsx";
 import { stopRule } from "./stopWords.ts";
+import { turnOut } from "./turnOut.ts";
 import sheet from "../../base/styles/sheet.module.css";
 import styles from "./pour.module.css";
 
@@ -29,6 +31,8 @@ const notFull = ["short", "leaked", "frozen", "stopped"] as const;
 
 type Props = {
   readonly pour: Pour;
+  /** When metal is poured as the day stands now, epoch ms: a late track moves it past the plan's. */
+  readonly pourAt: number;
   readonly go: GoStanding;
   readonly parts: PourParts;
   readonly courses: readonly ShellCourse[];
@@ -40,7 +44,7 @@ type Props = {
 };
 
 /** One shell at a time, one big key: out of the kiln, pour start, full; beneath it how it may end otherwise. */
-export function PourAct({ pour, go, parts, courses, turn, now, place, isFirst }: Props) {
+export function PourAct({ pour, pourAt, go, parts, courses, turn, now, place, isFirst }: Props) {
   const { log, clock } = useShop();
   const format = useFormat();
   const say = useFleeting((fleeting) => fleeting.say);
@@ -49,21 +53,9 @@ export function PourAct({ pour, go, parts, courses, turn, now, place, isFirst }:
   const [isAsking, setAsking] = useState(false);
   if (turn === null) return null;
   const { pieceId, name, stage, out, begun } = turn;
-  const shell = parts.shells.find(({ id }) => id === pieceId);
   const stream = streamOf("piece", pieceId);
   const pourId = pour.id;
-  const startC = out?.shellC ?? pour.plan.shellC;
-  const rows = shell === undefined ? [] : shellCooling({ ...place, wallMm: shell.wallMm, startC });
-  const allowed =
-    parts.alloy === null || shell === undefined
-      ? null
-      : mayBeOut({
-          ...place,
-          alloy: parts.alloy,
-          wallMm: shell.wallMm,
-          thinnestMm: shell.thinnestMm,
-          startC,
-        });
+  const { rows, allowed } = turnOut(turn, { pour, parts, place });
   const latest = allowed?.latest ?? null;
   const outMin = out === null ? null : Math.max(0, (now - out.at) / minuteMs);
   const face = outMin === null ? null : faceAt(rows, outMin);
@@ -110,10 +102,14 @@ export function PourAct({ pour, go, parts, courses, turn, now, place, isFirst }:
 
   return (
     <section className={`${sheet["stack"]} ${styles["moment"]}`} aria-label="The pour">
-      <div>
-        <h2>{courses.length > 1 ? `Shell ${courses.indexOf(turn) + 1} of ${courses.length}` : "The pour"}</h2>
-        <p className={`${sheet["figure"]} ${sheet["breaks"]}`}>{name}</p>
-      </div>
+      {courses.length > 1 && (
+        <h2 className={styles["which"]}>
+          <span className={`${sheet["figure"]} ${sheet["breaks"]}`}>{name}</span>{" "}
+          <span>
+            Shell {courses.indexOf(turn) + 1} of {courses.length}
+          </span>
+        </h2>
+      )}
       {stage === "waiting" && !hasBegun && (
         <>
           {go.state !== "go" && !isAsking && (
@@ -129,20 +125,12 @@ export function PourAct({ pour, go, parts, courses, turn, now, place, isFirst }:
             </p>
           )}
           <p className={styles["clock"]}>
-            Pour {soonTime(pour.plan.pourAt, now, format.locale)}, {ago(pour.plan.pourAt, now)}
+            Pour {soonTime(pourAt, now, format.locale)}, {ago(pourAt, now)}
           </p>
           {go.state === "go" && <p className={sheet["strong"]}>{goText(go, { format, now })}</p>}
         </>
       )}
-      {rule !== null && (
-        <p
-          className={`${styles["rule"]} ${rule.kind === "stop" ? styles["ruleStop"] : rule.kind === "late" ? styles["ruleLate"] : ""}`}
-          role="status"
-          aria-label="Stop rule"
-        >
-          {rule.text}
-        </p>
-      )}
+      {rule !== null && <StopRuleLine rule={rule} />}
       {stage !== "waiting" && stopMin !== null && (
         <p className={styles["running"]} role="timer" aria-label="Minutes out of the kiln">
           {clockOf(stopMin)} <small>out of the kiln</small>

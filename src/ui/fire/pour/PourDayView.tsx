@@ -1,4 +1,3 @@
-import sheet from "../../base/styles/sheet.module.css";
 import styles from "./pour.module.css";
 import { millisecondsInMinute as minuteMs } from "date-fns/constants";
 import type { GoStanding } from "../../../rules/pourGo.ts";
@@ -26,9 +25,16 @@ import { FixesCard } from "./FixesCard.tsx";
 import { EndPour } from "./EndPour.tsx";
 import { OrderCard } from "./OrderCard.tsx";
 import { PourAct } from "./PourAct.tsx";
+import { PourFold } from "./PourFold.tsx";
 import { PourMoment } from "./PourMoment.tsx";
+import { StopRuleLine } from "./StopRuleLine.tsx";
+import { TrackCard } from "./TrackCard.tsx";
 import { TrackCards } from "./TrackCards.tsx";
 import { TracksChart } from "./TracksChart.tsx";
+import { trackNames } from "./pourStepWords.ts";
+import { stopRule } from "./stopWords.ts";
+import { currentOf, leadOf, trackOf } from "./trackState.ts";
+import { turnOut } from "./turnOut.ts";
 import { memoOf } from "../../../storage/memoOf.ts";
 import { coursesOf, isPouring, pourDay } from "./pourDay.ts";
 import { pourContents, pourWeights, type PourParts } from "./pourParts.ts";
@@ -68,23 +74,30 @@ export function PourDayView({
   // At the pour the key, the clock and the stop rule come first; what is finished folds away beneath.
   const isReady = plan.tracks.every(({ steps }) => steps.every(({ state }) => state === "done"));
   const isAtPour = go.state === "go" || isReady || pour.plan.pourAt - now <= atPourMs;
+  const { tracks } = plan;
+  const lead = isAtPour ? undefined : leadOf(tracks, now);
+  const latest = turn === null ? null : (turnOut(turn, { pour, parts, place }).allowed?.latest ?? null);
+  const ofTracks = { pour, plan, sensed: heard, parts, now };
   const act = (
     <PourAct
+      key={hasBegun ? turn?.pieceId : undefined}
       pour={pour}
+      pourAt={plan.pourAt}
       go={go}
       parts={parts}
       courses={courses}
       turn={turn}
       now={now}
       place={place}
-      isFirst={isAtPour}
+      isFirst={hasBegun || isAtPour}
     />
   );
-
-  // With a go the key stands first: what the sheet let pass is said beneath.
-  const fixesCard = isOpen && !hasBegun && (
-    <FixesCard fixes={fixes} shellC={pour.plan.shellC} shells={parts.shells.length} />
+  const end = isOpen && hasBegun && !day.isPouring && (
+    <EndPour pour={pour} hasBegun courses={courses} knockouts={knockouts} now={now} />
   );
+  const otherNames = tracks
+    .filter((track) => track.id !== lead?.id && currentOf(track) !== undefined)
+    .map(({ id }) => trackNames[trackOf(id)].toLowerCase());
 
   return (
     <Page
@@ -94,7 +107,6 @@ export function PourDayView({
           : `Pour of ${pour.pieceIds.length} shells`
       }
       back={paths.fire}
-      actions={<LinkButton href={paths.pourSheet(pour.id)}>Pour sheet</LinkButton>}
     >
       <div className={styles["sheet"]}>
         {parts.items.length < pour.pieceIds.length && (
@@ -103,19 +115,7 @@ export function PourDayView({
             they are left out here.
           </p>
         )}
-        {isOpen && hasBegun && turn !== null && (
-          <PourAct
-            key={turn.pieceId}
-            pour={pour}
-            go={go}
-            parts={parts}
-            courses={courses}
-            turn={turn}
-            now={now}
-            place={place}
-            isFirst
-          />
-        )}
+        {isOpen && hasBegun && turn !== null && act}
         {hasBegun && (
           <AfterPour
             pour={pour}
@@ -124,11 +124,10 @@ export function PourDayView({
             knockouts={knockouts}
             now={now}
             isOver={turn === null}
+            end={turn === null ? end : null}
           />
         )}
-        {isOpen && hasBegun && !day.isPouring && (
-          <EndPour pour={pour} hasBegun came={courses.map(({ came }) => came)} />
-        )}
+        {turn !== null && end}
         {pour.ended?.dropped === true && (
           <WasPutAway
             stream={streamOf("pour", pour.id)}
@@ -141,48 +140,61 @@ export function PourDayView({
         )}
         {isOpen && !hasBegun && (
           <>
-            {go.state !== "go" && fixesCard}
             {isAtPour && act}
-            <div className={`${sheet["stack"]} ${sheet["top"]} ${styles["live"]}`}>
-              <PourMoment
-                pour={pour}
-                plan={plan}
-                go={go}
-                now={now}
-                awakeWords={awake.words}
-                isFirst={!isAtPour}
-              />
-              <TrackCards
-                pour={pour}
-                plan={plan}
-                sensed={heard}
-                parts={parts}
-                now={now}
-                isFolded={isAtPour}
-              />
-              <div className={styles["liveChart"]}>
-                <Card title="The tracks">
-                  <TracksChart plan={plan} steps={pour.steps} now={now} />
-                </Card>
-              </div>
-            </div>
-            {!isAtPour && act}
+            <PourMoment
+              pour={pour}
+              plan={plan}
+              go={go}
+              now={now}
+              awakeWords={awake.words}
+              lead={
+                lead === undefined ? null : (
+                  <>
+                    {latest !== null && <StopRuleLine rule={stopRule(latest, null)} isSmall />}
+                    <ul className={styles["leads"]} aria-label="Next step">
+                      <TrackCard {...ofTracks} track={lead} isLead />
+                    </ul>
+                  </>
+                )
+              }
+            />
+            {/* What the sheet let pass, or what would make the plan work: beneath the key. */}
+            <FixesCard fixes={fixes} shellC={pour.plan.shellC} shells={parts.shells.length} />
+            <PourFold
+              title={otherNames.length === 0 ? "The tracks" : `The other tracks: ${otherNames.join(", ")}`}
+            >
+              <TrackCards {...ofTracks} lead={lead} />
+              <Card>
+                <TracksChart plan={plan} steps={pour.steps} now={now} />
+              </Card>
+            </PourFold>
           </>
         )}
+        {/* Beneath the key: in the page's head it would push the key down. */}
+        <div className={styles["keys"]}>
+          <LinkButton href={paths.pourSheet(pour.id)}>Pour sheet</LinkButton>
+        </div>
         {isOpen && (
-          <RingCard
-            dues={dues}
-            listed={4}
-            keys={{ start: "Let it ring here", stop: "Stop ringing here", calendar: "Calendar file" }}
-            awakeWords={awake.words}
-            fileName={`pour-${pour.id.slice(-6)}`}
+          <PourFold
+            title={
+              hasBegun
+                ? "Alarms and cooling"
+                : isAtPour
+                  ? "Shell heat, alarms and cautions"
+                  : "Pour early, shell heat and alarms"
+            }
           >
-            It reminds; it does not watch fire or metal.
-          </RingCard>
-        )}
-        <div className={styles["columns"]}>
-          <div className={styles["sheet"]}>
-            {isOpen && (
+            {!hasBegun && !isAtPour && act}
+            <RingCard
+              dues={dues}
+              listed={4}
+              keys={{ start: "Let it ring here", stop: "Stop ringing here", calendar: "Calendar file" }}
+              awakeWords={awake.words}
+              fileName={`pour-${pour.id.slice(-6)}`}
+            >
+              It reminds; it does not watch fire or metal.
+            </RingCard>
+            <div className={styles["columns"]}>
               <CoolingCard
                 shells={parts.shells}
                 alloy={alloy}
@@ -192,30 +204,27 @@ export function PourDayView({
                 carryMin={told.carryMin}
                 place={place}
               />
-            )}
-          </div>
-          <div className={styles["sheet"]}>
-            {go.state === "go" && fixesCard}
-            {isOpen && !hasBegun && (
-              <OrderCard parts={parts} order={order} metalC={pour.plan.metalC} carryMin={told.carryMin} />
-            )}
-            {isOpen && !hasBegun && (
-              <Cautions
-                step="pour"
-                alloyId={alloy?.id}
-                contents={pourContents(parts)}
-                weights={pourWeights(parts)}
-              />
-            )}
-            {isOpen && !hasBegun && <EndPour pour={pour} hasBegun={false} came={[]} />}
-            {words !== "" && (
-              <Card title="Note">
-                <p>{words}</p>
-              </Card>
-            )}
-            <Timeline stream={streamOf("pour", pour.id)} entries={entries} />
-          </div>
-        </div>
+              {!hasBegun && (
+                <div className={styles["sheet"]}>
+                  <OrderCard parts={parts} order={order} metalC={pour.plan.metalC} carryMin={told.carryMin} />
+                  <Cautions
+                    step="pour"
+                    alloyId={alloy?.id}
+                    contents={pourContents(parts)}
+                    weights={pourWeights(parts)}
+                  />
+                  <EndPour pour={pour} hasBegun={false} courses={courses} knockouts={[]} now={now} />
+                </div>
+              )}
+            </div>
+          </PourFold>
+        )}
+        {words !== "" && (
+          <Card title="Note">
+            <p>{words}</p>
+          </Card>
+        )}
+        <Timeline stream={streamOf("pour", pour.id)} entries={entries} />
       </div>
     </Page>
   );

@@ -2,19 +2,20 @@ import { millisecondsInMinute as minuteMs } from "date-fns/constants";
 import { useState } from "react";
 import type { PourStep } from "../../../logbook/entries/fireBodies.ts";
 import { trackOrder } from "../../../logbook/pour/pourSteps.ts";
-import type { PourPlan } from "../../../physics/metal/pourDay.ts";
+import type { PlannedTrack, PourPlan } from "../../../physics/metal/pourDay.ts";
 import { Plot, PlotFigure } from "../../base/charts/Plot.tsx";
 import { plotFrame } from "../../base/charts/plotFrame.ts";
 import { clockTicks } from "../../base/charts/timeTicks.ts";
 import { useWidth } from "../../base/charts/useWidth.ts";
 import { useFormat } from "../../base/state/useFormat.ts";
-import { clockTime } from "../../base/format/time.ts";
+import { clockTime, dayTime, duration } from "../../base/format/time.ts";
 import { Choice } from "../../base/forms/Choice.tsx";
-import { stepWords, trackNames } from "./pourStepWords.ts";
+import { lateWords, stepWords, trackNames } from "./pourStepWords.ts";
 import { StepsTable } from "./StepsTable.tsx";
+import { tracksWindow } from "./tracksWindow.ts";
+import { trackOf } from "./trackState.ts";
 import styles from "./tracks.module.css";
 
-const nearMin = 110;
 const rowHeight = 54;
 const barHeight = 24;
 
@@ -31,13 +32,10 @@ export function TracksChart({
 }) {
   const format = useFormat();
   const [box, width] = useWidth<HTMLDivElement>(340);
-  const from = Math.min(plan.startsAt, now ?? Infinity);
-  const isLong = plan.pourAt - from > (nearMin + 40) * minuteMs;
-  const isNear = now !== null && plan.pourAt - now < (nearMin - 10) * minuteMs;
+  const { from: filled, whole } = tracksWindow(plan.tracks, plan.pourAt);
   const [asked, setAsked] = useState<"whole" | "near" | null>(null);
-  const view = isLong ? (asked ?? (isNear ? "near" : "whole")) : "whole";
-  const startAt = view === "near" ? plan.pourAt - nearMin * minuteMs : from;
-  const endAt = Math.max(plan.pourAt, now ?? 0) + (plan.pourAt - startAt) * 0.03;
+  const startAt = asked === "whole" ? whole : filled;
+  const endAt = Math.max(plan.pourAt, now ?? 0) + Math.max(minuteMs, plan.pourAt - startAt) * 0.03;
   const rows = trackOrder.flatMap((id) => plan.tracks.find((track) => track.id === id) ?? []);
   const frame = plotFrame({
     width,
@@ -52,20 +50,30 @@ export function TracksChart({
   const numberOf = (id: string): number => steps.findIndex((step) => step.id === id) + 1;
   const meetX = x(plan.pourAt);
   const { locale } = format;
+  const late = trackOrder.find((track) => track === plan.lateTrack);
+  const title =
+    plan.movedMin >= 1 && late !== undefined
+      ? `Pour moved to ${clockTime(plan.pourAt, locale)}: ${lateWords[late]}`
+      : `All tracks meet at ${clockTime(plan.pourAt, locale)}`;
+  const begins = (track: PlannedTrack): string => {
+    const at = track.steps[0]?.startAt ?? startAt;
+    return at < startAt ? `, from ${dayTime(at, plan.pourAt, locale)}` : "";
+  };
   return (
     <>
-      {isLong && (
+      {filled > whole && (
         <Choice
           label="Show"
           options={[
-            { value: "near", label: "Last 2 hours" },
+            { value: "near", label: `Last ${duration(plan.pourAt - filled)}` },
             { value: "whole", label: "All of it" },
           ]}
-          value={view}
+          value={asked ?? "near"}
           onChange={setAsked}
         />
       )}
       <PlotFigure
+        title={title}
         box={box}
         legend={
           <>
@@ -79,6 +87,7 @@ export function TracksChart({
       >
         <Plot
           frame={frame}
+          name={null}
           label={`${rows.length} tracks that meet at ${clockTime(plan.pourAt, locale)}; the same times as a table below`}
           ticks={clockTicks(startAt, plan.pourAt, { most: Math.max(2, Math.floor(width / 62)), locale })}
           hasUprights
@@ -90,7 +99,8 @@ export function TracksChart({
             return (
               <g key={track.id}>
                 <text className={styles["name"]} x={frame.left} y={y + 15}>
-                  {trackNames[track.id as keyof typeof trackNames]}
+                  {trackNames[trackOf(track.id)]}
+                  {begins(track)}
                 </text>
                 {track.steps.map((step, place) => {
                   const nextAt = track.steps[place + 1]?.startAt ?? plan.pourAt;

@@ -119,6 +119,7 @@ describe("a pour day gone wrong", () => {
     await holding(2);
     await planned({ pieceIds: shells });
     showPour();
+    await page.getByText(/^Pour early/).click();
     await expect.element(page.getByText("There is less metal than the shells hold.")).toBeVisible();
     await expect.element(page.getByText("Not enough metal is left for it.")).toBeVisible();
     saysNoNonsense();
@@ -127,6 +128,7 @@ describe("a pour day gone wrong", () => {
   test("a melt three hours late is said in hours, and marks taken back leave the day as it was planned", async () => {
     await planned({});
     showPour();
+    await page.getByText(/^The other tracks: /).click();
     await track("Metal").getByRole("button", { name: "Crucible is warming" }).click();
     await expect.element(track("Metal").getByRole("button", { name: "Crucible is hot" })).toBeVisible();
     slipPast();
@@ -146,6 +148,7 @@ describe("a pour day gone wrong", () => {
   test("the metal runs cold into a shell with no wall and no mass known, and it is still told when to break it out", async () => {
     await planned({ metalC: 700, told: undefined });
     showPour();
+    await page.getByText(/^Pour early/).click();
     await key(/^Out of the kiln/).click();
     (key(/^Hold to take it out/).element() as HTMLElement).click();
     await expect.element(key(/^Pour start/)).toBeVisible();
@@ -180,12 +183,14 @@ describe("a pour day gone wrong", () => {
   test("a plan that comes to nothing is put away, and can be taken out again", async () => {
     await planned({ pieceIds: [] });
     showPour();
+    await page.getByText(/^Pour early/).click();
     await key("Put this plan away").click();
     await expect
       .element(page.getByText(/^This plan was cancelled .*; no shell was poured for it/))
       .toBeVisible();
     expect((await desk.logged("pour-ended")).map(({ body }) => body)).toEqual([{ dropped: true }]);
     await key("Restore the plan").click();
+    await page.getByText(/^Pour early/).click();
     await expect.element(key("Put this plan away")).toBeVisible();
   });
 });

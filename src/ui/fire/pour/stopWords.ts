@@ -1,3 +1,4 @@
+import { soonTime } from "../../base/format/time.ts";
 import type { LatestPour } from "../../../physics/metal/latestPour.ts";
 
 /** Minutes as "1 min 18 s". */
@@ -28,4 +29,22 @@ export function stopRule(latest: LatestPour, outMin: number | null): StopRule {
   return outMin !== null && outMin > surely
     ? { kind: "late", text: `Late: pour now or put it back. ${end}` }
     : { kind: "fine", text: `Pour within ${minSec(surely)}. ${end}` };
+}
+
+/** The stop rule of shells that have their metal: until when none may be broken out; `outAts` epoch ms, at least one. */
+export function knockoutRule(
+  outAts: readonly number[],
+  { now, locale }: { readonly now: number; readonly locale: string },
+): StopRule {
+  const [first, last] = [Math.min(...outAts), Math.max(...outAts)];
+  const at = (ms: number): string => soonTime(ms, now, locale);
+  if (first <= now)
+    return { kind: "fine", text: last <= now ? "Ready to break out." : `The last is ready at ${at(last)}.` };
+  return {
+    kind: "fine",
+    text:
+      at(first) === at(last)
+        ? `Do not break it out before ${at(first)}.`
+        : `Do not break the first out before ${at(first)}, the last before ${at(last)}.`,
+  };
 }

@@ -1,4 +1,5 @@
 import { millisecondsInMinute as minuteMs } from "date-fns/constants";
+import { duration } from "../../base/format/time.ts";
 import { useFormat } from "../../base/state/useFormat.ts";
 import type { Segment } from "../../../physics/heat/firingSegments.ts";
 import { scheduleCurve } from "../../../physics/heat/firingSegments.ts";
@@ -42,8 +43,18 @@ export function ScheduleChart(props: {
   const placed = (points: readonly Point[]) =>
     points.map(({ minute, kilnC }) => ({ at: minute, value: kilnC }));
   const most = ticksFor(frame, 54);
+  const topC = Math.max(...plan.map(({ kilnC }) => kilnC), startC);
+  const planMin = curve.at(-1)?.endMin ?? 0;
+  const lateMin = live === undefined ? 0 : elapsed - live.nowMin;
   return (
     <PlotFigure
+      title={
+        live === undefined
+          ? `Up to ${format.show("temp", topC)} in ${duration(planMin * minuteMs)}`
+          : Math.abs(lateMin) < 1
+            ? "On plan"
+            : `${duration(Math.abs(lateMin) * minuteMs)} ${lateMin > 0 ? "behind" : "ahead of"} the plan`
+      }
       box={box}
       legend={
         <>

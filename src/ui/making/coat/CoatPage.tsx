@@ -164,6 +164,12 @@ function Scrubbed(props: {
         at={at}
         onAt={setChosen}
         told={`${when}: ${water}; ${air}`}
+        table={
+          <details>
+            <summary>As a table</summary>
+            <PictureTable picture={picture} now={now} />
+          </details>
+        }
       />
       <p className={sheet["soft"]}>
         Line: the middle estimate. Band: eight in ten. Shaded: when it gets dry. Dotted: dry enough for the
@@ -173,10 +179,6 @@ function Scrubbed(props: {
         Letters: W weighed, A weighings carried forward, S surface, B bag, R resistance, T touch, C colour;
         filled where the check measures the water itself. Drag along the picture, or use the arrow keys.
       </p>
-      <details>
-        <summary>As a table</summary>
-        <PictureTable picture={picture} now={now} />
-      </details>
     </Card>
   );
 }

@@ -1,10 +1,11 @@
 import { useState } from "react";
 import type { Bucket } from "../../../logbook/piece/piece.ts";
-import { paths } from "../../base/state/paths.ts";
 import type { RackItem } from "../../base/state/live.ts";
 import { BigKey } from "../../base/glove/BigKey.tsx";
 import { BucketScreen } from "../../base/glove/BucketScreen.tsx";
+import { heldStandings } from "../../../rules/coverHold.ts";
 import { type DipPlan, kindsOf, wantedDips } from "../../../logbook/dip/dipPlan.ts";
+import { doneDipping } from "./doneDipping.ts";
 import { kindTitle, planTitle, wantedWords } from "./dipWords.ts";
 import { pagesOf } from "../../base/glove/pages.ts";
 import { LookLine } from "./LookLine.tsx";
@@ -24,11 +25,11 @@ export function DipChoice({ items, buckets, looks, told, onChosen }: Props) {
   const [step, setStep] = useState<"wanted" | "buckets" | Bucket>("wanted");
   const [page, setPage] = useState(0);
   const standings = items.map((item) => item.standing);
-  const wanted = wantedDips(standings, buckets);
+  const wanted = wantedDips(standings, buckets, heldStandings(items));
 
   if (step === "wanted" && wanted.length > 0)
     return (
-      <BucketScreen title="What are you dipping?" way={{ text: "Rack", href: paths.rack }} told={told}>
+      <BucketScreen title="What are you dipping?" way={null} out={doneDipping} told={told}>
         {wanted.slice(0, 3).map((dip) => (
           <BigKey
             key={dip.kind}
@@ -48,6 +49,7 @@ export function DipChoice({ items, buckets, looks, told, onChosen }: Props) {
       <BucketScreen
         title={`${step.name}: which coat?`}
         way={{ text: "Other bucket", onPress: () => setStep("buckets") }}
+        out={doneDipping}
         told={told}
       >
         {kindsOf(step).map((kind) => (
@@ -63,11 +65,8 @@ export function DipChoice({ items, buckets, looks, told, onChosen }: Props) {
   return (
     <BucketScreen
       title="Which bucket?"
-      way={
-        wanted.length > 0
-          ? { text: "Back", onPress: () => setStep("wanted") }
-          : { text: "Rack", href: paths.rack }
-      }
+      way={wanted.length > 0 ? { text: "Back", onPress: () => setStep("wanted") } : null}
+      out={doneDipping}
       told={told}
     >
       {pages.at(page).map((bucket) => (

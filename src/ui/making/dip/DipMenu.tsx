@@ -1,10 +1,11 @@
 import { BigKey } from "../../base/glove/BigKey.tsx";
-import { BucketScreen } from "../../base/glove/BucketScreen.tsx";
+import { BucketScreen, type Way } from "../../base/glove/BucketScreen.tsx";
 import type { SignalMessage } from "../../base/glove/useSignals.ts";
 
 /** What is not the next coat: exceptions, timers, prewet, and the way out of the visit. */
 export function DipMenu(props: {
   readonly told: SignalMessage | null;
+  readonly out: Way;
   readonly prewet: boolean;
   readonly guided: boolean;
   readonly onPieces: () => void;
@@ -14,9 +15,9 @@ export function DipMenu(props: {
   readonly onOver: () => void;
   readonly onBack: () => void;
 }) {
-  const { told, prewet, guided, onPieces, onTimers, onPrewet, onGuided, onOver, onBack } = props;
+  const { told, out, prewet, guided, onPieces, onTimers, onPrewet, onGuided, onOver, onBack } = props;
   return (
-    <BucketScreen title="Something else" way={{ text: "Back", onPress: onBack }} told={told}>
+    <BucketScreen title="Something else" way={{ text: "Back", onPress: onBack }} out={out} told={told}>
       <BigKey onPress={onPieces} under="Leave out, skip, dip again, damaged, wrong time">
         One piece is different
       </BigKey>

@@ -1,13 +1,13 @@
 import { useEffect, useState } from "react";
 import type { Bucket, Shop } from "../../../logbook/piece/piece.ts";
 import { type RackItem, useBuckets, useFigures, useRack } from "../../base/state/live.ts";
-import { paths } from "../../base/state/paths.ts";
 import { BucketScreen } from "../../base/glove/BucketScreen.tsx";
 import { DipChoice } from "./DipChoice.tsx";
 import { DipSessionView } from "./DipSessionView.tsx";
 import { wantsLook } from "../../../logbook/bucket/bucketLook.ts";
 import type { DipPlan } from "../../../logbook/dip/dipPlan.ts";
 import { LookScreen } from "./LookScreen.tsx";
+import { doneDipping } from "./doneDipping.ts";
 import { useBucketLooks } from "./useBucketLooks.ts";
 import { type SavedVisit, useSavedVisit } from "./savedVisit.ts";
 import { unlockBells } from "../../base/alarm/bell.ts";
@@ -21,7 +21,7 @@ export function DipPage() {
   const { kept, keep, drop } = useSavedVisit();
   if (items === undefined || buckets === undefined || shop === undefined || kept === undefined)
     return (
-      <BucketScreen title="At the bucket" way={{ text: "Rack", href: paths.rack }} told={null}>
+      <BucketScreen title="At the bucket" way={null} out={doneDipping} told={null}>
         {null}
       </BucketScreen>
     );

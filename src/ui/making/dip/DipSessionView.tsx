@@ -1,7 +1,9 @@
 import { useState } from "react";
+import { useLocation } from "wouter";
 import type { BucketStanding } from "../../../logbook/bucket/bucketStanding.ts";
 import type { Bucket, Shop } from "../../../logbook/piece/piece.ts";
 import { useSettings } from "../../base/state/live.ts";
+import { paths } from "../../base/state/paths.ts";
 import { AskHold } from "./AskHold.tsx";
 import { DipMenu } from "./DipMenu.tsx";
 import type { DipSession } from "../../../logbook/dip/dipSession.ts";
@@ -9,6 +11,7 @@ import { DipTiles } from "./DipTiles.tsx";
 import type { DipTile } from "./dipTile.ts";
 import { planTitle } from "./dipWords.ts";
 import { guideSteps, type GuideStep } from "../../../logbook/dip/guide.ts";
+import { doneText } from "./doneDipping.ts";
 import { GuideScreen } from "./GuideScreen.tsx";
 import { PieceChoice } from "./PieceChoice.tsx";
 import { PieceScreen } from "./PieceScreen.tsx";
@@ -40,6 +43,7 @@ export function DipSessionView(props: {
   const { session, visit, buckets, signals, look, shop } = props;
   const { told } = signals;
   const [{ keepAwake, guideDip }, changeSettings] = useSettings();
+  const [, goTo] = useLocation();
   const awake = useAwake(keepAwake);
   const [view, setView] = useState<View>({ at: "tiles" });
   const [page, setPage] = useState(0);
@@ -50,6 +54,14 @@ export function DipSessionView(props: {
     if (kind === "drain") setDrainedS(lengthS);
     signals.ring(timerWords[kind].over);
   });
+  const out = {
+    text: doneText,
+    onPress: async (): Promise<void> => {
+      if (timer.running !== null) timer.stop();
+      await visit.leave();
+      goTo(paths.rack);
+    },
+  };
   const toTiles = (): void => setView({ at: "tiles" });
   const toMenu = (): void => setView({ at: "menu" });
   const guide = (tile: DipTile): readonly GuideStep[] | null => {
@@ -80,6 +92,7 @@ export function DipSessionView(props: {
     return (
       <DipMenu
         told={told}
+        out={out}
         prewet={session.prewet}
         onPieces={() => setView({ at: "pieces" })}
         onTimers={() => setView({ at: "timers" })}
@@ -95,6 +108,7 @@ export function DipSessionView(props: {
       <PieceChoice
         tiles={visit.tiles}
         told={told}
+        out={out}
         onPiece={({ pieceId }) => setView({ at: "piece", pieceId })}
         onBack={toMenu}
       />
@@ -107,6 +121,7 @@ export function DipSessionView(props: {
         onLengths={setLengths}
         awakeWords={awake.words}
         told={told}
+        out={out}
         onBack={toTiles}
       />
     );
@@ -118,6 +133,7 @@ export function DipSessionView(props: {
         coatNumber={tile.given.number}
         from={tile.given.dippedAt}
         told={told}
+        out={out}
         onSave={(at) => visit.retime(tile, at)}
         onBack={toTiles}
       />
@@ -127,6 +143,7 @@ export function DipSessionView(props: {
       <AskHold
         tile={{ ...tile, hold: tile.hold }}
         told={told}
+        out={out}
         onGoOn={() => {
           toTiles();
           return start(tile);
@@ -143,6 +160,7 @@ export function DipSessionView(props: {
         timer={timer}
         lengths={lengths}
         told={told}
+        out={out}
         onCoat={() => tap(tile)}
         onHold={(command, says) => visit.act(tile.pieceId, command, says)}
         onBack={toTiles}
@@ -155,6 +173,7 @@ export function DipSessionView(props: {
         tile={tile}
         standing={standing}
         told={told}
+        out={out}
         onAct={(command, says) => visit.act(tile.pieceId, command, says)}
         onLeaveOut={() => {
           visit.leaveOut(tile.pieceId);
@@ -170,6 +189,7 @@ export function DipSessionView(props: {
       title={planTitle(session, buckets)}
       sub={subWords({ awake: awake.words, drainedS, timer, prewet: session.prewet, again })}
       told={told}
+      out={out}
       page={page}
       onPage={setPage}
       onTap={ask}

@@ -1,11 +1,10 @@
-import { useRef, useState, type MouseEvent } from "react";
+import { useRef, useState } from "react";
 import { BigKey } from "../../base/glove/BigKey.tsx";
-import { BucketScreen } from "../../base/glove/BucketScreen.tsx";
+import { BucketScreen, type Way } from "../../base/glove/BucketScreen.tsx";
 import type { DipTile } from "./dipTile.ts";
 import { pagesOf } from "../../base/glove/pages.ts";
 import { TileKey } from "./TileKey.tsx";
 import styles from "./DipTiles.module.css";
-import { useFootSwitch } from "../../base/glove/useFootSwitch.ts";
 import type { DipVisit } from "./useDipVisit.ts";
 import type { SignalMessage } from "../../base/glove/useSignals.ts";
 
@@ -17,13 +16,14 @@ export function DipTiles(props: {
   readonly title: string;
   readonly sub: string;
   readonly told: SignalMessage | null;
+  readonly out: Way;
   readonly page: number;
   readonly onPage: (page: number) => void;
   readonly onTap: (tile: DipTile) => Promise<unknown>;
   readonly onChange: (tile: DipTile) => void;
   readonly onElse: () => void;
 }) {
-  const { visit, title, sub, told, page, onPage, onTap, onChange, onElse } = props;
+  const { visit, title, sub, told, out, page, onPage, onTap, onChange, onElse } = props;
   const { tiles, last, trouble } = visit;
   const pages = pagesOf(tiles, { alone: 3, paged: 2 });
   const shown = pages.at(page);
@@ -43,19 +43,32 @@ export function DipTiles(props: {
     const index = tiles.findIndex(isOpen);
     if (index !== -1) onPage(pages.pageOf(index));
   };
-  useFootSwitch(primary);
+  const isOver = tiles.length > 0 && !tiles.some(isOpen);
 
   const undo = async (): Promise<void> => {
     setBusy(true);
     await visit.undo();
     setBusy(false);
   };
-  // A key that keeps the focus after a touch would take the next press of the foot switch for itself.
-  const keepFocusFree = (event: MouseEvent): void => event.preventDefault();
-
   return (
-    <BucketScreen title={title} sub={sub} way={{ text: "Something else", onPress: onElse }} told={told}>
-      <div className={styles["tiles"]} onMouseDown={keepFocusFree} role="presentation">
+    <BucketScreen
+      title={title}
+      sub={sub}
+      way={{ text: "Something else", onPress: onElse }}
+      out={"href" in out ? out : { ...out, isMain: isOver }}
+      onMain={isOver || tiles.length === 0 ? undefined : primary}
+      beside={
+        last === null ? (
+          <span className={styles["nothing"]}>Nothing to undo</span>
+        ) : (
+          <BigKey onPress={undo} under={last.says} disabled={busy}>
+            Undo
+          </BigKey>
+        )
+      }
+      told={told}
+    >
+      <div className={styles["tiles"]}>
         {tiles.length === 0 && <p className={styles["none"]}>No piece is ready for a coat now.</p>}
         {shown.map((tile) => (
           <TileKey
@@ -67,17 +80,6 @@ export function DipTiles(props: {
             onBringBack={() => visit.bringBack(tile.pieceId)}
           />
         ))}
-        {tiles.length > 0 && (
-          <div className={styles["bar"]}>
-            {last === null ? (
-              <span className={styles["nothing"]}>Nothing to undo</span>
-            ) : (
-              <BigKey onPress={undo} under={last.says} disabled={busy}>
-                Undo
-              </BigKey>
-            )}
-          </div>
-        )}
         {pages.count > 1 && (
           <div className={styles["bar"]}>
             <BigKey

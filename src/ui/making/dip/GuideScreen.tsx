@@ -4,7 +4,7 @@ import type { Command } from "../../../logbook/log/command.ts";
 import { useSettings } from "../../base/state/live.ts";
 import { withoutEmpty } from "../../base/forms/formFields.ts";
 import { BigKey } from "../../base/glove/BigKey.tsx";
-import { BucketScreen } from "../../base/glove/BucketScreen.tsx";
+import { BucketScreen, type Way } from "../../base/glove/BucketScreen.tsx";
 import type { DipTile } from "./dipTile.ts";
 import type { GuideStep } from "../../../logbook/dip/guide.ts";
 import { holdTicks, guideStepWords } from "./guideWords.ts";
@@ -22,11 +22,12 @@ export function GuideScreen(props: {
   readonly timer: DipTimer;
   readonly lengths: TimerLengths;
   readonly told: SignalMessage | null;
+  readonly out: Way;
   readonly onCoat: () => Promise<boolean>;
   readonly onHold: (command: Command, says: string) => Promise<boolean>;
   readonly onBack: () => void;
 }) {
-  const { tile, steps, timer, lengths, told, onCoat, onHold, onBack } = props;
+  const { tile, steps, timer, lengths, told, out, onCoat, onHold, onBack } = props;
   const [{ signName }] = useSettings();
   const [place, setPlace] = useState(0);
   // Once it is in the log the tile speaks of the coat after it.
@@ -70,6 +71,7 @@ export function GuideScreen(props: {
       title={`${tile.name}: ${title}`}
       sub={`Step ${place + 1} of ${steps.length}, coat ${coatNumber}`}
       way={{ text: place === 0 ? "Leave guide" : "Pieces", onPress: onBack }}
+      out={out}
       told={told}
     >
       <p className={styles["says"]}>{says}</p>

@@ -12,6 +12,7 @@ import { HealthMark } from "../../base/parts/HealthMark.tsx";
 import { BigKey } from "../../base/glove/BigKey.tsx";
 import { BucketScreen } from "../../base/glove/BucketScreen.tsx";
 import sheet from "../../base/styles/sheet.module.css";
+import { doneDipping } from "./doneDipping.ts";
 import styles from "./LookScreen.module.css";
 import type { Signals } from "../../base/glove/useSignals.ts";
 
@@ -59,6 +60,7 @@ export function LookScreen(props: {
     <BucketScreen
       title={`Check “${bucket.name}”`}
       way={{ text: "Back", onPress: onBack }}
+      out={doneDipping}
       told={signals.told}
     >
       <div className={`${sheet["stack2"]} ${styles["said"]}`}>
@@ -76,7 +78,7 @@ export function LookScreen(props: {
           )}
         </ul>
       </div>
-      <Link href={paths.bucketRead(bucket.id)} className={styles["way"]}>
+      <Link href={paths.bucketRead(bucket.id)} className={styles["way"]} data-main>
         Check the slurry
       </Link>
       {ways.map((reason) => (

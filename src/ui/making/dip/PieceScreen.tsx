@@ -4,7 +4,7 @@ import type { CrackKind } from "../../../logbook/entries/pieceBodies.ts";
 import type { Standing } from "../../../logbook/piece/standing.ts";
 import { kindWords } from "../../base/format/coatWords.ts";
 import { BigKey } from "../../base/glove/BigKey.tsx";
-import { BucketScreen } from "../../base/glove/BucketScreen.tsx";
+import { BucketScreen, type Way } from "../../base/glove/BucketScreen.tsx";
 import { damagedCommand, redipCommand, skipCommand } from "./dipCommands.ts";
 import type { DipTile } from "./dipTile.ts";
 import type { SignalMessage } from "../../base/glove/useSignals.ts";
@@ -21,12 +21,13 @@ export function PieceScreen(props: {
   readonly tile: DipTile;
   readonly standing: Standing;
   readonly told: SignalMessage | null;
+  readonly out: Way;
   readonly onAct: (command: Command, says: string) => Promise<boolean>;
   readonly onLeaveOut: () => void;
   readonly onTime: () => void;
   readonly onBack: () => void;
 }) {
-  const { tile, standing, told, onAct, onLeaveOut, onTime, onBack } = props;
+  const { tile, standing, told, out, onAct, onLeaveOut, onTime, onBack } = props;
   const [damage, setDamage] = useState(false);
   const { pieceId, name } = tile;
   const act = async (command: Command, says: string): Promise<void> => {
@@ -35,7 +36,7 @@ export function PieceScreen(props: {
   const way = { text: "Back", onPress: damage ? () => setDamage(false) : onBack };
   if (damage)
     return (
-      <BucketScreen title={`${name}: what is it?`} way={way} told={told}>
+      <BucketScreen title={`${name}: what is it?`} way={way} out={out} told={told}>
         {damages.map(({ kind, verb, under }) => (
           <BigKey
             key={kind}
@@ -50,7 +51,7 @@ export function PieceScreen(props: {
     );
   const { next, outer } = standing;
   return (
-    <BucketScreen title={name} way={way} told={told}>
+    <BucketScreen title={name} way={way} out={out} told={told}>
       {tile.given === null ? (
         <BigKey onPress={onLeaveOut} under="Nothing is logged">
           Leave it out this time

@@ -3,6 +3,7 @@ import { useFormat } from "../../base/state/useFormat.ts";
 import { useNow } from "../../base/state/useNow.ts";
 import { useShop } from "../../base/state/shop.tsx";
 import { findingText } from "../../base/format/findingWords.ts";
+import { dryingLead } from "../../base/format/coverWords.ts";
 import { usePress } from "../../base/parts/usePress.ts";
 import type { DipTile } from "./dipTile.ts";
 import { coatTitle, doneWords, lastState, lastWords, beyondRecipeWords } from "./dipWords.ts";
@@ -54,24 +55,27 @@ export function TileKey(props: {
     );
   const state = lastState(tile.cover);
   const odd = beyondRecipeWords(tile);
+  const lead = tile.cover === null ? null : dryingLead(tile.cover, { now, locale, isDeep: tile.isDeep });
   return (
     <button
       ref={box}
       type="button"
       className={`${styles["tile"]} ${sheet["press"]} ${styles["waiting"]}`}
+      data-main
       data-state={state}
       data-other={tile.recipeWants !== null || tile.beyondRecipe || undefined}
       {...press}
     >
       <span className={styles["name"]}>{tile.name}</span>
+      {tile.hold !== null && (
+        <span className={styles["odd"]}>Hold: {findingText(tile.hold, format).title}. Asks first.</span>
+      )}
+      {lead !== null && <span className={styles["odd"]}>{lead}</span>}
       <span className={styles["coat"]}>{coatTitle(tile)}</span>
       <span className={`${sheet["line2"]} ${styles["last"]}`}>
         <LastMark state={state} />
         <span>{lastWords(tile, now, locale)}</span>
       </span>
-      {tile.hold !== null && (
-        <span className={styles["odd"]}>Hold: {findingText(tile.hold, format).title}. Asks first.</span>
-      )}
       {odd !== null && <span className={styles["odd"]}>{odd}</span>}
       {trouble !== null && <span className={styles["odd"]}>{trouble}</span>}
     </button>

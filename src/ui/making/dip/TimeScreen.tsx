@@ -4,7 +4,7 @@ import { useShop } from "../../base/state/shop.tsx";
 import { dayTime } from "../../base/format/time.ts";
 import { localText } from "../../base/parts/localTime.ts";
 import { BigKey } from "../../base/glove/BigKey.tsx";
-import { BucketScreen } from "../../base/glove/BucketScreen.tsx";
+import { BucketScreen, type Way } from "../../base/glove/BucketScreen.tsx";
 import { backHour, backQuarter, lastTimeClockShowed } from "./clockSteps.ts";
 import sheet from "../../base/styles/sheet.module.css";
 import styles from "./TimeScreen.module.css";
@@ -16,10 +16,11 @@ export function TimeScreen(props: {
   readonly coatNumber: number;
   readonly from: number;
   readonly told: SignalMessage | null;
+  readonly out: Way;
   readonly onSave: (at: number) => Promise<boolean>;
   readonly onBack: () => void;
 }) {
-  const { name, coatNumber, from, told, onSave, onBack } = props;
+  const { name, coatNumber, from, told, out, onSave, onBack } = props;
   const { clock } = useShop();
   const { locale } = useFormat();
   const [at, setAt] = useState(from);
@@ -32,7 +33,7 @@ export function TimeScreen(props: {
     if (at === from || (await onSave(at))) onBack();
   };
   return (
-    <BucketScreen title={`${name}: when?`} way={{ text: "Back", onPress: onBack }} told={told}>
+    <BucketScreen title={`${name}: when?`} way={{ text: "Back", onPress: onBack }} out={out} told={told}>
       <div className={`${sheet["stack1"]} ${styles["clock"]}`}>
         <label htmlFor={id}>Coat {coatNumber} went on</label>
         <input

@@ -1,6 +1,6 @@
 import { useState } from "react";
 import { BigKey } from "../../base/glove/BigKey.tsx";
-import { BucketScreen } from "../../base/glove/BucketScreen.tsx";
+import { BucketScreen, type Way } from "../../base/glove/BucketScreen.tsx";
 import styles from "./TimerScreen.module.css";
 import { type DipTimer, timerWords, type TimerLengths } from "./useDipTimer.ts";
 import type { SignalMessage } from "../../base/glove/useSignals.ts";
@@ -14,9 +14,10 @@ export function TimerScreen(props: {
   readonly onLengths: (lengths: TimerLengths) => void;
   readonly awakeWords: string;
   readonly told: SignalMessage | null;
+  readonly out: Way;
   readonly onBack: () => void;
 }) {
-  const { timer, lengths, onLengths, awakeWords, told, onBack } = props;
+  const { timer, lengths, onLengths, awakeWords, told, out, onBack } = props;
   const [setting, setSetting] = useState(false);
   const { running, leftS } = timer;
   const longer = (kind: keyof TimerLengths, by: number): void =>
@@ -27,6 +28,7 @@ export function TimerScreen(props: {
       <BucketScreen
         title={`Drain ${lengths.drain} s, stucco wait ${lengths.stucco} s`}
         way={{ text: "Done", onPress: () => setSetting(false) }}
+        out={out}
         told={told}
       >
         <BigKey onPress={() => longer("drain", -stepS)}>Drain 5 s less</BigKey>
@@ -41,6 +43,7 @@ export function TimerScreen(props: {
       title={running === null ? "Timers" : timerWords[running.kind].running}
       sub={`Rings only while this screen is on. ${awakeWords}`}
       way={{ text: "Back to the pieces", onPress: onBack }}
+      out={out}
       told={told}
     >
       {running === null ? (

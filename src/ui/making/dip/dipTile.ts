@@ -5,6 +5,7 @@ import { coverHold } from "../../../rules/coverHold.ts";
 import type { Finding } from "../../../rules/finding.ts";
 import type { CoatKind } from "../../../trade/coats.ts";
 import { startingRecipeOf } from "../../../trade/startingRecipes.ts";
+import { hasDeepPlace } from "../../../logbook/drying/coverAnswer.ts";
 import { coatGiven, type DipSession } from "../../../logbook/dip/dipSession.ts";
 
 /** What one tile at the bucket has to say and would log. */
@@ -23,6 +24,8 @@ export type DipTile = {
   readonly beyondRecipe: boolean;
   readonly last: CoatDrying | null;
   readonly cover: CoverAnswer | null;
+  /** It has a place that no hand reaches. */
+  readonly isDeep: boolean;
   /** What forbids a further coat: the tile says it, and asks before the tap counts. */
   readonly hold: Finding | null;
   /** Goes into the log with the tap, because the tile says it before the tap. */
@@ -70,6 +73,7 @@ export function tileOf(
     beyondRecipe: next === null && recipe !== null,
     last: outer,
     cover,
+    isDeep: hasDeepPlace(piece),
     hold: coverHold(findings),
     damp: dampOf(standing),
     said: standing.saying,

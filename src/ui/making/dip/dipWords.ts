@@ -2,7 +2,7 @@ import type { Bucket } from "../../../logbook/piece/piece.ts";
 import type { CoatDrying, CoverAnswer } from "../../../logbook/piece/standing.ts";
 import type { CoatKind } from "../../../trade/coats.ts";
 import { kindWords, stuccoWords } from "../../base/format/coatWords.ts";
-import { dryBy, minimumName } from "../../base/format/coverWords.ts";
+import { dryBy } from "../../base/format/coverWords.ts";
 import { noReadyWords } from "../../base/format/readyWords.ts";
 import { atTime, soonTime } from "../../base/format/time.ts";
 import type { DipPlan, WantedDip } from "../../../logbook/dip/dipPlan.ts";
@@ -18,7 +18,7 @@ export function lastState(cover: CoverAnswer | null): LastState {
   return ({ dry: "dry", check: "maybe", drying: "wet", unknown: "unknown" } as const)[cover.state];
 }
 
-/** The last coat in words, said before the tap: "Coat 4 NOT DRY – about 40 % of the water still in; check from 18:40". */
+/** The last coat in words, said before the tap: "Coat 4 NOT DRY – about 40 % of its water left". When is in the lead above. */
 export function lastWords(
   { last, cover }: Pick<DipTile, "last" | "cover">,
   now: number,
@@ -26,7 +26,7 @@ export function lastWords(
 ): string {
   if (last === null || cover === null) return "First coat";
   const coat = `Coat ${last.coat.number}`;
-  const { checkAt, dryAt, by, minimum, reason } = cover;
+  const { checkAt, dryAt, by, reason } = cover;
   const latest = dryAt === null ? "" : `; dry ${atTime(dryAt, now, locale)} at the latest`;
   const unread = last.basis.readings === 0 ? " (room not logged: average air assumed)" : "";
   switch (cover.state) {
@@ -35,20 +35,14 @@ export function lastWords(
     case "check":
       return `${coat} likely dry – check it${latest}${unread}`;
     case "drying": {
-      if (by === "minimum" && last.verdict === "dry")
-        return `${coat} NOT DRY – ${minimumName(minimum)} until ${soonTime(minimum.until, now, locale)}`;
+      if (by === "minimum" && last.verdict === "dry") return `${coat} is dry by the air, too soon to cover`;
       const water =
         last.evidence?.says === "wet"
           ? seenWords(last)
           : last.leftShare === null || last.verdict === "dry"
             ? "water still in"
             : `${share(last.leftShare)} of its water left`;
-      const when =
-        checkAt === null
-          ? reason === null
-            ? ""
-            : `; ${noReadyWords(reason)}`
-          : `; check from ${soonTime(checkAt, now, locale)}`;
+      const when = checkAt !== null || reason === null ? "" : `; ${noReadyWords(reason)}`;
       return `${coat} NOT DRY – ${water}${when}`;
     }
     case "unknown":
@@ -95,11 +89,16 @@ export function doneWords(
   return `Coat ${coat.number} done ${soonTime(coat.dippedAt, now, locale)}`;
 }
 
-/** "Backup · 4 pieces ready, 2 still drying": what a choice of dip would serve. */
-export function wantedWords({ ready, drying }: Pick<WantedDip, "ready" | "drying">): string {
-  const pieces = (count: number): string => `${count} ${count === 1 ? "piece" : "pieces"}`;
-  if (drying === 0) return `${pieces(ready)} ready`;
-  return ready === 0 ? `${pieces(drying)} still drying` : `${pieces(ready)} ready, ${drying} still drying`;
+/** "4 pieces ready, 2 still drying, 1 on hold": what a choice of dip would serve. */
+export function wantedWords({ ready, drying, held }: Pick<WantedDip, "ready" | "drying" | "held">): string {
+  const [first, ...others] = [
+    { count: ready, says: "ready" },
+    { count: drying, says: "still drying" },
+    { count: held, says: "on hold" },
+  ].filter(({ count }) => count > 0);
+  if (first === undefined) return "no piece ready";
+  const lead = `${first.count} ${first.count === 1 ? "piece" : "pieces"} ${first.says}`;
+  return [lead, ...others.map(({ count, says }) => `${count} ${says}`)].join(", ");
 }
 
 export const kindTitle = (kind: CoatKind): string =>

@@ -141,6 +141,8 @@ export function useDipVisit({ items, kept, keep, drop, signals }: Desk) {
     standingOf: (pieceId: string) => byId.get(pieceId)?.standing ?? null,
     start,
     stop: () => setVisit(null),
+    /** The visit is over and the page is left: it must not be found again. */
+    leave: drop,
     tap,
     act,
     retime,

@@ -15,7 +15,7 @@ import { placeWords } from "./finalDryWords.ts";
 const rowHeight = 54;
 const sides = { left: 10, rightGap: 10 };
 
-/** When each place comes to dry, from the last dip on, beside the usual minimum hours. */
+/** When each place is dry, from the last dip on, beside the usual minimum hours. */
 export function PlacesChart({ dry, now }: { readonly dry: FinalDry; readonly now: number }) {
   const { locale } = useFormat();
   const [box, width] = useWidth<HTMLDivElement>(340);
@@ -28,12 +28,14 @@ export function PlacesChart({ dry, now }: { readonly dry: FinalDry; readonly now
   const ticks = clockTicks(wettedAt, to, { most: Math.floor(width / 84), locale, daysFromH: 60 });
   return (
     <PlotFigure
+      title={placesTitle(dry, now, locale)}
       box={box}
       caption={`From the last dip, ${soonTime(wettedAt, now, locale)}. Line: wet. Box: from the early to the late estimate. Upright: the likely one.`}
       table={<PlacesTable dry={dry} now={now} />}
     >
       <Plot
         frame={frame}
+        name={null}
         label="When each place is dry; the same as a table below"
         ticks={ticks}
         hasUprights
@@ -71,6 +73,21 @@ export function PlacesChart({ dry, now }: { readonly dry: FinalDry; readonly now
       </Plot>
     </PlotFigure>
   );
+}
+
+/** Which place is dry last, and when. */
+function placesTitle({ places }: FinalDry, now: number, locale: string): string {
+  const open = places.find(({ drying: { readyAt } }) => readyAt.likely === null);
+  if (open !== undefined) return `No time yet for the ${placeWords(open.geometry)}`;
+  const last = places.reduce<FinalDry["places"][number] | null>(
+    (a, b) => (a === null || (b.drying.readyAt.likely ?? 0) > (a.drying.readyAt.likely ?? 0) ? b : a),
+    null,
+  );
+  const at = last?.drying.readyAt.likely ?? null;
+  if (last === null || at === null) return "When each place is dry";
+  return at <= now
+    ? `All places probably dry since ${soonTime(at, now, locale)}`
+    : `The ${placeWords(last.geometry)} dries last, probably ${soonTime(at, now, locale)}`;
 }
 
 function Row(props: {

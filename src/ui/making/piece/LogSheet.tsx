@@ -15,15 +15,7 @@ export function LogSheet({ piece }: { readonly piece: Piece }) {
   return (
     <>
       <Button onPress={() => dialog.current?.showModal()}>Log</Button>
-      <dialog
-        ref={dialog}
-        className={styles["sheet"]}
-        aria-labelledby="log-sheet-title"
-        onClick={({ target, currentTarget }) => {
-          // A tap beside the sheet lands on the dialog itself.
-          if (target === currentTarget) currentTarget.close();
-        }}
-      >
+      <dialog ref={dialog} className={styles["sheet"]} aria-labelledby="log-sheet-title">
         <div className={styles["inside"]}>
           <div className={`${sheet["line2"]} ${sheet["between"]}`}>
             <h2 id="log-sheet-title" className={sheet["title"]}>

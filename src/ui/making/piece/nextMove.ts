@@ -1,5 +1,5 @@
 import type { Piece } from "../../../logbook/piece/piece.ts";
-import type { NextAction } from "../../../logbook/piece/standing.ts";
+import type { NextAction } from "../../../logbook/piece/action.ts";
 import { paths } from "../../base/state/paths.ts";
 
 type Way = { readonly href: string; readonly name: string };

@@ -56,7 +56,7 @@ test.each([
       const [due] = dueTimes([standing]);
       const row = rowOf(standing);
       const [wanted] = dipWishes([standing], [], now).wanted;
-      const { turn, when } = actionWords(itemOf(standing), now, "en-GB");
+      const { turn, verb, when } = actionWords(itemOf(standing), now, "en-GB");
       const say = (at: number | null): string => (at === null ? "no time" : soonTime(at, now, "en-GB"));
       const isDry = cover.state === "dry";
       expect(lastState(tile.cover)).toBe(
@@ -74,7 +74,7 @@ test.each([
       expect(wanted?.wish).toMatchObject(
         isDry ? { likely: now, late: now } : { likely: cover.checkAt, late: cover.dryAt },
       );
-      expect(when).toContain(say(isDry ? cover.dryAt : cover.checkAt));
+      expect(`${verb}; ${when}`).toContain(say(isDry ? cover.dryAt : cover.checkAt));
       expect(coverLine(cover, now, "en-GB")).toContain(clockTime(cover.dryAt ?? 0, "en-GB"));
     }
     expect([...states]).toEqual(through);

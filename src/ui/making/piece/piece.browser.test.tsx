@@ -1,5 +1,6 @@
+import { cleanup } from "@testing-library/react";
 import { afterEach, beforeEach, expect, test } from "vitest";
-import { page } from "vitest/browser";
+import { page, userEvent } from "vitest/browser";
 import { clearDesks, demoDesk, deskNow, showAt, type Desk } from "../../../../tests/demoDesk.tsx";
 import { PiecePage } from "./PiecePage.tsx";
 
@@ -101,6 +102,44 @@ test("a finding leads to the line of the log it rests on", async () => {
   await openPiece(/plaque/);
   const finding = page.getByRole("article", { name: "Shell expected to break in this pour" });
   await finding.getByText("What this rests on").click();
-  const href = finding.getByRole("link").first().element().getAttribute("href") ?? "";
-  expect(document.querySelector(href)?.textContent).toContain("Coat");
+  const link = finding.getByRole("link").first();
+  const href = link.element().getAttribute("href") ?? "";
+  // The line lies among those that are folded away.
+  expect(document.querySelector(href)).toBeNull();
+  await link.click();
+  await expect.poll(() => document.querySelector(href)?.textContent).toContain("Coat");
+  history.replaceState(null, "", location.pathname);
+});
+
+test("the log shows its last five lines until all are asked for", async () => {
+  await openPiece(/plaque/);
+  const log = page.getByRole("region", { name: "Log", exact: true });
+  await expect.poll(() => log.getByRole("listitem").elements().length).toBe(5);
+  await log.getByRole("button", { name: "All 12 lines" }).click();
+  await expect.poll(() => log.getByRole("listitem").elements().length).toBe(12);
+});
+
+test("“Log” opens what can be logged over the page, by key too, and Escape closes it", async () => {
+  await openPiece(/heron/);
+  const key = page.getByRole("button", { name: "Log", exact: true });
+  await expect.element(page.getByRole("link", { name: "A coat", exact: true })).not.toBeInTheDocument();
+  (key.element() as HTMLElement).focus();
+  await userEvent.keyboard("{Enter}");
+  const asked = page.getByRole("dialog", { name: /^What happened to Demo: heron/ });
+  await expect.element(asked.getByRole("link", { name: "A coat", exact: true })).toBeVisible();
+  await userEvent.keyboard("{Escape}");
+  await expect.element(asked).not.toBeInTheDocument();
+  expect(document.activeElement).toBe(key.element());
+});
+
+test("a shell that is dry or fired is asked for no touch and no weight", async () => {
+  await openPiece(/carp/);
+  await expect.element(page.getByRole("heading", { name: "Coat 5: dry" })).toBeVisible();
+  await expect.element(page.getByRole("group", { name: "It feels" })).not.toBeInTheDocument();
+  await expect.element(page.getByRole("link", { name: "Weigh", exact: true })).not.toBeInTheDocument();
+  cleanup();
+  await openPiece(/dancer/);
+  await expect.element(page.getByText("Preheat for the pour")).toBeVisible();
+  await expect.element(page.getByRole("heading", { name: /^Coat \d/ })).not.toBeInTheDocument();
+  await expect.element(page.getByRole("group", { name: "It feels" })).not.toBeInTheDocument();
 });

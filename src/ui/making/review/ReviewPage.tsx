@@ -8,6 +8,7 @@ import { useFormat } from "../../base/state/useFormat.ts";
 import { WallSection } from "../../base/charts/WallSection.tsx";
 import { FinalDrySummary } from "../finalDry/FinalDrySummary.tsx";
 import { Cautions } from "../../base/cautions/Cautions.tsx";
+import { WithActionBar } from "../../base/parts/ActionBar.tsx";
 import { Button } from "../../base/parts/Button.tsx";
 import { Empty } from "../../base/parts/Empty.tsx";
 import { Page } from "../../base/parts/Page.tsx";
@@ -15,6 +16,7 @@ import { crackLine, cracksWords } from "../../base/format/crackStateWords.ts";
 import { PatchKeys } from "../piece/PatchKeys.tsx";
 import { shortDateTime } from "./coatLines.ts";
 import { CoatTable } from "./CoatTable.tsx";
+import { Fold } from "./Fold.tsx";
 import { FindingLines } from "./FindingLines.tsx";
 import { Signature } from "./Signature.tsx";
 import { SignForm } from "./SignForm.tsx";
@@ -53,30 +55,34 @@ function Review({ item }: { readonly item: RackItem }) {
       back={paths.piece(piece.id)}
       actions={<Button onPress={() => window.print()}>Print</Button>}
     >
-      <div className={css["sheet"]}>
-        <Facts item={item} />
-        <Verdict verdict={verdict} findings={findings} />
-        <div className={`${sheet["stack"]} ${css["pair"]}`}>
-          <WallSummary standing={standing} />
-          <div className={css["picture"]}>
-            <WallSection standing={standing} />
+      <WithActionBar>
+        <div className={css["sheet"]}>
+          <Facts item={item} />
+          <Verdict verdict={verdict} findings={findings} />
+          <FindingLines findings={findings} />
+          <div className={`${sheet["stack"]} ${css["pair"]}`}>
+            <WallSummary standing={standing} />
+            <div className={css["picture"]}>
+              <Fold title="The wall in section">
+                <WallSection standing={standing} />
+              </Fold>
+            </div>
           </div>
+          <CoatTable standing={standing} />
+          <Cracks item={item} />
+          <FinalDrySummary standing={standing} />
+          <Signature piece={piece} />
         </div>
-        <CoatTable standing={standing} />
-        <Cracks item={item} />
-        <FinalDrySummary standing={standing} />
-        <FindingLines findings={findings} />
-        <Signature piece={piece} />
-      </div>
-      <div className={css["screen"]}>
-        <Cautions
-          step="burnout"
-          alloyId={piece.plan.alloyId}
-          material={piece.plan.material}
-          saysCodes={false}
-        />
+        <div className={css["screen"]}>
+          <Cautions
+            step="burnout"
+            alloyId={piece.plan.alloyId}
+            material={piece.plan.material}
+            saysCodes={false}
+          />
+        </div>
         <SignForm key={piece.id} standing={standing} findings={findings} verdict={verdict} />
-      </div>
+      </WithActionBar>
     </Page>
   );
 }

@@ -20,8 +20,8 @@ export function Verdict({
   const holds = count(findings, "hold");
   const watches = count(findings, "watch");
   const says = {
-    hold: `${say(holds, "One warning says", "warnings say")} hold. Fix it, or override it below with a written reason.`,
-    watch: `No hold. ${say(watches, "One warning", "warnings")} to read before it goes in the kiln.`,
+    hold: `${say(holds, "One warning says", "warnings say")} hold. Fix it, or override it with a written reason.`,
+    watch: `Nothing stops it. Read ${say(watches, "the warning", "warnings")} below before it goes in the kiln.`,
     clear: "No warnings from what was logged. What was not logged was not checked.",
   }[verdict];
   return (

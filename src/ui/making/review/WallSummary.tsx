@@ -1,5 +1,6 @@
 import type { Standing } from "../../../logbook/piece/standing.ts";
 import { useFormat } from "../../base/state/useFormat.ts";
+import { Fold } from "./Fold.tsx";
 import { shortDateTime } from "./coatLines.ts";
 import {
   beforeLogWords,
@@ -43,36 +44,44 @@ export function WallSummary({ standing: { wall, piece } }: { readonly standing: 
               {wallWords[judged.word]}
               {judged.coatsToAdd > 0 && `; ${moreCoats(judged.coatsToAdd)} would reach that`}
             </dd>
-            {judged.ways !== null && (
-              <>
-                <dt>Ways out</dt>
-                <dd>
-                  <WallWayList judged={judged} />
-                </dd>
-              </>
-            )}
-            <dt>Based on</dt>
-            <dd>
-              {format.show("MPa", judged.morMPa)} bend strength, {strengthFromWords[judged.strengthFrom]}
-              {judged.loadShare < 1 &&
-                `, ${format.show("percent", judged.loadShare)} of it left for a damp coat or too little firing`}
-              , known to × or ÷ {format.number(judged.strengthSpread, 1)};{" "}
-              {format.show("kPa", judged.headPressurePa / 1000)} of metal pressure
-            </dd>
           </>
         )}
-        <dt>Caliper</dt>
-        <dd>
-          {piece.wall.length === 0 ? "no reading" : null}
-          {piece.wall.slice(-3).map(({ id, at, wallMm, where, coats }, place) => (
-            <span key={id}>
-              {place > 0 && "; "}
-              {format.show("mm", wallMm)}
-              {where === null ? "" : ` ${where}`} at {coats} coats, {shortDateTime(at, format.locale)}
-            </span>
-          ))}
-        </dd>
       </dl>
+      <Fold title="What that is based on">
+        <dl className={css["facts"]}>
+          {judged !== null && (
+            <>
+              {judged.ways !== null && (
+                <>
+                  <dt>Ways out</dt>
+                  <dd>
+                    <WallWayList judged={judged} />
+                  </dd>
+                </>
+              )}
+              <dt>Based on</dt>
+              <dd>
+                {format.show("MPa", judged.morMPa)} bend strength, {strengthFromWords[judged.strengthFrom]}
+                {judged.loadShare < 1 &&
+                  `, ${format.show("percent", judged.loadShare)} of it left for a damp coat or too little firing`}
+                , known to × or ÷ {format.number(judged.strengthSpread, 1)};{" "}
+                {format.show("kPa", judged.headPressurePa / 1000)} of metal pressure
+              </dd>
+            </>
+          )}
+          <dt>Caliper</dt>
+          <dd>
+            {piece.wall.length === 0 ? "no reading" : null}
+            {piece.wall.slice(-3).map(({ id, at, wallMm, where, coats }, place) => (
+              <span key={id}>
+                {place > 0 && "; "}
+                {format.show("mm", wallMm)}
+                {where === null ? "" : ` ${where}`} at {coats} coats, {shortDateTime(at, format.locale)}
+              </span>
+            ))}
+          </dd>
+        </dl>
+      </Fold>
     </section>
   );
 }

@@ -48,7 +48,9 @@ function knownNow(
   const knowingly = accepted ? ", accepted" : "";
   if (evidence !== null) {
     const { seen } = evidence;
-    return `${evidence.says} ${foundBy[seen.method]}, ${dayTime(seen.at, now, format.locale)}${knowingly}`;
+    const found = `${evidence.says} ${foundBy[seen.method]}, ${dayTime(seen.at, now, format.locale)}`;
+    // Found wet, and dried after that: every page counts it as dry.
+    return evidence.says === "wet" && verdict === "dry" ? `estimated dry; ${found}` : `${found}${knowingly}`;
   }
   if (leftShare === null || verdict === "unknown")
     return `${reason === null ? "not known" : notKnown[reason]}${knowingly}`;

@@ -1,4 +1,5 @@
 import type { EntryBodies } from "../../../logbook/entries/entry.ts";
+import type { Piece } from "../../../logbook/piece/piece.ts";
 import type { Finding } from "../../../rules/finding.ts";
 import { words, type Checked } from "../../base/forms/formFields.ts";
 
@@ -9,6 +10,11 @@ export const holdKey = ({ rule, variant, entries }: Finding): string => [rule, v
 
 export const holdsOf = (findings: readonly Finding[]): readonly Finding[] =>
   findings.filter(({ level }) => level === "hold");
+
+/** Whether the shell as it stands was signed: no coat and no hold has come since. */
+export function isSigned({ phase, reviews, coats }: Piece, findings: readonly Finding[]): boolean {
+  return phase === "reviewed" && reviews.at(-1)?.coats === coats.length && holdsOf(findings).length === 0;
+}
 
 /** A signed review as the log keeps it. A hold passes only with a reason of its own. */
 export function signedReview(

@@ -69,7 +69,7 @@ function PlanForm({ standing }: { readonly standing: Standing }) {
   return (
     <Page title="Plan" back={paths.piece(piece.id)}>
       <form
-        className={`${sheet["stack"]} ${css["form"]}`}
+        className={`${sheet["stack"]} ${css["form"]} ${css["columns"]}`}
         onSubmit={(event) => {
           event.preventDefault();
           void save();
@@ -79,10 +79,12 @@ function PlanForm({ standing }: { readonly standing: Standing }) {
           Nothing here is required. Each number says what it is for. You are asked for it when a check needs
           it.
         </p>
-        <PlanPattern form={form} />
-        <PlanShell form={form} standing={standing} />
-        <PlanMetal form={form} />
-        <PlanCore form={form} />
+        <div className={`${sheet["stack"]} ${css["cards"]}`}>
+          <PlanPattern form={form} />
+          <PlanShell form={form} standing={standing} />
+          <PlanMetal form={form} />
+          <PlanCore form={form} />
+        </div>
         <Refused form={form} notYet="Not saved yet" />
         <Button kind="primary" size="big" onPress={() => void save()}>
           Save the plan

@@ -69,7 +69,7 @@ export function StartPage() {
       >
         {/* Enter in a field starts it; of several fields the browser asks for a key of this kind. */}
         <input type="submit" hidden />
-        <TextOf form={form} at="name" label="Name" hint="Such as “Plant hanger, left” or “Door handle 3”." />
+        <TextOf form={form} at="name" label="Name" hint="All it needs, such as “Door handle 3”." />
         <SelectOf
           form={form}
           at="recipeId"

@@ -23,7 +23,7 @@ export function DemoOffer() {
           <Button onPress={remove}>Take the demo shop out</Button>
         </>
       ) : (
-        <Button onPress={load}>Load the demo shop</Button>
+        <Button onPress={load}>Look at a demo shop</Button>
       )}
     </Card>
   );

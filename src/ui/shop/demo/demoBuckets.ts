@@ -4,8 +4,10 @@ import { noise, rounded } from "./demoNumbers.ts";
 
 const dayH = 24;
 const madeH = 30 * dayH;
-/** Read before every session: no demo dip is further than this from a reading. */
-const everyH = 11;
+/** Read before each half of a day's work: a quarter past eight and half past three, from two in the afternoon. */
+const readAtH = [5.75, -1.5] as const;
+/** The same on the day that is on: hours before now. */
+const readTodayH = [5.4, 1.4] as const;
 /** Water is made up every third day. */
 const toppedEveryH = 3 * dayH;
 
@@ -82,7 +84,9 @@ function month(log: DemoLog["log"], { id, middleS, densityGCm3, slurryC, pH }: S
     });
   }
   let count = 0;
-  for (let ago = madeH - 25.5; ago > 1; ago -= everyH) {
+  const days = Array.from({ length: madeH / dayH - 1 }, (_, day) => madeH - (day + 1) * dayH);
+  const before = days.flatMap((day) => readAtH.map((hour) => day + hour));
+  for (const ago of [...before, ...readTodayH]) {
     // Water dries off between top-ups, and that is all that moves it, but for the hand and the cup.
     const driedDays = ((madeH - ago) % toppedEveryH) / dayH;
     const first = rounded(middleS * (1 + 0.006 * driedDays) + 0.45 * noise(ago), 1);

@@ -67,7 +67,7 @@ export function earlyPieces(demo: DemoLog): void {
     coatId: handle.at(-1) ?? "",
   });
   // Dry, and out of the way until somebody dips again.
-  log("piece", "demo-handle", "piece-moved", 12, { roomId: demoShedId });
+  log("piece", "demo-handle", "piece-moved", 20, { roomId: demoShedId });
 
   log("piece", "demo-carp", "piece-started", 150, {
     plan: {

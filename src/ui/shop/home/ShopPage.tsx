@@ -1,4 +1,13 @@
-import { Archive, BookOpen, CircleQuestionMark, Package, Settings, Sigma, Timer } from "lucide-react";
+import {
+  Archive,
+  BookOpen,
+  CircleQuestionMark,
+  Package,
+  Presentation,
+  Settings,
+  Sigma,
+  Timer,
+} from "lucide-react";
 import { paths } from "../../base/state/paths.ts";
 import { Page } from "../../base/parts/Page.tsx";
 import { PlaceList } from "../../base/parts/PlaceList.tsx";
@@ -23,18 +32,24 @@ const places = [
     Icon: Package,
   },
   {
+    href: paths.board,
+    name: "Wall board",
+    says: "For a screen on the wall, to be read from across the room",
+    Icon: Presentation,
+  },
+  {
     href: paths.figures,
     name: "Figures",
     says: "Your own, what was learned, and the starting values",
     Icon: Sigma,
   },
-  { href: paths.archive, name: "Archive", says: "Finished and scrapped pieces", Icon: Archive },
   {
     href: paths.howTos,
     name: "How to",
     says: "Weigh, read the cup, test bars, back up: with drawings",
     Icon: CircleQuestionMark,
   },
+  { href: paths.archive, name: "Archive", says: "Finished and scrapped pieces", Icon: Archive },
   { href: paths.settings, name: "Settings", says: "Units, look, backup, demo shop", Icon: Settings },
 ] as const;
 

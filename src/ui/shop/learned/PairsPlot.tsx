@@ -3,6 +3,7 @@ import type { Shop } from "../../../logbook/piece/piece.ts";
 import type { ShopLearning } from "../../../physics/evidence/shopLearning.ts";
 import { useFormat } from "../../base/state/useFormat.ts";
 import { Plot, PlotFigure } from "../../base/charts/Plot.tsx";
+import { PlotTable } from "../../base/charts/PlotTable.tsx";
 import { plotFrame } from "../../base/charts/plotFrame.ts";
 import { useWidth } from "../../base/charts/useWidth.ts";
 import { plotPairs, plotReach, pairTicks } from "./pairPlot.ts";
@@ -44,6 +45,25 @@ export function PairsPlot(props: {
   const ticks = pairTicks(reach).map((hours) => ({ at: hours, text: format.number(hours, 2) }));
   return (
     <PlotFigure
+      title={
+        learning.shop.pairs === 0
+          ? `${pairs.length} ${pairs.length === 1 ? "coat" : "coats"} compared, nothing learned yet`
+          : `Coats dry in ${format.number(factor, 2)} times the hours calculated`
+      }
+      table={
+        <PlotTable
+          head={["Coat", "Calculated, h", "Still wet at, h", "Dry at, h"]}
+          rows={drawn.map(({ coatId, predictedH, wetH, dryH, isOut }, i) => ({
+            key: coatId,
+            cells: [
+              `${pairs[i]?.coatNumber ?? ""}${isOut ? " (left out)" : ""}`,
+              ...[predictedH, wetH, dryH].map((hours) =>
+                hours === null ? "not seen" : format.number(hours, 1),
+              ),
+            ],
+          }))}
+        />
+      }
       box={box}
       caption="A coat a bar, from still wet (stroke) to dry (dot); dashed where one end was not seen. Thin line: as calculated; thick: the shop's factor with its band. Pale: left out."
     >

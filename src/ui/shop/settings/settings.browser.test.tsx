@@ -33,10 +33,10 @@ test("the demo goes without touching a real piece", async () => {
   });
   showAt(shop, "/settings", settings);
   await press("Take the demo shop out");
-  await expect.element(page.getByRole("button", { name: "Load the demo shop" })).toBeVisible();
+  await expect.element(page.getByRole("button", { name: "Look at a demo shop" })).toBeVisible();
   expect(await logged("piece-started")).toHaveLength(1);
   expect(await db.entries.count()).toBe(1);
-  await press("Load the demo shop");
+  await press("Look at a demo shop");
   await expect.element(page.getByText(/^The demo shop is in\./)).toBeVisible();
 });
 

@@ -2,6 +2,7 @@ import { dateFormat } from "../../../base/format/formatters.ts";
 import { useMemo } from "react";
 import { millisecondsInMinute as minuteMs } from "date-fns/constants";
 import type { PackedAir } from "../../../../workers/airCsv/packAir.ts";
+import { airTitle } from "../airTitle.ts";
 import { useFormat } from "../../../base/state/useFormat.ts";
 import { PlotFigure } from "../../../base/charts/Plot.tsx";
 import { PlotTable } from "../../../base/charts/PlotTable.tsx";
@@ -24,13 +25,13 @@ export function FilePlot({ air }: { readonly air: PackedAir }) {
   const temps = series.temp.flatMap((point) => (point === null ? [] : [point.value]));
   const strips = [
     {
-      title: "Temperature",
+      title: `Temperature, ${format.unit("temp")}`,
       ...niceRange(temps, 5),
       show: (value: number) => format.show("temp", value),
       lines: [{ key: "temp", look: "ink" as const, points: series.temp }],
     },
     {
-      title: "Humidity",
+      title: "Humidity, %",
       low: 0,
       high: 1,
       show: (value: number) => format.show("percent", value),
@@ -42,6 +43,13 @@ export function FilePlot({ air }: { readonly air: PackedAir }) {
     `${format.show(quantity, low)} to ${format.show(quantity, high)}`;
   return (
     <PlotFigure
+      title={airTitle(
+        fileDays(air).flatMap(({ temp, rh }) => [
+          { airC: temp.low, rh: rh.low },
+          { airC: temp.high, rh: rh.high },
+        ]),
+        format,
+      )}
       box={box}
       table={
         <PlotTable

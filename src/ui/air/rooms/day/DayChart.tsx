@@ -4,6 +4,9 @@ import type { ForecastError } from "../../../../physics/drying/forecastError.ts"
 import { practice } from "../../../../trade/practice.ts";
 import { useFormat } from "../../../base/state/useFormat.ts";
 import type { PlotPoint, PlotReach } from "../../../base/charts/plotFrame.ts";
+import { PlotFigure } from "../../../base/charts/Plot.tsx";
+import { airTitle } from "../airTitle.ts";
+import { DayTable } from "./DayTable.tsx";
 import { useWidth } from "../../../base/charts/useWidth.ts";
 import { dayTime } from "../../../base/format/time.ts";
 import type { Format } from "../../../base/format/units.ts";
@@ -48,24 +51,30 @@ export function DayChart(props: {
         <strong>{dayTime(at, now, format.locale)}</strong>
         <span>{words}</span>
       </p>
-      <div
-        ref={box}
-        className={`${sheet["stack3"]} ${styles["strips"]}`}
-        onPointerDown={look}
-        onPointerMove={look}
+      <PlotFigure
+        title={airTitle(
+          [...day.view.points.filter((point) => point !== null), ...(day.ahead?.points ?? [])].map(
+            ({ tempC, rh }) => ({ airC: tempC, rh }),
+          ),
+          format,
+        )}
+        box={box}
+        table={<DayTable day={day} />}
       >
-        {stripsOf(day, error, format).map((strip) => (
-          <Strip
-            key={strip.title}
-            strip={strip}
-            from={from}
-            to={to}
-            width={width}
-            now={now}
-            looked={looked === null ? null : at}
-          />
-        ))}
-      </div>
+        <div className={`${sheet["stack3"]} ${styles["strips"]}`} onPointerDown={look} onPointerMove={look}>
+          {stripsOf(day, error, format).map((strip) => (
+            <Strip
+              key={strip.title}
+              strip={strip}
+              from={from}
+              to={to}
+              width={width}
+              now={now}
+              looked={looked === null ? null : at}
+            />
+          ))}
+        </div>
+      </PlotFigure>
       <input
         className={styles["slider"]}
         type="range"
@@ -109,7 +118,7 @@ function stripsOf({ view, ahead }: Day, error: ForecastError, format: Format): r
   const limit = practice.rhFinalDry.value;
   return [
     {
-      title: "Temperature, and dew point (thin)",
+      title: `Temperature, and dew point (thin), ${format.unit("temp")}`,
       ...niceRange([...valuesOf(tempC), ...valuesOf(dewC)], 5),
       show: (value) => format.show("temp", value),
       lines: [...lines("second", dewC), ...lines("ink", tempC)],
@@ -121,7 +130,7 @@ function stripsOf({ view, ahead }: Day, error: ForecastError, format: Format): r
         : [],
     },
     {
-      title: `Humidity (dotted: damp, over ${format.show("percent", limit)})`,
+      title: `Humidity, % (dotted: damp, over ${format.show("percent", limit)})`,
       low: 0,
       high: 1,
       show: (value) => format.show("percent", value),
@@ -130,7 +139,7 @@ function stripsOf({ view, ahead }: Day, error: ForecastError, format: Format): r
       limit,
     },
     {
-      title: "Water the air can still take up (saturation deficit)",
+      title: `Water the air can still take up, ${format.unit("gM3")}`,
       ...niceRange([0, ...valuesOf(deficit)], 4),
       show: (value) => format.show("gM3", value),
       lines: lines("ink", deficit),

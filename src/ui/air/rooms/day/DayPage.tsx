@@ -18,7 +18,6 @@ import { localText, readLocalText } from "../../../base/parts/localTime.ts";
 import { NoRoom } from "../NoRoom.tsx";
 import { DayChart } from "./DayChart.tsx";
 import { dayOf, midnight, spellsOver, toPhysics } from "../../../../logbook/air/dayAir.ts";
-import { DayTable } from "./DayTable.tsx";
 import { dayLimitWords, dayWords, errorWords, spellWords } from "./dayWords.ts";
 import { MadeHow } from "./MadeHow.tsx";
 import { Page } from "../../../base/parts/Page.tsx";
@@ -117,7 +116,6 @@ function OneDay(props: {
           {isToday && day.ahead === null && (
             <p>The last reading is over a day old, so there is no forecast.</p>
           )}
-          <DayTable day={day} />
           <MadeHow />
         </Card>
       )}
