@@ -50,6 +50,7 @@ test("a shop with pieces at 4, 6 and 8 coats starts on the day it begins, and ma
     await maker.openPiece("Boot scraper");
     await expect(findings).not.toContainText(/too early|damp when you dipped/);
     await tap(page.getByRole("link", { name: "Review", exact: true }));
+    await tap(page.getByText("Coats: 9 of 9 in General bronze"));
     await expect(page.getByRole("table").first()).toContainText("it hung before the log began");
   });
 
