@@ -19,7 +19,7 @@ export type MadeBefore = {
 };
 
 export const startFields = {
-  name: words("name", "Give the piece a name you would call across the shop.", 120),
+  name: words("name", "Give the piece a name.", 120),
   recipeId: asGiven<string | null>(null),
   /** The mesh it is begun from. */
   patternId: asGiven<string | null>(null),
