@@ -1,19 +1,26 @@
 import { type Entry, shopStream } from "../logbook/entries/entry.ts";
-import { demoLinesOf, isDemoThing } from "./demoShopLines.ts";
+import { demoLinesOf, isDemoId, isDemoThing } from "./demoShopLines.ts";
 import { parseEntry } from "./entrySchema.ts";
 import { learningKey } from "./learningRow.ts";
 import { provenKey } from "./provenRow.ts";
 import { refold } from "./rebuild.ts";
-import type { ShopDb, StoredEntry } from "./rows.ts";
+import type { PhotoRow, ShopDb, StoredEntry } from "./rows.ts";
 
 const demoKinds = ["piece", "room", "bucket", "recipe", "run", "melt", "pour"] as const;
 const isDemo = (stream: string): boolean => demoKinds.some((kind) => stream.startsWith(`${kind}/demo-`));
 
 /**
- * Puts the demo shop in, in place of one already there. Its streams must all carry ids that start with `demo-`; in the
- * shop's own stream it may tell of things with such ids, and of its own coats.
+ * Puts the demo shop in, in place of one already there. Its streams and its photos must all carry ids that start with
+ * `demo-`; in the shop's own stream it may tell of things with such ids, and of its own coats.
  */
-export function loadDemo(db: ShopDb, entries: readonly Entry[]): Promise<void> {
+export function loadDemo(
+  db: ShopDb,
+  entries: readonly Entry[],
+  photos: readonly PhotoRow[] = [],
+): Promise<void> {
+  for (const { id } of photos)
+    if (!isDemoId(id))
+      throw new RangeError(`a photo of the demo has an id that starts with demo-, got ${id}`);
   const own = new Set(entries.filter(({ stream }) => isDemo(stream)).map(({ id }) => id));
   for (const entry of entries) {
     const parsed = parseEntry(entry);
@@ -26,6 +33,7 @@ export function loadDemo(db: ShopDb, entries: readonly Entry[]): Promise<void> {
   return db.transaction("rw", db.entries, db.projections, db.photos, db.settings, async () => {
     await removeDemo(db);
     await db.entries.bulkAdd(entries);
+    await db.photos.bulkPut(photos);
     await refold(db, [...new Set(entries.map(({ stream }) => stream))]);
   });
 }

@@ -103,6 +103,7 @@ test("a go opens near the pour, lapses when a crack is logged, is given again, a
     await page.getByLabel("Charge on the scale").fill("3");
     await press("Furnace lit");
     await waitMinutes(30);
+    await tap(key(/^It shows \d/));
     await press("Log this reading");
     expect(await linesOf(page, "melt-started")).toMatchObject([
       { body: { hotFurnace: false, weighedKg: 3 } },
@@ -110,6 +111,7 @@ test("a go opens near the pour, lapses when a crack is logged, is given again, a
     await toPour();
     await tap(page.getByText(/^The other tracks: /));
     await tap(key("Kiln not read: set it"));
+    await tap(key("Kiln, read: same as planned"));
     await press("Shell is soaked");
     await toSheet();
     await expect(line("Shells are at temperature")).toContainText(/OK, \d+.°C read/);

@@ -47,6 +47,7 @@ test("a logger's file read in the day after a run moves its hottest, its energy 
   });
 
   await test.step("it is started, read twice by hand and ended", async () => {
+    await tap(key(/^Same as planned: /));
     await tap(key("Start the run"));
     await expect(atKiln).toBeVisible();
     startedMs = (await linesOf(page, "run-started"))[0]?.at ?? 0;
@@ -59,7 +60,7 @@ test("a logger's file read in the day after a run moves its hottest, its energy 
       await expect(
         page
           .getByRole("main")
-          .getByText(/^Kiln reading: /)
+          .getByText(/^Kiln read: /)
           .last(),
       ).toBeVisible();
     };
@@ -71,7 +72,9 @@ test("a logger's file read in the day after a run moves its hottest, its energy 
     await maker.waitHours(3);
     await tap(key("End the run…"));
     await expect(page.getByLabel("Hottest")).toHaveValue("690");
-    await tap(key("End the run and log it on the pieces"));
+    // Nobody saw it clean until somebody says so.
+    await maker.choose("Heron, inside", "Clean");
+    await tap(key(/^End the run with 690\s°C/));
     await maker.onScreen(/over$/);
     await expect(hottest).toHaveText(/^690\s°C$/);
   });

@@ -201,10 +201,12 @@ test("a piece of the maker's own goes from its mesh to the archive, and every ha
     await page.getByLabel("Charge on the scale").fill(charge.replace(" kg", ""));
     await press("Furnace lit");
     await waitMinutes(30);
+    await tap(key(/^It shows \d/));
     await press("Log this reading");
     await toPour();
     await tap(page.getByText(/^The other tracks: /));
     await tap(key("Kiln not read: set it"));
+    await tap(key("Kiln, read: same as planned"));
     await press("Shell is soaked");
     await tap(page.getByRole("link", { name: "Pour sheet", exact: true }));
     await maker.onScreen("Pour sheet");

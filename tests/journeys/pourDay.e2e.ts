@@ -88,6 +88,7 @@ test("two printed shells are poured from one crucible: a late melt moves the day
     await expect(moment).toContainText("the metal is late");
     await waitMinutes(5);
     await tap(key("Kiln not read: set it"));
+    await tap(key("Kiln, read: same as planned"));
     await press("Shell is soaked");
     await press("Sand is hot");
     await expect(moment).toContainText(/Shell soaked at .*, pour at .*: keep it in the kiln \d+ min/);
@@ -138,6 +139,7 @@ test("two printed shells are poured from one crucible: a late melt moves the day
       await waitMinutes(1);
       await expect(page.getByRole("timer")).toContainText("1:0");
       await tap(key("Metal not read: set it"));
+      await tap(key("Metal, read: same as planned"));
       await press(/^Pour start/);
       await waitMinutes(0.1);
       await press(/^Full/);

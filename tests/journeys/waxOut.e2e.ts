@@ -138,6 +138,7 @@ test("wax out by flash fire and on a tray; residue holds piece and pour sheet un
     await expect(page.getByRole("region", { name: "Cautions" })).toContainText("Wax fumes");
     await tap(key("Save this plan"));
     await maker.onScreen(/^Burnout/);
+    await tap(key(/^Same as planned: /));
     await tap(key("Start the run"));
     for (const what of [
       "Extraction on",

@@ -2,7 +2,7 @@ import type { FireAnswer } from "../../../logbook/piece/standing.ts";
 import { noReadyWords } from "./readyWords.ts";
 import { finalDryTexts as t } from "../words/finalDryTexts.ts";
 
-/** "review from 18:40", "over since 18:40", or why there is no time. */
+/** "review not before 18:40", "over since 18:40", or why there is no time. */
 export function reviewWhen(
   { dryAt, reason }: Pick<FireAnswer, "dryAt" | "reason">,
   now: number,

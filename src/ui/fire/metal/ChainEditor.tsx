@@ -63,7 +63,7 @@ const sizes: Readonly<Record<LinkShape, readonly Size[]>> = {
   ],
   measured: [
     { name: "volumeCm3", label: "Volume" },
-    { name: "areaCm2", label: "Cooling surface, cm²" },
+    { name: "areaCm2", label: "Cooling surface" },
   ],
 };
 
@@ -176,15 +176,15 @@ function LinkFields({
             at={name}
             key={name}
             label={label}
-            quantity={name === "volumeCm3" ? "cm3" : name === "areaCm2" ? "plain" : "mm"}
+            quantity={name === "volumeCm3" ? "cm3" : name === "areaCm2" ? "cm2" : "mm"}
             hint={mayBeEmpty === true ? "Empty: very long." : undefined}
           />
         ))}
         <NumberOf
           form={form}
           at="coveredCm2"
-          label="Face against its neighbours, cm²"
-          quantity="plain"
+          label="Face against its neighbours"
+          quantity="cm2"
           hint="The contact area that does not cool. Empty: none."
         />
       </div>

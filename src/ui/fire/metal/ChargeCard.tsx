@@ -27,12 +27,15 @@ export function ChargeCard({
   margin,
   loss,
   mesh,
+  isWhole,
 }: {
   readonly form: SumForm<MassDraft>;
   readonly charge: ChargeParts | null;
   readonly margin: MarginBy;
   readonly loss: LossKnown | null;
   readonly mesh: PatternMeasured | null;
+  /** The casting's figure holds its gating too. */
+  readonly isWhole: boolean;
 }) {
   const format = useFormat();
   const { draft, set } = form;
@@ -92,7 +95,7 @@ export function ChargeCard({
           hint={lossHint(loss, format)}
         />
       </div>
-      {charge !== null && <Parts charge={charge} loss={loss} margin={margin} />}
+      {charge !== null && <Parts charge={charge} loss={loss} margin={margin} isWhole={isWhole} />}
     </Card>
   );
 }
@@ -101,7 +104,9 @@ function Parts({
   charge,
   loss,
   margin,
+  isWhole,
 }: {
+  readonly isWhole: boolean;
   readonly charge: ChargeParts;
   readonly loss: LossKnown | null;
   readonly margin: MarginBy;
@@ -112,17 +117,21 @@ function Parts({
     <>
       <Rows
         rows={[
-          ["Casting", kg(charge.castingKg)],
-          ["Gating", kg(charge.gatingKg)],
+          ...(isWhole
+            ? [["Casting and gating", kg(charge.castingKg)] as const]
+            : [["Casting", kg(charge.castingKg)] as const, ["Gating", kg(charge.gatingKg)] as const]),
           ["Margin", kg(charge.marginKg)],
           ["Heel", kg(charge.heelKg)],
           ["In the crucible at the pour", kg(charge.meltKg)],
           ["Burnt, boiled or skimmed off", kg(charge.lossKg)],
-          ["Yield, casting of all poured", format.show("percent", charge.yieldShare)],
+          // Of a figure with its gating in it the yield is not known.
+          ...(isWhole
+            ? []
+            : [["Yield, casting of all poured", format.show("percent", charge.yieldShare)] as const]),
         ]}
       />
       <Reckoned
-        formula="charge = (casting + gating + margin + heel) ÷ (1 − loss); the margin is a share of casting and gating, at least 0.2 kg"
+        formula={`charge = (casting + gating + margin + heel) ÷ (1 − loss); the margin is a share of casting and gating, at least ${format.show("kg", 0.2)}`}
         given={[
           ["Margin", format.show("percent", marginOf[margin].value)],
           ["Loss", format.show("share", lossTaken(loss))],

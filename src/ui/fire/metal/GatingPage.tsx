@@ -145,7 +145,12 @@ function Gating({
         </div>
         <div className={sheet["stack"]}>
           <FeedCard form={form} sum={chain} alloy={alloy} figures={figures} mesh={mesh} />
-          <KnockoutCard sum={chain} thickestMm={mesh?.thickestMm ?? null} alloy={alloy} />
+          <KnockoutCard
+            sum={chain}
+            thickestMm={mesh?.thickestMm ?? null}
+            treeModulusMm={mesh?.treeModulusMm ?? null}
+            alloy={alloy}
+          />
         </div>
       </div>
     </Page>

@@ -12,15 +12,18 @@ import css from "./metal.module.css";
 export function KnockoutCard({
   sum,
   thickestMm,
+  treeModulusMm,
   alloy,
 }: {
   readonly sum: ChainSum | null;
   /** Thickest place on the mesh; null where it was not measured. */
   readonly thickestMm: number | null;
+  /** Volume over area of the drawn tree's thickest part, mm; null where none is drawn. */
+  readonly treeModulusMm: number | null;
   readonly alloy: Alloy;
 }) {
   const format = useFormat();
-  const { castingS, lastS, notBeforeS, isUsualLeast } = knockoutFloor(sum, thickestMm);
+  const { castingS, lastS, notBeforeS, isUsualLeast } = knockoutFloor(sum, thickestMm, treeModulusMm);
   const heat = alloy.knockout;
   const usual = format.show("min", usualKnockoutMin.value);
   return (

@@ -17,7 +17,7 @@ const fields = {
     what: "metal poured",
     remedy: "Weigh the castings with their gating, or enter what went in.",
   }),
-  piggedKg: figureOrNone("piggedKg", { what: "metal left over", remedy: "Nothing if none was left." }),
+  piggedKg: figure("piggedKg", { what: "metal left over", remedy: "Weigh it, or tap Nothing left." }),
   energyKWh: figureOrNone("energyKWh", { what: "energy", remedy: "Read the meter, or leave it empty." }),
   fuelKg: figureOrNone("fuelKg", { what: "fuel", remedy: "Weigh the bottle, or leave it empty." }),
   note: wordsOrNone,
@@ -35,12 +35,12 @@ export function MeltEndForm({ melt, furnace }: { readonly melt: Melt; readonly f
   const outKg = (draft.pouredKg ?? 0) + (draft.piggedKg ?? 0);
   const inKg = chargedKg(melt);
   const end = (): Promise<void> =>
-    form.save(({ at, piggedKg = 0, ...given }) =>
+    form.save(({ at, ...given }) =>
       log({
         do: "log",
         stream: streamOf("melt", melt.id),
         type: "melt-ended",
-        body: withoutEmpty({ ...given, piggedKg }),
+        body: withoutEmpty(given),
         ...(at === null ? {} : { at }),
       }),
     );
@@ -63,6 +63,11 @@ export function MeltEndForm({ melt, furnace }: { readonly melt: Melt; readonly f
           label="Left over: ingots and heel"
           hint="Ingots, weighed spills, and what stays in the crucible."
         />
+        {draft.piggedKg === null && (
+          <div>
+            <Button onPress={() => form.set({ piggedKg: 0 })}>Nothing left</Button>
+          </div>
+        )}
         {!isGas && <NumberOf form={form} at="energyKWh" label="Energy" hint="From the meter." />}
         {(isGas || furnace === null) && (
           <NumberOf form={form} at="fuelKg" label="Fuel" hint="Bottle weight before minus after." />

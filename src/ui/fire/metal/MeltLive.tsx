@@ -87,8 +87,11 @@ function ReadMetal({ melt, start }: { readonly melt: Melt; readonly start: numbe
   const { log } = useShop();
   const format = useFormat();
   const unit = format.unit("temp");
-  const [shown, setShown] = useState(() => Math.round(format.toShown("temp", start) / 10) * 10);
+  const likely = Math.round(format.toShown("temp", start) / 10) * 10;
+  // Empty until somebody set it: what the sum expects is not a reading.
+  const [shown, setShown] = useState<number | null>(null);
   const write = () =>
+    shown !== null &&
     log({
       do: "log",
       stream: streamOf("melt", melt.id),
@@ -100,13 +103,24 @@ function ReadMetal({ melt, start }: { readonly melt: Melt; readonly start: numbe
       <Stepper
         label="Metal, by thermocouple"
         value={shown}
+        start={likely}
         onChange={setShown}
         step={10}
         min={unit === "°F" ? 220 : 100}
         max={unit === "°F" ? 3900 : 2150}
         show={(value) => `${format.number(value, 0)} ${unit}`}
       />
-      <Button kind="primary" size="big" onPress={write}>
+      {shown === null && (
+        <Button onPress={() => setShown(likely)}>
+          It shows {format.number(likely, 0)} {unit}
+        </Button>
+      )}
+      <Button
+        kind="primary"
+        size="big"
+        onPress={write}
+        disabledReason={shown === null ? "Set what the thermocouple shows." : null}
+      >
         Log this reading
       </Button>
       <p className={sheet["soft"]}>Dry and warm the thermocouple before it goes in.</p>

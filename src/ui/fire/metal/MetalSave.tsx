@@ -23,11 +23,13 @@ export function MetalSave({
   alloy,
   metalKg,
   metalKnown,
+  hasGating,
 }: {
   readonly piece: Piece;
   readonly alloy: Alloy;
   readonly metalKg: number;
   readonly metalKnown: MarginBy;
+  readonly hasGating: boolean;
 }) {
   const { log } = useShop();
   const format = useFormat();
@@ -62,7 +64,8 @@ export function MetalSave({
   return (
     <Card title="Save to the plan">
       <p className={css["big"]}>
-        {format.show("kg", changes.metalKg)} <small>casting and gating</small>
+        {format.show("kg", changes.metalKg)}{" "}
+        <small>{hasGating ? "casting and gating" : "casting, no gating entered"}</small>
       </p>
       <p>
         {volumeText(changes.metalLitre, format)} of metal.{" "}

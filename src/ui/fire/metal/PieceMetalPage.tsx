@@ -131,9 +131,22 @@ function PieceMetal({ piece, shop, melts, alloyId, alloy, figures }: Props) {
               <p>Nothing measured here yet. The charge uses the plan’s metal, casting and gating together.</p>
             </Card>
           )}
-          <ChargeCard form={form} charge={charge} margin={margin} loss={loss} mesh={mesh} />
+          <ChargeCard
+            form={form}
+            charge={charge}
+            margin={margin}
+            loss={loss}
+            mesh={mesh}
+            isWhole={fromPlan || draft.withGating === "yes"}
+          />
           {used !== null && castingKg !== null && volumeCm3 !== null && (
-            <MetalSave piece={piece} alloy={alloy} metalKg={castingKg + gatingKg} metalKnown={margin} />
+            <MetalSave
+              piece={piece}
+              alloy={alloy}
+              metalKg={castingKg + gatingKg}
+              metalKnown={margin}
+              hasGating={gatingKg > 0 || draft.withGating === "yes"}
+            />
           )}
           <HeatCard
             form={form}

@@ -93,9 +93,12 @@ export function RunCard({
         given={[
           [
             "Shell k, ρ, c",
-            `${shell.conductivityWMK} W/m·K, ${shell.densityKgM3} kg/m³, ${shell.heatJKgK} J/kg·K`,
+            `${format.show("wMK", shell.conductivityWMK)}, ${format.show("kgM3", shell.densityKgM3)}, ${format.show("jKgK", shell.heatJKgK)}`,
           ],
-          ["Metal to shell", `${metalToShellWM2K.value.low} to ${metalToShellWM2K.value.high} W/m²K`],
+          [
+            "Metal to shell",
+            `${format.show("wM2K", metalToShellWM2K.value.low)} to ${format.show("wM2K", metalToShellWM2K.value.high)}`,
+          ],
           ["Solid that stops it", `${runSpread.stopShare.low} to ${runSpread.stopShare.high}`],
           ["Heat lost from crucible to wall", format.show("tempDiff", runSpread.lostK)],
           ["Face of the shell, give or take", format.show("tempDiff", runSpread.shellK)],

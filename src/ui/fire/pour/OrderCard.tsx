@@ -77,7 +77,9 @@ export function OrderCard({
         <strong>{problem === undefined ? "Metal and heat last." : whole[problem]}</strong> {kg(metalKg)}{" "}
         {metalFrom === "weighed" ? "weighed" : "planned"}
         {wantedKg === null ? "" : `, ${kg(wantedKg)} wanted`}
-        {order.metalLeftKg > 0.005 ? `; ${kg(order.metalLeftKg)} left for the ingot mould.` : "."}
+        {problem !== "metal-short" && order.metalLeftKg > 0.005
+          ? `; ${kg(order.metalLeftKg)} left for the ingot mould.`
+          : "."}
       </p>
       <ol className={`${sheet["stack3"]} ${sheet["list"]} ${styles["list"]} ${styles["ordered"]}`}>
         {order.turns.map((turn) => (

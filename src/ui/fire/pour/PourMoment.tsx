@@ -69,7 +69,7 @@ export function PourMoment({
       )}
       {isMoved && (
         <div className={styles["keys"]}>
-          <Button onPress={keep}>Plan for {clockTime(plan.pourAt, locale)} from here on</Button>
+          <Button onPress={keep}>Plan for {clockTime(plan.pourAt, locale)} from now on</Button>
         </div>
       )}
       {plan.clashes

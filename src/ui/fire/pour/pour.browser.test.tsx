@@ -136,6 +136,7 @@ test("late metal moves the pour, the shell is kept in the kiln, and the plan is 
   await expect.element(card("Shell").getByRole("button", { name: "Shell is soaked" })).toBeVisible();
   passEventMs(800);
   await card("Shell").getByRole("button", { name: "Kiln not read: set it" }).click();
+  await card("Shell").getByRole("button", { name: "Kiln, read: same as planned" }).click();
   await card("Shell").getByRole("button", { name: "Kiln, read: more" }).click();
   await card("Shell").getByRole("button", { name: "Shell is soaked" }).click();
   await card("Sand").getByRole("button", { name: "Sand is hot" }).click();
@@ -202,6 +203,7 @@ test("out of the kiln, pour start, full: shell by shell, a tap taken back, then 
     .element(page.getByRole("status", { name: "Stop rule" }))
     .toHaveTextContent(/^(Pour within|Late|Stop)/);
   await key("Metal not read: set it").click();
+  await key("Metal, read: same as planned").click();
   await key("Metal, read: more").click();
   await key(/^Pour start/).click();
   wait(0.2);

@@ -26,6 +26,7 @@ import { NumberOf, TextOf } from "../../base/forms/BoundFields.tsx";
 
 const insides = [...insideOptions, { value: "stopped", label: "Stopped", hint: "Stopped early." }] as const;
 const faultWords: Readonly<Record<EndFault, string>> = {
+  "no-inside": "Look inside each piece and tap what you saw.",
   "no-peak": "Enter the highest temperature, or untick “Fired”.",
   "no-hold": "Enter the minutes at the top, or untick “Fired”.",
   "no-shell": "Enter the shell temperature, or untick “Preheated”.",
@@ -77,8 +78,17 @@ function EndForm({
     run.plan.purpose === "firing" && residueBar(piece).length > 0;
   const isPreheat = run.plan.purpose === "preheat";
 
+  // Figures that nobody touched are named on the key that logs them.
+  const figures = [
+    ...(draft.isFired && draft.peakC !== null ? [format.show("temp", draft.peakC)] : []),
+    ...(draft.isFired && draft.holdMin !== null ? [`${format.show("min", draft.holdMin)} held`] : []),
+    ...(draft.isPreheated && draft.shellC !== null ? [`shells at ${format.show("temp", draft.shellC)}`] : []),
+    ...(draft.energyKWh !== null ? [format.show("kWh", draft.energyKWh)] : []),
+  ];
+  const isFilledIn = figures.length > 0 && !form.isTouched("peakC", "holdMin", "shellC", "energyKWh");
+
   const end = async (): Promise<void> => {
-    const found = endFaults(draft);
+    const found = endFaults(draft, { run, pieces });
     setFaults(found);
     if (found.length > 0) return;
     const done = await logAll(endRun(run, pieces, draft));
@@ -108,7 +118,7 @@ function EndForm({
             options={burnoutIn(run, piece) === null ? insideOptions : insides}
             value={
               draft.inside[piece.id] ??
-              (burnoutIn(run, piece) === null ? null : draft.result === "stopped" ? "stopped" : "clean")
+              (burnoutIn(run, piece) !== null && draft.result === "stopped" ? "stopped" : null)
             }
             onChange={(inside) => set({ inside: { ...draft.inside, [piece.id]: inside } })}
           />
@@ -168,7 +178,7 @@ function EndForm({
         </p>
       ))}
       <Button kind="primary" size="big" onPress={end} debounceMs={700}>
-        End the run and log it on the pieces
+        {isFilledIn ? `End the run with ${figures.join(", ")}` : "End the run and log it on the pieces"}
       </Button>
     </Card>
   );

@@ -98,7 +98,7 @@ export function RunPlan({ items, shop, pours, asked: from, onSaved }: Props) {
         <Card title="Needed for a plan" tone="note">
           <ul>
             {asked.gaps.map((gap) => (
-              <li key={gap}>{gapWords[gap]}</li>
+              <li key={gap}>{gapWords(format)[gap]}</li>
             ))}
           </ul>
         </Card>

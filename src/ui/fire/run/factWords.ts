@@ -15,11 +15,11 @@ const massWords = {
   "metal-volume": "estimate: solid, from the metal’s volume",
   film: "estimate: the wax film that stays",
 } as const;
-const shellWords = {
+const shellWords = (format: Format) => ({
   area: "area × thickness × density",
   "mesh-area": "3D file’s area × thickness × density",
-  starting: "area not known: starting value, 3 kg a shell",
-} as const;
+  starting: `area not known: starting value, ${format.show("kg", 3)} a shell`,
+});
 const dampWords = (format: Format) => ({
   patched: "repaired since it was last fired",
   drying: "by the drying of its last coat",
@@ -71,7 +71,7 @@ export function sourceWords(
       told.shellKg !== undefined,
       each(
         ({ shell }) => shell,
-        (shell) => `${format.show("kg", shell.massKg)}, ${shellWords[shell.source]}`,
+        (shell) => `${format.show("kg", shell.massKg)}, ${shellWords(format)[shell.source]}`,
       ),
     ),
     damp: as(

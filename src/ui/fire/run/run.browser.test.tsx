@@ -111,7 +111,11 @@ describe("a plan that waits", () => {
     await burning(desk, { isStarted: false });
     openRun(desk);
     const kilnNow = page.getByRole("spinbutton", { name: /^Kiln now/ });
+    await expect.element(kilnNow).toHaveTextContent("not set");
+    await expect.element(key("Start the run")).toHaveAttribute("aria-disabled", "true");
+    await key(/^Same as planned: 20/).click();
     await expect.element(kilnNow).toHaveTextContent("20");
+    await expect.element(key("Start the run")).not.toHaveAttribute("aria-disabled");
     await expect.element(page.getByText(/too hot for staged/)).not.toBeInTheDocument();
     (kilnNow.element() as HTMLElement).focus();
     await userEvent.keyboard("{End}");
@@ -210,7 +214,7 @@ describe("a run under way", () => {
       runId: "r",
     });
     await key("End the run…").click();
-    await key("End the run and log it on the pieces").click();
+    await key(/^End the run (with|and log) /).click();
     await expect.poll(async () => (await desk.logged("run-ended"))[0]?.body.result).toBe("done");
     expect((await desk.logged("burnout-ended")).map(({ body }) => body)).toEqual([{ result: "stopped" }]);
     expect(await desk.logged("shell-fired")).toEqual([]);

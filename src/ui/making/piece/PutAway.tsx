@@ -5,12 +5,13 @@ import type { Piece } from "../../../logbook/piece/piece.ts";
 import { writeDraft } from "../../../storage/drafts.ts";
 import { paths } from "../../base/state/paths.ts";
 import { useFleeting } from "../../base/state/fleeting.ts";
+import { paths } from "../../base/state/paths.ts";
 import { useShop } from "../../base/state/shop.tsx";
 import { Button } from "../../base/parts/Button.tsx";
 import type { StartDraft } from "../start/startForm.ts";
 import sheet from "../../base/styles/sheet.module.css";
 
-/** What can be done with the piece as a whole: move it, make it again, put it away. */
+/** What can be done with the piece as a whole: make it again, put it away. */
 export function PutAway({ piece }: { readonly piece: Piece }) {
   const { log, db } = useShop();
   const [, goTo] = useLocation();

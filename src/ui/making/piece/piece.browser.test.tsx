@@ -65,7 +65,7 @@ test("a strike without a reason is not taken", async () => {
   await coat.getByRole("button", { name: "Delete (kept in history)" }).click();
   await coat.getByRole("textbox").fill(" ");
   await coat.getByRole("button", { name: "Delete it" }).click({ force: true });
-  await expect.element(coat.getByText("Enter why, in a word or two.")).toBeVisible();
+  await expect.element(coat.getByText("Say why, in a word or two.")).toBeVisible();
   expect(await desk.logged("entry-struck")).toEqual([]);
 });
 

@@ -83,7 +83,7 @@ export function MetalCard({
             ["Volume", litre(volumeMm3)],
             ...(alloy === null
               ? []
-              : [["Density", `${format.number(alloy.solidKgM3.value, 0)} kg/m³`] satisfies Given]),
+              : [["Density", format.show("kgM3", alloy.solidKgM3.value)] satisfies Given]),
             ["Error", format.show("percent", volumeRouteError.mesh.value)],
           ]}
           source={`${alloy?.solidKgM3.source ?? "the mesh itself"}; ${volumeRouteError.mesh.source}`}

@@ -65,7 +65,7 @@ export function WallCard({
           <Reckoned
             formula="flat: β × ρ g h × width² ÷ thickness² against strength; round: ρ g h × radius ÷ thickness against half the strength; with the doubt in strength, thickness and head counted in"
             given={[
-              ["Liquid metal", `${format.number(figures.densityKgM3, 0)} kg/m³`],
+              ["Liquid metal", format.show("kgM3", figures.densityKgM3)],
               [
                 "Strength of the fired shell",
                 `${format.show("MPa", figures.strength.morMPa)}, ${strengthFromWords[figures.strength.from]}`,

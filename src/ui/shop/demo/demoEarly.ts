@@ -26,7 +26,7 @@ export function earlyPieces(demo: DemoLog): void {
   });
   coatByRecipe(demo, "demo-heron", "start-small", [26, 0.7]);
 
-  log("piece", "demo-handle", "piece-started", 110, {
+  log("piece", "demo-handle", "piece-started", 102, {
     plan: {
       name: "Demo: door handle 3",
       material: "pla",
@@ -40,7 +40,7 @@ export function earlyPieces(demo: DemoLog): void {
     },
     roomId: demoRoomId,
   });
-  log("piece", "demo-handle", "pattern-measured", 109, {
+  log("piece", "demo-handle", "pattern-measured", 101.5, {
     patternId: "demo-handle",
     fileName: "Demo: door handle 3.stl",
     sumsVersion: 1,

@@ -7,4 +7,5 @@ export const demoOldBucketId = "demo-old-backup";
 export const demoCupId = "demo-cup";
 export const demoKilnId = "demo-kiln";
 export const demoFurnaceId = "demo-furnace";
+export const demoPhotoId = "demo-photo-gnomon";
 export const demoAlloyId = "demo-studio-bronze";

@@ -1,7 +1,7 @@
 import { coatBeside, coatByRecipe } from "./demoCoats.ts";
 import { demoRoomId } from "./demoIds.ts";
 import type { DemoLog } from "./demoLog.ts";
-import { burnout, burnoutAgoH } from "./demoRuns.ts";
+import { burnout } from "./demoRuns.ts";
 
 const nineCoats = [286, 262, 238, 214, 190, 166, 122, 98, 74] as const;
 
@@ -31,12 +31,12 @@ function plaque(demo: DemoLog): void {
     roomId: demoRoomId,
   });
   coatByRecipe(demo, "demo-plaque", "start-general", nineCoats);
-  log("piece", "demo-plaque", "wall-measured", 40, { wallMm: 7.2, where: "cup edge" });
+  log("piece", "demo-plaque", "wall-measured", 46, { wallMm: 7.2, where: "cup edge" });
 }
 
 function medals(demo: DemoLog): void {
   const { log } = demo;
-  log("piece", "demo-medals", "piece-started", 290, {
+  log("piece", "demo-medals", "piece-started", 362, {
     plan: {
       name: "Demo: tree of six medals",
       material: "wax",
@@ -51,16 +51,21 @@ function medals(demo: DemoLog): void {
     },
     roomId: demoRoomId,
   });
-  coatByRecipe(demo, "demo-medals", "start-general", nineCoats);
-  sign(demo, "demo-medals", 50);
-  log("piece", "demo-medals", "burnout-started", 48, {});
-  log("piece", "demo-medals", "burnout-read", 47, { kilnC: 260, note: "wax running" });
-  const crack = log("piece", "demo-medals", "crack-found", 46, {
+  coatByRecipe(
+    demo,
+    "demo-medals",
+    "start-general",
+    nineCoats.map((hours) => hours + 72),
+  );
+  sign(demo, "demo-medals", 73);
+  log("piece", "demo-medals", "burnout-started", 72, {});
+  log("piece", "demo-medals", "burnout-read", 71, { kilnC: 260, note: "wax running" });
+  const crack = log("piece", "demo-medals", "crack-found", 70, {
     kind: "hairline",
     stage: "burnout",
     where: "under the cup",
   });
-  log("piece", "demo-medals", "burnout-ended", 45, {
+  log("piece", "demo-medals", "burnout-ended", 69, {
     result: "stopped",
     note: "kiln off, shell cold by evening",
   });
@@ -90,13 +95,13 @@ function dancer(demo: DemoLog): void {
     roomId: demoRoomId,
   });
   coatByRecipe(demo, "demo-dancer", "start-general", nineCoats);
-  sign(demo, "demo-dancer", burnoutAgoH + 2);
+  sign(demo, "demo-dancer", 47);
   burnout(demo);
 }
 
 function bell(demo: DemoLog): void {
   const { log } = demo;
-  log("piece", "demo-bell", "piece-started", 290, {
+  log("piece", "demo-bell", "piece-started", 314, {
     plan: {
       name: "Demo: small bell",
       material: "wax",
@@ -110,24 +115,29 @@ function bell(demo: DemoLog): void {
     },
     roomId: demoRoomId,
   });
-  coatByRecipe(demo, "demo-bell", "start-general", nineCoats);
-  sign(demo, "demo-bell", 36);
-  burnOut(demo, "demo-bell", 34);
-  log("piece", "demo-bell", "shell-preheated", 24, { shellC: 540, note: "in sand at 300 °C" });
-  log("piece", "demo-bell", "metal-poured", 23.5, {
+  coatByRecipe(
+    demo,
+    "demo-bell",
+    "start-general",
+    nineCoats.map((hours) => hours + 24),
+  );
+  sign(demo, "demo-bell", 53.5);
+  burnOut(demo, "demo-bell", 53);
+  log("piece", "demo-bell", "shell-preheated", 45.5, { shellC: 540, note: "in sand at 300 °C" });
+  log("piece", "demo-bell", "metal-poured", 45, {
     metalC: 1140,
     shellC: 540,
     massKg: 2.8,
     outOfKilnMin: 2,
   });
-  log("piece", "demo-bell", "shell-knocked-out", 22, {});
+  log("piece", "demo-bell", "shell-knocked-out", 43.3, {});
 }
 
-/** Signed as it stood by someone who does not exist. */
-function sign({ log }: DemoLog, id: string, hoursAgo: number): void {
+/** Signed as it stood, clear, by someone who does not exist. */
+export function sign({ log }: DemoLog, id: string, hoursAgo: number): void {
   log("piece", id, "review-signed", hoursAgo, {
     name: "Demo: A. Founder",
-    verdict: "watch",
+    verdict: "clear",
     passed: [],
     safety: null,
   });

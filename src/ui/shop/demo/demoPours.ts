@@ -14,6 +14,8 @@ const bronzeC = 1140;
 
 type Ended = {
   readonly id: string;
+  /** The piece that took what was poured. */
+  readonly pieceId: string;
   readonly agoH: number;
   readonly isHot: boolean;
   /** Minutes from the fire on until the metal was at its heat. */
@@ -27,7 +29,8 @@ type Ended = {
 const evenings: readonly Ended[] = [
   {
     id: "demo-melt-1",
-    agoH: 20 * dayH,
+    pieceId: "demo-hooks",
+    agoH: 13 * dayH - 1,
     isHot: false,
     minutes: 82,
     pouredKg: 4.1,
@@ -36,7 +39,8 @@ const evenings: readonly Ended[] = [
   },
   {
     id: "demo-melt-2",
-    agoH: 20 * dayH - 2.5,
+    pieceId: "demo-scraper",
+    agoH: 13 * dayH - 3.5,
     isHot: true,
     minutes: 39,
     pouredKg: 3.7,
@@ -45,7 +49,8 @@ const evenings: readonly Ended[] = [
   },
   {
     id: "demo-melt-3",
-    agoH: 6 * dayH,
+    pieceId: "demo-gnomon",
+    agoH: 6 * dayH - 1,
     isHot: false,
     minutes: 78,
     pouredKg: 4.4,
@@ -54,7 +59,8 @@ const evenings: readonly Ended[] = [
   },
   {
     id: "demo-melt-4",
-    agoH: 6 * dayH - 2.5,
+    pieceId: "demo-lantern",
+    agoH: 6 * dayH - 3.5,
     isHot: true,
     minutes: 37,
     pouredKg: 3.9,
@@ -63,18 +69,32 @@ const evenings: readonly Ended[] = [
   },
 ];
 
+/** When the metal of such a melt went into its piece, hours ago, and how much of it. */
+export function pouredOf(pieceId: string): {
+  readonly meltId: string;
+  readonly agoH: number;
+  readonly kg: number;
+} {
+  const melt = evenings.find((one) => one.pieceId === pieceId);
+  if (melt === undefined) throw new RangeError(`no melt of the demo was poured into ${pieceId}`);
+  return { meltId: melt.id, agoH: melt.agoH - (melt.minutes + 3) / 60, kg: melt.pouredKg };
+}
+
 /** Melts that taught the furnace, and tomorrow's pour with the heat it needs. */
 export function demoPours(demo: DemoLog): void {
   for (const melt of evenings) ended(demo, melt);
   planned(demo, preheatPlan(demo));
 }
 
-function ended({ log }: DemoLog, { id, agoH, isHot, minutes, pouredKg, piggedKg, fuelKg }: Ended): void {
+function ended(
+  { log }: DemoLog,
+  { id, pieceId, agoH, isHot, minutes, pouredKg, piggedKg, fuelKg }: Ended,
+): void {
   const at = (minute: number): number => agoH - minute / 60;
   log("melt", id, "melt-planned", agoH + 0.3, {
     furnaceId: demoFurnaceId,
     alloyId: demoAlloyId,
-    pieceIds: [],
+    pieceIds: [pieceId],
     items: [
       { name: "Demo: ingot", massKg: 3.5, alloyId: demoAlloyId },
       { name: "Demo: sorted returns", massKg: 1.5, alloyId: demoAlloyId },

@@ -11,7 +11,7 @@ import { noise } from "./demoNumbers.ts";
 export const demoBurnoutId = "demo-burnout";
 export const demoPreheatId = "demo-preheat";
 /** The hour the kiln of the dancer's burnout was switched on, before now. */
-export const burnoutAgoH = 33;
+export const burnoutAgoH = 29;
 export const preheatToC = 250;
 
 const startC = 20;
@@ -47,30 +47,55 @@ function segmentsFor(purpose: RunPurpose, basis: RunBasis): readonly Segment[] {
   return plan.segments;
 }
 
-/** Burnout and firing of the dancer as planned, read by a logger; its log and the run's tell the same. */
-export function burnout({ log, entries }: DemoLog): void {
-  const segments = segmentsFor("burnout", dancer);
+type Burnt = {
+  readonly runId: string;
+  readonly pieceIds: readonly string[];
+  readonly basis: RunBasis;
+  /** When the kiln was switched on. */
+  readonly agoH: number;
+  readonly energyKWh: number;
+};
+
+const ofDancer: Burnt = {
+  runId: demoBurnoutId,
+  pieceIds: ["demo-dancer"],
+  basis: dancer,
+  agoH: burnoutAgoH,
+  energyKWh: 58.4,
+};
+/** Shells of wax patterns, whose wax runs out through the floor. */
+export const waxBasis = (patternKg: number, shellKg: number): RunBasis => ({
+  ...dancer,
+  pattern: { material: "wax", massKg: patternKg },
+  waxLeaves: "floor",
+  shellKg,
+});
+
+/** Burnout and firing as planned, read by a logger; the pieces' logs and the run's tell the same. */
+export function burnout({ log, entries }: DemoLog, burnt: Burnt = ofDancer): void {
+  const { runId, pieceIds, basis, agoH, energyKWh } = burnt;
+  const segments = segmentsFor("burnout", basis);
   const curve = scheduleCurve(segments, startC);
   const minutes = curve.at(-1)?.endMin ?? 0;
-  const agoAt = (minute: number): number => burnoutAgoH - minute / 60;
-  log("run", demoBurnoutId, "run-planned", burnoutAgoH + 3, {
+  const agoAt = (minute: number): number => agoH - minute / 60;
+  log("run", runId, "run-planned", agoH + 0.5, {
     kilnId: demoKilnId,
     purpose: "burnout",
-    pieceIds: ["demo-dancer"],
+    pieceIds,
     startC,
     segments: loggedSegments(segments),
-    basis: dancer,
+    basis,
     note: "Demo: overnight, door shut until cold.",
   });
-  log("run", demoBurnoutId, "run-started", burnoutAgoH, { kilnC: startC });
-  log("piece", "demo-dancer", "burnout-started", burnoutAgoH, { runId: demoBurnoutId });
+  log("run", runId, "run-started", agoH, { kilnC: startC });
+  for (const id of pieceIds) log("piece", id, "burnout-started", agoH, { runId });
   const afterS = Array.from(
     { length: Math.floor((minutes * 60) / loggerEveryS) },
     (_, step) => (step + 1) * loggerEveryS,
   );
   // The log of a run holds its readings before its end, so the logger's file comes first.
   const first = afterS[0] ?? 0;
-  log("run", demoBurnoutId, "run-logged", agoAt(first / 60), {
+  log("run", runId, "run-logged", agoAt(first / 60), {
     source: "Demo: kiln logger",
     afterS: afterS.map((second) => second - first),
     kilnC: afterS.map((second) =>
@@ -79,17 +104,17 @@ export function burnout({ log, entries }: DemoLog): void {
   });
   for (const [segment, part] of segments.entries())
     if (part.kind === "instruction")
-      log("run", demoBurnoutId, "run-step-done", agoAt(curve[segment]?.startMin ?? 0), { segment });
+      log("run", runId, "run-step-done", agoAt(curve[segment]?.startMin ?? 0), { segment });
   const endAgo = agoAt(minutes);
-  log("run", demoBurnoutId, "run-ended", endAgo, { result: "done", energyKWh: 58.4 });
-  log("piece", "demo-dancer", "burnout-ended", endAgo, { result: "clean" });
+  log("run", runId, "run-ended", endAgo, { result: "done", energyKWh });
+  for (const id of pieceIds) log("piece", id, "burnout-ended", endAgo, { result: "clean" });
   const peakC = Math.max(
     ...entries()
-      .filter(({ stream }) => stream === streamOf("run", demoBurnoutId))
+      .filter(({ stream }) => stream === streamOf("run", runId))
       .flatMap((entry) => (entry.type === "run-logged" ? entry.body.kilnC : [])),
   );
   const holdMin = segments.reduce((sum, part) => sum + (part.kind === "hold" ? part.minutes : 0), 0);
-  log("piece", "demo-dancer", "shell-fired", endAgo, { peakC, holdMin, runId: demoBurnoutId });
+  for (const id of pieceIds) log("piece", id, "shell-fired", endAgo, { peakC, holdMin, runId });
 }
 
 /** The dancer's shell is to be warm for tomorrow's pour; minutes the plan takes. */

@@ -5,6 +5,7 @@ import { bucketStandingOf } from "../../../logbook/bucket/bucketStanding.ts";
 import { findingsFor, reviewFindingsFor } from "../../../rules/all.ts";
 import { parseEntry } from "../../../storage/entrySchema.ts";
 import { idsOf, entriesOf, surroundingsOf } from "../../../../tests/readDemo.ts";
+import { demoPhotoId } from "./demoIds.ts";
 import { demoEntries } from "./demoShop.ts";
 
 const now = Date.UTC(2026, 5, 18, 10);
@@ -17,8 +18,16 @@ const standings = pieceIds.map((id) => {
   return standingOf(piece, surroundings, now);
 });
 
-test("eight pieces, each in a stream of the demo and named as one", () => {
-  expect(pieceIds).toHaveLength(8);
+test("eight pieces in work and five that are through, each in a stream of the demo and named as one", () => {
+  expect(pieceIds).toHaveLength(13);
+  const through = standings.filter(({ action }) => action.kind === "none").map(({ piece }) => piece.id);
+  expect(through.toSorted()).toEqual([
+    "demo-cleat",
+    "demo-gnomon",
+    "demo-hooks",
+    "demo-lantern",
+    "demo-scraper",
+  ]);
   for (const { stream } of entries)
     expect(stream).toMatch(/^(piece|room|bucket|run|melt|pour)\/demo-|^shop\/own$/);
   for (const { piece } of standings) expect(piece.plan.name).toMatch(/^Demo: /);
@@ -30,6 +39,23 @@ test("the demo passes the gate of a real log and lies wholly in the past", () =>
     expect(entry.at).toBeLessThan(now);
   }
   expect(new Set(entries.map(({ id }) => id)).size).toBe(entries.length);
+});
+
+test("it tells the good and the bad: sold, flawed with a photo and its cause, scrapped, hollow on a core", () => {
+  const of = (id: string) => {
+    const found = standings.find(({ piece }) => piece.id === id);
+    if (found === undefined) throw new Error(`no ${id}`);
+    return found.piece;
+  };
+  expect(of("demo-hooks")).toMatchObject({ phase: "finished", outcome: { result: "sound" } });
+  expect(of("demo-gnomon")).toMatchObject({
+    phase: "finished",
+    outcome: { result: "flawed", defects: ["misrun"], photos: [demoPhotoId] },
+  });
+  expect(of("demo-gnomon").outcome?.note).toMatch(/Cause: /);
+  expect(of("demo-cleat").phase).toBe("scrapped");
+  expect(of("demo-lantern").plan.core?.litre).toBeGreaterThan(0);
+  expect(of("demo-dancer").plan.alloyId).toBe("a356");
 });
 
 test("the same moment gives the same demo", () => expect(demoEntries(now, "Europe/Berlin")).toEqual(entries));

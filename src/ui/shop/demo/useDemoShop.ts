@@ -2,6 +2,7 @@ import { useLiveQuery } from "dexie-react-hooks";
 import { useState } from "react";
 import { hasDemo, loadDemo, removeDemo } from "../../../storage/demo.ts";
 import { useShop } from "../../base/state/shop.tsx";
+import { demoPhotos } from "./demoPhoto.ts";
 import { demoEntries } from "./demoShop.ts";
 
 /** The demo shop: whether it is in, and the ways to put it in and take it out; `fault` says why that did not work. */
@@ -21,9 +22,9 @@ export function useDemoShop() {
     isIn,
     fault,
     load: () =>
-      run(() => {
+      run(async () => {
         const { now, zone } = moment();
-        return loadDemo(db, demoEntries(now, zone));
+        return loadDemo(db, demoEntries(now, zone), await demoPhotos());
       }),
     remove: () => run(() => removeDemo(db)),
   };

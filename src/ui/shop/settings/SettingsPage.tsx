@@ -12,6 +12,7 @@ import { Choice } from "../../base/forms/Choice.tsx";
 import { Page } from "../../base/parts/Page.tsx";
 import { BucketHoursFields } from "./BucketHoursFields.tsx";
 import { AboutCard } from "./AboutCard.tsx";
+import { InstallCard } from "./InstallCard.tsx";
 import { KeepCard } from "./KeepCard.tsx";
 import { RebuildCard } from "./RebuildCard.tsx";
 import { SignName } from "./SignName.tsx";
@@ -86,6 +87,7 @@ export function SettingsPage() {
           <SignName />
         </Card>
         <KeepCard />
+        <InstallCard />
         <div id="backup">
           <SaveCard />
         </div>

@@ -86,7 +86,8 @@ export function flowFigures(format: Format): FigureGroup {
         published<Three>(
           `What a ${way === "ladle" ? "hand ladle" : way} gives`,
           rate,
-          ({ low, likely, high }) => `${likely} kg/s, ${low} to ${high}`,
+          ({ low, likely, high }) =>
+            `${format.show("kgS", likely)}, ${format.show("kgS", low)} to ${format.show("kgS", high)}`,
           "the planned fill, choke and gates",
         ),
       ),
@@ -124,7 +125,8 @@ export function flowFigures(format: Format): FigureGroup {
         published(
           `Heat of a mould: ${words(mould)}`,
           heat,
-          (of) => `${of.conductivityWMK} W/m·K, ${of.densityKgM3} kg/m³, ${of.heatJKgK} J/kg·K`,
+          (of) =>
+            `${format.show("wMK", of.conductivityWMK)}, ${format.show("kgM3", of.densityKgM3)}, ${format.show("jKgK", of.heatJKgK)}`,
           "freezing and whether it runs full",
         ),
       ),
