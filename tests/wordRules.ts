@@ -22,7 +22,7 @@ export const notTheTrade: readonly (readonly [pattern: RegExp, say: string])[] =
 ];
 
 /** A source belongs on the figures page, or in a fold that says what a figure rests on. */
-export const aSource = /\bfrom memory\b|\bcommon practice\b|\bno source\b/i;
+export const aSource = /\bfrom memory\b|\bcommon practice[,:]|\bno source\b/i;
 
 export const mostWords = 22;
 

@@ -6,7 +6,7 @@ export type Block = {
   readonly text: string;
   /** The list entry or table row it stands in, numbered over the screen; what is listed may say the same of each. */
   readonly row: number | null;
-  /** True within a fold such as "What this rests on", where sources are. */
+  /** True in a fold such as "What this rests on" and in what is marked as a source: there sources stand. */
   readonly isFolded: boolean;
 };
 
@@ -28,7 +28,7 @@ export const blocksOn = (page: Page): Promise<readonly Block[]> =>
     for (const fold of document.querySelectorAll("details")) fold.open = true;
     const isInline = (element: Element): boolean =>
       /^(inline|contents)$/.test(getComputedStyle(element).display) && element.tagName !== "BUTTON";
-    const rows = [...document.querySelectorAll("li, tr, option, dl > div")];
+    const rows = [...document.querySelectorAll("li, tr, option, label, fieldset, dl > div")];
     const blocks = new Map<Element, string>();
     const walker = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT);
     for (let node = walker.nextNode(); node !== null; node = walker.nextNode()) {
@@ -44,12 +44,12 @@ export const blocksOn = (page: Page): Promise<readonly Block[]> =>
     return [...blocks].flatMap(([element, found]) => {
       const text = found.replaceAll(/\s+/g, " ").trim();
       if (text === "") return [];
-      const row = element.closest("li, tr, option, dl > div");
+      const row = element.closest("li, tr, option, label, fieldset, dl > div");
       return [
         {
           text,
           row: row === null ? null : rows.indexOf(row),
-          isFolded: element.closest("details > :not(summary)") !== null,
+          isFolded: element.closest("details > :not(summary), [data-source]") !== null,
         },
       ];
     });

@@ -98,7 +98,7 @@ test("a due time's label promises only what can make it known now", () => {
 
 test("a layer that was not tried here says so, and one that failed says that louder", () => {
   const say = () => "2 days ago";
-  expect(testedWords(undefined, say)).toBe("Not tried on this device yet.");
+  expect(testedWords(undefined, say)).toBe("Not tried yet.");
   expect(testedWords({ at: 1, rang: true }, say)).toBe("Tried here 2 days ago: it rang.");
   expect(testedWords({ at: 1, rang: false }, say)).toContain("did NOT ring");
 });

@@ -52,7 +52,7 @@ export function ringLabel(dueMs: number, { screenOn, permission, inCalendarMs, t
 
 /** What was found on this device when the layer was tried. */
 export function testedWords(tested: Settings["ringTested"][string], say: (at: number) => string): string {
-  if (tested === undefined) return "Not tried on this device yet.";
+  if (tested === undefined) return "Not tried yet.";
   return tested.rang
     ? `Tried here ${say(tested.at)}: it rang.`
     : `Tried here ${say(tested.at)}: it did NOT ring.`;

@@ -82,7 +82,7 @@ export function alloyFigures(
             heat,
             "time of a melt, freezing, whether it runs full",
           ),
-          row("Broken out below", alloy.knockout, temp, "when a casting may be knocked out"),
+          row("Knock out below", alloy.knockout, temp, "when a casting may be knocked out"),
           row(
             "Speed through a gate, at most",
             alloy.stream.gateSpeedMS,

@@ -102,7 +102,7 @@ export function HeatCard({
         <p className={css["warn"]}>
           At full power it uses {format.show("kg", sum.fuel.drawKgH)} an hour. A small bottle gives about{" "}
           {format.show("kg", bottleDrawKgH.value.low)} to {format.show("kg", bottleDrawKgH.value.high)} an
-          hour on its own, less in the cold ({bottleDrawKgH.source}): use a larger one or two together.
+          hour on its own, less in the cold. Use a larger one or two together.
         </p>
       )}
       <Reckoned

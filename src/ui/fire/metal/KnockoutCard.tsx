@@ -38,9 +38,11 @@ export function KnockoutCard({
       </p>
       {heat.note !== undefined && <p className={css["warn"]}>{heat.note}</p>}
       <p className={sheet["soft"]}>
+        The cooling itself is calculated at the pour. The core is hot long after the skin is cool.
+      </p>
+      <p className={sheet["soft"]} data-source>
         {heat.source}; ten freezings of the casting: common practice, no source; {usual}:{" "}
-        {usualKnockoutMin.source}. The cooling itself is calculated at the pour. The core is hot long after
-        the skin is cool.
+        {usualKnockoutMin.source}.
       </p>
     </Card>
   );

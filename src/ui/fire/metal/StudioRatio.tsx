@@ -42,7 +42,7 @@ export function StudioRatio({
             : `: ${format.show("kg", (patternG / 1000) * studioWaxRatio.value)} instead of ${format.show("kg", (patternG / 1000) * ratio)}.`}
         </p>
       )}
-      <p className={sheet["soft"]}>
+      <p className={sheet["soft"]} data-source>
         Densities: {alloy.solidKgM3.source}; ten to one: {studioWaxRatio.source}.
       </p>
     </Card>

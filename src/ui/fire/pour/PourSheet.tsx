@@ -150,7 +150,7 @@ export function PourSheet({ log, go, now }: { log: PourLog; go: GoStanding; now:
   );
 
   function goRefusal({ opensAt, closesAt }: GoStanding, { isGo }: SheetVerdict, at: number): string | null {
-    if (at < opensAt) return `Go opens ${dayTime(opensAt, at, format.locale)}.`;
+    if (at < opensAt) return "Too early for a go.";
     if (at >= closesAt) return "The planned pour is past. Move the plan first.";
     return isGo ? null : "Check each line, or write a reason under those that are not OK.";
   }

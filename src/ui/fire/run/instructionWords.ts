@@ -12,7 +12,7 @@ type Instruction = {
 export const instructionWords: Readonly<Record<InstructionCode, Instruction>> = {
   "extraction-on": {
     title: "Extraction on, doors to the house shut",
-    says: "Pattern smoke is toxic and flammable. Under a hood or outdoors, nobody downwind.",
+    says: "Pattern smoke is toxic and flammable. Under a hood or outdoors. Stay upwind.",
     short: "extraction on",
   },
   "openings-checked": {

@@ -3,6 +3,7 @@ import { useLocation } from "wouter";
 import type { PatternMeasured } from "../../../logbook/entries/pieceBodies.ts";
 import type { Piece } from "../../../logbook/piece/piece.ts";
 import { writeDraft } from "../../../storage/drafts.ts";
+import { paths } from "../../base/state/paths.ts";
 import { useFleeting } from "../../base/state/fleeting.ts";
 import { paths } from "../../base/state/paths.ts";
 import { useShop } from "../../base/state/shop.tsx";

@@ -134,14 +134,13 @@ function HoldReason({
   readonly error: string | undefined;
   readonly onChange: (reason: string) => void;
 }) {
-  const { title, says } = findingText(hold, useFormat());
+  const { title } = findingText(hold, useFormat());
   return (
     <TextField
       label={`Why go on: ${title}`}
       multiline
       value={value}
       onChange={onChange}
-      hint={says}
       error={error}
     />
   );

@@ -10,9 +10,9 @@ export function DemoOffer() {
   return (
     <Card title="Demo shop">
       <p>
-        Invented pieces, from a first coat to sold and scrapped, with rooms and their air, buckets, a store, a
-        kiln, a furnace and a pour planned for tomorrow. Their names begin with “Demo”. You can remove it
-        without touching your own log.
+        Invented pieces, from a first coat to sold and scrapped, with rooms, buckets, a store, a kiln and a
+        furnace. A pour is planned for tomorrow. Their names begin with “Demo”. You can remove it without
+        touching your own log.
       </p>
       {fault !== null && <p role="alert">It did not work: {fault}</p>}
       {isIn === true ? (

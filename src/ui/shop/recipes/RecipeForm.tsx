@@ -93,7 +93,7 @@ export function RecipeForm({ recipe, taken, onSaved }: Props) {
             form={form}
             at="safetyFactor"
             label="Margin"
-            hint={`3 is usual. 4 for more than ${format.show("kg", 25)} of metal, a first use, or people near: a flat then needs a sixth more shell, a tube nearly a third.`}
+            hint={`3 is usual. 4 for more than ${format.show("kg", 25)} of metal, a first use, or people near. A flat then needs a sixth more shell, a tube nearly a third.`}
           />
           <NumberOf
             form={form}

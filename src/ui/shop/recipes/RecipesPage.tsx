@@ -56,7 +56,7 @@ function RecipeCard({ recipe }: { readonly recipe: Recipe }) {
       {shop !== undefined && <p>{recipeShellText(recipe.coats, shop.buildMm, format)}.</p>}
       <RecipeCarries recipe={recipe} />
       {recipe.note !== undefined && <p>{recipe.note}</p>}
-      {recipe.starting && <p className={css["soft"]}>A starting recipe, unchanged.</p>}
+      {recipe.starting && <p className={css["soft"]}>Starting recipe.</p>}
     </Card>
   );
 }

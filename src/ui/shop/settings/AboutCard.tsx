@@ -17,7 +17,7 @@ export function AboutCard() {
       </p>
       {takeUpdate !== null && <Button onPress={takeUpdate}>Use the new version</Button>}
       <p>
-        Everything stays on this device, and it works offline after the first visit. Nobody else has a copy,
+        Everything stays on this device, and it works offline after the first visit. There is no other copy,
         so save backups.
       </p>
       <p>{standingCaution}</p>

@@ -79,7 +79,7 @@ export function flowFigures(format: Format): FigureGroup {
       judged(
         "Shortest fill that is planned",
         format.show("s", shortestS),
-        "nobody pours a mould full in less",
+        "no mould is poured full in less",
         "the planned fill",
       ),
       ...Object.entries(pourRateKgS).map(([way, rate]) =>

@@ -48,7 +48,7 @@ export function CostsCard({ data }: { readonly data: TakenData }) {
       )}
       {unknown.length > 0 && (
         <>
-          <p>Missing: {[...new Set(unknown.flatMap(({ cost }) => cost.lacks.map(lackText)))].join(", ")}.</p>
+          <p>Missing: {[...new Set(unknown.flatMap(({ cost }) => cost.lacks.map(lackText)))].join("; ")}.</p>
           <details>
             <summary>Not calculated ({unknown.length})</summary>
             <ul className={`${sheet["stack3"]} ${sheet["list"]} ${css["plain"]}`}>

@@ -59,7 +59,7 @@ describe("stock", () => {
     // 22 kg in twenty days.
     await expect.element(zircon.getByText(/^7\.7.kg a week/)).toBeVisible();
     await zircon.getByText(/^Ledger/).click();
-    await expect.element(zircon.getByRole("cell", { name: "Made up Prime, reckoned" })).toBeVisible();
+    await expect.element(zircon.getByRole("cell", { name: "Made up Prime, calculated" })).toBeVisible();
     await zircon.getByText("Received, counted, lost").click();
     await zircon.getByLabelText("What", { exact: true }).selectOptions("counted");
     await zircon.getByLabelText("Weight").fill("40");
