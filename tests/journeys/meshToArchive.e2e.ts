@@ -131,7 +131,7 @@ test("a piece of the maker's own goes from its mesh to the archive, and every ha
       if (i === 2) {
         const when = /(?:dry|minimum runs to) (\d\d:\d\d)/;
         const onRack = await said(page.getByRole("list", { name: "Pieces in work" }), when);
-        await tap(page.getByRole("link", { name: /What is due/ }).first());
+        await tap(page.getByRole("link", { name: "Due and alarms" }).first());
         await maker.onScreen("Due");
         expect(await said(main, when)).toBe(onRack);
         await maker.openPiece(name);
