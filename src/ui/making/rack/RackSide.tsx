@@ -1,4 +1,3 @@
-import { useEffect, useRef } from "react";
 import { Link, useLocation } from "wouter";
 import { actionWords } from "../../base/format/actionWords.ts";
 import { WallStrip } from "../../base/charts/WallStrip.tsx";
@@ -10,17 +9,15 @@ import sheet from "../../base/styles/sheet.module.css";
 import styles from "./RackSide.module.css";
 import { useSteadyOrder } from "./useSteadyOrder.ts";
 
+/** As a piece is opened its row comes into view. */
+const reveal = (row: HTMLAnchorElement | null): void => row?.scrollIntoView({ block: "nearest" });
+
 /** The rack as a list beside a piece: each with its next action, the open one marked. */
 export function RackSide() {
   const { locale } = useFormat();
   const [location] = useLocation();
   const rack = useRack();
   const items = useSteadyOrder(rack ?? [], (item) => item.standing.piece.id);
-  const open = useRef<HTMLAnchorElement>(null);
-  const isRead = rack !== undefined;
-  useEffect(() => {
-    if (isRead) open.current?.scrollIntoView({ block: "nearest" });
-  }, [isRead, location]);
   return (
     <nav className={styles["side"]} aria-label="Rack">
       <ul className={sheet["list"]}>
@@ -31,7 +28,7 @@ export function RackSide() {
           return (
             <li key={piece.id}>
               <Link
-                ref={isOpen ? open : null}
+                ref={isOpen ? reveal : null}
                 href={paths.piece(piece.id)}
                 className={`${styles["one"]} ${turn === "hands" ? styles["hands"] : ""}`}
                 aria-current={isOpen ? "page" : undefined}
