@@ -35,6 +35,15 @@ function startGroup(id: string, graph: Graph): string | null {
   return groups.get(id) ?? null;
 }
 
+/** A picture for the browser's own page that offers to install the app. */
+const shot = (name: string, sizes: string, form_factor: "narrow" | "wide", label: string) => ({
+  src: `screenshots/${name}.png`,
+  sizes,
+  type: "image/png",
+  form_factor,
+  label,
+});
+
 export default defineConfig({
   // Set DIPBOOK_BASE to "/some-path/" at build time when the host serves the app below a path.
   base: process.env["DIPBOOK_BASE"] ?? "/",
@@ -54,6 +63,8 @@ export default defineConfig({
       filename: "sw.ts",
       injectManifest: {
         globPatterns: ["**/*.{js,css,html,svg,png,woff2,webmanifest,stl}"],
+        // Shown by the browser while it asks to install: of no use offline.
+        globIgnores: ["screenshots/**"],
         // The sample pattern and the picture of a mesh open offline too.
         maximumFileSizeToCacheInBytes: 4_000_000,
       },
@@ -73,6 +84,23 @@ export default defineConfig({
           { src: "icons/icon-192.png", sizes: "192x192", type: "image/png" },
           { src: "icons/icon-512.png", sizes: "512x512", type: "image/png" },
           { src: "icons/maskable-512.png", sizes: "512x512", type: "image/png", purpose: "maskable" },
+        ],
+        // Paths of src/ui/base/state/paths.ts.
+        shortcuts: [
+          { name: "Dip", url: "dip", icons: [{ src: "icons/icon-192.png", sizes: "192x192" }] },
+          { name: "Log the air", url: "rooms", icons: [{ src: "icons/icon-192.png", sizes: "192x192" }] },
+          {
+            name: "Check the slurry",
+            url: "buckets",
+            icons: [{ src: "icons/icon-192.png", sizes: "192x192" }],
+          },
+        ],
+        // Made by scripts/pictures.mjs from the demo shop.
+        screenshots: [
+          shot("phone-rack", "390x844", "narrow", "The rack: what to do now"),
+          shot("phone-piece", "390x844", "narrow", "A piece and its shell in section"),
+          shot("desk-piece", "1280x800", "wide", "Rack and piece side by side"),
+          shot("desk-board", "1280x800", "wide", "The board on the wall"),
         ],
         file_handlers: [
           {

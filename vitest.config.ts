@@ -31,6 +31,8 @@ export default defineConfig({
             "dexie",
             "dexie-react-hooks",
             "zustand",
+            "@nanostores/i18n",
+            "nanostores",
             "wouter",
             "zod",
             "uuid",

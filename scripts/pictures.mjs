@@ -8,7 +8,9 @@ import { must, setUp } from "./setUp.mjs";
  * demo shop. They go to `.pictures`; with `--readme` only the README's are made, into `docs/pictures`.
  */
 const forReadme = process.argv.includes("--readme");
-const out = forReadme ? "docs/pictures" : ".pictures";
+/** Those the browser shows while it offers to install the app: named, with their sizes, in vite.config.ts. */
+const forInstall = process.argv.includes("--install");
+const out = forReadme ? "docs/pictures" : forInstall ? "public/screenshots" : ".pictures";
 const args = [
   "--no-sandbox",
   "--disable-gpu",
@@ -51,7 +53,7 @@ async function openShop(size, { demo, settings }) {
   return { context, page };
 }
 
-async function take(page, name, path, { full = !forReadme } = {}) {
+async function take(page, name, path, { full = !forReadme && !forInstall } = {}) {
   await page.goto(url + path);
   await page.getByRole("heading", { level: 1 }).first().waitFor();
   await page.waitForTimeout(700);
@@ -102,6 +104,15 @@ if (forReadme) {
   await page.waitForTimeout(600);
   await page.screenshot({ path: `${out}/dip.png` });
   await context.close();
+} else if (forInstall) {
+  const onPhone = await openShop(phone, { demo: true });
+  await take(onPhone.page, "phone-rack", "/");
+  await take(onPhone.page, "phone-piece", "/piece/demo-carp");
+  await onPhone.context.close();
+  const atDesk = await openShop({ viewport: { width: 1280, height: 800 } }, { demo: true });
+  await take(atDesk.page, "desk-piece", "/piece/demo-carp");
+  await take(atDesk.page, "desk-board", "/board");
+  await atDesk.context.close();
 } else {
   const looks = [
     { look: "phone-light", size: phone, how: { demo: true } },
@@ -117,6 +128,7 @@ if (forReadme) {
     "/dip",
     "/piece/new",
     "/timeline",
+    "/board",
     "/due",
     "/how-to",
     ...["weigh", "cup", "hygrometer", "bars", "caliper", "phone", "backup"].map((id) => `/how-to/${id}`),

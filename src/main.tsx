@@ -1,5 +1,6 @@
 import { scratchSink } from "./device/fileSink.ts";
 import { handOver } from "./device/share.ts";
+import { keepInstallOffer } from "./device/install.ts";
 import type { Updates } from "./device/update.ts";
 import { watchUpdates } from "./device/update.ts";
 import { makeRescuePage } from "./rescue/rescuePage.ts";
@@ -66,6 +67,9 @@ const rescue = makeRescuePage(document.body, {
     return found === "none" ? "This is the newest version." : "No connection to the host. Try again later.";
   },
 });
+
+// The browser makes its offer once, perhaps before the app is drawn.
+keepInstallOffer();
 
 const root = document.getElementById("root");
 if (root === null) throw new Error("index.html has no element #root to draw in");

@@ -23,7 +23,7 @@ test("what happened stands in words with the keys that help, and goes away witho
   rescue.show({ kind: "app-failed", detail: "a sum threw" });
   await expect.element(page.getByRole("heading", { name: "Dipbook could not be shown" })).toBeVisible();
   await expect.element(page.getByText("a sum threw")).toBeVisible();
-  expect(names()).toEqual(["Try again", "Make the summaries again", "Save a backup", "Look for an update"]);
+  expect(names()).toEqual(["Try again", "Rebuild the summaries", "Save a backup", "Look for an update"]);
   rescue.hide();
   expect(document.querySelector(".rescue")).toBeNull();
 });

@@ -93,6 +93,6 @@ export function rescueText(problem: StartProblem): RescueText {
 export const offerNames: { readonly [K in Offer]: string } = {
   "try-again": "Try again",
   "save-backup": "Save a backup",
-  "remake-summaries": "Make the summaries again",
+  "remake-summaries": "Rebuild the summaries",
   "look-for-update": "Look for an update",
 };

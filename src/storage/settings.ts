@@ -40,6 +40,8 @@ export type Settings = {
   readonly askedToKeepAt: number;
   /** When its answer was read on the rack; 0 while it was not. */
   readonly keepAnswerSeenAt: number;
+  /** When the hint that the app can be installed was answered; 0 while it was not. */
+  readonly installHintSeenAt: number;
   /** Where this log has moved to, as the person wrote it; empty while it lives here. */
   readonly movedTo: string;
 };
@@ -81,6 +83,7 @@ const schema = z.object({
   remindEntries: z.int().min(0).max(100_000).catch(300),
   askedToKeepAt: z.number().min(0).catch(0),
   keepAnswerSeenAt: z.number().min(0).catch(0),
+  installHintSeenAt: z.number().min(0).catch(0),
   movedTo: z.string().max(200).catch(""),
 }) satisfies z.ZodType<Settings>;
 

@@ -37,7 +37,7 @@ export const bucketLimitSources: Readonly<Record<keyof BucketLimits, string>> = 
   pH: `${practice}; alkaline sols are stable from about 8.5 to 10 and worst near 7, silica dissolves above 10.5: order of Iler, The Chemistry of Silica (from memory)`,
   pHDropWeek: `${practice}; the trend says more than the number`,
   silica: practice,
-  gelH: `${practice}; 20 mL of clear liquor in a closed vial at 60 °C`,
+  gelH: `${practice}; 20 mL of clear binder in a closed vial at 60 °C`,
   plateShare: `${practice}; the method: Sidhu, Kumar & Mishra, J. Mater. Eng. Perform. 17 (2008) 489`,
   bacteriaPerMl: practice,
   oldDays: practice,

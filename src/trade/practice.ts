@@ -58,7 +58,7 @@ export const practice = {
     source: "judgement: the viscosity tells more, and is read together with it",
   },
   /** Hours for which something that is told once is to be watched; then it is a note. */
-  toldOnceH: { value: 2, basis: "judgement", source: "judgement: whoever logs it is told there and then" },
+  toldOnceH: { value: 2, basis: "judgement", source: "judgement: whoever logs it is warned there and then" },
   /** Mean grain of a stucco over that of the coat beneath, past which grains bridge instead of bedding in. */
   gradeRatio: { value: 4, basis: "judgement", source: "starting value; judgement, no source" },
   /** Coarsest grain for the first prime, mm. */

@@ -124,7 +124,7 @@ test("a shell that cracks in burnout is mended, wired, coated, reviewed again an
       Note: "filled, risers up",
     });
     await maker.waitHours(1);
-    await tap(next.getByRole("link", { name: "Log the knockout" }));
+    await tap(next.getByRole("link", { name: "Log the knock-out" }));
     await maker.logIt({ Note: "shell came off in plates" });
   });
 

@@ -50,15 +50,14 @@ test("a patch is dry by its own word: not by the outer coat's, and the same is s
 
   await test.step("the outer coat felt dry says nothing of a patch, and is said so before the tap", async () => {
     await isWet();
-    await maker.waitHours(5);
-    await maker.readAir({ tempC: 21, rh: 0.5 });
-    await maker.openPiece("Otter");
     await expect(
       page.getByText("“Dry” for the outer coat does not cover a repair. Check the repair itself."),
     ).toBeVisible();
     await maker.goTo("Rack");
     await tap(key("Dry: coat 1 of Otter"));
     await expect(page.getByText("Otter: felt dry. Logged.")).toBeVisible();
+    await maker.waitHours(5);
+    await maker.readAir({ tempC: 21, rh: 0.5 });
     await maker.openPiece("Otter");
     await isWet();
   });

@@ -62,7 +62,7 @@ test("a damp night is seen coming, what would help is read, and so is the last d
     await maker.openPiece("Demo: plaque with two fish");
     await tap(page.getByRole("link", { name: "Final dry before burnout" }));
     await maker.onScreen("Final dry before burnout");
-    await expect(page.getByText(/^(Over since|Review from) /)).toBeVisible();
+    await expect(page.getByText(/^(Over since|Review not before) /)).toBeVisible();
     await expect(page.getByText(/Slowest: open all round/)).toBeVisible();
     await expect(page.getByText(/g\/m² in 9 coats/)).toBeVisible();
   });

@@ -20,7 +20,7 @@ test("the demo shop comes and goes, and the maker's own piece stays as it was", 
   await maker.goTo("Shop");
   await maker.tap(page.getByRole("link", { name: /^Settings/ }));
   await maker.tap(maker.key("Look at a demo shop"));
-  await expect(page.getByText("The demo shop is in.")).toBeVisible();
+  await expect(page.getByText("Demo shop loaded.")).toBeVisible();
   await maker.goTo("Rack");
   await expect(rack.filter({ hasText: /Demo/ }).first()).toBeVisible();
   await expect(rack.filter({ hasText: "Badger" })).toContainText("1/9 coats");
@@ -44,7 +44,7 @@ test("the demo shop comes and goes, and the maker's own piece stays as it was", 
 
   await maker.goTo("Shop");
   await maker.tap(page.getByRole("link", { name: /^Settings/ }));
-  await maker.tap(maker.key("Take the demo shop out"));
+  await maker.tap(maker.key("Remove the demo shop"));
   await expect(maker.key("Look at a demo shop")).toBeVisible();
   await maker.goTo("Rack");
   await expect(rack).toHaveCount(1);

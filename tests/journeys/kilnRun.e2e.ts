@@ -48,21 +48,22 @@ test("a crack in a kiln run sends the piece back to its coats with all that is i
     await tap(next.getByRole("link", { name: "Plan the burnout" }));
     await maker.onScreen("Plan a kiln run");
     await expect(page.getByRole("checkbox", { name: /^Heron/ })).toBeChecked();
-    await expect(page.getByText("Give the mass of the patterns", { exact: false })).toBeVisible();
-    await page.getByLabel("Patterns together").fill("0.3");
+    await expect(page.getByText("Enter the mass of the patterns", { exact: false })).toBeVisible();
+    await page.getByLabel("Mass of all patterns").fill("0.3");
     await maker.choose("The shell is", "Dry");
     const steps = page.getByRole("list", { name: "Steps of the plan" });
-    await expect(steps).toContainText("The pattern goes soft and runs out");
+    await expect(steps).toContainText("The pattern softens and runs out");
     await expect(steps).toContainText("The pattern smokes");
-    await expect(page.getByText("The numbers never control the kiln", { exact: false })).toBeVisible();
-    await tap(key("Keep this plan"));
+    await expect(page.getByText("Dipbook does not control the kiln", { exact: false })).toBeVisible();
+    await tap(key("Save this plan"));
     await maker.onScreen(/^Burnout/);
   });
 
   await test.step("started, its steps are ticked and the kiln is read as time goes on", async () => {
+    await tap(key(/^Same as planned: /));
     await tap(key("Start the run"));
     await expect(atKiln).toContainText("Extraction on");
-    for (const what of ["Extraction on", "Check that cup", "Stand the shell cup down"]) {
+    for (const what of ["Extraction on", "Check that cup", "Place the shell cup down"]) {
       await expect(atKiln).toContainText(what);
       await tap(atKiln.getByRole("button", { name: "Done" }));
       // The next thing lies under the same key, which takes a second tap at once for a slip.
@@ -73,10 +74,10 @@ test("a crack in a kiln run sends the piece back to its coats with all that is i
     // Nothing is logged that nobody set.
     await expect(key("Log the reading")).toHaveAttribute("aria-disabled", "true");
     const planned = /he plan has (\d+)\s°C now/.exec((await atKiln.textContent()) ?? "")?.[1] ?? "";
-    await tap(page.getByText(/^Type it, an earlier time/));
+    await tap(page.getByText(/^More: type it/));
     await page.getByLabel("Kiln, typed").fill(planned);
     await tap(key(/^Log \d+\s°C$/));
-    await expect(page.getByRole("main").getByText(/^Kiln reading: /)).toBeVisible();
+    await expect(page.getByRole("main").getByText(/^Kiln read: /)).toBeVisible();
     await expect(atKiln).toContainText("On the plan.");
     expect(await linesOf(page, "run-step-done")).toHaveLength(3);
   });
@@ -99,8 +100,8 @@ test("a crack in a kiln run sends the piece back to its coats with all that is i
     await expect(page.getByText("cracked in this run (left wing)", { exact: false })).toBeVisible();
     await expect(page.getByRole("heading", { name: "In the kiln: 0 of 1" })).toBeVisible();
     await tap(key("End the run…"));
-    await maker.choose("The run", "Was stopped");
-    await tap(key("End the run and log it on the pieces"));
+    await maker.choose("The run", "Stopped");
+    await tap(key(/^End the run (with|and log) /));
     await maker.onScreen(/stopped$/);
   });
 

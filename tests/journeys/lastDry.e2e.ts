@@ -63,7 +63,7 @@ test("a shell felt dry an hour after its seal dip is held everywhere; two weight
     await maker.waitHours(1);
     await maker.openPiece("Heron");
     await tap(page.getByRole("button", { name: "Dry", exact: true }));
-    await expect(next).toContainText(/Final dry.*review from tomorrow 0?6:\d\d/s);
+    await expect(next).toContainText(/Final dry.*review not before tomorrow 0?6:\d\d/s);
     await expect(page.getByText(/Felt dry at .*: a touch does not count before fire/)).toBeVisible();
     await review();
     await expect(verdict.getByText("hold", { exact: true })).toBeVisible();

@@ -36,30 +36,31 @@ test("a logger's file read in the day after a run moves its hottest, its energy 
     await page.goto(new URL("/fire/run/new", page.url()).href);
     await maker.onScreen("Plan a kiln run");
     await tap(page.getByRole("checkbox", { name: /^Heron/ }));
-    await expect(page.getByText(/estimate: the metal’s volume as a solid pattern/)).toBeVisible();
-    await expect(page.getByLabel("Patterns together")).toHaveValue(/^0\.4\d*$/);
+    await expect(page.getByText(/estimate: solid, from the metal’s volume/)).toBeVisible();
+    await expect(page.getByLabel("Mass of all patterns")).toHaveValue(/^0\.4\d*$/);
     // Two coats are no wall yet: the figure is given, as by a caliper.
-    await page.getByLabel("Wall, the thickest").fill("8");
+    await page.getByLabel("Shell thickness, the thickest").fill("8");
     await maker.choose("The shell is", "Dry");
-    await tap(key("Keep this plan"));
+    await tap(key("Save this plan"));
     await maker.onScreen(/^Burnout/);
     runAddress = page.url();
   });
 
   await test.step("it is started, read twice by hand and ended", async () => {
+    await tap(key(/^Same as planned: /));
     await tap(key("Start the run"));
     await expect(atKiln).toBeVisible();
     startedMs = (await linesOf(page, "run-started"))[0]?.at ?? 0;
     expect(startedMs).toBeGreaterThan(start);
     const read = async (shownC: string): Promise<void> => {
       const typed = page.getByLabel("Kiln, typed");
-      if (!(await typed.isVisible())) await tap(page.getByText(/^Type it, an earlier time/));
+      if (!(await typed.isVisible())) await tap(page.getByText(/^More: type it/));
       await typed.fill(shownC);
       await tap(key(`Log ${shownC} °C`));
       await expect(
         page
           .getByRole("main")
-          .getByText(/^Kiln reading: /)
+          .getByText(/^Kiln read: /)
           .last(),
       ).toBeVisible();
     };
@@ -71,7 +72,9 @@ test("a logger's file read in the day after a run moves its hottest, its energy 
     await maker.waitHours(3);
     await tap(key("End the run…"));
     await expect(page.getByLabel("Hottest")).toHaveValue("690");
-    await tap(key("End the run and log it on the pieces"));
+    // Nobody saw it clean until somebody says so.
+    await maker.choose("Heron, inside", "Clean");
+    await tap(key(/^End the run with 690\s°C/));
     await maker.onScreen(/over$/);
     await expect(hottest).toHaveText(/^690\s°C$/);
   });

@@ -69,7 +69,7 @@ test("a piece of the maker's own goes from its mesh to the archive, and every ha
     await maker.onScreen(new RegExp(`^Pour: ${name}`));
   };
   const settleLines = async (): Promise<void> => {
-    await expect(line("Fumes go away from us")).toBeVisible();
+    await expect(line("Fumes blow away from you")).toBeVisible();
     for (let rest = 40; rest > 0; rest -= 1) {
       const open = page.locator('button[aria-label$=": OK"][aria-pressed="false"]');
       const left = await open.count();
@@ -77,7 +77,8 @@ test("a piece of the maker's own goes from its mesh to the archive, and every ha
       await tap(open.first());
       await expect(open).toHaveCount(left - 1);
     }
-    for (const reason of await page.getByLabel(/^Reason to pass/).all()) await reason.fill("practice piece");
+    for (const reason of await page.getByLabel(/^Reason to override/).all())
+      await reason.fill("practice piece");
     await page.getByLabel("Name", { exact: true }).fill("Ada");
   };
   let metal = "";
@@ -89,7 +90,7 @@ test("a piece of the maker's own goes from its mesh to the archive, and every ha
     await maker.goTo("Shop");
     await tap(page.getByRole("link", { name: /^Patterns/ }).first());
     await page
-      .getByLabel("Mesh file")
+      .getByLabel("3D file")
       .setInputFiles({ name: "boot scraper.stl", mimeType: "model/stl", buffer: slab() });
     await maker.onScreen("boot scraper");
     await tap(page.getByRole("radio", { name: /^Millimetres/ }));
@@ -101,9 +102,9 @@ test("a piece of the maker's own goes from its mesh to the archive, and every ha
     await tap(key("Gate at the lowest place"));
     await tap(key("Draw a starting tree"));
     await says(region("Metal"), "The piece 76.8 cm³");
-    metal = await said(region("The tree"), /Bars and piece.*?, ([\d.]+ kg)/);
+    metal = await said(region("Gating tree"), /Gating and piece.*?, ([\d.]+ kg)/);
     expect(await said(region("Metal"), /([\d.]+ kg)/)).toBe(metal);
-    head = await said(region("The tree"), /Head over the lowest place\s*([\d.]+ mm)/);
+    head = await said(region("Gating tree"), /Head over the lowest place\s*([\d.]+ mm)/);
     await expect(region("Shell this pattern needs")).toContainText(/decides/, soon);
   });
 
@@ -131,7 +132,7 @@ test("a piece of the maker's own goes from its mesh to the archive, and every ha
       if (i === 2) {
         const when = /(?:dry|minimum runs to) (\d\d:\d\d)/;
         const onRack = await said(page.getByRole("list", { name: "Pieces in work" }), when);
-        await tap(page.getByRole("link", { name: /What is due/ }).first());
+        await tap(page.getByRole("link", { name: /Due and alarms/ }).first());
         await maker.onScreen("Due");
         expect(await said(main, when)).toBe(onRack);
         await maker.openPiece(name);
@@ -169,11 +170,11 @@ test("a piece of the maker's own goes from its mesh to the archive, and every ha
     await maker.onScreen("Plan a melt");
     await page.getByLabel("Alloy").first().selectOption({ label: "C87300 silicon bronze" });
     await page.getByRole("checkbox", { name: new RegExp(name) }).check();
-    expect(await said(region("For what"), /Casting and gating\s*([\d.]+ kg)/)).toBe(metal);
-    expect(await said(region("For what"), /To weigh in\s*([\d.]+ kg)/)).toBe(charge);
+    expect(await said(region("Alloy and pieces"), /Casting and gating\s*([\d.]+ kg)/)).toBe(metal);
+    expect(await said(region("Alloy and pieces"), /To weigh in\s*([\d.]+ kg)/)).toBe(charge);
     await tap(key("Add ingot or returns"));
     await page.getByLabel("Weight").fill(charge.replace(" kg", ""));
-    await says(region("For what"), `Enough is weighed in: ${charge}`);
+    await says(region("Alloy and pieces"), `Enough is weighed in: ${charge}`);
     await tap(key("Plan this melt"));
     await maker.onScreen(/^Melt/);
   });
@@ -198,17 +199,19 @@ test("a piece of the maker's own goes from its mesh to the archive, and every ha
     await maker.onScreen(/^Melt/);
     await says(main, `Planned: ${charge}`);
     await page.getByLabel("Charge on the scale").fill(charge.replace(" kg", ""));
-    await press("The fire is on");
+    await press("Furnace lit");
     await waitMinutes(30);
+    await tap(key(/^It shows \d/));
     await press("Log this reading");
     await toPour();
     await tap(page.getByText(/^The other tracks: /));
     await tap(key("Kiln not read: set it"));
+    await tap(key("Kiln, read: same as planned"));
     await press("Shell is soaked");
     await tap(page.getByRole("link", { name: "Pour sheet", exact: true }));
     await maker.onScreen("Pour sheet");
-    await says(line("There is metal enough"), `${metal} wanted`);
-    await says(line("There is metal enough"), "by the scale, less its loss");
+    await says(line("Enough metal"), `${metal} wanted`);
+    await says(line("Enough metal"), "weighed, less loss");
     await settleLines();
     await tap(page.getByRole("button", { name: "Go", exact: true }));
     await expect(page.getByText(/^Go given by Ada/)).toBeVisible();
@@ -226,7 +229,7 @@ test("a piece of the maker's own goes from its mesh to the archive, and every ha
     await waitMinutes(4 * 60);
     await maker.openPiece(name);
     await maker.logFor("Knocked out", {});
-    await says(region("Its metal came from"), charge);
+    await says(region("Metal from"), charge);
     await tap(page.getByText("The shell as it was"));
     await says(main, `The shell was ${shell}`);
     await tap(page.getByRole("link", { name: "Record the result" }).first());
@@ -240,6 +243,6 @@ test("a piece of the maker's own goes from its mesh to the archive, and every ha
     await maker.onScreen(name);
     await tap(page.getByText("The shell as it was"));
     await says(main, `The shell was ${shell}`);
-    await says(region("Its metal came from"), charge);
+    await says(region("Metal from"), charge);
   });
 });

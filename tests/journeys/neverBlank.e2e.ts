@@ -264,7 +264,7 @@ for (const how of ["null", "hollow"] as const)
       await expect(page.getByText("This screen could not be shown")).toBeHidden();
     }
     await maker.goTo("Rack");
-    await maker.tap(maker.key("Make the summaries again").first());
+    await maker.tap(maker.key("Rebuild the summaries").first());
     await expect(rack(page).getByText("Badger", { exact: true })).toBeVisible();
     await expect(page.getByText(/can't be shown here/)).toBeHidden();
   });

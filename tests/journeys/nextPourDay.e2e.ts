@@ -17,7 +17,7 @@ test("the next pour day is proposed, says why, and opens the plans with its piec
   await maker.goTo("Shop");
   await tap(page.getByRole("link", { name: /^Settings/ }));
   await tap(key("Look at a demo shop"));
-  await expect(page.getByText("The demo shop is in.")).toBeVisible();
+  await expect(page.getByText("Demo shop loaded.")).toBeVisible();
   const before = (await linesInStore(page)).length;
 
   await test.step("from the Fire page: the planned pour stands first, and its own piece goes", async () => {

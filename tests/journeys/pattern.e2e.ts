@@ -45,7 +45,7 @@ test("from a mesh file, offline on the phone: turned, vented until no air stays,
     await maker.goTo("Shop");
     await tap(page.getByRole("link", { name: /^Patterns/ }).first());
     await page
-      .getByLabel("Mesh file")
+      .getByLabel("3D file")
       .setInputFiles({ name: "knolls.stl", mimeType: "model/stl", buffer: file });
     await maker.onScreen("knolls");
     await expect(page.getByText(/Watertight/).first()).toBeVisible(soon);
@@ -61,7 +61,7 @@ test("from a mesh file, offline on the phone: turned, vented until no air stays,
   });
 
   await test.step("leaned over, other places are the tops", async () => {
-    await tap(page.getByRole("radio", { name: "Hang", exact: true }));
+    await tap(page.getByRole("radio", { name: "Position", exact: true }));
     await tap(page.getByRole("radio", { name: "15°" }));
     await tap(key("Lean it right"));
     await tap(page.getByRole("radio", { name: "Air", exact: true }));
@@ -91,7 +91,7 @@ test("from a mesh file, offline on the phone: turned, vented until no air stays,
     await tap(picture);
     await expect(page.getByRole("list", { name: "Placed on the pattern" })).toContainText("Gate");
     await tap(page.getByRole("radio", { name: "Fill", exact: true }));
-    await page.getByLabel("How far the metal has come").fill("100", soon);
+    await page.getByLabel("Fill level").fill("100", soon);
     await expect(page.getByText(/(cm³|L) of metal, up to \d/)).toBeVisible();
   });
 

@@ -49,14 +49,14 @@ test("two printed shells are poured from one crucible: a late melt moves the day
     for (const name of ["Crane", "Vase"]) await page.getByRole("checkbox", { name }).check();
     await page.getByLabel("Thinnest section of Crane").fill("6");
     await page.getByLabel("Thinnest section of Vase").fill("4.5");
-    await maker.choose("It stands", "In hot sand");
+    await maker.choose("Placed in", "Hot sand");
     await page.getByLabel("From cold kiln to soaked shell").fill("40");
     await page.getByLabel("To heat the sand").fill("40");
     await page.getByLabel("Metal in the crucible").fill("5");
     await page.getByLabel("Metal at the pour").fill("1180");
     await page.getByLabel("To melt").fill("30");
     await expect(page.getByText("Metal and heat last.")).toBeVisible();
-    await expect(page.getByRole("img", { name: /^5 tracks that meet at / })).toBeVisible();
+    await expect(page.getByRole("img", { name: /^5 tracks for the pour at / })).toBeVisible();
     await tap(key("Plan this pour"));
     await maker.onScreen("Pour of 2 shells");
     const [plan] = await linesOf(page, "pour-planned");
@@ -74,7 +74,7 @@ test("two printed shells are poured from one crucible: a late melt moves the day
     await press("Laid out");
     await waitMinutes(6);
     await press("Crucible is hot");
-    await press("Metal is on the fire");
+    await press("Melting");
     await press("Tools are on the heat");
     await expect(track("Metal")).toContainText("under way since");
   });
@@ -88,26 +88,27 @@ test("two printed shells are poured from one crucible: a late melt moves the day
     await expect(moment).toContainText("the metal is late");
     await waitMinutes(5);
     await tap(key("Kiln not read: set it"));
+    await tap(key("Kiln, read: same as planned"));
     await press("Shell is soaked");
     await press("Sand is hot");
     await expect(moment).toContainText(/Shell soaked at .*, pour at .*: keep it in the kiln \d+ min/);
-    await tap(key(/^Plan for .* from here on$/));
+    await tap(key(/^Plan for .* from now on$/));
     await expect(moment).not.toContainText("later than the plan");
     await expect(page.getByText(/deleted: moved \d+ min/)).toBeAttached();
-    await press("At the sheet");
+    await press("Checking");
   });
 
-  await test.step("no go while lines are open; each ticked, or passed with a reason, it is a go", async () => {
+  await test.step("no go while lines are open; each ticked, or overridden with a reason, it is a go", async () => {
     await tap(page.getByRole("link", { name: "Pour sheet", exact: true }));
     await maker.onScreen("Pour sheet");
     await expect(page.getByText("no review is signed").first()).toBeVisible();
     await page.getByLabel("Name", { exact: true }).fill("Ada");
     await expect(key("Go").and(page.locator("[aria-disabled]"))).toBeVisible();
     // By the kiln reading of a moment ago, and by nothing that was planned.
-    await expect(page.getByRole("listitem", { name: "Shells are at their heat" })).toContainText(
+    await expect(page.getByRole("listitem", { name: "Shells are at temperature" })).toContainText(
       /OK, .* read/,
     );
-    await expect(page.getByRole("listitem", { name: "There is metal enough" })).toContainText("not weighed");
+    await expect(page.getByRole("listitem", { name: "Enough metal" })).toContainText("not weighed");
     for (let rest = 40; rest > 0; rest -= 1) {
       const open = page.locator('button[aria-label$=": OK"][aria-pressed="false"]');
       const left = await open.count();
@@ -116,8 +117,8 @@ test("two printed shells are poured from one crucible: a late melt moves the day
       await expect(open).toHaveCount(left - 1);
     }
     const because = "built before this log began";
-    await page.getByLabel("Reason to pass “Every shell is reviewed”").fill(because);
-    await page.getByLabel("Reason to pass “No stop warning: recipe not followed”").fill(because);
+    await page.getByLabel("Reason to override “Every shell is reviewed”").fill(because);
+    await page.getByLabel("Reason to override “No stop warning: recipe not followed”").fill(because);
     expect(pagesOf(await page.pdf({ format: "A4" }))).toBe(1);
     expect(pagesOf(await page.pdf({ format: "Letter" }))).toBe(1);
     await tap(page.getByRole("button", { name: "Go", exact: true }));
@@ -129,8 +130,8 @@ test("two printed shells are poured from one crucible: a late melt moves the day
   await test.step("shell by shell: out of the kiln, pour start, full", async () => {
     await expect(moment).toContainText("Go given by Ada");
     await tap(page.getByText(/^The other tracks: /));
-    await press("Sheet is done");
-    await press("Metal is at its heat");
+    await press("Sheet done");
+    await press("Metal is at temperature");
     await expect(atPour).toContainText("Vase");
     for (const name of ["Vase", "Crane"]) {
       await expect(atPour).toContainText(name);
@@ -138,6 +139,7 @@ test("two printed shells are poured from one crucible: a late melt moves the day
       await waitMinutes(1);
       await expect(page.getByRole("timer")).toContainText("1:0");
       await tap(key("Metal not read: set it"));
+      await tap(key("Metal, read: same as planned"));
       await press(/^Pour start/);
       await waitMinutes(0.1);
       await press(/^Full/);
@@ -150,7 +152,7 @@ test("two printed shells are poured from one crucible: a late melt moves the day
   await test.step("not before their time, then both are broken out", async () => {
     await expect(page.getByText(/^Not out of the shell before/)).toHaveCount(2);
     await waitMinutes(6 * 60);
-    await tap(page.getByRole("link", { name: "Log the knockout" }).first());
+    await tap(page.getByRole("link", { name: "Log the knock-out" }).first());
     await expect(page.getByRole("region", { name: "Cautions" })).toContainText("respirator");
     await maker.logIt({ Note: "came off in plates" });
     const poured = await linesOf(page, "metal-poured");

@@ -86,7 +86,7 @@ test("through a pour day the key, the clock and the stop rule stand on the first
     await tap(page.getByRole("link", { name: /kg of C90300/ }));
     await maker.onScreen(/^Melt/);
     await page.getByLabel("Charge on the scale").fill("3");
-    await press("The fire is on");
+    await press("Furnace lit");
     await toPour();
     await inView("melt lit", moment.getByRole("button").first(), moment.getByText(/^in \d+/), rule);
     await waitMinutes(30);
@@ -103,7 +103,7 @@ test("through a pour day the key, the clock and the stop rule stand on the first
   await test.step("the go is given", async () => {
     await tap(page.getByRole("link", { name: "Pour sheet", exact: true }));
     await maker.onScreen("Pour sheet");
-    await expect(page.getByRole("listitem", { name: "Fumes go away from us", exact: true })).toBeVisible();
+    await expect(page.getByRole("listitem", { name: "Fumes blow away from you", exact: true })).toBeVisible();
     for (let rest = 40; rest > 0; rest -= 1) {
       const open = page.locator('button[aria-label$=": OK"][aria-pressed="false"]');
       const left = await open.count();

@@ -58,7 +58,7 @@ test("of two shells one is full and one is short: said on the pour page, the pie
     await page.getByLabel("Weight", { exact: true }).fill("6.1");
     await tap(key("Plan this melt"));
     await maker.onScreen("Melt: C90300 tin bronze");
-    await expect(card("Pieces it fills")).toContainText("Gate finial, to be poured");
+    await expect(card("Pieces from this melt")).toContainText("Gate finial, to be poured");
   });
 
   await test.step("the plan's own values work, and a colder shell says first what would", async () => {
@@ -68,13 +68,13 @@ test("of two shells one is full and one is short: said on the pour page, the pie
     for (const name of ["Gate finial", "Lantern"]) await page.getByRole("checkbox", { name }).check();
     await page.getByLabel("Melt", { exact: true }).selectOption({ index: 1 });
     await expect(page.getByText("Metal and heat last.")).toBeVisible();
-    await expect(card("Change the plan first")).toBeHidden();
-    await page.getByLabel("Shell as it leaves the kiln").fill("500");
-    await expect(card("Change the plan first")).toContainText(
+    await expect(card("Fix the plan")).toBeHidden();
+    await page.getByLabel("Shell temperature out of the kiln").fill("500");
+    await expect(card("Fix the plan")).toContainText(
       /Gate finial: shell too cold by \d+\s°C at the pour: raise the preheat to \d+\s°C/,
     );
-    await page.getByLabel("Shell as it leaves the kiln").fill("");
-    await expect(card("Change the plan first")).toBeHidden();
+    await page.getByLabel("Shell temperature out of the kiln").fill("");
+    await expect(card("Fix the plan")).toBeHidden();
     await tap(key("Plan this pour"));
     await maker.onScreen("Pour of 2 shells");
   });
@@ -126,7 +126,7 @@ test("of two shells one is full and one is short: said on the pour page, the pie
   await test.step("a line of note is added, and the pour ends", async () => {
     await tap(key(`Note, or change: ${second}`));
     await page.getByLabel("Note", { exact: true }).fill("stopped at the upper vent");
-    await press("Keep it");
+    await press("Save changes");
     await expect(card("Poured")).toContainText("stopped at the upper vent");
     await tap(key("End the pour"));
     await expect(page.getByText(/^This pour ended/)).toBeVisible();
@@ -140,10 +140,10 @@ test("of two shells one is full and one is short: said on the pour page, the pie
     await expect(card("What is next")).toContainText("poured short");
     await expect(page.getByText(/^Not out of the shell before/)).toBeVisible();
     await expect(page.getByText(/^Poured short/).first()).toBeVisible();
-    await expect(card("Its metal came from")).toContainText(/6\.1\skg of C90300 tin bronze/);
+    await expect(card("Metal from")).toContainText(/6\.1\skg of C90300 tin bronze/);
     await tap(page.getByRole("link", { name: /6\.1\skg of C90300 tin bronze/ }));
-    await expect(card("Pieces it fills")).toContainText(new RegExp(`${first}, poured `));
-    await expect(card("Pieces it fills")).toContainText(new RegExp(`${second}, poured short `));
+    await expect(card("Pieces from this melt")).toContainText(new RegExp(`${first}, poured `));
+    await expect(card("Pieces from this melt")).toContainText(new RegExp(`${second}, poured short `));
   });
 
   await test.step("the outcome starts from it, and the archive has both", async () => {

@@ -52,7 +52,7 @@ test("six pieces get a coat in one dip in under twenty taps, with an undo and a 
     await maker.openPiece(name);
     const coats = maker.logLines().filter({ hasText: "Coat 1: prime, 80–120 mesh" });
     const struck = coats.filter({ hasText: /deleted: (undo|time put right)/ });
-    const stands = coats.filter({ hasNotText: "struck" });
+    const stands = coats.filter({ hasNotText: "deleted" });
     await expect(stands).toHaveCount(1);
     await expect(struck).toHaveCount(name === undone || name === corrected ? 1 : 0);
     await expect(stands).toContainText(name === corrected ? "today 09:00" : /today 09:0[5-9]/);

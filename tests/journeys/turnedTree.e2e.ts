@@ -32,7 +32,7 @@ test("a piece with a tree is turned: the tree no longer fits until it is drawn a
   await test.step("a mesh with two towers, its vents, a gate and a starting tree", async () => {
     await maker.goTo("Shop");
     await tap(page.getByRole("link", { name: /^Patterns/ }).first());
-    await page.getByLabel("Mesh file").setInputFiles(fileOf("towers.stl", towers));
+    await page.getByLabel("3D file").setInputFiles(fileOf("towers.stl", towers));
     await maker.onScreen("towers");
     await tap(page.getByRole("radio", { name: /^Millimetres/ }));
     await page.getByLabel("Alloy").selectOption({ label: "C87300 silicon bronze" });
@@ -42,52 +42,52 @@ test("a piece with a tree is turned: the tree no longer fits until it is drawn a
     await tap(key(/^Put vents at all 2/));
     await look("Gating");
     await tap(key("Draw a starting tree"));
-    await expect(card("The tree")).toContainText(/Level in the cup.*150.mm/);
+    await expect(card("Gating")).toContainText(/Level in the cup.*150.mm/);
     await expect(card("Metal")).toContainText(/what is drawn on it/);
   });
 
   await test.step("a vent taken away takes its rod along, and Undo brings both back", async () => {
-    const rods = card("Bars").getByText("Vent", { exact: true });
+    const rods = card("Gating parts").getByText("Vent", { exact: true });
     await expect(rods).toHaveCount(2);
     await look("Air");
     await tap(key("Take the vent away: V2"));
     await look("Gating");
     await expect(rods).toHaveCount(1);
-    await tap(card("The tree").getByRole("button", { name: "Undo" }));
+    await tap(card("Gating").getByRole("button", { name: "Undo" }));
     await expect(rods).toHaveCount(2);
     await expect(misfit).toHaveCount(0);
   });
 
   await test.step("leaned over, it is said not to fit, and nothing that rests on it is shown or used", async () => {
-    await look("Hang");
+    await look("Position");
     await tap(key("Lean it right"));
-    await expect(misfit).toContainText("hangs another way than when the tree was drawn", soon);
+    await expect(misfit).toContainText("pour position changed after the tree was drawn", soon);
     await expect(card("Metal")).toContainText("no longer fits and is not counted");
     await expect(card("Slurry and stucco")).toContainText("no longer fits and is not counted");
     await look("Gating");
-    await expect(card("The tree")).not.toContainText("Level in the cup");
-    await expect(card(/way out/)).toHaveCount(0);
+    await expect(card("Gating")).not.toContainText("Level in the cup");
+    await expect(card(/plastic drains/)).toHaveCount(0);
     await expect(key("Start a piece from it")).toHaveAttribute("aria-disabled", "true");
   });
 
   await test.step("as in its file it fits again; leaned once more, one key draws it anew", async () => {
-    await look("Hang");
+    await look("Position");
     await tap(key("As in its file"));
     await expect(misfit).toHaveCount(0);
     await tap(key("Lean it right"));
     await expect(misfit).toBeVisible(soon);
-    await tap(key("Draw the tree anew"));
+    await tap(key("Redraw the tree"));
     await expect(misfit).toHaveCount(0);
     await look("Gating");
     // 60 mm high as it lies, and the cup 100 mm above.
-    await expect(card("The tree")).toContainText(/Level in the cup.*160.mm/, soon);
-    await expect(card("The tree")).toContainText(/Head over the lowest place.*160.mm/);
+    await expect(card("Gating")).toContainText(/Level in the cup.*160.mm/, soon);
+    await expect(card("Gating")).toContainText(/Head over the lowest place.*160.mm/);
   });
 
   const metal = await wordsOf("Metal");
   const kg = figure(metal, "kg");
   const area = figure(await wordsOf("Slurry and stucco"), "m²");
-  const bars = /Bars[\d.,]+\s(?:cm³|L), ([\d.,]+\skg)/.exec(await wordsOf("The tree"))?.[1] ?? "no bars";
+  const bars = /Bars[\d.,]+\s(?:cm³|L), ([\d.,]+\skg)/.exec(await wordsOf("Gating"))?.[1] ?? "no bars";
 
   await test.step("the plan of a piece begun from it has metal and surface of piece and tree", async () => {
     await tap(key("Start a piece from it"));
@@ -110,8 +110,8 @@ test("a piece with a tree is turned: the tree no longer fits until it is drawn a
     await maker.onScreen("towers");
     await tap(page.getByRole("link", { name: "Metal", exact: true }).first());
     await maker.onScreen("Metal");
-    await tap(page.getByRole("radio", { name: "From the mesh" }));
-    await expect(card("Into the plan")).toContainText(kg);
+    await tap(page.getByRole("radio", { name: "From the 3D file" }));
+    await expect(card("Save to the plan")).toContainText(kg);
     await expect(card("The charge")).toContainText(`Gating${bars}`);
   });
 
@@ -120,19 +120,19 @@ test("a piece with a tree is turned: the tree no longer fits until it is drawn a
     await maker.onScreen("Gating and feeding");
     await expect(card("From the pattern")).toContainText(`metal ${kg}`);
     await tap(key("Take from the pattern"));
-    await expect(card("From the pattern")).toContainText("All of it stands below");
+    await expect(card("From the pattern")).toContainText("All of it is shown below");
     const field = page.getByRole("textbox", { name: "Metal through the sprue" });
     expect(Number(await field.inputValue())).toBeCloseTo(Number.parseFloat(kg), 1);
     await expect(card("Fill time and choke")).toContainText("choke at the sprue's foot");
     await expect(card("Fill time and choke")).toContainText(/Through these gates the metal comes in at/);
     await expect(page.getByRole("region", { name: "Riser checks" })).toContainText(
-      /Has enough to give: [\d.]+.cm³/,
+      /Has enough metal: [\d.]+.cm³/,
     );
   });
 
   await test.step("turned again after that, the gating page says that nothing can be taken from it", async () => {
     await tap(card("From the pattern").getByRole("link", { name: "towers" }));
-    await look("Hang");
+    await look("Position");
     await tap(key("Z down"));
     await expect(misfit).toBeVisible(soon);
     await page.goBack();
@@ -142,14 +142,14 @@ test("a piece with a tree is turned: the tree no longer fits until it is drawn a
 
   await test.step("drawn anew once more and used for the piece that hangs, its plan has the figures of today", async () => {
     await tap(card("From the pattern").getByRole("link", { name: "towers" }));
-    await tap(key("Draw the tree anew"));
+    await tap(key("Redraw the tree"));
     await expect(misfit).toHaveCount(0);
     const today = figure(await wordsOf("Metal"), "kg");
     expect(today).not.toBe(kg);
     await tap(key(/^Use it for towers/));
     await maker.onScreen("towers");
     await tap(page.getByRole("link", { name: "Metal", exact: true }).first());
-    await expect(card("Into the plan")).toContainText(today);
+    await expect(card("Save to the plan")).toContainText(today);
   });
 });
 
@@ -164,12 +164,10 @@ test("a ball with a closed void: asked first whether it is metal or core, and me
 
   await maker.goTo("Shop");
   await tap(page.getByRole("link", { name: /^Patterns/ }).first());
-  await page.getByLabel("Mesh file").setInputFiles(fileOf("float.stl", hollow));
+  await page.getByLabel("3D file").setInputFiles(fileOf("float.stl", hollow));
   await maker.onScreen("float");
   await tap(page.getByRole("radio", { name: /^Millimetres/ }));
-  await expect(card("Closed void")).toContainText(
-    "Is this void metal (cast solid) or core and shell (open it)?",
-  );
+  await expect(card("Closed void")).toContainText("Is it metal (cast solid) or core and shell (open it)?");
   await expect(card("Closed void")).toContainText(/the metal of the piece is between 0\.21.L and 0\.90?.L/);
   await expect(card("Metal")).toContainText(/^MetalBetween 0\.21.L and 0\.90?.L/);
   await expect(key("Start a piece from it")).toHaveAttribute("aria-disabled", "true");
@@ -189,6 +187,6 @@ test("a ball with a closed void: asked first whether it is metal or core, and me
 
   await tap(page.getByRole("radio", { name: "Core and shell: open it" }));
   await expect(card("Metal")).toContainText(/^Metal0\.21.L/);
-  await expect(card("Closed void")).toContainText("It must be opened before the first dip");
+  await expect(card("Closed void")).toContainText("Open it before the first dip");
   await expect(card("Slurry and stucco")).toContainText(/0\.083.m² to be coated/);
 });

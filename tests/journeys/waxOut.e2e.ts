@@ -79,7 +79,7 @@ test("wax out by flash fire and on a tray; residue holds piece and pour sheet un
   await test.step("the plan for what is left burns a film: no tray, no pan", async () => {
     await tap(next.getByRole("link", { name: "Plan the burnout" }));
     await maker.onScreen("Plan a kiln run");
-    await expect(page.getByText("the film that stays when wax runs out", { exact: false })).toBeVisible();
+    await expect(page.getByText("the wax film that stays", { exact: false })).toBeVisible();
     await maker.choose("The shell is", "Dry");
     const steps = page.getByRole("list", { name: "Steps of the plan" });
     await expect(steps).toContainText("Open the kiln’s vents");
@@ -128,7 +128,7 @@ test("wax out by flash fire and on a tray; residue holds piece and pour sheet un
     await maker.openPiece("Oak leaf");
     await tap(next.getByRole("link", { name: "Plan the dewax" }));
     await maker.onScreen("Plan a kiln run");
-    await page.getByLabel("Patterns together").fill("0.08");
+    await page.getByLabel("Mass of all patterns").fill("0.08");
     await maker.choose("The shell is", "Dry");
     const steps = page.getByRole("list", { name: "Steps of the plan" });
     await expect(steps).toContainText("Open the hole in the floor, pan outside under it");
@@ -136,13 +136,14 @@ test("wax out by flash fire and on a tray; residue holds piece and pour sheet un
     await expect(steps).toContainText("Put the tray under the cup");
     await expect(steps).toContainText("Kiln off. Take the tray out. Shut the door.");
     await expect(page.getByRole("region", { name: "Cautions" })).toContainText("Wax fumes");
-    await tap(key("Keep this plan"));
+    await tap(key("Save this plan"));
     await maker.onScreen(/^Burnout/);
+    await tap(key(/^Same as planned: /));
     await tap(key("Start the run"));
     for (const what of [
       "Extraction on",
       "Check that cup",
-      "Stand the shell cup down",
+      "Place the shell cup down",
       "Put the tray under",
     ]) {
       await expect(atKiln).toContainText(what);
@@ -153,7 +154,7 @@ test("wax out by flash fire and on a tray; residue holds piece and pour sheet un
     await maker.waitHours(0.6);
     await expect(atKiln).toContainText(/he plan has \d+\s°C now/);
     const planned = /he plan has (\d+)\s°C now/.exec((await atKiln.textContent()) ?? "")?.[1] ?? "";
-    await tap(page.getByText(/^Type it, an earlier time/));
+    await tap(page.getByText(/^More: type it/));
     await page.getByLabel("Kiln, typed").fill(planned);
     await tap(key(/^Log \d+\s°C$/));
     await expect(atKiln).toContainText("Watch it run out");
@@ -162,7 +163,7 @@ test("wax out by flash fire and on a tray; residue holds piece and pour sheet un
     await maker.waitHours(0.6);
     await expect(atKiln).toContainText("Kiln off. Take the tray out. Shut the door.");
     await tap(atKiln.getByRole("button", { name: "Done" }));
-    await tap(page.getByRole("link", { name: "Wax is out: log it" }));
+    await tap(page.getByRole("link", { name: "Log the dewax" }));
     await expect(page.getByRole("radio", { name: "Staged" })).toBeChecked();
     await maker.logIt({ Time: "30", "Wax weighed back": "72" });
     await expect(next).toContainText("In burnout");

@@ -117,7 +117,21 @@ describe("the end of a run in a piece's log", () => {
     const cool = startingEnd(runOf("firing", [[2, 500]]), null);
     expect(cool.isFired).toBe(false);
     const bare = { ...startingEnd(runOf("firing", []), null), isFired: true };
-    expect(endFaults(bare)).toEqual(["no-peak", "no-hold", "no-shell"]);
-    expect(endFaults({ ...bare, isFired: false, isPreheated: false })).toEqual([]);
+    const firing = { run: runOf("firing", []), pieces: [] };
+    expect(endFaults(bare, firing)).toEqual(["no-peak", "no-hold", "no-shell"]);
+    expect(endFaults({ ...bare, isFired: false, isPreheated: false }, firing)).toEqual([]);
+  });
+
+  test("a burnout that went through asks for the inside of each piece that is still in it: nobody saw it clean", () => {
+    const run = runOf("burnout", hot);
+    const given = givenCoated();
+    given.log(122, "burnout-started", { runId: "r" });
+    const { piece } = given.standing(123);
+    const draft = startingEnd(run, null);
+    expect(endFaults(draft, { run, pieces: [piece] })).toEqual(["no-inside"]);
+    expect(endFaults({ ...draft, inside: { [piece.id]: "residue" } }, { run, pieces: [piece] })).toEqual([]);
+    expect(endFaults({ ...draft, result: "stopped" }, { run, pieces: [piece] })).toEqual([]);
+    given.log(124, "crack-found", { kind: "open", stage: "burnout", where: "ear", runId: "r" });
+    expect(endFaults(draft, { run, pieces: [given.standing(125).piece] })).toEqual([]);
   });
 });

@@ -51,10 +51,25 @@ export const crackIn = (run: Pick<Run, "id">, { cracks }: Piece): Piece["cracks"
 export const burnoutIn = (run: Pick<Run, "id">, { burnouts }: Piece): Piece["burnouts"][number] | null =>
   burnouts.findLast(({ runId }) => runId === run.id) ?? null;
 
-export type EndFault = "no-peak" | "no-hold" | "no-shell";
+export type EndFault = "no-inside" | "no-peak" | "no-hold" | "no-shell";
 
-export function endFaults({ isFired, isPreheated, peakC, holdMin, shellC }: EndDraft): readonly EndFault[] {
+/** The pieces whose inside must be looked at before the run can end: in a burnout that went through, all but a cracked one. */
+const unseen = (run: Run, pieces: readonly Piece[], draft: EndDraft): readonly Piece[] =>
+  pieces.filter(
+    (piece) =>
+      draft.result === "done" &&
+      draft.inside[piece.id] === undefined &&
+      crackIn(run, piece) === null &&
+      burnoutIn(run, piece)?.ended === null,
+  );
+
+export function endFaults(
+  draft: EndDraft,
+  { run, pieces }: { readonly run: Run; readonly pieces: readonly Piece[] },
+): readonly EndFault[] {
+  const { isFired, isPreheated, peakC, holdMin, shellC } = draft;
   return [
+    ...(unseen(run, pieces, draft).length > 0 ? (["no-inside"] as const) : []),
     ...(isFired && !within(ranges.peakC, peakC) ? (["no-peak"] as const) : []),
     ...(isFired && !within(ranges.holdMin, holdMin) ? (["no-hold"] as const) : []),
     ...(isPreheated && !within(ranges.shellC, shellC) ? (["no-shell"] as const) : []),

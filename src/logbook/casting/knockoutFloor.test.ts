@@ -38,6 +38,17 @@ test("without a thickest place nothing starts from the thinnest, and the usual h
   expect(floorOf(typed, null)).toMatchObject({ notBeforeS: 3600, isUsualLeast: true });
 });
 
+test("a pour cup thicker than ten freezings of a thin casting sets the time", () => {
+  const thin = draftOf(meshOf(3, 3));
+  const bare = knockoutFloor(sumOf(thin), 3);
+  // Freezing goes with the modulus squared (Chvorinov): 30 mm against 1.5 mm is 400 times as long, and 10 are asked.
+  const cup = knockoutFloor(sumOf(thin), 3, 30);
+  expect(cup.castingS).toBe(bare.castingS);
+  expect(cup.notBeforeS).toBe(cup.lastS);
+  expect(cup.notBeforeS).toBeGreaterThan(bare.notBeforeS);
+  expect(knockoutFloor(sumOf(thin), 3, 0.5)).toEqual(bare);
+});
+
 test("a thicker place never comes out sooner, of any metal", () => {
   const mm = fc.double({ min: 1, max: 120, noNaN: true });
   fc.assert(

@@ -17,8 +17,15 @@ export type KnockoutFloor = {
 /** Thickest wall the freezing law is asked for, mm. */
 const mostMm = 400;
 
-/** The least time before a casting is knocked out, from its thickest section: those entered and, off the mesh, its thickest place, mm. */
-export function knockoutFloor(sum: ChainSum | null, thickestMm: number | null): KnockoutFloor {
+/**
+ * The least time before a casting is knocked out, from its thickest section: those entered and, off the mesh, its
+ * thickest place, mm. A drawn tree whose cup is thicker, by its modulus in mm, freezes last of all, as at the pour.
+ */
+export function knockoutFloor(
+  sum: ChainSum | null,
+  thickestMm: number | null,
+  treeModulusMm: number | null = null,
+): KnockoutFloor {
   const usualS = usualKnockoutMin.value * 60;
   if (sum === null) return { castingS: null, lastS: null, notBeforeS: usualS, isUsualLeast: true };
   const { links } = sum.chain;
@@ -29,7 +36,11 @@ export function knockoutFloor(sum: ChainSum | null, thickestMm: number | null): 
     ...ofMesh,
   ];
   const castingS = ofCasting.length === 0 ? null : Math.max(...ofCasting);
-  const lastS = Math.max(...links.map(({ freezeS }) => freezeS), castingS ?? 0);
+  const treeS =
+    treeModulusMm === null
+      ? 0
+      : freezeTimeS({ ...sum.law, modulusMm: Math.min(mostMm / 2, Math.max(0, treeModulusMm)) });
+  const lastS = Math.max(...links.map(({ freezeS }) => freezeS), castingS ?? 0, treeS);
   const { timeS } = knockoutTime({ freezeS: castingS ?? lastS, coolS: null });
   const leastS = Math.max(timeS, lastS, 60);
   return {

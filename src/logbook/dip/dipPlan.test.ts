@@ -162,13 +162,13 @@ test("with no reading of the air the tile says that average air is assumed", () 
   given.coats([1]);
   const standing = given.standing(30);
   const tile = tileOf(itemOf(standing), startSession([standing], backup, visit), 1);
-  expect(lastWords(tile, standing.now, "en-GB")).toBe("Coat 1 is dry (room not read: average air assumed)");
+  expect(lastWords(tile, standing.now, "en-GB")).toBe("Coat 1 is dry (room not logged: average air assumed)");
 });
 
 test("where the recipe wants another kind the tap logs what was dipped, beside the recipe", () => {
   const standing = after(1, 60);
   const tile = tileOf(itemOf(standing), startSession([standing], backup, visit), 1);
-  expect(beyondRecipeWords(tile)).toBe("Recipe wants prime");
+  expect(beyondRecipeWords(tile)).toBe("Recipe: prime");
   expect(tile.coat).toEqual({ number: 2, step: null, kind: "backup", stuccoId: "16-30" });
 });
 

@@ -4,6 +4,7 @@ import type { Melt } from "./fireStates.ts";
 import {
   chargedKg,
   furnaceMemory,
+  chargeKindOfMelt,
   lossMemory,
   meltSeen,
   plannedChargeKg,
@@ -109,4 +110,11 @@ describe("melt loss", () => {
     expect(loss.kind === "learned" && [loss.melts, Number(loss.lossShare.toFixed(6))]).toEqual([6, 0.02]);
     expect(lossMemory({ family: "aluminium", melts: six, shop: builtInShop }).kind).toBe("nothing-weighed");
   });
+});
+
+test("an older melt that does not say its charge is returns where scrap of unknown make is in it, else clean ingot", () => {
+  const item = (alloyId: string | null) => ({ name: "metal", massKg: 3, alloyId });
+  expect(chargeKindOfMelt({ items: [item("c90300")] })).toBe("clean-ingot");
+  expect(chargeKindOfMelt({ items: [item("c90300"), item(null)] })).toBe("mixed-returns");
+  expect(chargeKindOfMelt({ items: [item(null)], chargeKind: "turnings" })).toBe("turnings");
 });

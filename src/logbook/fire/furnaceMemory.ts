@@ -8,6 +8,7 @@ import {
 import { meltEnergyJ } from "../../physics/metal/melt.ts";
 import type { AlloyFamily } from "../../trade/metals/alloy.ts";
 import { coldStartMore, furnaceEfficiency } from "../../trade/furnaces.ts";
+import { usualChargeKind, type ChargeKind } from "../../trade/metals/losses.ts";
 import type { Melt } from "./fireStates.ts";
 import { ownAlloy, ownMeltHeat } from "../shop/ownAlloy.ts";
 import type { Shop } from "../piece/piece.ts";
@@ -56,6 +57,13 @@ export function furnaceMemory({
   return learnFurnace(seen);
 }
 
+/** What a melt was charged with: as its plan says, else (older logs) returns where scrap of unknown make is in it, else clean ingot. */
+export const chargeKindOfMelt = ({
+  chargeKind,
+  items,
+}: Pick<Melt["plan"], "chargeKind" | "items">): ChargeKind =>
+  chargeKind ?? (items.some(({ alloyId }) => alloyId === null) ? "mixed-returns" : usualChargeKind);
+
 /** Metal that went into one melt, or came out, kg. */
 const meltKg = { low: 1e-6, high: 100_000 } as const;
 
@@ -74,7 +82,7 @@ export function lossMemory({
 }): LearnedLoss {
   const weighed = melts
     .filter(({ plan }) => ownAlloy(plan.alloyId, shop)?.family === family)
-    .filter(({ plan: { chargeKind } }) => chargeKind === undefined || chargeKind === "clean-ingot")
+    .filter(({ plan }) => chargeKindOfMelt(plan) === "clean-ingot")
     .flatMap((melt) => (melt.ended === null ? [] : [{ melt, ended: melt.ended }]))
     .map(({ melt, ended }) => ({
       at: ended.at,

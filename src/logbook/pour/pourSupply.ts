@@ -3,7 +3,7 @@ import type { Alloy, MeltFigures } from "../../trade/metals/alloy.ts";
 import type { PourTold } from "../entries/fireBodies.ts";
 import type { Melt } from "../fire/fireStates.ts";
 import { lossFor, lossTaken } from "../casting/chargeSum.ts";
-import { chargedKg } from "../fire/furnaceMemory.ts";
+import { chargedKg, chargeKindOfMelt } from "../fire/furnaceMemory.ts";
 import { ownAlloy, ownMeltFigures } from "../shop/ownAlloy.ts";
 import type { Shop } from "../piece/piece.ts";
 import { metalOf } from "../piece/pieceMetal.ts";
@@ -79,9 +79,10 @@ export function pourSupply({ standings, melt, shop, told }: From): PourSupply {
   };
 }
 
-/** What is left of a charge once it is melted, kg: by the loss its plan was made with. Older plans were made with that of returns. */
+/** What is left of a charge once it is melted, kg: by the loss its plan was made with, in older logs by that of its kind of charge. */
 function meltedKg(melt: Melt, alloy: Alloy | null): number {
-  const { lossShare, chargeKind = "mixed-returns" } = melt.plan;
+  const { lossShare } = melt.plan;
+  const chargeKind = chargeKindOfMelt(melt.plan);
   const loss = lossFor({
     draft: { lossShare: lossShare ?? null, chargeKind },
     alloyId: alloy?.id ?? "",

@@ -48,6 +48,7 @@ const ofThisDevice = [
   "lastBackup",
   "askedToKeepAt",
   "keepAnswerSeenAt",
+  "installHintSeenAt",
   "movedTo",
 ] as const;
 

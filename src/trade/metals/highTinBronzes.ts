@@ -144,7 +144,7 @@ export const highTinBronzes: readonly Alloy[] = [
       value: 200,
       basis: "judgement",
       source: "judgement, no source",
-      note: "Brittle: it cracks if it is struck or cooled fast.",
+      note: "Brittle: it cracks if it is hit or cooled fast.",
     },
     preheat: "bronze",
     fill: "tin-bronze",

@@ -51,7 +51,7 @@ test("a prime coat on wax carries its cautions in words", async () => {
   await dipped("prime", "open");
   await read(0.5);
   show("otter");
-  await expect.element(page.getByText(/should not move by more than 1\.7.°C/)).toBeVisible();
+  await expect.element(page.getByText(/keep the room within 1\.7.°C/)).toBeVisible();
   await expect.element(page.getByText(/no direct fan for the first hour/).first()).toBeVisible();
 });
 

@@ -27,14 +27,16 @@ export function ReadingForm({ room }: { readonly room: Room }) {
   const say = useFleeting((fleeting) => fleeting.say);
   const { last } = room;
   const [draft, setDraft] = useState(() => prefill(last, format));
+  // Set by hand: temperature or humidity. Another air movement alone is no new reading of the other two.
   const [isSet, setIsSet] = useState(false);
   const [at, setAt] = useState<number | null>(null);
   const [note, setNote] = useState("");
   const change = (next: Partial<ReadingDraft>): void => {
     setDraft({ ...draft, ...next });
-    setIsSet(true);
+    if (next.airC !== undefined || next.rh !== undefined) setIsSet(true);
   };
-  const read = isSet || last === null ? readingOf(draft) : ({ ok: true, reading: airOf(last) } as const);
+  const same = last === null ? null : { ...airOf(last), air: draft.air ?? last.air };
+  const read = isSet || same === null ? readingOf(draft) : ({ ok: true, reading: same } as const);
   const save = async (): Promise<void> => {
     if (!read.ok) return;
     const result = await log({
@@ -88,7 +90,7 @@ export function ReadingForm({ room }: { readonly room: Room }) {
         debounceMs={700}
         disabledReason={read.ok ? null : read.missing}
       >
-        {isSet || last === null ? "Log this reading" : `Same as last: ${readingWords(last, format)}`}
+        {isSet || same === null ? "Log this reading" : `Same as last: ${readingWords(same, format)}`}
       </Button>
       <HowToLink to="hygrometer" />
       <details>

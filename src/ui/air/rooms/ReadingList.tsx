@@ -68,8 +68,8 @@ function ReadingItem({ roomId, reading }: { readonly roomId: string; readonly re
         {readingWords(reading, format)}
         {note !== undefined && <em> “{note}”</em>}
       </span>
-      <Button kind="quiet" label={`Strike the reading ${readingWords(reading, format)}`} onPress={strike}>
-        Strike
+      <Button kind="quiet" label={`Delete the reading ${readingWords(reading, format)}`} onPress={strike}>
+        Delete
       </Button>
     </li>
   );

@@ -1,8 +1,10 @@
 import { useCallback, useEffect, useRef } from "react";
+import { useLocation } from "wouter";
 import { lookAtDues, type Look, type LastLook } from "../../../device/dueAlarm.ts";
 import { showNotice } from "../../../device/notify.ts";
 import { say as speak } from "../../../device/speech.ts";
 import { vibrate } from "../../../device/vibrate.ts";
+import { paths } from "../state/paths.ts";
 import { useFleeting } from "../state/fleeting.ts";
 import { useSettings } from "../state/live.ts";
 import { useShop } from "../state/shop.tsx";
@@ -30,6 +32,9 @@ export function Ringer(): null {
   const { locale } = useFormat();
   const tell = useFleeting((fleeting) => fleeting.say);
   const now = useNow(lookEveryMs);
+  const [place] = useLocation();
+  // Rack and Due list what came due themselves: one message for it is enough.
+  const isListedHere = place === paths.rack || place === paths.due;
   const seen = useRef(new Map<string, LastLook>());
 
   const ring = useCallback(
@@ -64,10 +69,10 @@ export function Ringer(): null {
       for (const due of look.ringNow) ring(due, missed);
       if (missed === "rung") for (const due of look.whileClosed) ring(due, missed);
       if (missed !== "listed") continue;
-      if (look.whileClosed.length > 0) tell(cameDueWords(look.whileClosed));
+      if (look.whileClosed.length > 0 && !isListedHere) tell(cameDueWords(look.whileClosed));
       noteSeen(dues, look, nowMs);
     }
-  }, [sources, now, clock, tell, ring, noteSeen]);
+  }, [sources, now, clock, tell, ring, noteSeen, isListedHere]);
 
   useEffect(() => {
     if (!tone) return undefined;

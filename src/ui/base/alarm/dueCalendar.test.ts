@@ -73,7 +73,7 @@ test("the event says how sure its time is", () => {
 test("a finished shell's event is its review, never its last coat", () => {
   const [review] = dueTimes([givenCoated().standing(85)]);
   const { summary, description } = eventOf(coatRing(review!), 1, say);
-  expect(summary).toMatch(/^Heron: final dry, review from 2026-04-10T06:00/);
-  expect(description).toContain("Final dry: review from");
+  expect(summary).toMatch(/^Heron: final dry, review not before 2026-04-10T06:00/);
+  expect(description).toContain("Final dry: review not before");
   expect(`${summary} ${description}`).not.toMatch(/coat 9/i);
 });

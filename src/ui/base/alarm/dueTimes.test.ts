@@ -4,7 +4,7 @@ import { coverAt } from "../../../../tests/coverAt.ts";
 import { givenPiece } from "../../../../tests/givenPiece.ts";
 import { type DueTime, dueList, dueTimes } from "./dueTimes.ts";
 import { dueTimeWords, dueWords } from "../../making/due/dueWords.ts";
-import { calendarOld, cameDueWords, layerWords, ringLabel, testedWords } from "./ringLabel.ts";
+import { calendarOld, cameDueWords, layerWords, ringLabel, silentWords, testedWords } from "./ringLabel.ts";
 
 const noon = Date.UTC(2026, 2, 4, 12);
 const due = (dueMs = noon, id = "heron-coat-4"): DueTime => ({
@@ -50,7 +50,7 @@ test("after the last coat of the recipe the dry piece goes to its review", () =>
   const [review] = dueTimes([given.standing(195)]);
   expect(review).toMatchObject({ allows: "review", dueMs: given.standing(195).forFire?.dryAt });
   expect(review && dueTimeWords(review, given.standing(195).now, "en-GB")).toMatch(
-    /^Final dry: review from /,
+    /^Final dry: review not before /,
   );
   expect(review && dueWords(review)).not.toContain("Coat 9");
 });
@@ -75,18 +75,30 @@ test("words say how sure a time is, before and after it", () => {
 
 test("a due time's label promises only what can make it known now", () => {
   const label = (changes: Partial<Parameters<typeof ringLabel>[1]>) =>
-    ringLabel(noon, { screenOn: false, permission: "not-asked", inCalendarMs: null, ...changes });
+    ringLabel(noon, { screenOn: false, permission: "not-asked", inCalendarMs: null, tested: {}, ...changes });
   expect(label({})).toBe(layerWords.none);
   expect(label({ permission: "granted" })).toBe(layerWords.notice);
   expect(label({ permission: "denied" })).toBe(layerWords.none);
   expect(label({ inCalendarMs: noon + 60_000 })).toBe(layerWords.calendar);
   expect(label({ inCalendarMs: noon + hourMs, permission: "granted" })).toBe(calendarOld);
   expect(label({ screenOn: true, inCalendarMs: noon })).toBe(layerWords.screen);
+  // What stayed silent on this device is not promised; the next way that did not fail is named.
+  const silent = { at: noon, rang: false };
+  const all = { screenOn: true, inCalendarMs: noon, permission: "granted" } as const;
+  expect(label({ ...all, tested: { screen: silent } })).toBe(layerWords.calendar);
+  expect(label({ ...all, tested: { screen: silent, calendar: silent } })).toBe(layerWords.notice);
+  expect(label({ ...all, tested: { screen: silent, calendar: silent, notice: silent } })).toBe(
+    silentWords.screen,
+  );
+  expect(label({ inCalendarMs: noon, tested: { calendar: silent } })).toBe(silentWords.calendar);
+  expect(label({ inCalendarMs: noon, tested: { calendar: { at: noon, rang: true } } })).toBe(
+    layerWords.calendar,
+  );
 });
 
 test("a layer that was not tried here says so, and one that failed says that louder", () => {
   const say = () => "2 days ago";
-  expect(testedWords(undefined, say)).toBe("Not tried on this device yet.");
+  expect(testedWords(undefined, say)).toBe("Not tried yet.");
   expect(testedWords({ at: 1, rang: true }, say)).toBe("Tried here 2 days ago: it rang.");
   expect(testedWords({ at: 1, rang: false }, say)).toContain("did NOT ring");
 });

@@ -13,6 +13,13 @@ export const layerWords: Record<RingLayer, string> = {
   none: "No alarm. You see it here when you open the app.",
 };
 
+/** Instead of a promise, where the layer was tried on this device and stayed silent. */
+export const silentWords: Record<Exclude<RingLayer, "none">, string> = {
+  screen: "This screen did not ring here when it was tried. Try it again before you rely on it.",
+  calendar: "The calendar did not ring here when it was tried. Look here yourself.",
+  notice: "No notification came here when it was tried. Look here yourself.",
+};
+
 export const calendarOld = "The calendar has an old time for this. Put it in the calendar again.";
 
 export type RingState = {
@@ -21,23 +28,31 @@ export type RingState = {
   readonly permission: NotifyPermission;
   /** The time that was last put in the calendar for this coat; null when it never was. */
   readonly inCalendarMs: number | null;
+  /** What was found when the layers were tried on this device. */
+  readonly tested: Settings["ringTested"];
 };
 
 /** Times closer than this are the same in a calendar. */
 const sameMs = 5 * minuteMs;
 
-/** The honest label of one due time: what will make it known as things stand now. */
-export function ringLabel(dueMs: number, { screenOn, permission, inCalendarMs }: RingState): string {
+/** The honest label of one due time: the surest way left to make it known that has not stayed silent on this device. */
+export function ringLabel(dueMs: number, { screenOn, permission, inCalendarMs, tested }: RingState): string {
   const calendarFits = inCalendarMs !== null && Math.abs(inCalendarMs - dueMs) < sameMs;
-  if (screenOn) return layerWords.screen;
-  if (calendarFits) return layerWords.calendar;
-  if (inCalendarMs !== null) return calendarOld;
-  return permission === "granted" ? layerWords.notice : layerWords.none;
+  const layers = [
+    ...(screenOn ? (["screen"] as const) : []),
+    ...(calendarFits ? (["calendar"] as const) : []),
+    ...(permission === "granted" ? (["notice"] as const) : []),
+  ];
+  const sound = layers.find((layer) => tested[layer]?.rang !== false);
+  if (inCalendarMs !== null && !calendarFits && sound !== "screen") return calendarOld;
+  if (sound !== undefined) return layerWords[sound];
+  const [silent] = layers;
+  return silent === undefined ? layerWords.none : silentWords[silent];
 }
 
 /** What was found on this device when the layer was tried. */
 export function testedWords(tested: Settings["ringTested"][string], say: (at: number) => string): string {
-  if (tested === undefined) return "Not tried on this device yet.";
+  if (tested === undefined) return "Not tried yet.";
   return tested.rang
     ? `Tried here ${say(tested.at)}: it rang.`
     : `Tried here ${say(tested.at)}: it did NOT ring.`;

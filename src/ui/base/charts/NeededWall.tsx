@@ -15,21 +15,22 @@ type NeededProps = {
   readonly format: Format;
 };
 
+/** Room for the longest of its words, px. */
+const labelPx = 168;
+
 /** Where the pour asks the shell to reach: a dashed line. */
 export function NeededWall(props: NeededProps) {
   const { neededMm, floorMm, pxPerMm, coreWidth, top, bottom, width, format } = props;
   const x = coreWidth + neededMm * pxPerMm;
-  const rightOfLine = x < width / 2;
+  const isLeft = x < width / 2;
+  const isWhole = isLeft ? x + labelPx <= width : x >= labelPx;
+  // Where neither side of the line has room the words begin, or end, at the frame.
+  const wordsX = isWhole ? (isLeft ? x - 4 : x + 4) : isLeft ? width : 0;
   return (
     <g>
       <path className={styles["neededHalo"]} d={`M${x} ${top - 12}V${bottom + 12}`} />
       <path className={styles["neededLine"]} d={`M${x} ${top - 12}V${bottom + 12}`} />
-      <text
-        className={sheet["strong"]}
-        x={rightOfLine ? x - 4 : x + 4}
-        y={16}
-        textAnchor={rightOfLine ? "start" : "end"}
-      >
+      <text className={sheet["strong"]} x={wordsX} y={16} textAnchor={isLeft === isWhole ? "start" : "end"}>
         {neededText({ neededMm, floorMm }, format)}
       </text>
     </g>

@@ -10,6 +10,7 @@ import { coverWhen, dryingLead } from "./coverWords.ts";
 import { reviewWhen } from "./fireWords.ts";
 import { pouredWords } from "./pourCameWords.ts";
 import { duration, soonTime } from "./time.ts";
+import { nextActions as t } from "../words/nextActions.ts";
 
 /** Who has the next move: the maker's hands, the air of the room, the kiln, or no one. */
 export type Turn = "hands" | "drying" | "fire" | "rest";
@@ -23,26 +24,30 @@ export function actionWords(
 ): ActionWords {
   const { action, next, cover, forFire, piece, cracks } = standing;
   const coat =
-    next === null ? (piece.coats.length === 0 ? "the first coat" : "the next coat") : coatLine(next);
+    next === null
+      ? piece.coats.length === 0
+        ? t["action.theFirstCoat"]
+        : t["action.theNextCoat"]
+      : coatLine(next);
   const ready = cover === null ? null : coverWhen(cover, now, (at) => soonTime(at, now, locale));
   const isDamp = hasBar(standing, "rinsed") || hasBar(standing, "cold");
-  const signed = piece.phase === "reviewed" ? "reviewed and signed" : "pattern still inside";
+  const signed = piece.phase === "reviewed" ? t["action.reviewedAndSigned"] : t["action.patternStillInside"];
   switch (action.kind) {
     case "dip":
       return coverHold(findings) === null
         ? (dryingWords(standing, { coat, now, locale }) ?? dipWords(action.readiness, coat, ready))
-        : { verb: "Hold: no further coat yet", when: ready, turn: "drying" };
+        : { verb: t["action.dip.verb"], when: ready, turn: "drying" };
     case "final-dry":
       return {
-        verb: "Final dry",
+        verb: t["action.final-dry.verb"],
         when: forFire === null ? null : reviewWhen(forFire, now, (at) => soonTime(at, now, locale)),
         turn: "drying",
       };
     case "mend":
-      return { verb: "Repair before going on", when: cracksWords(cracks), turn: "hands" };
+      return { verb: t["action.mend.verb"], when: cracksWords(cracks), turn: "hands" };
     case "review":
       return {
-        verb: "Review before burnout",
+        verb: t["action.review.verb"],
         when: wetPatches(cracks).length === 0 ? null : cracksWords(cracks),
         turn: "hands",
       };
@@ -50,51 +55,60 @@ export function actionWords(
       return { verb: "Dewax", when: signed, turn: "hands" };
     case "burn-out":
       return {
-        verb: "Burn out",
-        when: piece.phase === "dewaxed" ? "wax is out, its film stays" : signed,
+        verb: t["action.burn-out.verb"],
+        when: piece.phase === "dewaxed" ? t["action.burn-out.when"] : signed,
         turn: "hands",
       };
     case "end-burnout": {
       const started = piece.burnouts.at(-1)?.startedAt;
       return {
-        verb: "In burnout: log its end",
-        when: started === undefined ? null : `${duration(Math.max(0, now - started))} in`,
+        verb: t["action.end-burnout.verb"],
+        when:
+          started === undefined
+            ? null
+            : t["action.end-burnout.when"]({ duration: duration(Math.max(0, now - started)) }),
         turn: "fire",
       };
     }
     case "in-kiln":
       return {
-        verb: "In the kiln",
-        when: action.since === null ? null : `${duration(Math.max(0, now - action.since))} in`,
+        verb: t["action.in-kiln.verb"],
+        when:
+          action.since === null
+            ? null
+            : t["action.in-kiln.when"]({ duration: duration(Math.max(0, now - action.since)) }),
         turn: "fire",
       };
     case "fire":
       return {
-        verb: "Fire the shell",
-        when: hasBar(standing, "residue") ? "residue inside" : null,
+        verb: t["action.fire.verb"],
+        when: hasBar(standing, "residue") ? t["action.fire.when"] : null,
         turn: "fire",
       };
     case "preheat":
-      return { verb: "Preheat for the pour", when: isDamp ? "dry it first" : null, turn: "fire" };
+      return { verb: t["action.preheat.verb"], when: isDamp ? t["action.preheat.when"] : null, turn: "fire" };
     case "pour":
-      return { verb: "Pour", when: "shell is hot", turn: "fire" };
+      return { verb: "Pour", when: t["action.pour.when"], turn: "fire" };
     case "knock-out": {
       const poured = piece.pours.at(-1);
       return {
-        verb: "Knock out",
+        verb: t["action.knock-out.verb"],
         when:
           poured === undefined
             ? null
-            : `${pouredWords[cameOf(poured)]} ${duration(Math.max(0, now - poured.at))} ago`,
+            : t["action.knock-out.when"]({
+                part: pouredWords[cameOf(poured)],
+                duration: duration(Math.max(0, now - poured.at)),
+              }),
         turn: "hands",
       };
     }
     case "finish":
-      return { verb: "Cut, chase and finish", when: null, turn: "hands" };
+      return { verb: t["action.finish.verb"], when: null, turn: "hands" };
     case "tell-outcome":
-      return { verb: "Record the result", when: null, turn: "hands" };
+      return { verb: t["action.tell-outcome.verb"], when: null, turn: "hands" };
     case "none":
-      return { verb: "Nothing left to do", when: null, turn: "rest" };
+      return { verb: t["action.none.verb"], when: null, turn: "rest" };
   }
 }
 
@@ -122,12 +136,12 @@ function dipWords(
 ): ActionWords {
   switch (readiness) {
     case "ready":
-      return { verb: `Dip ${coat}`, when: ready ?? "nothing to wait for", turn: "hands" };
+      return { verb: t["dip.ready.verb"]({ coat }), when: ready ?? t["dip.ready.when"], turn: "hands" };
     case "maybe":
-      return { verb: `Check if dry, then dip ${coat}`, when: ready, turn: "hands" };
+      return { verb: t["dip.maybe.verb"]({ coat }), when: ready, turn: "hands" };
     case "drying":
-      return { verb: `Drying, then ${coat}`, when: ready, turn: "drying" };
+      return { verb: t["dip.drying.verb"]({ coat }), when: ready, turn: "drying" };
     case "unknown":
-      return { verb: `Check if dry, then dip ${coat}`, when: ready ?? "dryness not known", turn: "hands" };
+      return { verb: t["dip.unknown.verb"]({ coat }), when: ready ?? t["dip.unknown.when"], turn: "hands" };
   }
 }

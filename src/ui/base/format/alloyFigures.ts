@@ -18,7 +18,7 @@ export function alloyFigures(
 ): readonly AlloyFigure[] {
   const temp = (c: number): string => format.show("temp", c);
   const density = (kgM3: number): string => format.show("density", kgM3 / 1000);
-  const heat = (j: number): string => `${format.number(j, 0)} J/kg·K`;
+  const heat = (j: number): string => format.show("jKgK", j);
   const share = (value: number): string => format.show("share", value);
   const row = (
     name: string,
@@ -61,7 +61,7 @@ export function alloyFigures(
           row(
             "Conductivity",
             figures.conductivityWMK,
-            (k) => `${format.number(k, 1)} W/m·K`,
+            (k) => format.show("wMK", k),
             "shown to compare metals; no sum reads it",
           ),
           row(
@@ -82,7 +82,7 @@ export function alloyFigures(
             heat,
             "time of a melt, freezing, whether it runs full",
           ),
-          row("Broken out below", alloy.knockout, temp, "when a casting may be knocked out"),
+          row("Knock out below", alloy.knockout, temp, "when a casting may be knocked out"),
           row(
             "Speed through a gate, at most",
             alloy.stream.gateSpeedMS,
@@ -104,7 +104,7 @@ export function alloyFigures(
           row(
             "Latent heat",
             figures.latentJKg,
-            (j) => `${format.number(j / 1000, 0)} kJ/kg`,
+            (j) => format.show("jKg", j),
             "time of a melt, freezing, whether it runs full",
           ),
         ]),

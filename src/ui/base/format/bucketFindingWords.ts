@@ -1,31 +1,43 @@
 import { wereWords } from "./bucketHealthWords.ts";
 import type { Say, WordsOf } from "./findingSay.ts";
+import { slurryFindings as t } from "../words/slurryFindings.ts";
 
 const came = (say: Say): string =>
-  `${say.coatsIn("which")} came from “${say.text("bucket")}” while ${wereWords(say.text("codes"))}.`;
+  t["came.coatsCameFromBucket"]({
+    coats: say.coatsIn("which"),
+    bucket: say.text("bucket"),
+    wereWords: wereWords(say.text("codes")),
+  });
 
-const lookOver = "Check these coats for thin spots, runs and lifting, and measure the shell with a caliper.";
+const lookOver = t["lookOver.checkTheseCoatsFor"];
 
 export const unfitBucketWords: WordsOf<"dipped-from-unfit-bucket"> = {
-  unfit: (say) => ({ title: "Dipped from an unfit slurry", says: came(say), remedy: lookOver }),
+  unfit: (say) => ({ title: t["unfitBucket.unfit.title"], says: came(say), remedy: lookOver }),
   "unfit-accepted": (say) => ({
-    title: "Dipped from an unfit slurry",
-    says: `${came(say)} Reason given: ${say.text("reason").replace(/\.+$/, "")}.`,
+    title: t["unfitBucket.unfit-accepted.title"],
+    says: t["unfitBucket.unfit-accepted.says"]({
+      came: came(say),
+      reason: say.text("reason").replace(/\.+$/, ""),
+    }),
     remedy: lookOver,
   }),
   watched: (say) => ({
-    title: "Slurry slightly off at the dip",
+    title: t["unfitBucket.watched.title"],
     says: came(say),
-    remedy: "Keep this in mind if the casting shows a shell defect.",
+    remedy: t["unfitBucket.watched.remedy"],
   }),
   "not-checked": (say) => ({
-    title: "Slurry not checked that day",
-    says: `${say.coatsIn("which")}: no viscosity reading in the 12 hours before the dip (${say.text("bucket")}).`,
-    remedy: "Check the viscosity now and use it as the best guess.",
+    title: t["unfitBucket.not-checked.title"],
+    says: t["unfitBucket.not-checked.says"]({ coats: say.coatsIn("which"), bucket: say.text("bucket") }),
+    remedy: t["unfitBucket.not-checked.remedy"],
   }),
   "never-read": (say) => ({
-    title: "Slurry never checked",
-    says: `${say.coatsIn("which")} came from “${say.text("bucket")}”, which has no reading after ${say.show("days")} days of dipping.`,
-    remedy: "Check its viscosity and temperature before the next dip.",
+    title: t["unfitBucket.never-read.title"],
+    says: t["unfitBucket.never-read.says"]({
+      coats: say.coatsIn("which"),
+      bucket: say.text("bucket"),
+      days: say.show("days"),
+    }),
+    remedy: t["unfitBucket.never-read.remedy"],
   }),
 };

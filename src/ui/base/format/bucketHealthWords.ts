@@ -1,16 +1,12 @@
 import type { BucketCheck, BucketHealth } from "../../../physics/slurry/bucketHealth.ts";
 import type { HealthCode, HealthReason } from "../../../physics/slurry/bucketJudge.ts";
 import type { Format, Quantity } from "./units.ts";
+import { slurryHealth as t, healthTexts, checkTexts } from "../words/slurryHealth.ts";
 
 type Level = BucketHealth["level"];
 
 /** The verdict in words; the shape beside it says the same. */
-export const healthWords: Readonly<Record<Level, string>> = {
-  fit: "OK to dip",
-  watch: "Check",
-  "do-not-dip": "Hold: do not dip",
-  "not-checked": "Not checked today",
-};
+export const healthWords: Readonly<Record<Level, string>> = healthTexts;
 
 type CodeWords = {
   /** As part of a sentence: "its viscosity was out of range". */
@@ -23,130 +19,130 @@ type CodeWords = {
 
 const codes: Readonly<Record<HealthCode, CodeWords>> = {
   "not-checked-today": {
-    was: "it was not checked that day",
-    is: "Viscosity not checked in the last 12 hours, or since it was last changed",
+    was: t["codes.not-checked-today.was"],
+    is: t["codes.not-checked-today.is"],
     quantity: null,
-    act: "Check it before the first dip.",
+    act: t["codes.not-checked-today.act"],
   },
   "temperature-off": {
-    was: "its temperature was off",
-    is: "Slurry temperature",
+    was: t["codes.temperature-off.was"],
+    is: t["codes.temperature-off.is"],
     quantity: "temp",
-    act: "Let it come to room temperature, then check the viscosity.",
+    act: t["codes.temperature-off.act"],
   },
   "temperature-not-its-own": {
-    was: "it was not at its usual temperature",
-    is: "Not at its usual temperature",
+    was: t["codes.temperature-not-its-own.was"],
+    is: t["codes.temperature-not-its-own.is"],
     quantity: "temp",
-    act: "Let it come back, or correct the viscosity for temperature.",
+    act: t["codes.temperature-not-its-own.act"],
   },
   "frozen-or-hot": {
-    was: "it was close to freezing, or hot",
-    is: "Close to freezing, or hot",
+    was: t["codes.frozen-or-hot.was"],
+    is: t["codes.frozen-or-hot.is"],
     quantity: "temp",
-    act: "Frost ruins a silica sol for good. Test it for gelling before anything is dipped.",
+    act: t["codes.frozen-or-hot.act"],
   },
   "seconds-out-of-band": {
-    was: "its viscosity was out of range",
-    is: "Viscosity out of range",
+    was: t["codes.seconds-out-of-band.was"],
+    is: t["codes.seconds-out-of-band.is"],
     quantity: "s",
-    act: "Check its density too: the two together show whether it needs water.",
+    act: t["codes.seconds-out-of-band.act"],
   },
   "chart-signal": {
-    was: "its chart showed a signal",
-    is: "The chart shows a signal, rule",
+    was: t["codes.chart-signal.was"],
+    is: t["codes.chart-signal.is"],
     quantity: "plain",
-    act: "Look at the chart for what to check first. Check again before correcting.",
+    act: t["codes.chart-signal.act"],
   },
   "density-off": {
-    was: "its density was off",
+    was: t["codes.density-off.was"],
     is: "Density",
     quantity: "density",
-    act: "Tap out the air and weigh again. Then correct by viscosity and density together.",
+    act: t["codes.density-off.act"],
   },
   "pH-off": {
-    was: "its pH was off",
+    was: t["codes.pH-off.was"],
     is: "pH",
     quantity: "plain",
-    act: "Check the meter with fresh buffers. Ask the binder's maker what to add.",
+    act: t["codes.pH-off.act"],
   },
   "pH-too-low": {
-    was: "its pH was too low",
-    is: "pH low enough to gel",
+    was: t["codes.pH-too-low.was"],
+    is: t["codes.pH-too-low.is"],
     quantity: "plain",
-    act: "Stop, do a gel test, and ask the binder's maker.",
+    act: t["codes.pH-too-low.act"],
   },
   "pH-meter": {
-    was: "its pH reading was not plausible",
-    is: "pH higher than a sol has",
+    was: t["codes.pH-meter.was"],
+    is: t["codes.pH-meter.is"],
     quantity: "plain",
-    act: "Check the meter: clean it and calibrate it with fresh buffers.",
+    act: t["codes.pH-meter.act"],
   },
   "pH-sinking": {
-    was: "its pH was falling",
-    is: "pH has fallen within a week by",
+    was: t["codes.pH-sinking.was"],
+    is: t["codes.pH-sinking.is"],
     quantity: "plain",
-    act: "Check for bacteria and do a gel test.",
+    act: t["codes.pH-sinking.act"],
   },
   "liquor-silica-off": {
-    was: "the silica in its binder was off",
-    is: "Silica in the binder",
+    was: t["codes.liquor-silica-off.was"],
+    is: t["codes.liquor-silica-off.is"],
     quantity: "percent",
-    act: "Above target: it lost water. Below: too much water. Correct by composition.",
+    act: t["codes.liquor-silica-off.act"],
   },
   "gels-early": {
-    was: "its binder gelled early",
-    is: "Binder gelled in the oven after",
+    was: t["codes.gels-early.was"],
+    is: t["codes.gels-early.is"],
     quantity: "h",
-    act: "Gelling can't be reversed, and thinning hides it. Repeat the test beside fresh sol, then discard the slurry.",
+    act: t["codes.gels-early.act"],
   },
   "gel-test-short": {
-    was: "its gel test was stopped early",
-    is: "Gel test stopped at",
+    was: t["codes.gel-test-short.was"],
+    is: t["codes.gel-test-short.is"],
     quantity: "h",
-    act: "Run the next one for two days.",
+    act: t["codes.gel-test-short.act"],
   },
   "plate-off": {
-    was: "its plate weight was off",
-    is: "Plate weight off",
+    was: t["codes.plate-off.was"],
+    is: t["codes.plate-off.is"],
     quantity: null,
-    act: "Same plate, same drain? Then check viscosity and density.",
+    act: t["codes.plate-off.act"],
   },
   bacteria: {
-    was: "bacteria were growing in it",
-    is: "Bacteria per millilitre",
+    was: t["codes.bacteria.was"],
+    is: t["codes.bacteria.is"],
     quantity: "cfu",
-    act: "Ask the binder's maker which biocide suits it. Clean paddle and rim.",
+    act: t["codes.bacteria.act"],
   },
   "foul-smell": {
-    was: "it smelt foul",
-    is: "Foul smell",
+    was: t["codes.foul-smell.was"],
+    is: t["codes.foul-smell.is"],
     quantity: null,
-    act: "Bacteria have eaten of it: do a gel test, and ask the binder's maker.",
+    act: t["codes.foul-smell.act"],
   },
   "looks-wrong": {
-    was: "it had skin, lumps or foam",
-    is: "Skin, lumps or foam",
+    was: t["codes.looks-wrong.was"],
+    is: t["codes.looks-wrong.is"],
     quantity: null,
-    act: "Skim and sieve it, let the foam settle, look again.",
+    act: t["codes.looks-wrong.act"],
   },
   old: {
-    was: "it was old and little used",
-    is: "Old, with little fresh slurry added",
+    was: t["codes.old.was"],
+    is: t["codes.old.is"],
     quantity: "days",
-    act: "Do a gel test; plan a new batch.",
+    act: t["codes.old.act"],
   },
   "not-mixed-enough": {
-    was: "it had not been mixed long enough",
-    is: "Mixed too short a time",
+    was: t["codes.not-mixed-enough.was"],
+    is: t["codes.not-mixed-enough.is"],
     quantity: "h",
-    act: "Wait, or take three readings an hour apart. If they agree, it is ready.",
+    act: t["codes.not-mixed-enough.act"],
   },
   "readings-not-steady": {
-    was: "its readings did not agree yet",
-    is: "Three readings do not agree yet",
+    was: t["codes.readings-not-steady.was"],
+    is: t["codes.readings-not-steady.is"],
     quantity: null,
-    act: "Keep mixing and check again in an hour.",
+    act: t["codes.readings-not-steady.act"],
   },
 };
 
@@ -159,36 +155,29 @@ export function reasonWords(
   if (quantity === null || found === null) return { says: `${is}.`, act };
   const show = (value: number): string => {
     if (quantity === "cfu") return format.number(value, 0);
-    return quantity === "days" ? `${format.number(value, 0)} days` : format.show(quantity, value);
+    return quantity === "days"
+      ? t["reason.says"]({ part: format.number(value, 0) })
+      : format.show(quantity, value);
   };
   const joint = quantity === "plain" || code.startsWith("gel") ? " " : ": ";
   return { says: `${is}${joint}${show(found)}${wantedWords(low, high, show)}.`, act };
 }
 
 function wantedWords(low: number | null, high: number | null, show: (value: number) => string): string {
-  if (low !== null && high !== null) return `; range ${show(low)} to ${show(high)}`;
-  if (low !== null) return `; minimum ${show(low)}`;
-  return high === null ? "" : `; maximum ${show(high)}`;
+  if (low !== null && high !== null)
+    return t["wanted.rangeShowToShow"]({ show: show(low), show2: show(high) });
+  if (low !== null) return t["wanted.minimumShow"]({ show: show(low) });
+  return high === null ? "" : t["wanted.maximumShow"]({ show: show(high) });
 }
 
 /** Codes as a finding passes them on, as one part of a sentence. */
 export function wereWords(joined: string): string {
   const were = joined.split(" ").flatMap((code) => (isCode(code) ? [codes[code].was] : []));
   const last = were.at(-1);
-  if (last === undefined) return "it was out of range";
-  return were.length === 1 ? last : `${were.slice(0, -1).join(", ")} and ${last}`;
+  if (last === undefined) return t["were.itWasOutOf"];
+  return were.length === 1 ? last : t["were.listAndLast"]({ list: were.slice(0, -1).join(", "), last });
 }
 
 const isCode = (code: string): code is HealthCode => Object.hasOwn(codes, code);
 
-export const checkWords: Readonly<Record<BucketCheck, string>> = {
-  temperature: "temperature",
-  seconds: "viscosity",
-  density: "density",
-  pH: "pH",
-  liquor: "binder density",
-  gel: "gel test",
-  plate: "plate weight",
-  bacteria: "bacteria",
-  look: "smell and look",
-};
+export const checkWords: Readonly<Record<BucketCheck, string>> = checkTexts;

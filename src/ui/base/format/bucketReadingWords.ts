@@ -3,6 +3,7 @@ import type { DensityRead, ReadingStanding, SecondsRead } from "../../../logbook
 import { cupOf } from "../../../trade/cups.ts";
 import type { Format } from "./units.ts";
 import { numberFormat } from "./formatters.ts";
+import { slurryReading as t } from "../words/slurryReading.ts";
 
 /** mm²/s is what every cup's table is in; no shop reads a cup in other units. */
 export const viscosityText = (viscosityMm2S: number, format: Pick<Format, "number">): string =>
@@ -24,25 +25,27 @@ export function viscosityWords(
   format: Pick<Format, "number" | "show">,
 ): string {
   const shown = format.show("s", seconds);
-  if (viscosity === null) return "The kind of cup is not known: compare these seconds only with this cup.";
-  if (!viscosity.ok)
-    return `${shown} is too short for this cup. Use a cup with a smaller hole, or compare only with this one.`;
+  if (viscosity === null) return t["viscosity.theKindOfCup"];
+  if (!viscosity.ok) return t["viscosity.shownIsTooShort"]({ shown });
   const about = viscosityText(viscosity.viscosityMm2S, format);
-  const span = `${format.number(viscosity.lowS, 0)} to ${format.show("s", viscosity.highS)}`;
+  const span = t["viscosity.partToHighS"]({
+    part: format.number(viscosity.lowS, 0),
+    highS: format.show("s", viscosity.highS),
+  });
   switch (viscosity.range) {
     case "below":
-      return `Below the standard's range (${span}): ${about} is an index only. Compare it only with readings from this cup.`;
+      return t["viscosity.below"]({ span, about });
     case "above":
-      return `Above the standard's range (${span}): ${about} is an index only. A cup with a wider hole reads better.`;
+      return t["viscosity.above"]({ span, about });
     case "within":
-      return `About ${about}, within the standard's range (${span}). Slurry thins as it is stirred: use it as an index in this shop.`;
+      return t["viscosity.within"]({ about, span });
   }
 }
 
 /** "1.683 ± 0.003 g/cm³, weighed". */
 export function densityWords({ densityGCm3, plusMinusGCm3, how }: DensityRead, format: Format): string {
   const shown = format.show("density", densityGCm3);
-  if (plusMinusGCm3 === null) return `${shown}, by instrument`;
+  if (plusMinusGCm3 === null) return t["density.shownByInstrument"]({ shown });
   return `${format.number(densityGCm3, 3)} ± ${format.show("density", plusMinusGCm3)}, ${how}`;
 }
 
@@ -50,10 +53,12 @@ export function densityWords({ densityGCm3, plusMinusGCm3, how }: DensityRead, f
 export function readingLine({ reading, seconds, density, cup }: ReadingStanding, format: Format): string {
   const { slurryC, pH } = reading;
   const parts = [
-    seconds === null ? null : `${format.show("s", seconds.seconds)}${cup === null ? "" : ` in ${cup.name}`}`,
+    seconds === null
+      ? null
+      : `${format.show("s", seconds.seconds)}${cup === null ? "" : t["reading.inName"]({ name: cup.name })}`,
     slurryC === undefined ? null : format.show("temp", slurryC),
     density === null ? null : format.show("density", density.densityGCm3),
-    pH === undefined ? null : `pH ${format.number(pH, 2)}`,
+    pH === undefined ? null : t["reading.pHPart"]({ part: format.number(pH, 2) }),
   ].filter((part) => part !== null);
-  return parts.length === 0 ? "Looked at, not measured" : parts.join(", ");
+  return parts.length === 0 ? t["reading.lookedAtNotMeasured"] : parts.join(", ");
 }

@@ -1,16 +1,21 @@
 import type { WordsOf } from "./findingSay.ts";
+import { coreFindings as t } from "../words/coreFindings.ts";
 
 export const coreLiftWords: WordsOf<"core-lift"> = {
   floats: (say) => ({
-    title: "The core will float in this metal",
-    says: `The metal lifts the core with ${say.show("liftN")}. Pins and neck hold ${say.show("holdN")}; they need ${say.show("needN")}.`,
-    remedy: "Add pins, or thicker ones, or make the neck at the mouth wider. No metal in it before.",
+    title: t["coreLift.floats.title"],
+    says: t["coreLift.floats.says"]({
+      liftN: say.show("liftN"),
+      holdN: say.show("holdN"),
+      needN: say.show("needN"),
+    }),
+    remedy: t["coreLift.floats.remedy"],
   }),
   "not-known": (say) => ({
-    title: "What holds the core is not entered",
+    title: t["coreLift.not-known.title"],
     says: say.isKnown("liftN")
-      ? `The metal lifts the core with ${say.show("liftN")}.`
-      : "Its lift depends on the alloy, which is not entered.",
-    remedy: "Add the alloy, and the pins or the mouth of the core, to the plan.",
+      ? t["coreLift.not-known.says"]({ liftN: say.show("liftN") })
+      : t["coreLift.not-known.says.itsLiftDependsOn"],
+    remedy: t["coreLift.not-known.remedy"],
   }),
 };

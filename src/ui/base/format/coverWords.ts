@@ -2,35 +2,17 @@ import type { CoverAnswer, DryMinimum } from "../../../logbook/piece/standing.ts
 import { noReadyWords } from "./readyWords.ts";
 import { sentence } from "./sentence.ts";
 import { atTime, soonTime } from "./time.ts";
+import { coverTexts as t, coverStateTexts, byTexts, minimumTexts } from "../words/coverTexts.ts";
 
 type Times = Pick<CoverAnswer, "checkAt" | "dryAt" | "by" | "airAt" | "minimum" | "reason">;
 
-export const coverStateWords: Record<CoverAnswer["state"], string> = {
-  dry: "dry",
-  check: "perhaps dry",
-  drying: "drying",
-  unknown: "not known",
-};
+export const coverStateWords: Record<CoverAnswer["state"], string> = coverStateTexts;
 
-const byWords: Record<NonNullable<CoverAnswer["by"]>, string> = {
-  air: "by the air",
-  minimum: "by the air",
-  touch: "by touch",
-  steady: "by weight",
-  target: "by weight",
-  surface: "by surface temperature",
-  resistance: "by resistance",
-  fire: "by fire",
-};
+const byWords: Record<NonNullable<CoverAnswer["by"]>, string> = byTexts;
 
 export const dryBy = (by: CoverAnswer["by"]): string => (by === null ? "" : byWords[by]);
 
-const minimumWords: Record<DryMinimum["from"], string> = {
-  recipe: "the recipe's minimum",
-  bucket: "the bucket's minimum",
-  shop: "your minimum",
-  starting: "the usual minimum",
-};
+const minimumWords: Record<DryMinimum["from"], string> = minimumTexts;
 
 export const minimumName = ({ from }: DryMinimum): string => minimumWords[from];
 
@@ -44,30 +26,33 @@ function ruleLine(cover: Times, now: number, locale: string): string {
   const { checkAt, dryAt, by, airAt, minimum, reason } = cover;
   const at = (time: number): string => atTime(time, now, locale);
   const say = (time: number): string => soonTime(time, now, locale);
-  const until = `${minimumName(minimum)} ${minimum.until <= now ? "ran" : "runs"} to ${say(minimum.until)}`;
-  if (by === "minimum" && airAt !== null) return `Dry by the air ${at(airAt)}; ${until}.`;
-  if (dryAt !== null && dryAt <= now) return `Dry ${dryBy(by)}, ${say(dryAt)}.`;
-  const latest = dryAt === null ? "" : ` Dry by the air ${at(dryAt)} at the latest.`;
-  if (checkAt === null)
-    return reason === null ? "No time can be given." : `${sentence(noReadyWords(reason))}.`;
+  const until = t["rule.minimumNameClauseToSay"]({
+    minimumName: minimumName(minimum),
+    clause: minimum.until <= now ? "ran" : "runs",
+    say: say(minimum.until),
+  });
+  if (by === "minimum" && airAt !== null) return t["rule.dryByTheAir"]({ at: at(airAt), until });
+  if (dryAt !== null && dryAt <= now) return t["rule.dryDryBySay"]({ dryBy: dryBy(by), say: say(dryAt) });
+  const latest = dryAt === null ? "" : t["rule.dryByTheAirAgain"]({ at: at(dryAt) });
+  if (checkAt === null) return reason === null ? t["rule.noTimeCanBe"] : `${sentence(noReadyWords(reason))}.`;
   if (reason === "no-readings")
     return checkAt <= now
-      ? "No drying time without a room reading: check it, and log the room's temperature and humidity."
-      : `No room reading. ${sentence(until)}: check it then.`;
-  if (checkAt <= now) return `Perhaps dry since ${say(checkAt)}: check it.${latest}`;
+      ? t["rule.noDryingTimeWithout"]
+      : t["rule.noRoomReadingSentence"]({ sentence: sentence(until) });
+  if (checkAt <= now) return t["rule.perhapsDrySinceSay"]({ say: say(checkAt), latest });
   return checkAt === minimum.until
-    ? `${sentence(until)}: check it then.${latest}`
-    : `Check it from ${say(checkAt)}.${latest}`;
+    ? t["rule.sentenceCheckItThen"]({ sentence: sentence(until), latest })
+    : t["rule.checkItFromSay"]({ say: say(checkAt), latest });
 }
 
 /** A touch that found it dry and does not count, and when one will; null where there is none. */
 export function touchLine({ touch }: CoverAnswer, now: number, locale: string): string | null {
   if (touch === null) return null;
-  const felt = `Felt dry ${atTime(touch.at, now, locale)}`;
-  if (touch.countsFrom === null) return `${felt}. A touch does not count here: weigh it.`;
+  const felt = t["touch.feltDryAtTime"]({ atTime: atTime(touch.at, now, locale) });
+  if (touch.countsFrom === null) return t["touch.feltATouchDoes"]({ felt });
   return touch.countsFrom <= now
-    ? `${felt}, too early to count: check it again.`
-    : `${felt}. Counts from ${soonTime(touch.countsFrom, now, locale)}: check it again then.`;
+    ? t["touch.feltTooEarlyTo"]({ felt })
+    : t["touch.feltCountsFromSoonTime"]({ felt, soonTime: soonTime(touch.countsFrom, now, locale) });
 }
 
 /**
@@ -92,12 +77,15 @@ export function coverWhen(
 ): string {
   if (dryAt !== null && dryAt <= now)
     return by === "air" || by === "minimum"
-      ? `dry since ${say(dryAt)}`
-      : `dry since ${say(dryAt)}, ${dryBy(by)}`;
-  if (checkAt === null) return reason === null ? "no time can be given" : noReadyWords(reason);
-  if (by === "minimum" && dryAt !== null) return `dry ${say(dryAt)}, when ${minimumName(minimum)} ends`;
-  const latest = dryAt === null ? "" : `; dry ${say(dryAt)} at the latest`;
+      ? t["coverWhen.drySinceSay"]({ say: say(dryAt) })
+      : t["coverWhen.drySinceSayDryBy"]({ say: say(dryAt), dryBy: dryBy(by) });
+  if (checkAt === null) return reason === null ? t["coverWhen.noTimeCanBe"] : noReadyWords(reason);
+  if (by === "minimum" && dryAt !== null)
+    return t["coverWhen.drySayWhenMinimumName"]({ say: say(dryAt), minimumName: minimumName(minimum) });
+  const latest = dryAt === null ? "" : t["coverWhen.drySayAtThe"]({ say: say(dryAt) });
   if (checkAt <= now)
-    return reason === "no-readings" ? noReadyWords(reason) : `perhaps dry since ${say(checkAt)}${latest}`;
-  return `check from ${say(checkAt)}${latest}`;
+    return reason === "no-readings"
+      ? noReadyWords(reason)
+      : t["coverWhen.perhapsDrySinceSaylatest"]({ say: say(checkAt), latest });
+  return t["coverWhen.checkFromSaylatest"]({ say: say(checkAt), latest });
 }

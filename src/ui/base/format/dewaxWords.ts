@@ -2,17 +2,10 @@ import type { EntryOf } from "../../../logbook/entries/entry.ts";
 import type { DewaxWay, ShellInside } from "../../../logbook/entries/shellFireBodies.ts";
 import { figureDetail, entryText, type EntryText } from "./entryText.ts";
 import type { Format } from "./units.ts";
+import { dewaxTexts as t, dewaxWayTexts, insideTexts } from "../words/dewaxTexts.ts";
 
-export const dewaxWayWords: Readonly<Record<DewaxWay, string>> = {
-  flash: "flash fire",
-  steam: "steam",
-  "hot-water": "hot water",
-  staged: "staged in the kiln",
-};
-export const insideWords: Readonly<Record<ShellInside, string>> = {
-  clean: "clean inside",
-  residue: "residue inside",
-};
+export const dewaxWayWords: Readonly<Record<DewaxWay, string>> = dewaxWayTexts;
+export const insideWords: Readonly<Record<ShellInside, string>> = insideTexts;
 
 /** The lines of a log between the wax and the fire. */
 export function dewaxEntryWords(
@@ -23,16 +16,16 @@ export function dewaxEntryWords(
     case "dewaxed": {
       const { way, minutes, waxBackG, rinsed = false, note } = entry.body;
       return entryText(
-        `Dewaxed: ${dewaxWayWords[way]}`,
+        t["dewaxEntry.dewaxed"]({ part: dewaxWayWords[way] }),
         minutes === null ? null : format.show("min", minutes),
-        figureDetail("wax weighed back", waxBackG, (g) => format.show("g", g)),
+        figureDetail(t["dewaxEntry.dewaxed.waxWeighedBack"], waxBackG, (g) => format.show("g", g)),
         rinsed ? "rinsed" : null,
         note,
       );
     }
     case "shell-rinsed":
-      return entryText("Shell rinsed with water", entry.body.note);
+      return entryText(t["dewaxEntry.shell-rinsed"], entry.body.note);
     case "shell-inspected":
-      return entryText(`Looked inside: ${entry.body.inside}`, entry.body.note);
+      return entryText(t["dewaxEntry.shell-inspected"]({ inside: entry.body.inside }), entry.body.note);
   }
 }

@@ -1,100 +1,119 @@
 import type { Say, WordsOf } from "./findingSay.ts";
+import { dryingFindings as t } from "../words/dryingFindings.ts";
 
-const lastTitle = "Last coat not dry for fire";
-const outerFilm = (say: Say): string =>
-  say.text("touched") === "" ? "" : " It felt dry: a hand feels the outer film only.";
+const lastTitle = t["lastTitle.lastCoatNotDry"];
+const outerFilm = (say: Say): string => (say.text("touched") === "" ? "" : t["outerFilm.itFeltDryA"]);
 
 export const lastCoatWords: WordsOf<"last-coat-damp"> = {
   hours: (say) => ({
     title: lastTitle,
-    says: `${say.text("shell")}: ${say.show("hours")} since the ${say.text("kind")} dip end ${say.time("dryAt")}.${outerFilm(say)}`,
-    remedy: `Wait, or weigh it. ${say.weigh()}`,
+    says: t["lastCoat.hours.says"]({
+      shell: say.text("shell"),
+      hours: say.show("hours"),
+      kind: say.text("kind"),
+      dryAt: say.time("dryAt"),
+      outerFilm: outerFilm(say),
+    }),
+    remedy: t["lastCoat.hours.remedy"]({ weigh: say.weigh() }),
   }),
   air: (say) => ({
     title: lastTitle,
-    says: `${say.isKnown("dryAt") ? `By the air it is dry ${say.time("dryAt")} at the latest` : "By the air it takes more than two weeks"} (slowest place: ${say.text("place")}).${outerFilm(say)}`,
-    remedy: `Wait, or weigh it. ${say.weigh()}`,
+    says: t["lastCoat.air.says"]({
+      when: say.isKnown("dryAt")
+        ? t["lastCoat.air.says.byTheAirIt"]({ dryAt: say.time("dryAt") })
+        : t["lastCoat.air.says.byTheAirItAgain"],
+      place: say.text("place"),
+      outerFilm: outerFilm(say),
+    }),
+    remedy: t["lastCoat.air.remedy"]({ weigh: say.weigh() }),
   }),
   "damp-air": (say) => ({
     title: lastTitle,
     says: say.isKnown("dryAt")
-      ? `The room is above ${say.show("damp")} until ${say.time("dryAt")}: the shell keeps water in that air.`
-      : `The room stays above ${say.show("damp")}: the shell keeps water in that air.`,
-    remedy: "Dry the room's air, log a new reading, then wait.",
+      ? t["lastCoat.damp-air.says"]({ damp: say.show("damp"), dryAt: say.time("dryAt") })
+      : t["lastCoat.damp-air.says.theRoomStaysAbove"]({ damp: say.show("damp") }),
+    remedy: t["lastCoat.damp-air.remedy"],
   }),
   "air-too-damp": (say) => ({
     title: lastTitle,
-    says: `The room's air is too damp to dry coat ${say.show("coat")}.`,
-    remedy: "Dry the room's air, log a new reading, then wait.",
+    says: t["lastCoat.air-too-damp.says"]({ coat: say.show("coat") }),
+    remedy: t["lastCoat.air-too-damp.remedy"],
   }),
   condensing: (say) => ({
     title: lastTitle,
-    says: `Water condenses on coat ${say.show("coat")}.`,
-    remedy: "Warm the shell or dry the room's air, log a new reading, then wait.",
+    says: t["lastCoat.condensing.says"]({ coat: say.show("coat") }),
+    remedy: t["lastCoat.condensing.remedy"],
   }),
   frost: (say) => ({
     title: lastTitle,
-    says: `The room is too cold: coat ${say.show("coat")} would freeze before it is dry.`,
-    remedy: "Move it to a warmer room, or heat this one, and log a reading there.",
+    says: t["lastCoat.frost.says"]({ coat: say.show("coat") }),
+    remedy: t["lastCoat.frost.remedy"],
   }),
   unknown: (say) => ({
-    title: "Last coat not known to be dry for fire",
-    says: `No room reading goes with coat ${say.show("coat")} and nothing was measured.${outerFilm(say)}`,
-    remedy: "Log the room's temperature and humidity, or weigh it twice.",
+    title: t["lastCoat.unknown.title"],
+    says: t["lastCoat.unknown.says"]({ coat: say.show("coat"), outerFilm: outerFilm(say) }),
+    remedy: t["lastCoat.unknown.remedy"],
   }),
   "burnout-damp": (say) => ({
-    title: "Burnout began on a damp shell",
-    says: `Coat ${say.show("coat")} was not dry when the burnout was started.`,
-    remedy:
-      "Keep clear of the kiln's door. When it is cold, look over the whole shell for spalls, cracks and lifted flakes, and log each.",
+    title: t["lastCoat.burnout-damp.title"],
+    says: t["lastCoat.burnout-damp.says"]({ coat: say.show("coat") }),
+    remedy: t["lastCoat.burnout-damp.remedy"],
   }),
   "burnout-unknown": (say) => ({
-    title: "Burnout began, dryness not known",
-    says: `The log can't tell whether coat ${say.show("coat")} was dry when the burnout was started.`,
-    remedy: "When it is cold, look over the whole shell for spalls, cracks and lifted flakes, and log each.",
+    title: t["lastCoat.burnout-unknown.title"],
+    says: t["lastCoat.burnout-unknown.says"]({ coat: say.show("coat") }),
+    remedy: t["lastCoat.burnout-unknown.remedy"],
   }),
 };
 
 export const dampAirWords: WordsOf<"air-too-damp"> = {
   drying: (say) => ({
-    title: "Air too damp to dry a coat",
-    says: `The room is at ${say.show("rh")} humidity. Above ${say.show("limit")} a coat stays wet.`,
-    remedy: "Warm the room or run a dryer, keep it closed, then log a new reading.",
+    title: t["dampAir.drying.title"],
+    says: t["dampAir.drying.says"]({ rh: say.show("rh"), limit: say.show("limit") }),
+    remedy: t["dampAir.drying.remedy"],
   }),
   final: (say) => ({
-    title: "Air too damp for the final drying",
-    says: `The room is at ${say.show("rh")} humidity. Above ${say.show("limit")} the shell keeps water in its pores.`,
-    remedy: "Keep it out of the kiln. Dry the air, log a new reading, then let the shell dry and weigh it.",
+    title: t["dampAir.final.title"],
+    says: t["dampAir.final.says"]({ rh: say.show("rh"), limit: say.show("limit") }),
+    remedy: t["dampAir.final.remedy"],
   }),
   "final-caution": (say) => ({
-    title: "Damp air for the final drying",
-    says: `The room is at ${say.show("rh")} humidity. Above ${say.show("limit")} a shell may keep some water.`,
-    remedy: `Finish in drier air if you can. ${say.weigh()}`,
+    title: t["dampAir.final-caution.title"],
+    says: t["dampAir.final-caution.says"]({ rh: say.show("rh"), limit: say.show("limit") }),
+    remedy: t["dampAir.final-caution.remedy"]({ weigh: say.weigh() }),
   }),
 };
 
 export const frostWords: WordsOf<"frost"> = {
   froze: (say) => ({
-    title: "Coat may have frozen while wet",
-    says: `Coat ${say.show("coat")} may have frozen while wet: its wet surface fell to ${say.show("surfaceC")}, from ${say.show("at")}. Frozen slurry has no strength.`,
-    remedy: "Thaw it in a warm room and look for flaking and lifted edges. Strip what lifts, or recoat.",
+    title: t["frost.froze.title"],
+    says: t["frost.froze.says"]({
+      coat: say.show("coat"),
+      surfaceC: say.show("surfaceC"),
+      at: say.show("at"),
+    }),
+    remedy: t["frost.froze.remedy"],
   }),
   "will-freeze": (say) => ({
-    title: "Frost before this coat is dry",
-    says: `The room's air will take the wet surface of coat ${say.show("coat")} to ${say.show("surfaceC")}, from ${say.show("at")}. A slurry that freezes wet has no strength.`,
-    remedy: "Move the piece to a warmer room, or heat this one, and log a reading there.",
+    title: t["frost.will-freeze.title"],
+    says: t["frost.will-freeze.says"]({
+      coat: say.show("coat"),
+      surfaceC: say.show("surfaceC"),
+      at: say.show("at"),
+    }),
+    remedy: t["frost.will-freeze.remedy"],
   }),
 };
 
 export const oldReadingWords: WordsOf<"air-reading-old"> = {
   old: (say) => ({
-    title: "Room reading is old",
-    says: `The last one is ${say.show("ageH")} old and a coat is drying, so its drying time may be off.`,
-    remedy: "Log temperature and humidity.",
+    title: t["oldReading.old.title"],
+    says: t["oldReading.old.says"]({ ageH: say.show("ageH") }),
+    remedy: t["oldReading.old.remedy"],
   }),
   none: () => ({
-    title: "No room reading",
-    says: "A coat is drying, and the room's temperature and humidity are not known.",
-    remedy: "Log temperature, humidity and how the air moves.",
+    title: t["oldReading.none.title"],
+    says: t["oldReading.none.says"],
+    remedy: t["oldReading.none.remedy"],
   }),
 };

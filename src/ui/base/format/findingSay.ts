@@ -4,6 +4,7 @@ import type { VariantOf } from "../../../rules/variants.ts";
 import { saidThenWords } from "./saidThenWords.ts";
 import { atTime } from "./time.ts";
 import type { Format, Quantity } from "./units.ts";
+import { counts } from "../words/counts.ts";
 import { weighWords } from "./weighWords.ts";
 
 export type FindingText = { readonly title: string; readonly says: string; readonly remedy: string };
@@ -77,7 +78,7 @@ export function sayOf(
     weigh: () => (weigh === undefined ? weighAnyhow : weighWords(weigh.toTell, weigh.now, format)),
     saidThen: () => (said === undefined ? "" : saidThenWords(said.kept, said.now, format)),
     time: (name) => timeOf(valueOf(name), valueOf("now") ?? 0, format.locale),
-    coats: (name) => `${show(name)} ${valueOf(name) === 1 ? "coat" : "coats"}`,
+    coats: (name) => counts.coats(valueOf(name) ?? 0),
     list,
     coatsIn: (name) => `${list(name).length === 1 ? "Coat" : "Coats"} ${joined(inRanges(list(name)))}`,
   };

@@ -1,103 +1,132 @@
 import type { Say, WordsOf } from "./findingSay.ts";
+import { fireFindings as t, kindsTexts } from "../words/fireFindings.ts";
 
-const kinds: Readonly<Record<string, string>> = {
-  hairline: "Hairline crack",
-  open: "Open crack",
-  chip: "Chip",
-  lift: "Lifted coat",
-};
+const kinds: Readonly<Record<string, string>> = kindsTexts;
 const crackTitle = (say: Say): string => kinds[say.text("kind")] ?? "Crack";
-const place = (say: Say): string => (say.text("where") === "" ? "" : `Where: ${say.text("where")}. `);
+const place = (say: Say): string =>
+  say.text("where") === "" ? "" : t["place.whereWhere"]({ where: say.text("where") });
 
 export const crackWords: WordsOf<"open-crack"> = {
   open: (say) => ({
-    title: `${crackTitle(say)}, not repaired`,
-    says: `${place(say)}Metal runs out through it.`,
-    remedy:
-      "Repair it with slurry and stucco. If the shell was fired, wire it too. Coat over it, let it dry, and log the repair.",
+    title: t["crack.open.title"]({ crackTitle: crackTitle(say) }),
+    says: t["crack.open.says"]({ place: place(say) }),
+    remedy: t["crack.open.remedy"],
   }),
   "patch-not-dry": (say) => ({
-    title: `${crackTitle(say)}, repair not yet dry`,
-    says: `${place(say)}Repaired ${say.show("ageH")} ago. Nothing logged since shows that the repair is dry; a dry outer coat does not.`,
-    remedy: "When the repair is dry right through, tap “Repair is dry”. Or coat over it and let that coat dry.",
+    title: t["crack.patch-not-dry.title"]({ crackTitle: crackTitle(say) }),
+    says: t["crack.patch-not-dry.says"]({ place: place(say), ageH: say.show("ageH") }),
+    remedy: t["crack.patch-not-dry.remedy"],
   }),
   "trimmed-off": (say) => ({
-    title: `${crackTitle(say)} in a part that is trimmed off`,
-    says: `${place(say)}It does not hold the piece up.`,
-    remedy: "After trimming, check that no crack runs on into the shell.",
+    title: t["crack.trimmed-off.title"]({ crackTitle: crackTitle(say) }),
+    says: t["crack.trimmed-off.says"]({ place: place(say) }),
+    remedy: t["crack.trimmed-off.remedy"],
   }),
 };
 
 export const wireWords: WordsOf<"patched-without-wire"> = {
   "no-wire": (say) => ({
-    title: "Repaired after burnout, no wire",
-    says: `${place(say)}The repair may open again as it heats. Wire holds the pieces together.`,
-    remedy: "Wrap wire over the repair and coat over the wire.",
+    title: t["wire.no-wire.title"],
+    says: t["wire.no-wire.says"]({ place: place(say) }),
+    remedy: t["wire.no-wire.remedy"],
   }),
 };
 
 const fired = (say: Say): string =>
-  `Fired to ${say.show("peakC")} for ${say.show("holdMin")}; at least ${say.show("limitC")} for ${say.show("limitMin")} is needed.`;
+  t["fired.firedToPeakCFor"]({
+    peakC: say.show("peakC"),
+    holdMin: say.show("holdMin"),
+    limitC: say.show("limitC"),
+    limitMin: say.show("limitMin"),
+  });
 
 export const firedWords: WordsOf<"fired-too-little"> = {
   cool: (say) => ({
-    title: "Fired too cool",
-    says: `${fired(say)} Its strength counts at half.`,
-    remedy: "Fire it again, hotter, before the pour.",
+    title: t["fired.cool.title"],
+    says: t["fired.cool.says"]({ fired: fired(say) }),
+    remedy: t["fired.cool.remedy"],
   }),
   short: (say) => ({
-    title: "Fired too short",
-    says: `${fired(say)} Its strength counts at half.`,
-    remedy: "Fire it again, longer, before the pour.",
+    title: t["fired.short.title"],
+    says: t["fired.short.says"]({ fired: fired(say) }),
+    remedy: t["fired.short.remedy"],
   }),
   "not-bonded": (say) => ({
-    title: "Shell not fired",
-    says: `${fired(say)} The silica has not bonded: the shell is at its weakest.`,
-    remedy: "No metal in it. Fire it again, then log peak and time.",
+    title: t["fired.not-bonded.title"],
+    says: t["fired.not-bonded.says"]({ fired: fired(say) }),
+    remedy: t["fired.not-bonded.remedy"],
   }),
   "not-logged": () => ({
-    title: "No firing in the log",
-    says: "No firing is logged since the last coat or repair, so the shell's strength is not known.",
-    remedy: "Log the firing with its peak and hold, or fire the shell.",
+    title: t["fired.not-logged.title"],
+    says: t["fired.not-logged.says"],
+    remedy: t["fired.not-logged.remedy"],
   }),
 };
 
-const misrunRemedy = "Look for misruns and cold shuts. Next time preheat hotter, or pour sooner.";
+const misrunRemedy = t["misrunRemedy.lookForMisrunsAnd"];
 
 export const coldShellWords: WordsOf<"poured-cold-shell"> = {
   "too-long": (say) => ({
-    title: "Shell was long out of the kiln",
-    says: `${say.show("outMin")} from kiln to metal. A wall of ${say.show("wallMm")} that left at ${say.show("leftC")} keeps ${say.show("leastC")} for ${say.show("limitMin")} in still air.`,
-    remedy: "Look for misruns and cold shuts. Next time have the melt ready first.",
+    title: t["coldShell.too-long.title"],
+    says: t["coldShell.too-long.says"]({
+      outMin: say.show("outMin"),
+      wallMm: say.show("wallMm"),
+      leftC: say.show("leftC"),
+      leastC: say.show("leastC"),
+      limitMin: say.show("limitMin"),
+    }),
+    remedy: t["coldShell.too-long.remedy"],
   }),
   "too-long-if": (say) => ({
-    title: "Shell may have been long out of the kiln",
-    says: `${say.show("outMin")} from kiln to metal. A shell of ${say.show("wallMm")} with a section of ${say.show("sectionMm")} has ${say.show("limitMin")} from ${say.show("leftC")}. Starting values stand in for what is not logged.`,
-    remedy: "Log the thinnest section and the shell's heat, and the minutes are right for your shell.",
+    title: t["coldShell.too-long-if.title"],
+    says: t["coldShell.too-long-if.says"]({
+      outMin: say.show("outMin"),
+      wallMm: say.show("wallMm"),
+      sectionMm: say.show("sectionMm"),
+      limitMin: say.show("limitMin"),
+      leftC: say.show("leftC"),
+    }),
+    remedy: t["coldShell.too-long-if.remedy"],
   }),
   "too-cold": (say) => ({
-    title: "Shell was cold at the pour",
-    says: `The shell was at ${say.show("shellC")}; for a section of ${say.show("sectionMm")} in this metal it is usually ${say.show("leastC")} or more.`,
+    title: t["coldShell.too-cold.title"],
+    says: t["coldShell.too-cold.says"]({
+      shellC: say.show("shellC"),
+      sectionMm: say.show("sectionMm"),
+      leastC: say.show("leastC"),
+    }),
     remedy: misrunRemedy,
   }),
   "cold-if-thin": (say) => ({
-    title: "Shell was cold for thin work",
-    says: `The shell was at ${say.show("shellC")}. The thinnest section isn't in the log; at ${say.show("sectionMm")} this metal usually has ${say.show("leastC")} or more.`,
+    title: t["coldShell.cold-if-thin.title"],
+    says: t["coldShell.cold-if-thin.says"]({
+      shellC: say.show("shellC"),
+      sectionMm: say.show("sectionMm"),
+      leastC: say.show("leastC"),
+    }),
     remedy: misrunRemedy,
   }),
   "preheat-cold": (say) => ({
-    title: "Preheat is cool for this metal",
-    says: `The shell is at ${say.show("shellC")}; for a section of ${say.show("sectionMm")} in this metal it is usually ${say.show("leastC")} or more.`,
-    remedy: "Heat it further before metal, thin work hotter still.",
+    title: t["coldShell.preheat-cold.title"],
+    says: t["coldShell.preheat-cold.says"]({
+      shellC: say.show("shellC"),
+      sectionMm: say.show("sectionMm"),
+      leastC: say.show("leastC"),
+    }),
+    remedy: t["coldShell.preheat-cold.remedy"],
   }),
   "preheat-cold-if-thin": (say) => ({
-    title: "Preheat is cool for thin work",
-    says: `The shell is at ${say.show("shellC")}. The thinnest section isn't in the log; at ${say.show("sectionMm")} this metal usually has ${say.show("leastC")} or more.`,
-    remedy: "Measure the thinnest section, or heat the shell further.",
+    title: t["coldShell.preheat-cold-if-thin.title"],
+    says: t["coldShell.preheat-cold-if-thin.says"]({
+      shellC: say.show("shellC"),
+      sectionMm: say.show("sectionMm"),
+      leastC: say.show("leastC"),
+    }),
+    remedy: t["coldShell.preheat-cold-if-thin.remedy"],
   }),
   "not-known": () => ({
-    title: "Shell temperature at the pour not known",
-    says: "Neither the shell's temperature nor the minutes out of the kiln are in the log.",
-    remedy: "Correct the pour if you remember. Next time start the clock when the kiln opens.",
+    title: t["coldShell.not-known.title"],
+    says: t["coldShell.not-known.says"],
+    remedy: t["coldShell.not-known.remedy"],
   }),
 };

@@ -1,14 +1,18 @@
 import type { EntryType } from "../../../logbook/entries/entry.ts";
+import { logKeys as t, logTexts } from "../words/logKeys.ts";
 
 /** What can be logged of a piece by hand, in the order it comes in a life, in words for a key. */
 export const logGroups = [
   {
-    name: "Coats and dryness",
+    name: t["logGroups.coatsAndDryness"],
     types: ["coat-dipped", "coat-redipped", "coat-skipped", "dryness-seen", "wall-measured"],
   },
-  { name: "Cracks and repairs", types: ["crack-found", "crack-patched", "patch-dried", "wire-wrapped"] },
   {
-    name: "Fire and metal",
+    name: t["logGroups.cracksAndRepairs"],
+    types: ["crack-found", "crack-patched", "patch-dried", "wire-wrapped"],
+  },
+  {
+    name: t["logGroups.fireAndMetal"],
     types: [
       "dewaxed",
       "burnout-started",
@@ -23,36 +27,11 @@ export const logGroups = [
     ],
   },
   {
-    name: "Result and notes",
+    name: t["logGroups.resultAndNotes"],
     types: ["piece-finished", "outcome-told", "note-written", "piece-moved", "piece-scrapped"],
   },
 ] as const satisfies readonly { readonly name: string; readonly types: readonly EntryType[] }[];
 
 export type LoggedByHand = (typeof logGroups)[number]["types"][number];
 
-export const logWords: Record<LoggedByHand, string> = {
-  "coat-dipped": "A coat",
-  "coat-redipped": "Same coat again",
-  "coat-skipped": "Skip a coat",
-  "dryness-seen": "Dryness",
-  "wall-measured": "Caliper reading",
-  "crack-found": "Crack found",
-  "crack-patched": "Crack repaired",
-  "patch-dried": "Repair is dry",
-  "wire-wrapped": "Wire wrapped",
-  dewaxed: "Dewaxed",
-  "burnout-started": "Burnout starts",
-  "burnout-read": "Kiln reading",
-  "burnout-ended": "Burnout ends",
-  "shell-inspected": "Looked inside",
-  "shell-rinsed": "Rinsed with water",
-  "shell-fired": "Shell fired",
-  "shell-preheated": "Preheated",
-  "metal-poured": "Metal poured",
-  "shell-knocked-out": "Knocked out",
-  "piece-finished": "Finishing",
-  "outcome-told": "How it came out",
-  "note-written": "A note",
-  "piece-moved": "Move to a room",
-  "piece-scrapped": "Scrap it",
-};
+export const logWords: Record<LoggedByHand, string> = logTexts;

@@ -3,6 +3,7 @@ import { geometryClasses } from "../../../trade/geometryClasses.ts";
 import { patternMaterials } from "../../../trade/patternMaterials.ts";
 import type { EntryNames } from "./entryNames.ts";
 import { headText, volumeText } from "./figureText.ts";
+import { counts } from "../words/counts.ts";
 import type { Format, Quantity } from "./units.ts";
 
 /** "flat 120 mm × 200 mm", "round 80 mm". */
@@ -64,7 +65,7 @@ function supportWords(support: NonNullable<PlanChanges["support"]>, format: Form
 function coreWords({ litre, pins, mouthMm }: NonNullable<PlanChanges["core"]>, format: Format): string {
   const said = [
     volumeText(litre, format),
-    ...(pins === undefined ? [] : [pins === 1 ? "1 pin" : `${pins} pins`]),
+    ...(pins === undefined ? [] : [counts.pins(pins)]),
     ...(mouthMm === undefined ? [] : [`mouth ${format.show("mm", mouthMm)}`]),
   ];
   return said.join(", ");

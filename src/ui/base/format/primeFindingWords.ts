@@ -1,129 +1,144 @@
 import type { Say, WordsOf } from "./findingSay.ts";
+import { primeFindings as t } from "../words/primeFindings.ts";
 
 const moved = (say: Say): string =>
-  `The room went from ${say.show("fromC")} to ${say.show("toC")} while prime coat ${say.show("coat")} was bare.`;
-const movedTitle = "Room temperature moved on a bare prime";
-const lookClosely = "Check edges and flats for hairline cracks and lifting before the next coat.";
-const defects = "Keep this in mind if the casting shows fins or scabs.";
+  t["moved.theRoomWentFrom"]({ fromC: say.show("fromC"), toC: say.show("toC"), coat: say.show("coat") });
+const movedTitle = t["movedTitle.roomTemperatureMovedOn"];
+const lookClosely = t["lookClosely.checkEdgesAndFlats"];
+const defects = t["defects.keepThisInMind"];
 
 export const primeMovedWords: WordsOf<"prime-temperature-moved"> = {
   wax: (say) => ({
     title: movedTitle,
-    says: `${moved(say)} Wax grows and shrinks far more than the coat on it.`,
-    remedy: `Keep the room steady. ${lookClosely}`,
+    says: t["primeMoved.wax.says"]({ moved: moved(say) }),
+    remedy: t["primeMoved.wax.remedy"]({ lookClosely }),
   }),
   "not-known": (say) => ({
     title: movedTitle,
-    says: `${moved(say)} A wax pattern moves far more than the coat on it.`,
-    remedy: `Enter the pattern's material. ${lookClosely}`,
+    says: t["primeMoved.not-known.says"]({ moved: moved(say) }),
+    remedy: t["primeMoved.not-known.remedy"]({ lookClosely }),
   }),
   covered: (say) => ({ title: movedTitle, says: moved(say), remedy: defects }),
 };
 
 const hard = (say: Say): string =>
-  `At ${say.show("airC")}, ${say.show("rh")} humidity and with a fan on it, prime coat ${say.show("coat")} is ${say.show("dropK")} colder than the room.`;
+  t["hard.atAirCRhHumidity"]({
+    airC: say.show("airC"),
+    rh: say.show("rh"),
+    coat: say.show("coat"),
+    dropK: say.show("dropK"),
+  });
 
 export const primeHardWords: WordsOf<"prime-drying-hard"> = {
   wax: (say) => ({
-    title: "Prime dries too fast",
-    says: `${hard(say)} The wax shrinks with it and grows back under the set coat.`,
-    remedy: "Take the fan off until the prime is dry, or bring the air to 60–70% humidity.",
+    title: t["primeHard.wax.title"],
+    says: t["primeHard.wax.says"]({ hard: hard(say) }),
+    remedy: t["primeHard.wax.remedy"],
   }),
   "not-known": (say) => ({
-    title: "Prime dries too fast",
-    says: `${hard(say)} A wax pattern shrinks with it.`,
-    remedy: "Enter the pattern's material. With wax, take the fan off until the prime is dry.",
+    title: t["primeHard.not-known.title"],
+    says: t["primeHard.not-known.says"]({ hard: hard(say) }),
+    remedy: t["primeHard.not-known.remedy"],
   }),
   covered: (say) => ({
-    title: "Prime dried too fast",
+    title: t["primeHard.covered.title"],
     says: hard(say).replace(" is ", " was "),
     remedy: defects,
   }),
 };
 
 const bare = (say: Say, how: string): string =>
-  `Prime coat ${say.show("coat")} ${how} for ${say.show("bareH")}; ${say.show("limitH")} is the usual limit.`;
+  t["bare.primeCoatCoatHow"]({
+    coat: say.show("coat"),
+    how,
+    bareH: say.show("bareH"),
+    limitH: say.show("limitH"),
+  });
 
 export const primeBareWords: WordsOf<"prime-left-bare"> = {
   bare: (say) => ({
-    title: "Prime left bare too long",
-    says: bare(say, "has been bare"),
-    remedy: "Check for cracks and lifting, blow off dust, mist or prewet it, then dip the next coat.",
+    title: t["primeBare.bare.title"],
+    says: bare(say, t["primeBare.bare.says"]),
+    remedy: t["primeBare.bare.remedy"],
   }),
   "was-bare": (say) => ({
-    title: "Prime was left bare too long",
-    says: bare(say, "was bare"),
+    title: t["primeBare.was-bare.title"],
+    says: bare(say, t["primeBare.was-bare.says"]),
     remedy: defects,
   }),
 };
 
 export const stuccoFindingWords: WordsOf<"stucco-out-of-order"> = {
   "coarse-first": (say) => ({
-    title: "Coarse stucco on the first prime",
-    says: `${say.text("stucco")} has grains up to ${say.show("grainMm")}, which print through into the metal.`,
-    remedy: "Expect a rough face. Start the next piece with a finer stucco.",
+    title: t["stuccoFinding.coarse-first.title"],
+    says: t["stuccoFinding.coarse-first.says"]({ stucco: say.text("stucco"), grainMm: say.show("grainMm") }),
+    remedy: t["stuccoFinding.coarse-first.remedy"],
   }),
   "grade-skipped": (say) => ({
-    title: `A stucco grade skipped at coat ${say.show("coat")}`,
-    says: `${say.text("stucco")} lies straight on ${say.text("under")}, ${say.show("ratio")} times as coarse. Such grains bridge and leave voids.`,
-    remedy: "Tap that coat for hollow spots. On the next piece put an intermediate stucco between.",
+    title: t["stuccoFinding.grade-skipped.title"]({ coat: say.show("coat") }),
+    says: t["stuccoFinding.grade-skipped.says"]({
+      stucco: say.text("stucco"),
+      under: say.text("under"),
+      ratio: say.show("ratio"),
+    }),
+    remedy: t["stuccoFinding.grade-skipped.remedy"],
   }),
   finer: (say) => ({
-    title: `Finer stucco at coat ${say.show("coat")}`,
-    says: `${say.text("stucco")} lies on the coarser ${say.text("under")}.`,
-    remedy: "Nothing to repair. If it was logged wrong, correct the coat.",
+    title: t["stuccoFinding.finer.title"]({ coat: say.show("coat") }),
+    says: t["stuccoFinding.finer.says"]({ stucco: say.text("stucco"), under: say.text("under") }),
+    remedy: t["stuccoFinding.finer.remedy"],
   }),
   "not-known": (say) => ({
-    title: "Stucco not known",
-    says: `For ${say.coats("coats")} no stucco is logged, so the shell thickness is a guess.`,
-    remedy: "Correct the coat and enter its stucco.",
+    title: t["stuccoFinding.not-known.title"],
+    says: t["stuccoFinding.not-known.says"]({ coats: say.coats("coats") }),
+    remedy: t["stuccoFinding.not-known.remedy"],
   }),
 };
 
-const wrongOrMeant = "If it was logged wrong, correct it. If it was meant, change the recipe.";
+const wrongOrMeant = t["wrongOrMeant.ifItWasLogged"];
 
 export const recipeFindingWords: WordsOf<"recipe-not-followed"> = {
   "left-out": (say) => ({
-    title: "Coats of the recipe are missing",
-    says: `Neither dipped nor skipped with a reason: ${say.coatsIn("which").toLowerCase()} of the recipe.`,
-    remedy: "Dip them, or log each as skipped with the reason.",
+    title: t["recipeFinding.left-out.title"],
+    says: t["recipeFinding.left-out.says"]({ coats: say.coatsIn("which").toLowerCase() }),
+    remedy: t["recipeFinding.left-out.remedy"],
   }),
   skipped: (say) => ({
-    title: "Coats of the recipe skipped",
-    says: `Skipped: step ${say.text("which")} of the recipe. The shell is thinner for it.`,
-    remedy: "Check the shell thickness; a caliper shows the real one.",
+    title: t["recipeFinding.skipped.title"],
+    says: t["recipeFinding.skipped.says"]({ which: say.text("which") }),
+    remedy: t["recipeFinding.skipped.remedy"],
   }),
   "other-kind": (say) => ({
-    title: "Other kind of coat than in the recipe",
+    title: t["recipeFinding.other-kind.title"],
     says: `${say.coatsIn("which")}.`,
     remedy: wrongOrMeant,
   }),
   "other-stucco": (say) => ({
-    title: "Other stucco than in the recipe",
+    title: t["recipeFinding.other-stucco.title"],
     says: `${say.coatsIn("which")}.`,
     remedy: wrongOrMeant,
   }),
   extra: (say) => ({
-    title: "More coats than the recipe",
-    says: `${say.coatsIn("which")}, beyond the recipe.`,
-    remedy: "A thicker shell burns out and cools more slowly: give both more time.",
+    title: t["recipeFinding.extra.title"],
+    says: t["recipeFinding.extra.says"]({ coats: say.coatsIn("which") }),
+    remedy: t["recipeFinding.extra.remedy"],
   }),
   "no-recipe": () => ({
-    title: "No recipe chosen",
-    says: "Without a recipe there is no count of coats to come.",
-    remedy: "Choose a recipe for the piece, or write your own.",
+    title: t["recipeFinding.no-recipe.title"],
+    says: t["recipeFinding.no-recipe.says"],
+    remedy: t["recipeFinding.no-recipe.remedy"],
   }),
 };
 
 export const sealWords: WordsOf<"no-seal-coat"> = {
   "left-out": () => ({
-    title: "No seal coat",
-    says: "All coats are on and none is a seal: loose grains fall in the kiln and into the pour cup.",
-    remedy: "Dip it once more without stucco and let it dry.",
+    title: t["seal.left-out.title"],
+    says: t["seal.left-out.says"],
+    remedy: t["seal.left-out.remedy"],
   }),
   "none-planned": () => ({
-    title: "Recipe has no seal coat",
-    says: "The last stucco stays open: loose grains fall in the kiln and into the pour cup.",
-    remedy: "Brush off loose grains and keep the pour cup covered.",
+    title: t["seal.none-planned.title"],
+    says: t["seal.none-planned.says"],
+    remedy: t["seal.none-planned.remedy"],
   }),
 };

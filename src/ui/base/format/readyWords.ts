@@ -1,20 +1,9 @@
 import type { CoatDrying, NoReadyReason } from "../../../logbook/piece/standing.ts";
+import { reasonTexts, verdictTexts } from "../words/readyTexts.ts";
 
-const reasonWords: Record<NoReadyReason, string> = {
-  "no-readings": "no drying time yet: log the room's temperature and humidity",
-  "air-too-damp": "no drying time: the room's air is too damp to dry it",
-  condensing: "water is condensing on the shell: warm the piece or dry the air",
-  frost: "the wet surface falls below 1 °C and the slurry freezes: move the piece to a warmer room",
-  "beyond-forecast": "too far ahead to give a time",
-  "before-log": "this coat is from before the log: its drying is not judged",
-};
+const reasonWords: Record<NoReadyReason, string> = reasonTexts;
 
 export const noReadyWords = (reason: NoReadyReason): string => reasonWords[reason];
 
 /** One word of a coat's state and, under it, what the word rests on. */
-export const verdictWords: Record<CoatDrying["verdict"], string> = {
-  dry: "dry",
-  maybe: "perhaps dry",
-  wet: "wet",
-  unknown: "not known",
-};
+export const verdictWords: Record<CoatDrying["verdict"], string> = verdictTexts;

@@ -3,57 +3,95 @@ import { fieldWords } from "./fieldWords.ts";
 import { phaseWords } from "./phaseWords.ts";
 import { ago, dayTime } from "./time.ts";
 import type { Format } from "./units.ts";
+import { refusals as t } from "../words/refusals.ts";
+import { counts } from "../words/counts.ts";
 
 /** Why it was not logged, and what would be taken, as one or two sentences. */
 export function refusalText(refusal: Refusal, format: Format, now: number): string {
   switch (refusal.code) {
     case "no-such-stream":
-      return "Not logged: it is not in this log.";
+      return t["refusal.no-such-stream"];
     case "already-started":
-      return "Not logged: this has been started already.";
+      return t["refusal.already-started"];
     case "already-logged":
-      return `Coat ${refusal.number} is in the log already, ${ago(refusal.at, now)}.`;
+      return t["refusal.already-logged"]({ number: refusal.number, ago: ago(refusal.at, now) });
     case "coat-out-of-turn":
-      return `Not logged: the next coat is number ${refusal.expected}, not ${refusal.found}. Another tab may have logged one.`;
+      return t["refusal.coat-out-of-turn"]({ expected: refusal.expected, found: refusal.found });
     case "wrong-phase":
-      return `Not logged: the piece is ${phaseWords[refusal.phase]}. Allowed while it is ${listed(refusal.allowed.map((phase) => phaseWords[phase]))}.`;
+      return t["refusal.wrong-phase"]({
+        part: phaseWords[refusal.phase],
+        listed: listed(refusal.allowed.map((phase) => phaseWords[phase])),
+      });
     case "in-future":
-      return `Not logged: ${dayTime(refusal.at, refusal.now, format.locale)} has not come yet.`;
+      return t["refusal.in-future"]({ dayTime: dayTime(refusal.at, refusal.now, format.locale) });
     case "before-start":
-      return `Not logged: ${dayTime(refusal.at, now, format.locale)} is before the start, ${dayTime(refusal.startedAt, now, format.locale)}.`;
+      return t["refusal.before-start"]({
+        dayTime: dayTime(refusal.at, now, format.locale),
+        dayTime2: dayTime(refusal.startedAt, now, format.locale),
+      });
     case "out-of-order":
-      return `Not logged: ${dayTime(refusal.at, now, format.locale)} would put it ${orderWords(refusal, format, now)}.`;
+      return t["refusal.out-of-order"]({
+        dayTime: dayTime(refusal.at, now, format.locale),
+        orderWords: orderWords(refusal, format, now),
+      });
     case "start-carries-entries":
-      return `The start can't be deleted: ${refusal.count === 1 ? "an entry follows" : `${refusal.count} entries follow`} it. ${refusal.kind === "piece" ? "Archive the piece instead." : "Delete those first, or end it."}`;
+      return t["refusal.start-carries-entries"]({
+        entriesFollow: t["refusal.entriesFollow"](refusal.count),
+        instead:
+          refusal.kind === "piece"
+            ? t["refusal.start-carries-entries.archiveThePieceInstead"]
+            : t["refusal.start-carries-entries.deleteThoseFirstOr"],
+      });
     case "not-started":
-      return "Not logged: it is planned but not started.";
+      return t["refusal.not-started"];
     case "already-ended":
-      return `Not logged: this ended ${dayTime(refusal.endedAt, now, format.locale)}. If it went on, delete the end first.`;
+      return t["refusal.already-ended"]({ dayTime: dayTime(refusal.endedAt, now, format.locale) });
     case "no-such-step":
-      return `Not logged: the plan has no step “${refusal.step.replaceAll("-", " ")}”.`;
+      return t["refusal.no-such-step"]({ part: refusal.step.replaceAll("-", " ") });
     case "uneven-readings":
-      return `Not logged: there are ${counted(refusal.expected, "time")} and ${counted(refusal.found, "value")} of ${fieldWords(refusal.field).name}. The numbers must match.`;
+      return t["refusal.uneven-readings"]({
+        counted: counts.times(refusal.expected),
+        counted2: counts.values(refusal.found),
+        part: fieldWords(refusal.field).name,
+      });
     case "readings-not-rising":
-      return `Not logged: reading ${refusal.place} is timed ${secondsWords(refusal.found, format)}${refusal.before === null ? "" : `, the one before it ${secondsWords(refusal.before, format)}`}. Times are whole seconds, each later than the last.`;
+      return t["refusal.readings-not-rising"]({
+        place: refusal.place,
+        secondsWords: secondsWords(refusal.found, format),
+        clause:
+          refusal.before === null
+            ? ""
+            : t["refusal.readings-not-rising.theOneBeforeIt"]({
+                secondsWords: secondsWords(refusal.before, format),
+              }),
+      });
     case "readings-too-long":
-      return `Not logged: the readings span ${format.show("h", refusal.spanS / 3600)}. One entry takes ${format.show("h", refusal.mostS / 3600)}; log the rest separately.`;
+      return t["refusal.readings-too-long"]({
+        spanS: format.show("h", refusal.spanS / 3600),
+        mostS: format.show("h", refusal.mostS / 3600),
+      });
     case "out-of-range": {
       const { name, quantity } = fieldWords(refusal.field);
       const show = (value: number): string => format.show(quantity, value);
-      return `Not logged: ${name} of ${show(refusal.found)} can't be right. It lies between ${show(refusal.low)} and ${show(refusal.high)}.`;
+      return t["refusal.out-of-range"]({
+        name,
+        show: show(refusal.found),
+        show2: show(refusal.low),
+        show3: show(refusal.high),
+      });
     }
     case "missing":
-      return `Not logged: ${fieldWords(refusal.field).name} is missing.`;
+      return t["refusal.missing"]({ part: fieldWords(refusal.field).name });
     case "not-found":
-      return "That entry is not in this log.";
+      return t["refusal.not-found"];
     case "already-struck":
-      return "That entry has been deleted already.";
+      return t["refusal.already-struck"];
     case "not-replaceable":
-      return "That entry can't be corrected. Delete it and log the right one.";
+      return t["refusal.not-replaceable"];
     case "hold-without-reason":
       return refusal.rules.length === 0
-        ? "Write a reason for each hold you override."
-        : `Write a reason for each hold you override; ${refusal.rules.length === 1 ? "one has" : `${refusal.rules.length} have`} none.`;
+        ? t["refusal.hold-without-reason"]
+        : t["refusal.hold-without-reason.some"](refusal.rules.length);
   }
 }
 
@@ -63,17 +101,20 @@ function orderWords(
   now: number,
 ): string {
   const say = (at: number): string => dayTime(at, now, locale);
-  if (after === null) return before === null ? "out of order" : `after what follows it, ${say(before)}`;
+  if (after === null)
+    return before === null ? t["order.outOfOrder"] : t["order.afterWhatFollowsIt"]({ say: say(before) });
   return before === null
-    ? `before what it follows, ${say(after)}`
-    : `out of order, between ${say(after)} and ${say(before)}`;
+    ? t["order.beforeWhatItFollows"]({ say: say(after) })
+    : t["order.outOfOrderBetween"]({ say: say(after), say2: say(before) });
 }
 
-const counted = (count: number, thing: string): string => `${count} ${thing}${count === 1 ? "" : "s"}`;
-
 const secondsWords = (second: number, format: Format): string =>
-  Number.isFinite(second) ? `second ${format.number(second, 3)}` : "with no number";
+  Number.isFinite(second)
+    ? t["seconds.secondPart"]({ part: format.number(second, 3) })
+    : t["seconds.withNoNumber"];
 
 function listed(words: readonly string[]): string {
-  return words.length < 2 ? words.join("") : `${words.slice(0, -1).join(", ")} or ${words.at(-1)}`;
+  return words.length < 2
+    ? words.join("")
+    : t["listed.listOrPart"]({ list: words.slice(0, -1).join(", "), part: words.at(-1) ?? "" });
 }

@@ -3,6 +3,8 @@ import type { SaidAnewWhy, SaidThen } from "../../../logbook/drying/said.ts";
 import { coverStateWords } from "./coverWords.ts";
 import { soonTime } from "./time.ts";
 import type { Format } from "./units.ts";
+import { saidThen as t } from "../words/saidThen.ts";
+import { counts } from "../words/counts.ts";
 
 /**
  * What was said of a coat at the dip that covered it, and what is worked out since where that says otherwise: "Said
@@ -10,45 +12,53 @@ import type { Format } from "./units.ts";
  */
 export function saidThenWords(said: SaidThen, now: number, format: Format): string {
   const { anew } = said;
-  const then = `Said then: ${thenWords(said, format)}.`;
+  const then = t["saidThen.saidThenThenWords"]({ thenWords: thenWords(said, format) });
   if (anew === null) return then;
-  const newer = said.sumsVersion === dryingSumsVersion ? "" : ", by newer calculations";
-  return `${then} With ${whyWords(anew.why, now, format.locale)}${newer}: ${anewWords(anew, format)}.`;
+  const newer = said.sumsVersion === dryingSumsVersion ? "" : t["saidThen.byNewerCalculations"];
+  return t["saidThen.thenWithWhyWordsnewerAnewWords"]({
+    saidThen: then,
+    whyWords: whyWords(anew.why, now, format.locale),
+    newer,
+    anewWords: anewWords(anew, format),
+  });
 }
 
 function thenWords({ cover, dryness, leftShare, leftLow, leftHigh }: SaidThen, format: Format): string {
-  if (cover === "unknown") return "dryness not known, no room reading";
-  if (cover === "drying" && dryness === "dry") return "dry by the air, minimum drying time not over";
-  const state = cover === "drying" ? "not dry" : coverStateWords[cover];
+  if (cover === "unknown") return t["then.drynessNotKnownNo"];
+  if (cover === "drying" && dryness === "dry") return t["then.dryByTheAir"];
+  const state = cover === "drying" ? t["then.notDry"] : coverStateWords[cover];
   if (dryness === "dry" || cover === "dry" || leftShare === null) return state;
   const share = (value: number): string => format.show("percent", value);
-  const [low, high] = [leftLow ?? leftShare, leftHigh ?? leftShare].map(share);
-  const band = low === high ? "" : ` (${low} to ${high})`;
-  return `${state}, ${share(leftShare)} of its water left${band}`;
+  const [low, high] = [share(leftLow ?? leftShare), share(leftHigh ?? leftShare)];
+  const band = low === high ? "" : t["then.lowToHigh"]({ low, high });
+  return t["then.stateShareOfIts"]({ state, share: share(leftShare), band });
 }
 
 const anewWords = ({ dryness, leftShare }: NonNullable<SaidThen["anew"]>, format: Format): string =>
   dryness === "dry"
     ? "dry"
     : leftShare === null
-      ? "not known"
-      : `${format.show("percent", leftShare)} of its water left`;
+      ? t["anew.notKnown"]
+      : t["anew.leftShareOfItsWater"]({ leftShare: format.show("percent", leftShare) });
 
 const whyWords = (why: readonly SaidAnewWhy[], now: number, locale: string): string =>
   why.map((one) => oneWhy(one, now, locale)).join(" and ");
 
 function oneWhy({ of, how, count, at }: SaidAnewWhy, now: number, locale: string): string {
-  if (of === "dip") return `the dip's time corrected${at === null ? "" : ` to ${soonTime(at, now, locale)}`}`;
+  if (of === "dip")
+    return t["oneWhy.theDipsTimeCorrectedclause"]({
+      clause: at === null ? "" : t["oneWhy.toSoonTime"]({ soonTime: soonTime(at, now, locale) }),
+    });
   const thing = of === "air" ? "reading" : "check";
-  const things = count === 1 ? `1 ${thing}` : `${count} ${thing}s`;
+  const things = of === "air" ? counts.readings(count) : counts.checks(count);
   switch (how) {
     case "added":
       return at === null
-        ? `${things} of that time logged later`
-        : `the ${thing} logged later for ${soonTime(at, now, locale)}`;
+        ? t["oneWhy.added"]({ things })
+        : t["oneWhy.added.theThingLoggedLater"]({ thing, soonTime: soonTime(at, now, locale) });
     case "struck":
-      return `${things} of that time deleted since`;
+      return t["oneWhy.struck"]({ things });
     case "changed":
-      return `${thing}s of that time changed since`;
+      return t["oneWhy.changed"]({ thing });
   }
 }

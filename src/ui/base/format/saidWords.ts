@@ -1,18 +1,10 @@
 import type { Said, Unsaid } from "../../../logbook/drying/coatSaid.ts";
 import { duration } from "./time.ts";
 import type { Format } from "./units.ts";
+import { checkTexts as t, methodTexts } from "../words/checkTexts.ts";
 
 /** By what something was found out, as the head of a line. */
-export const methodWords: Readonly<Record<Said["by"], string>> = {
-  touch: "Touch",
-  colour: "Colour",
-  "target-mass": "Weight against dry weight",
-  "weight-loss": "Loss since the last weighing",
-  approach: "How the weighings level off",
-  surface: "Surface temperature",
-  bag: "Bag test",
-  resistance: "Resistance",
-};
+export const methodWords: Readonly<Record<Said["by"], string>> = methodTexts;
 
 /** A weight to one digit more than elsewhere, as a scale shows it. */
 export const balanceWords = (massG: number, format: Format): string =>
@@ -25,96 +17,133 @@ const share = (value: number, format: Format): string =>
 export function saidWords(said: Said, format: Format): string {
   switch (said.by) {
     case "touch":
-      if (said.saw !== "dry") return `felt ${said.saw}: not dry yet`;
-      return "felt dry; a hand feels only the outer face";
+      if (said.saw !== "dry") return t["said.touch"]({ saw: said.saw });
+      return t["said.touch.feltDryAHand"];
     case "colour":
-      if (said.saw !== "dry") return `looked ${said.saw}: not dry yet`;
-      return "looked dry; colour shows only the outer film";
+      if (said.saw !== "dry") return t["said.colour"]({ saw: said.saw });
+      return t["said.colour.lookedDryColourShows"];
     case "target-mass":
-      return `${share(said.waterShare, format)} of all its water left, ± ${share(said.sdShare, format)}; dry weight ${balanceWords(said.targetG, format)}, ± ${balanceWords(said.sdG, format)}`;
+      return t["said.target-mass"]({
+        share: share(said.waterShare, format),
+        share2: share(said.sdShare, format),
+        balanceWords: balanceWords(said.targetG, format),
+        balanceWords2: balanceWords(said.sdG, format),
+      });
     case "weight-loss":
-      return `${said.lossG < 0 ? "gained" : "lost"} ${balanceWords(Math.abs(said.lossG), format)} in ${duration(said.apartS * 1000)}, of about ${balanceWords(said.waterG, format)} of water in all`;
+      return t["said.weight-loss"]({
+        clause: said.lossG < 0 ? "gained" : "lost",
+        balanceWords: balanceWords(Math.abs(said.lossG), format),
+        duration: duration(said.apartS * 1000),
+        balanceWords2: balanceWords(said.waterG, format),
+      });
     case "approach":
-      return `its dry weight lies between ${balanceWords(said.lowG, format)} and ${balanceWords(said.highG, format)}, by the last ${said.used} weighings`;
+      return t["said.approach"]({
+        balanceWords: balanceWords(said.lowG, format),
+        balanceWords2: balanceWords(said.highG, format),
+        used: said.used,
+      });
     case "surface":
-      return `${share(said.index, format)} of the way from wet to room temperature, ± ${share(said.indexSd, format)}; ${surfaceSays(said)}`;
+      return t["said.surface"]({
+        share: share(said.index, format),
+        share2: share(said.indexSd, format),
+        surfaceSays: surfaceSays(said),
+      });
     case "bag":
       return bagSays[said.says];
     case "resistance":
-      return `${format.number(said.ratio, said.ratio < 10 ? 1 : 0)} times that of the coat just set: about ${share(said.waterShare, format)} of all its water left`;
+      return t["said.resistance"]({
+        clause: format.number(said.ratio, said.ratio < 10 ? 1 : 0),
+        share: share(said.waterShare, format),
+      });
   }
 }
 
 function surfaceSays({ says, outerFaceOnly }: Extract<Said, { by: "surface" }>): string {
   const found = {
-    dry: "at room temperature",
-    nearly: "nearly dry, still a little cool",
-    wet: "still evaporating inside",
+    dry: t["surfaceSays.atRoomTemperature"],
+    nearly: t["surfaceSays.nearlyDryStillA"],
+    wet: t["surfaceSays.stillEvaporatingInside"],
   }[says];
-  return outerFaceOnly ? `${found}. It covers only the outer face, not the slower places` : found;
+  return outerFaceOnly ? t["surfaceSays.foundItCoversOnly"]({ found }) : found;
 }
 
 const bagSays = {
-  wet: "wet: the air in the bag was nearly saturated",
-  losing: "still losing water",
-  between: "little water left",
-  dry: "dry: the bag stayed like the room",
+  wet: t["bagSays.wet"],
+  losing: t["bagSays.losing"],
+  between: t["bagSays.between"],
+  dry: t["bagSays.dry"],
 } as const;
 
 /** Why a check can't be used, and what it needs. */
 export function unsaidWords(why: Unsaid, format: Format): string {
   switch (why.code) {
     case "no-slurry":
-      return "drained, it weighed no more than before the dip: one of the two weights is wrong";
+      return t["unsaid.no-slurry"];
     case "stucco-lost":
-      return "it weighed less after the stucco than before: one of the two weights is wrong";
+      return t["unsaid.stucco-lost"];
     case "balance-too-coarse":
-      return `the scale reads in steps of ${balanceWords(why.balanceG, format)}; so little water needs ${balanceWords(why.mostG, format)}`;
+      return t["unsaid.balance-too-coarse"]({
+        balanceWords: balanceWords(why.balanceG, format),
+        balanceWords2: balanceWords(why.mostG, format),
+      });
     case "too-few":
-      return `it takes ${why.least} weighings to see them level off`;
+      return t["unsaid.too-few"]({ least: why.least });
     case "too-early":
-      return `only ${share(why.goneShare, format)} of the water was gone; it takes ${share(why.leastShare, format)}`;
+      return t["unsaid.too-early"]({
+        share: share(why.goneShare, format),
+        share2: share(why.leastShare, format),
+      });
     case "gaining":
-      return "it gained weight: something was added, or the scale drifted";
+      return t["unsaid.gaining"];
     case "not-slowing":
-      return "it still loses weight as fast as before";
+      return t["unsaid.not-slowing"];
     case "too-slow":
-      return `it levels off too slowly to see in ${duration(why.durationS * 1000)}`;
+      return t["unsaid.too-slow"]({ duration: duration(why.durationS * 1000) });
     case "too-vague":
-      return "the weighings don't pin down the dry weight yet";
+      return t["unsaid.too-vague"];
     case "too-soon":
       return "baggedS" in why
-        ? `${duration(why.baggedS * 1000)} in the bag; it takes ${duration(why.leastS * 1000)}`
-        : `${duration(why.apartS * 1000)} apart; it takes ${duration(why.leastS * 1000)}`;
+        ? t["unsaid.too-soon"]({
+            duration: duration(why.baggedS * 1000),
+            duration2: duration(why.leastS * 1000),
+          })
+        : t["unsaid.too-soon.durationApartItTakes"]({
+            duration: duration(why.apartS * 1000),
+            duration2: duration(why.leastS * 1000),
+          });
     case "air-too-damp":
-      return `does not work at ${share(why.rh, format)} humidity; the room must be under ${share(why.mostRh, format)}`;
+      return t["unsaid.air-too-damp"]({ share: share(why.rh, format), share2: share(why.mostRh, format) });
     case "signal-too-small":
-      return `a wet face would be only ${format.show("tempDiff", why.dropK)} colder than the air, and the error is ${format.show("tempDiff", why.errorK)}; compare it with a dry shell beside it`;
+      return t["unsaid.signal-too-small"]({
+        dropK: format.show("tempDiff", why.dropK),
+        errorK: format.show("tempDiff", why.errorK),
+      });
     case "below-start":
-      return "less than half of the first reading: a contact slipped";
+      return t["unsaid.below-start"];
     case "lighter-than-dry":
-      return "lighter than the piece can be dry: stucco was shed, or a weight is wrong";
+      return t["unsaid.lighter-than-dry"];
     case "heavier-than-wet":
-      return "heavier than it went on: a weight is wrong";
+      return t["unsaid.heavier-than-wet"];
     case "more-than-its-water":
-      return `it lost ${balanceWords(why.lossG, format)}, more than the ${balanceWords(why.waterG, format)} of water in it: stucco fell off, something was removed, or a weight is wrong`;
+      return t["unsaid.more-than-its-water"]({
+        balanceWords: balanceWords(why.lossG, format),
+        balanceWords2: balanceWords(why.waterG, format),
+      });
     case "beyond-air":
-      return why.isWarmer
-        ? "warmer than the air: sun, a lamp, a hand, or it came from a warmer place"
-        : "colder than a wet face can be: it came from a colder place, or the room has changed";
+      return why.isWarmer ? t["unsaid.beyond-air"] : t["unsaid.beyond-air.colderThanAWet"];
     case "unsure":
-      return `it changed by ${balanceWords(Math.abs(why.lossG), format)}: too much to be the same weight, too little to count as a loss`;
+      return t["unsaid.unsure"]({ balanceWords: balanceWords(Math.abs(why.lossG), format) });
     case "lighter-than-later":
-      return `a later weighing was ${balanceWords(why.gainG, format)} heavier: this weight doesn't fit the others`;
+      return t["unsaid.lighter-than-later"]({ balanceWords: balanceWords(why.gainG, format) });
     case "no-air":
-      return "the room's air was not read";
+      return t["unsaid.no-air"];
     case "no-reference":
-      return "no reading of the coat just set to compare it with";
+      return t["unsaid.no-reference"];
     case "out-of-range":
-      return "the number is out of range";
+      return t["unsaid.out-of-range"];
     case "no-water":
-      return "it needs the piece's surface area, or weights before the dip, drained and stuccoed";
+      return t["unsaid.no-water"];
     case "nothing-before":
-      return "it is the first weighing: there is nothing to compare it with";
+      return t["unsaid.nothing-before"];
   }
 }

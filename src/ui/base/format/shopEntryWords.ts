@@ -82,7 +82,7 @@ export function shopEntryWords(entry: EntryIn<"shop">, format: Format): EntryTex
         format.show("kilnL", entry.body.volumeL),
         `up to ${format.show("temp", entry.body.maxC)}`,
         figureDetail(
-          "fastest climb",
+          "climbs at most",
           entry.body.maxRampKPerH,
           (k) => `${format.show("tempDiff", k)} an hour`,
         ),
@@ -104,7 +104,7 @@ export function shopEntryWords(entry: EntryIn<"shop">, format: Format): EntryTex
     case "shrink-measured":
       return entryText(
         `Shrink measured: ${format.number(100 * (1 - entry.body.castingMm / entry.body.patternMm), 2)}%`,
-        `${format.show("mm", entry.body.patternMm)} to ${format.show("mm", entry.body.castingMm)}`,
+        `${format.show("mm", entry.body.patternMm)} became ${format.show("mm", entry.body.castingMm)}`,
         entry.body.held === "free" ? "free to shrink" : "restrained by the shell",
       );
   }

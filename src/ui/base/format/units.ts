@@ -5,7 +5,8 @@ export type UnitSystem = "metric" | "us" | "mixed";
 /**
  * What a number is. Canonical units, as the core holds them: temp °C, tempDiff K, mm, m, kg, g, m2, litre,
  * percent a fraction 0–1, min, s, h, MPa, kPa, N, density g/cm³, hPa, plain a bare number; share a fraction told to
- * hundredths of a percent, kilnL litres inside a kiln, kW, kWh, mm2, cm3, speed m/s, deg an angle, rate K/h.
+ * hundredths of a percent, kilnL litres inside a kiln, kW, kWh, mm2, cm2, cm3, speed m/s, deg an angle, rate K/h,
+ * kgM3 the density of a solid, kgS a pouring rate, wMK conductivity, wM2K a film of heat, jKgK heat of a kelvin, jKg latent heat.
  */
 export type Quantity =
   | "temp"
@@ -28,10 +29,18 @@ export type Quantity =
   | "hPa"
   | "gM2"
   | "gM3"
+  | "kgM2"
+  | "kgM3"
+  | "kgS"
+  | "wMK"
+  | "wM2K"
+  | "jKgK"
+  | "jKg"
   | "share"
   | "kW"
   | "kWh"
   | "mm2"
+  | "cm2"
   | "cm3"
   | "speed"
   | "deg"
@@ -67,10 +76,18 @@ const metric: Record<Quantity, Shown> = {
   hPa: { unit: "hPa", factor: 1, digits: 0 },
   gM2: { unit: "g/m²", factor: 1, digits: 0 },
   gM3: { unit: "g/m³", factor: 1, digits: 1 },
+  kgM2: { unit: "kg/m²", factor: 1, digits: 2 },
+  kgM3: { unit: "kg/m³", factor: 1, digits: 0 },
+  kgS: { unit: "kg/s", factor: 1, digits: 2 },
+  wMK: { unit: "W/m·K", factor: 1, digits: 2 },
+  wM2K: { unit: "W/m²·K", factor: 1, digits: 0 },
+  jKgK: { unit: "J/kg·K", factor: 1, digits: 0 },
+  jKg: { unit: "kJ/kg", factor: 1 / 1000, digits: 0 },
   share: { unit: "%", factor: 100, digits: 2 },
   kW: { unit: "kW", factor: 1, digits: 1 },
   kWh: { unit: "kWh", factor: 1, digits: 2 },
   mm2: { unit: "mm²", factor: 1, digits: 0 },
+  cm2: { unit: "cm²", factor: 1, digits: 1 },
   cm3: { unit: "cm³", factor: 1, digits: 1 },
   speed: { unit: "m/s", factor: 1, digits: 2 },
   deg: { unit: "°", factor: 1, digits: 0 },
@@ -91,6 +108,7 @@ const us: Record<Quantity, Shown> = {
   g: { unit: "oz", factor: 16 / 453.59237, digits: 2 },
   m2: { unit: "ft²", factor: 1 / 0.09290304, digits: 2 },
   mm2: { unit: "in²", factor: 1 / 645.16, digits: 3 },
+  cm2: { unit: "in²", factor: 1 / 6.4516, digits: 2 },
   cm3: { unit: "in³", factor: 1 / 16.387064, digits: 2 },
   speed: { unit: "ft/s", factor: 1 / 0.3048, digits: 1 },
   gM2: { unit: "oz/ft²", factor: (16 / 453.59237) * 0.09290304, digits: 2 },
@@ -103,6 +121,14 @@ const us: Record<Quantity, Shown> = {
   hPa: { unit: "inHg", factor: 1 / 33.8638866667, digits: 2 },
   // Grains (64.79891 mg, by definition) a cubic foot.
   gM3: { unit: "gr/ft³", factor: 0.028316846592 / 0.06479891, digits: 1 },
+  kgM2: { unit: "lb/ft²", factor: 0.09290304 / 0.45359237, digits: 3 },
+  kgM3: { unit: "lb/ft³", factor: 0.028316846592 / 0.45359237, digits: 1 },
+  kgS: { unit: "lb/s", factor: 1 / 0.45359237, digits: 1 },
+  // Heat in the Btu of the International Table, 1055.05585262 J (NIST SP 811, appendix B).
+  wMK: { unit: "Btu/(h·ft·°F)", factor: (3600 * 0.3048) / (1.8 * 1055.05585262), digits: 2 },
+  wM2K: { unit: "Btu/(h·ft²·°F)", factor: (3600 * 0.09290304) / (1.8 * 1055.05585262), digits: 1 },
+  jKgK: { unit: "Btu/(lb·°F)", factor: 0.45359237 / (1.8 * 1055.05585262), digits: 3 },
+  jKg: { unit: "Btu/lb", factor: 0.45359237 / 1055.05585262, digits: 0 },
 };
 
 /** Mixed: heat in °F and metal in pounds, as many kilns and scales read; the wall and all else metric. */
@@ -163,6 +189,9 @@ export function makeFormat(units: UnitSystem, locale: string): Format {
 /** Decimals a person would say: no tenth of a degree at the kiln; inches to a hundredth, finer only for a coat or a film. */
 function saidDigits(quantity: Quantity, unit: string, shown: number): number {
   if (quantity === "temp") return shown >= 200 ? 0 : Infinity;
+  if (unit === "°F" && shown >= 10) return 0;
+  // A scale shows hundredths of an ounce at best; a light thing has a digit more in grams.
+  if (unit === "oz" && shown >= 10) return 1;
   if (unit !== "in") return Infinity;
   if (shown < 0.0995) return 3;
   return shown < 20 ? 2 : shown < 100 ? 1 : 0;

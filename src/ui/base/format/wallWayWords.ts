@@ -1,29 +1,38 @@
 import { headText } from "./figureText.ts";
 import type { Say } from "./findingSay.ts";
+import { wallWays as t } from "../words/wallWays.ts";
+import { counts } from "../words/counts.ts";
 
 /** What would make a shell carry its pour, each as a sentence that stands alone; from the figures of `wayFigures`. */
 export function wayWords(say: Pick<Say, "format" | "show" | "isKnown" | "value">): readonly string[] {
-  const coats = (name: string): string => `${say.show(name)} ${say.value(name) === 1 ? "coat" : "coats"}`;
+  const coats = (name: string): string => counts.coats(say.value(name));
   return [
-    ...(say.isKnown("moreCoats") ? [`Add ${coats("moreCoats")}.`] : []),
-    ...(say.isKnown("ribEveryMm") ? [`Put ribs across it, ${say.show("ribEveryMm")} apart or closer.`] : []),
+    ...(say.isKnown("moreCoats") ? [t["way.addCoats"]({ coats: coats("moreCoats") })] : []),
+    ...(say.isKnown("ribEveryMm") ? [t["way.putRibsAcrossIt"]({ ribEveryMm: say.show("ribEveryMm") })] : []),
     ...(say.isKnown("sandCoats")
       ? [
-          `Box it in vibrated sand, ${say.show("sandCoverMm")} all round${say.value("sandCoats") > 0 ? `, and add ${coats("sandCoats")}` : ""}.`,
+          t["way.boxItInVibrated"]({
+            sandCoverMm: say.show("sandCoverMm"),
+            when: say.value("sandCoats") > 0 ? t["way.andAddCoats"]({ coats: coats("sandCoats") }) : "",
+          }),
         ]
       : []),
     ...(say.isKnown("headM")
-      ? [`Bring the head down to ${headText(say.value("headM"), say.format)} or less.`]
+      ? [t["way.bringTheHeadDown"]({ headText: headText(say.value("headM"), say.format) })]
       : []),
     ...(say.isKnown("lyingHeadM")
-      ? [`Pour it lying, if it stands: the head is then ${headText(say.value("lyingHeadM"), say.format)}.`]
+      ? [t["way.pourItLyingIf"]({ headText: headText(say.value("lyingHeadM"), say.format) })]
       : []),
     ...(say.isKnown("panels")
       ? [
-          `Cast it in ${say.show("panels")} panels of ${say.show("panelWidthMm")} by ${say.show("panelLengthMm")}.`,
+          t["way.castItInPanels"]({
+            panels: say.show("panels"),
+            panelWidthMm: say.show("panelWidthMm"),
+            panelLengthMm: say.show("panelLengthMm"),
+          }),
         ]
       : []),
   ];
 }
 
-export const noSingleWay = "No single change is enough: divide it, lower the head and support it together.";
+export const noSingleWay = t["noSingleWay.noSingleChangeIs"];

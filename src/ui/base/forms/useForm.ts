@@ -11,6 +11,8 @@ export type Form<D extends object> = {
   /** Puts everything back as it was before the first change. */
   readonly restart: () => Promise<void>;
   readonly isChanged: boolean;
+  /** Whether a person has set one of these, or anything where none is named: see {@link wasTouched}. */
+  readonly isTouched: (...names: readonly (keyof D & string)[]) => boolean;
   /** False until a kept draft has been looked for: where a tap answers a question, the question waits for it. */
   readonly isLooked: boolean;
   readonly errors: FieldErrors;
@@ -25,7 +27,27 @@ export type Form<D extends object> = {
 /** What comes after the log has taken it; under `restart` the form stays on the page and begins anew. */
 export type AfterSave = (() => void | Promise<void>) | { readonly restart: () => void };
 
-type Kept<D> = { readonly about: string; readonly draft: D };
+/** Drafts from before `touched` was kept lack it. */
+type Kept<D> = { readonly about: string; readonly draft: D; readonly touched?: readonly string[] };
+
+const keysOf = <D extends object>(draft: D) => Object.keys(draft) as (keyof D & string)[];
+
+/**
+ * Touched is what a person has set, be it to what stood there before. A figure that a form filled in by itself is nobody's
+ * measurement until then: such a form says so on its key ("same as planned"), or starts empty. `touched` are the names
+ * that were set; a draft that does not know them counts what differs from the start.
+ */
+function wasTouched<D extends object>(
+  { draft, touched }: { readonly draft: D; readonly touched: readonly string[] | undefined },
+  start: D,
+  names: readonly (keyof D & string)[],
+): boolean {
+  const set = (name: keyof D & string): boolean =>
+    touched === undefined
+      ? JSON.stringify(draft[name]) !== JSON.stringify(start[name])
+      : touched.includes(name);
+  return (names.length === 0 ? keysOf(draft) : names).some(set);
+}
 
 /**
  * What a form speaks of, such as a coat. Where it was once named with less, `was` is that name: a draft kept under it is
@@ -50,15 +72,21 @@ export function useForm<D extends object>(key: string, initial: D, asked: About<
       : kept.about === was
         ? { ...initial, ...kept.draft, ...given }
         : initial;
+  const isKept = kept.about === about || kept.about === was;
+  const touchedNames = isKept ? kept.touched : [];
   const set = (changes: Partial<D>) => {
-    write({ about, draft: { ...draft, ...changes } });
+    const before =
+      touchedNames ??
+      keysOf(draft).filter((name) => wasTouched({ draft, touched: undefined }, initial, [name]));
+    const touched = [...new Set([...before, ...Object.keys(changes)])];
+    write({ about, draft: { ...draft, ...changes }, touched });
     refuse(null);
-    const touched = Object.keys(changes);
-    if (touched.some((name) => errors[name] !== undefined))
-      tell(Object.fromEntries(Object.entries(errors).filter(([name]) => !touched.includes(name))));
+    const mended = Object.keys(changes);
+    if (mended.some((name) => errors[name] !== undefined))
+      tell(Object.fromEntries(Object.entries(errors).filter(([name]) => !mended.includes(name))));
   };
   const restart = async () => {
-    write({ about, draft: initial });
+    write({ about, draft: initial, touched: [] });
     tell({});
     await drop();
   };
@@ -85,6 +113,7 @@ export function useForm<D extends object>(key: string, initial: D, asked: About<
     drop,
     restart,
     isChanged: JSON.stringify(draft) !== JSON.stringify(initial),
+    isTouched: (...names) => wasTouched({ draft, touched: touchedNames }, initial, names),
     isLooked,
     errors,
     tell,

@@ -1,5 +1,6 @@
 import { X } from "lucide-react";
-import { useEffect } from "react";
+import { useEffect, useRef } from "react";
+import { useLocation } from "wouter";
 import { useFleeting, type Toast } from "../state/fleeting.ts";
 import sheet from "../styles/sheet.module.css";
 import styles from "./Toasts.module.css";
@@ -22,6 +23,12 @@ export function Toasts() {
 
 function OneToast({ toast }: { readonly toast: Toast }) {
   const dismiss = useFleeting((fleeting) => fleeting.dismiss);
+  const [place] = useLocation();
+  const saidAt = useRef(place);
+  useEffect(() => {
+    // It speaks of the page it was said on, or of the one that came with it. A refusal stays until it has been read.
+    if (toast.tone === "done" && place !== saidAt.current) dismiss(toast.id);
+  }, [place, dismiss, toast]);
   const press = usePress(() => dismiss(toast.id));
   const takeBack = usePress(() => {
     dismiss(toast.id);

@@ -34,7 +34,7 @@ test("without a target its own limits count, from ten readings on", () => {
   expect(say(calm, null)).toMatch(/^Viscosity steady since /);
   // Limits of these eleven by hand: 12.86 ± 3 · 0.54 ÷ 1.128, so 11.4 and 14.3.
   expect(say([...calm, 15.5], null)).toBe("Viscosity above its own limits since today");
-  expect(say([12.4, 12.7], null)).toBe("Viscosity: 2 readings, no limits yet");
+  expect(say([12.4, 12.7], null)).toBe("Viscosity: 2 checks, no limits yet");
 });
 
 test("six in a row one way inside the target is drift, not steady", () => {

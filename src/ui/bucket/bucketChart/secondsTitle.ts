@@ -21,7 +21,7 @@ export function secondsTitle(
         : [null, null];
   const last = points.at(-1);
   if (last === undefined || low === null || high === null)
-    return `Viscosity: ${points.length} ${points.length === 1 ? "reading" : "readings"}, no limits yet`;
+    return `Viscosity: ${points.length} ${points.length === 1 ? "check" : "checks"}, no limits yet`;
   const sideOf = ({ seconds }: ChartPoint): Side =>
     seconds < low ? "below" : seconds > high ? "above" : "within";
   const side = sideOf(last);

@@ -79,8 +79,8 @@ export function LossCard({ standing }: { readonly standing: BucketStanding }) {
             ["Slurry’s surface", format.show("temp", over.surfaceC)],
             ["Air moves", format.show("speed", over.speedMS)],
             ["Open surface", format.show("m2", areaM2)],
-            ["Still", `${format.number(stillLossKgM2H(over) * 1000, 0)} g/m²h`],
-            ["Moving", `${format.number(movingLossKgM2H(over) * 1000, 0)} g/m²h`],
+            ["Still", `${format.show("gM2", stillLossKgM2H(over) * 1000)} an hour`],
+            ["Moving", `${format.show("gM2", movingLossKgM2H(over) * 1000)} an hour`],
           ]}
           source="M. M. Shah, ASHRAE Transactions 120(2), 2014; ASHRAE Handbook HVAC Applications, Carrier’s form (both from memory). They differ threefold. A lid leaves a tenth: common practice, no source"
         />

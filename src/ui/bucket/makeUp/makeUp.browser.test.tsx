@@ -138,7 +138,7 @@ describe("make up", () => {
     showAt(shop, path, at);
     await page.getByText("A first mix").click();
     await tap("Mix this");
-    await expect.element(key(/^Comes to: 20/)).toBeVisible();
+    await expect.element(key(/^New volume: 20/)).toBeVisible();
     await expect.element(page.getByText(/^New batch: what was/)).toBeVisible();
     await expectWholeKey();
   });

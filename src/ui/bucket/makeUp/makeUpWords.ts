@@ -6,7 +6,7 @@ import type { Hold } from "../../../logbook/bucket/makeUpSums.ts";
 /** Said beside a sum that is not to be acted on. */
 export const holdWords: Readonly<Record<Hold, string>> = {
   "do-not-thin": "Add nothing. It is thick for its density, so it does not lack water. Do a gel test first.",
-  "leave-alone": "In range. No change needed. The small rest is scatter of scale and cup.",
+  "leave-alone": "In range. No change needed.",
   "read-again": "Stir it up and check it again before you add anything.",
 };
 

@@ -11,13 +11,13 @@ const places = [
   {
     href: paths.nextPour,
     name: "Next pour day",
-    says: "What fits crucible and kiln, and which coats to do first",
+    says: "What fits the crucible and kiln, and which coats to do first",
     Icon: CalendarClock,
   },
   {
     href: paths.kilns,
     name: "Kilns and furnaces",
-    says: "Power, limits and what they have shown",
+    says: "Power, limits and past results",
     Icon: Flame,
   },
   { href: paths.alloys, name: "Alloys", says: "Heat, hazards, limits and your own copies", Icon: FlaskRound },

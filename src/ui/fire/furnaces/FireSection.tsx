@@ -61,7 +61,7 @@ export function FireSection({
       </ul>
       {!all && ended.length > fewEnded && (
         <Button kind="quiet" onPress={() => setAll(true)}>
-          {`Show ${ended.length - fewEnded} more that are through`}
+          {`Show ${ended.length - fewEnded} more finished`}
         </Button>
       )}
     </section>

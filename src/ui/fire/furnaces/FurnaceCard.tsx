@@ -35,7 +35,7 @@ export function FurnaceCard({
   const price = priceWords(furnace.pricePerKWh, furnace.currency, { each: "a kWh", format });
   const heat = furnaceHeats.find(({ value }) => value === furnace.heat)?.label ?? furnace.heat;
   return (
-    <Card title={furnace.retired ? `${furnace.name} (out of use)` : furnace.name}>
+    <Card title={furnace.retired ? `${furnace.name} (retired)` : furnace.name}>
       <Rows
         rows={[
           [heat, powerWords(furnace.powerKW, format)],
@@ -52,9 +52,9 @@ export function FurnaceCard({
         <p>{powerBasis(usefulPower({ furnace, memory, isHotStart: true }), format)}</p>
       )}
       <Reckoned
-        title="How it learns"
+        title="How this is learned"
         formula="useful power = heat that went into the metal ÷ time from the start to pouring heat; the median of its melts, cold and hot starts apart. Loss = 1 − Σ out ÷ Σ in, of its last six melts of a family."
-        given={[["Melts it has to go by", format.number(own.length, 0)]]}
+        given={[["Melts so far", format.number(own.length, 0)]]}
         source="derived here from the log; heat of the alloy as on its page"
       />
       <Button label={`Change ${furnace.name}`} onPress={() => setOpen(true)}>

@@ -14,9 +14,9 @@ const fields = {
   heat: asGiven<Furnace["heat"]>("propane"),
   powerKW: figure("powerKW", {
     what: "power",
-    remedy: "It is on its plate; a burner gives about 12.9 kW for each kg of propane an hour.",
+    remedy: "It is on the rating plate. A propane burner gives about 12.9 kW per kg an hour.",
   }),
-  efficiency: figureOrNone("efficiency", { what: "share that ends in the metal", remedy }),
+  efficiency: figureOrNone("efficiency", { what: "share of heat into the metal", remedy }),
   crucibleL: figureOrNone("crucibleL", { what: "crucible", remedy }),
 };
 
@@ -55,17 +55,12 @@ export function FurnaceForm({
   return (
     <HeaterCard what="furnace" heater={furnace} form={form} onSave={save} onDone={onDone}>
       <PickOf form={form} at="heat" label="Heated by" options={furnaceHeats} />
-      <NumberOf
-        form={form}
-        at="powerKW"
-        label="Power"
-        hint="Of the burner or the element, not what reaches the metal."
-      />
+      <NumberOf form={form} at="powerKW" label="Power" hint="Of the burner or element, not of the metal." />
       <NumberOf
         form={form}
         at="efficiency"
-        label="Of it ends in the metal"
-        hint="Empty: a starting value for its kind, until its own melts tell."
+        label="Share of heat into the metal"
+        hint="Empty: a starting value, until its own melts give one."
       />
       <NumberOf
         form={form}

@@ -8,9 +8,9 @@ import css from "./fire.module.css";
 
 /** What a kiln and a furnace have in common: a name, and what its kilowatt hour costs in the shop's own money. */
 export const heaterFields = (what: "kiln" | "furnace", noPrice: string) => ({
-  name: words("name", `Give the ${what} a name you would call across the shop.`, 80),
+  name: words("name", `Give the ${what} a name.`, 80),
   pricePerKWh: figureOrNone("pricePerKWh", { what: "price", remedy: noPrice }),
-  currency: shortWords(12, "Found a long word, expected a currency. Shorten it."),
+  currency: shortWords(12, "Enter a currency code, such as EUR or USD."),
 });
 
 type Heater = { readonly name: string; readonly retired: boolean };
@@ -41,9 +41,9 @@ export function HeaterCard({
       <TextOf form={form} at="name" label="Name" />
       {children}
       <details>
-        <summary>What a kWh costs</summary>
-        <NumberOf form={form} at="pricePerKWh" label="Price of a kWh" />
-        <TextOf form={form} at="currency" label="In" hint="EUR, USD, …" />
+        <summary>Energy price</summary>
+        <NumberOf form={form} at="pricePerKWh" label="Price per kWh" />
+        <TextOf form={form} at="currency" label="Currency" hint="EUR, USD, …" />
       </details>
       <div className={css["keys"]}>
         <Button kind="primary" onPress={() => onSave(heater?.retired ?? false)}>
@@ -52,7 +52,7 @@ export function HeaterCard({
         <Button onPress={onDone}>Not now</Button>
         {heater !== null && (
           <Button kind="quiet" onPress={() => onSave(!heater.retired)}>
-            {heater.retired ? "Take it into use again" : "Take it out of use"}
+            {heater.retired ? "Use it again" : "Retire it"}
           </Button>
         )}
       </div>

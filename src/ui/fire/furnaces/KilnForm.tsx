@@ -10,11 +10,11 @@ import { HeaterCard, heaterFields } from "./HeaterCard.tsx";
 const fields = {
   ...heaterFields("kiln", "Leave it empty if it doesn't matter."),
   heat: asGiven<Kiln["heat"]>("electric"),
-  powerKW: figure("powerKW", { what: "power", remedy: "It is on its plate." }),
+  powerKW: figure("powerKW", { what: "power", remedy: "It is on the rating plate." }),
   volumeL: figure("volumeL", { what: "size", remedy: "Measure it inside." }),
-  maxC: figure("maxC", { what: "highest heat", remedy: "It is on its plate." }),
+  maxC: figure("maxC", { what: "highest temperature", remedy: "It is on the rating plate." }),
   maxRampKPerH: figureOrNone("maxRampKPerH", {
-    what: "fastest climb",
+    what: "fastest rate",
     remedy: "Leave it empty if you don't know it.",
   }),
 };
@@ -60,12 +60,7 @@ export function KilnForm({ kiln, onDone }: { readonly kiln: Kiln | null; readonl
       <NumberOf form={form} at="powerKW" label="Power" />
       <NumberOf form={form} at="volumeL" label="Volume inside" />
       <NumberOf form={form} at="maxC" label="Highest temperature" />
-      <NumberOf
-        form={form}
-        at="maxRampKPerH"
-        label="Fastest climb in an hour"
-        hint="As you have seen it; empty if not known."
-      />
+      <NumberOf form={form} at="maxRampKPerH" label="Fastest rate" hint="As measured. Empty if not known." />
     </HeaterCard>
   );
 }

@@ -26,7 +26,7 @@ export function KilnsPage() {
   return (
     <Page title="Kilns and furnaces" back={paths.fire}>
       <p className={sheet["pale"]}>
-        Dipbook only calculates with these figures: a kiln's and a furnace's own controllers protect them.
+        Dipbook only calculates with these figures. Kiln and furnace need their own controllers.
       </p>
       <div className={css["sections"]} data-two>
         <section className={sheet["stack3"]} aria-label="Kilns">
@@ -38,7 +38,7 @@ export function KilnsPage() {
           </div>
           {adding === "kiln" && <KilnForm kiln={null} onDone={close} />}
           {shop.kilns.length === 0 && adding !== "kiln" && (
-            <p>None yet. A run needs its power and its size to tell what it can climb.</p>
+            <p>None yet. Enter power and size to see how fast it heats.</p>
           )}
           {inUse(shop.kilns).map((kiln) => (
             <KilnCard key={kiln.id} kiln={kiln} />
@@ -53,7 +53,7 @@ export function KilnsPage() {
           </div>
           {adding === "furnace" && <FurnaceForm furnace={null} onDone={close} />}
           {shop.furnaces.length === 0 && adding !== "furnace" && (
-            <p>None yet. A melt needs its power; what ends in the metal it learns from your own melts.</p>
+            <p>None yet. Enter its power. Your melts then show how much heat gets into the metal.</p>
           )}
           {inUse(shop.furnaces).map((furnace) => (
             <FurnaceCard key={furnace.id} furnace={furnace} melts={melts} shop={shop} />
@@ -70,7 +70,7 @@ function KilnCard({ kiln }: { readonly kiln: Kiln }) {
   if (open) return <KilnForm kiln={kiln} onDone={() => setOpen(false)} />;
   const price = priceWords(kiln.pricePerKWh, kiln.currency, { each: "a kWh", format });
   return (
-    <Card title={kiln.retired ? `${kiln.name} (out of use)` : kiln.name}>
+    <Card title={kiln.retired ? `${kiln.name} (retired)` : kiln.name}>
       <Rows
         rows={[
           [kiln.heat === "gas" ? "Gas" : "Electric", powerWords(kiln.powerKW, format)],
@@ -78,7 +78,7 @@ function KilnCard({ kiln }: { readonly kiln: Kiln }) {
           ["Highest", format.show("temp", kiln.maxC)],
           ...(kiln.maxRampKPerH === undefined
             ? []
-            : [["Fastest climb", `${format.show("tempDiff", kiln.maxRampKPerH)}/h`] as Given]),
+            : [["Fastest rate", `${format.show("tempDiff", kiln.maxRampKPerH)}/h`] as Given]),
           ...(price === null ? [] : [["Price", price] as Given]),
         ]}
       />

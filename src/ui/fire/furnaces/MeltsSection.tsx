@@ -16,7 +16,7 @@ export function MeltsSection() {
   return (
     <FireSection
       title="Melts"
-      none="No melt yet. Plan one for its charge, heat and time."
+      none="No melt yet. Plan one for charge, heat and time."
       plan={{ href: paths.newMelt, label: "Plan a melt" }}
       lines={melts?.map((melt) => lineOf(melt, { shop, format }))}
     />
@@ -31,7 +31,7 @@ function lineOf(melt: Melt, { shop, format }: { readonly shop: Shop; readonly fo
     href: paths.melt(id),
     title: meltTitle(melt, { shop, format }),
     state: ended !== null ? "ended" : startedAt !== null ? "under way" : "planned",
-    word: isPutAway(melt) ? "put away" : undefined,
+    word: isPutAway(melt) ? "cancelled" : undefined,
     says: (
       <>
         {ended !== null && !isPutAway(melt)

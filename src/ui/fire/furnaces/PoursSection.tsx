@@ -13,7 +13,7 @@ export function PoursSection() {
   return (
     <FireSection
       title="Pours"
-      none="No pour yet. It is planned backwards from the pour time."
+      none="No pour yet. A plan counts back from the pour time."
       plan={{ href: paths.newPour, label: "Plan a pour" }}
       lines={pours?.map((pour) => pourLine(pour, dayTime(pour.ended?.at ?? pour.plan.pourAt, now, locale)))}
     />

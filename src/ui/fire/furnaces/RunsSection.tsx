@@ -18,11 +18,11 @@ export function RunsSection() {
   const runs = useRuns();
   const kilns = useFigures()?.kilns ?? [];
   const kilnName = (id: string | null): string =>
-    kilns.find((kiln) => kiln.id === id)?.name ?? "no kiln named";
+    kilns.find((kiln) => kiln.id === id)?.name ?? "no kiln chosen";
   return (
     <FireSection
       title="Kiln runs"
-      none="No run yet. A schedule is made for the pattern, the wall and the kiln."
+      none="No run yet. A schedule fits the pattern, the shell and the kiln."
       plan={{ href: paths.newRun, label: "Plan a run" }}
       lines={runs?.map((run) => lineOf(run, { kiln: kilnName(run.plan.kilnId), format }))}
     />
@@ -38,7 +38,7 @@ function lineOf(run: Run, { kiln, format }: { readonly kiln: string; readonly fo
     href: paths.run(id),
     title: `${purposes[plan.purpose]}, ${pieces}`,
     state: ended !== null ? "ended" : startedAt !== null ? "under way" : "planned",
-    word: isPutAway(run) ? "put away" : ended?.result === "stopped" ? "stopped" : undefined,
+    word: isPutAway(run) ? "cancelled" : ended?.result === "stopped" ? "stopped" : undefined,
     says: (
       <>
         {kiln}

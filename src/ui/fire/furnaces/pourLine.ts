@@ -11,7 +11,7 @@ export function pourLine({ id, pieceIds, marks, decided, ended }: Pour, when: st
     href: paths.pour(id),
     title: `Pour of ${shells}`,
     state: ended !== null ? "ended" : isBegun ? "under way" : "planned",
-    word: ended?.dropped === true ? "put away" : undefined,
+    word: ended?.dropped === true ? "cancelled" : undefined,
     says: when,
   } satisfies FireLine;
 }

@@ -33,7 +33,7 @@ export function AlloyPage() {
     return (
       <Page title="Alloy" back={paths.alloys}>
         <Empty title="No such alloy">
-          <p>It may be another shop's own copy.</p>
+          <p>It may be another shop’s own alloy.</p>
         </Empty>
       </Page>
     );
@@ -57,8 +57,10 @@ function OneAlloy({ id, alloy, figures, shop }: Props) {
       {own !== null && !own.retired && (
         <p className={`${sheet["pale"]} ${sheet["wideText"]}`}>
           Your own copy
-          {alloyOf(id) === null ? ` of ${alloyOf(alloy.id)?.name ?? alloy.id}` : ", in place of the table's"}.
-          {own.note !== undefined && ` ${own.note}`}
+          {alloyOf(id) === null
+            ? ` of ${alloyOf(alloy.id)?.name ?? alloy.id}`
+            : ", used instead of the table’s"}
+          .{own.note !== undefined && ` ${own.note}`}
         </p>
       )}
       <div className={`${sheet["stack"]} ${sheet["top"]} ${css["columns"]}`}>
@@ -113,7 +115,7 @@ function OneAlloy({ id, alloy, figures, shop }: Props) {
 function FiguresCard({ alloy, figures }: { readonly alloy: Alloy; readonly figures: MeltFigures | null }) {
   const format = useFormat();
   return (
-    <Card title="Every figure, and who says so">
+    <Card title="Every figure and its source">
       <dl className={`${sheet["cell"]} ${sheet["rows"]}`}>
         {alloyFigures(alloy, figures, format).map(({ name, value, decides, of: { basis, source, note } }) => (
           <div key={name} className={css["sourced"]}>

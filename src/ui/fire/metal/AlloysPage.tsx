@@ -14,7 +14,7 @@ import { hazardName } from "../../base/cautions/hazardWords.ts";
 import sheet from "../../base/styles/sheet.module.css";
 import css from "./metal.module.css";
 
-const groupShort = { skin: "freezes as a skin", between: "in between", pasty: "freezes as a paste" } as const;
+const groupShort = { skin: "skin freezing", between: "in between", pasty: "mushy freezing" } as const;
 
 /** Every metal, the shop's own copies first. */
 export function AlloysPage() {
@@ -25,14 +25,14 @@ export function AlloysPage() {
   return (
     <Page title="Alloys" back={paths.fire}>
       <p className={`${sheet["pale"]} ${sheet["wideText"]}`}>
-        Figures for melting, pouring and freezing, each with who says so. Open one to see them, and to make a
-        copy with the figures of your own ingot: it then stands in everywhere.
+        Figures for melting, pouring and freezing, each with its source. Open one to see them or to enter the
+        figures of your own ingot.
       </p>
       <TextField
         label="Find"
         value={sought}
         onChange={setSought}
-        hint="By name, or as another standard calls it: CuSn12, gunmetal, LM25."
+        hint="By name or other standard: CuSn12, gunmetal, LM25."
       />
       {choices.length === 0 && <p role="status">No alloy of that name.</p>}
       <ul className={`${sheet["stack3"]} ${sheet["list"]}`}>

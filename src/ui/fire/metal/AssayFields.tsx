@@ -27,7 +27,7 @@ export function AssayFields({
   return (
     <div className={sheet["stack3"]}>
       <SelectField
-        label="What the assay leaves is"
+        label="The rest is"
         options={elementChoices.filter(({ value }) => value !== "be")}
         value={rest}
         onChange={(element) => onChange({ rest: element ?? "cu" })}
@@ -57,7 +57,7 @@ export function AssayFields({
             max={1}
             value={high}
             onChange={(next) => put(at, { high: next })}
-            hint="Empty: exactly that."
+            hint="Empty: exactly this."
           />
           <Button
             label={`Take out ${symbolOf(element)}`}
@@ -68,7 +68,7 @@ export function AssayFields({
         </div>
       ))}
       <Button
-        disabledReason={unused === undefined ? "Every common element is there." : null}
+        disabledReason={unused === undefined ? "All common elements are listed." : null}
         onPress={() => {
           if (unused !== undefined)
             onChange({ assay: [...assay, { element: unused.value, low: null, high: null }] });

@@ -25,9 +25,9 @@ const roles: readonly { readonly value: LinkRole; readonly label: string }[] = [
   { value: "cup", label: "Cup" },
 ];
 const shapes: readonly { readonly value: LinkShape; readonly label: string }[] = [
-  { value: "plate", label: "Plate or wall" },
+  { value: "plate", label: "Plate" },
   { value: "bar", label: "Bar" },
-  { value: "round", label: "Round" },
+  { value: "round", label: "Round bar" },
   { value: "tube", label: "Tube" },
   { value: "ball", label: "Ball" },
   { value: "cup", label: "Upright round, open on top" },
@@ -51,7 +51,11 @@ const sizes: Readonly<Record<LinkShape, readonly Size[]>> = {
   ],
   bar: [{ name: "thicknessMm", label: "Thickness" }, { name: "widthMm", label: "Width" }, long],
   round: [{ name: "diameterMm", label: "Diameter" }, long, held],
-  tube: [{ name: "diameterMm", label: "Outer diameter" }, { name: "thicknessMm", label: "Wall" }, long],
+  tube: [
+    { name: "diameterMm", label: "Outer diameter" },
+    { name: "thicknessMm", label: "Wall thickness" },
+    long,
+  ],
   ball: [{ name: "diameterMm", label: "Diameter" }],
   cup: [
     { name: "diameterMm", label: "Diameter" },
@@ -59,7 +63,7 @@ const sizes: Readonly<Record<LinkShape, readonly Size[]>> = {
   ],
   measured: [
     { name: "volumeCm3", label: "Volume" },
-    { name: "areaCm2", label: "Cooling surface, cm²" },
+    { name: "areaCm2", label: "Cooling surface" },
   ],
 };
 
@@ -85,7 +89,7 @@ export function ChainEditor({
   };
   return (
     <>
-      <p className={sheet["soft"]}>From the far end of the casting, link by link, to the cup.</p>
+      <p className={sheet["soft"]}>From the far end of the casting, part by part, to the cup.</p>
       <ol className={`${sheet["stack3"]} ${sheet["list"]}`}>
         {links.map((link, at) => (
           <li key={link.key}>
@@ -101,7 +105,7 @@ export function ChainEditor({
                 <span className={`${sheet["row03"]} ${css["routeName"]}`}>
                   {link.name === "" ? `Part ${at + 1}` : link.name}{" "}
                   <small>
-                    {solidOf(link) === null ? "sizes wanting" : roleWords(link.role).toLowerCase()}
+                    {solidOf(link) === null ? "sizes missing" : roleWords(link.role).toLowerCase()}
                   </small>
                 </span>
               </summary>
@@ -138,13 +142,13 @@ export function ChainEditor({
           <Button
             onPress={() =>
               add({
-                ...emptyLink(nextKey, "Casting, by its mesh", "casting", "measured"),
+                ...emptyLink(nextKey, "Casting, from its 3D file", "casting", "measured"),
                 volumeCm3: (mesh.volumeMm3 ?? 0) / 1000,
                 areaCm2: mesh.areaMm2 / 100,
               })
             }
           >
-            Add the mesh
+            Add the 3D file
           </Button>
         )}
       </div>
@@ -164,24 +168,24 @@ function LinkFields({
     <div className={sheet["stack3"]}>
       <TextOf form={form} at="name" label="Name" />
       <div className={css["fields"]}>
-        <SelectOf form={form} at="role" label="It is a" options={roles} empty={null} />
-        <SelectOf form={form} at="shape" label="Most like" options={shapes} empty={null} />
+        <SelectOf form={form} at="role" label="Part" options={roles} empty={null} />
+        <SelectOf form={form} at="shape" label="Closest shape" options={shapes} empty={null} />
         {sizes[link.shape].map(({ name, label, mayBeEmpty }) => (
           <NumberOf
             form={form}
             at={name}
             key={name}
             label={label}
-            quantity={name === "volumeCm3" ? "cm3" : name === "areaCm2" ? "plain" : "mm"}
-            hint={mayBeEmpty === true ? "Empty: so long that its ends don't matter." : undefined}
+            quantity={name === "volumeCm3" ? "cm3" : name === "areaCm2" ? "cm2" : "mm"}
+            hint={mayBeEmpty === true ? "Empty: very long." : undefined}
           />
         ))}
         <NumberOf
           form={form}
           at="coveredCm2"
-          label="Face against its neighbours, cm²"
-          quantity="plain"
-          hint="Where it does not cool; empty: none."
+          label="Face against its neighbours"
+          quantity="cm2"
+          hint="The contact area that does not cool. Empty: none."
         />
       </div>
     </div>

@@ -77,11 +77,11 @@ export function ChainPicture({ links }: { readonly links: readonly LinkSeen[] })
         </svg>
       </div>
       <figcaption className={sheet["soft"]}>
-        As wide as the modulus: volume over cooling face. Metal feeds from above as long as each part is wider
+        Width shows the modulus: volume over cooling surface. Metal feeds from above while each part is wider
         than all below it.
       </figcaption>
       <details>
-        <summary>The same as a table</summary>
+        <summary>As a table</summary>
         <ChainTable links={links} />
       </details>
     </figure>
@@ -98,7 +98,7 @@ function ChainTable({ links }: { readonly links: readonly LinkSeen[] }) {
           <th scope="col">Modulus</th>
           <th scope="col">Needs</th>
           <th scope="col">Frozen after</th>
-          <th scope="col">So</th>
+          <th scope="col">Result</th>
         </tr>
       </thead>
       <tbody>

@@ -18,7 +18,7 @@ const gatingWays = [
   { value: "mass", label: "In metal" },
   { value: "wax", label: "Weighed as wax" },
 ] as const;
-const meshWay = { value: "mesh", label: "From the mesh" } as const;
+const meshWay = { value: "mesh", label: "From the 3D file" } as const;
 
 /** What to weigh in: casting, gating, margin, heel and what burns away. */
 export function ChargeCard({
@@ -27,12 +27,15 @@ export function ChargeCard({
   margin,
   loss,
   mesh,
+  isWhole,
 }: {
   readonly form: SumForm<MassDraft>;
   readonly charge: ChargeParts | null;
   readonly margin: MarginBy;
   readonly loss: LossKnown | null;
   readonly mesh: PatternMeasured | null;
+  /** The casting's figure holds its gating too. */
+  readonly isWhole: boolean;
 }) {
   const format = useFormat();
   const { draft, set } = form;
@@ -40,7 +43,7 @@ export function ChargeCard({
   return (
     <Card title="The charge">
       {charge === null ? (
-        <p>Once the casting's metal is known, what to weigh in stands here.</p>
+        <p>Enter the casting’s metal to see what to weigh in.</p>
       ) : (
         <p className={css["big"]}>
           {format.show("kg", charge.chargeKg)} <small>to weigh in</small>
@@ -61,7 +64,7 @@ export function ChargeCard({
               at="gatingWaxG"
               label="Wax of the gating"
               quantity="g"
-              hint="Every bar, the cup and the vents, on one scale."
+              hint="All gating parts, cup and vents together."
             />
           )}
         </>
@@ -82,7 +85,7 @@ export function ChargeCard({
           at="heelKg"
           label="Heel left in the crucible"
           quantity="kg"
-          hint="On purpose; nothing if you pour it empty."
+          hint="Left on purpose. Empty if you pour it all."
         />
         <NumberOf
           form={form}
@@ -92,7 +95,7 @@ export function ChargeCard({
           hint={lossHint(loss, format)}
         />
       </div>
-      {charge !== null && <Parts charge={charge} loss={loss} margin={margin} />}
+      {charge !== null && <Parts charge={charge} loss={loss} margin={margin} isWhole={isWhole} />}
     </Card>
   );
 }
@@ -101,7 +104,9 @@ function Parts({
   charge,
   loss,
   margin,
+  isWhole,
 }: {
+  readonly isWhole: boolean;
   readonly charge: ChargeParts;
   readonly loss: LossKnown | null;
   readonly margin: MarginBy;
@@ -112,17 +117,21 @@ function Parts({
     <>
       <Rows
         rows={[
-          ["Casting", kg(charge.castingKg)],
-          ["Gating", kg(charge.gatingKg)],
-          ["Margin, never nothing", kg(charge.marginKg)],
+          ...(isWhole
+            ? [["Casting and gating", kg(charge.castingKg)] as const]
+            : [["Casting", kg(charge.castingKg)] as const, ["Gating", kg(charge.gatingKg)] as const]),
+          ["Margin", kg(charge.marginKg)],
           ["Heel", kg(charge.heelKg)],
           ["In the crucible at the pour", kg(charge.meltKg)],
-          ["Burns, boils or is skimmed off", kg(charge.lossKg)],
-          ["Yield, casting of all poured", format.show("percent", charge.yieldShare)],
+          ["Burnt, boiled or skimmed off", kg(charge.lossKg)],
+          // Of a figure with its gating in it the yield is not known.
+          ...(isWhole
+            ? []
+            : [["Yield, casting of all poured", format.show("percent", charge.yieldShare)] as const]),
         ]}
       />
       <Reckoned
-        formula="charge = (casting + gating + margin + heel) ÷ (1 − loss); the margin is a share of casting and gating, at least 0.2 kg"
+        formula={`charge = (casting + gating + margin + heel) ÷ (1 − loss); the margin is a share of casting and gating, at least ${format.show("kg", 0.2)}`}
         given={[
           ["Margin", format.show("percent", marginOf[margin].value)],
           ["Loss", format.show("share", lossTaken(loss))],
@@ -130,8 +139,8 @@ function Parts({
         source={`a mass balance, derived here; margin: ${marginOf[margin].source}; loss: ${loss?.source ?? unknownLoss.source}`}
       />
       <p className={sheet["soft"]}>
-        What is not poured goes into ingot moulds: dry, preheated, large enough, and standing ready before the
-        pour. Yields of 45 to 65% are usual with sculpture in shell (common practice, no source).
+        Metal left over goes into ingot moulds: dry, preheated, large enough and ready before the pour. A
+        yield of 45 to 65% is usual for sculpture in shell.
       </p>
     </>
   );

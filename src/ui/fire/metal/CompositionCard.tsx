@@ -9,9 +9,9 @@ export function CompositionCard({ alloyId }: { readonly alloyId: string }) {
   const format = useFormat();
   const composition = compositionOf(alloyId);
   return (
-    <Card title="What it may hold">
+    <Card title="Composition limits">
       {composition === null ? (
-        <p>No limits are known here for this metal.</p>
+        <p>No limits listed for this metal.</p>
       ) : (
         <>
           <table>

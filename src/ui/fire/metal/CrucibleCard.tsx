@@ -19,7 +19,7 @@ import { NumberOf, PickOf } from "../../base/forms/BoundFields.tsx";
 import css from "./metal.module.css";
 
 const ways = [
-  { value: "furnace", label: "The furnace's" },
+  { value: "furnace", label: "The furnace’s" },
   { value: "sand", label: "Filled with sand" },
   { value: "number", label: "By its number" },
 ] as const;
@@ -50,8 +50,8 @@ export function CrucibleCard({
       {draft.brimBy === "furnace" && furnace?.crucibleL === undefined && (
         <p>
           {furnace === null
-            ? "Choose a furnace under “The heat”, or measure the crucible."
-            : `${furnace.name} has no crucible entered yet. Fill it with dry sand, or go by its number.`}
+            ? "Choose a furnace under “Heat”, or measure the crucible."
+            : `${furnace.name} has no crucible volume yet. Fill it with dry sand, or use its number.`}
         </p>
       )}
       {draft.brimBy === "sand" && (
@@ -61,12 +61,12 @@ export function CrucibleCard({
             at="sandG"
             label="Dry sand to the brim"
             quantity="g"
-            hint="Never with water: what soaks in throws the melt."
+            hint="Never with water: a wet crucible makes the metal explode."
           />
           <NumberOf
             form={form}
             at="sandGCm3"
-            label="What that sand weighs"
+            label="Density of the sand"
             quantity="density"
             hint="Poured loosely into a measure."
           />
@@ -78,7 +78,7 @@ export function CrucibleCard({
           at="crucibleNumber"
           label="Number on the crucible"
           quantity="plain"
-          hint="About its pounds of aluminium, brim-full. Makers differ: measure it with sand before you rely on it."
+          hint="About its pounds of aluminium, brim-full. Makers differ: check it with sand."
         />
       )}
       <PickOf
@@ -113,7 +113,7 @@ export function CrucibleCard({
         source={`${figures.crucibleKgM3.source}; fill: common practice, no source`}
       />
       <p className={sheet["soft"]}>
-        A cold charge is bulky and does not all fit at once: add only metal that is preheated and dry.
+        A cold charge is bulky and does not fit all at once. Add only preheated, dry metal.
       </p>
     </Card>
   );

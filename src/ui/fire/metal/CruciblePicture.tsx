@@ -20,7 +20,7 @@ export function CruciblePicture({ share, limit }: { readonly share: number; read
       className={`${plot["svg"]} ${css["picture"]}`}
       viewBox="0 0 340 186"
       role="img"
-      aria-label={`Crucible ${format.show("percent", share)} full of its brim; the most is ${format.show("percent", limit)}`}
+      aria-label={`Crucible ${format.show("percent", share)} full; the limit is ${format.show("percent", limit)}`}
     >
       <path
         className={css["shell"]}
@@ -32,7 +32,7 @@ export function CruciblePicture({ share, limit }: { readonly share: number; read
       />
       <path className={css["dashed"]} d={`M${mid - half(limitY) - 14} ${limitY}H218`} />
       <text x={224} y={limitY + 4}>
-        most {format.show("percent", limit)}
+        limit {format.show("percent", limit)}
       </text>
       <path className={css["line"]} d={`M${mid + half(level)} ${level}H218`} />
       <text

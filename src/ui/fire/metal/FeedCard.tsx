@@ -23,11 +23,9 @@ const beds = [
 ] as const;
 
 const lawWords: Readonly<Record<ChainSum["lawKind"], string>> = {
-  through:
-    "in a hot shell heat runs out through its wall, and freezing time grows in step with the modulus (± 30%)",
-  chill:
-    "the front is still inside the shell, which chills like a thick mould: time grows with the modulus squared (± 30%)",
-  thick: "in a thick mould time grows with the modulus squared",
+  through: "hot shell: freezing time grows with the modulus (± 30%)",
+  chill: "the shell chills like a thick mould: time grows with the modulus squared (± 30%)",
+  thick: "thick mould: time grows with the modulus squared",
 };
 
 /** Will feed metal reach the casting until it is frozen: the chain, its picture and the three checks. */
@@ -57,25 +55,25 @@ export function FeedCard({
           : `: in a wall of ${format.show("mm", draft.wallMm)}, ${format.show("mm", walls.value * draft.wallMm)} on each side of a gate`}
         .
       </p>
-      <PickOf form={form} at="bed" label="It freezes in" options={beds} />
+      <PickOf form={form} at="bed" label="Mould" options={beds} />
       {draft.bed !== "thick-mould" && (
         <NumberOf
           form={form}
           at="shellMm"
-          label="Wall of the shell"
+          label="Shell thickness"
           quantity="mm"
-          hint={`Empty: ${format.show("mm", 8)}. It stands here from the coats on it.`}
+          hint={`Empty: ${format.show("mm", 8)}. It is filled in from the coats.`}
         />
       )}
       {sum === null ? (
-        <p>Give one part its sizes and the picture begins.</p>
+        <p>Enter the sizes of one part to start the picture.</p>
       ) : (
         <>
           <ChainPicture links={sum.chain.links} />
           {sum.chain.shutAt !== null && (
             <p role="alert" className={`${sheet["held"]} ${sheet["firm"]} ${sheet["inset"]}`}>
-              {sum.chain.shutAt.name} freezes before what it feeds: all behind it is cut off and shrinks
-              inside. Make its modulus {format.show("mm", sum.chain.shutAt.needsMm ?? 0)} or more
+              {sum.chain.shutAt.name} freezes before the part it feeds, so that part shrinks inside. Make its
+              modulus {format.show("mm", sum.chain.shutAt.needsMm ?? 0)} or more
               {roundFor(sum.chain.shutAt.needsMm, format)}.
             </p>
           )}

@@ -10,13 +10,13 @@ import { NumberOf } from "../../base/forms/BoundFields.tsx";
 import css from "./metal.module.css";
 
 const byWords: Readonly<Record<FillTime["by"], string>> = {
-  wall: "By the wall and the mass",
-  gate: "By the gate and the mass",
-  metal: "By the metal and the mass",
-  freezing: "At most, by the thinnest wall",
-  ladle: "What a hand ladle gives",
-  shank: "What a shank gives",
-  hoist: "What a hoist gives",
+  wall: "From thickness and mass",
+  gate: "From gate and mass",
+  metal: "From metal and mass",
+  freezing: "At most, for the thinnest section",
+  ladle: "Hand ladle",
+  shank: "Shank",
+  hoist: "Hoist",
 };
 
 const wayNames = { ladle: "hand ladle", shank: "shank", hoist: "hoist" } as const;
@@ -42,7 +42,7 @@ export function FillCard({
         at="massKg"
         label="Metal through the sprue"
         quantity="kg"
-        hint="Casting, gates and risers; from the plan if it says."
+        hint="Casting, gates and risers. Taken from the plan if set."
       />
       {rows.length > 0 && (
         <Rows
@@ -60,30 +60,31 @@ export function FillCard({
         hint={
           times === null
             ? "Enter the metal first."
-            : `Empty: ${shortSpan(times.plannedS)}, no quicker than a ${wayNames[times.way]} usually gives.`
+            : `Empty: ${shortSpan(times.plannedS)}, the usual limit of a ${wayNames[times.way]}.`
         }
       />
       {timeS !== null && freezing !== undefined && timeS > freezing.lowS * 1.001 && (
         <p role="alert" className={css["warn"]}>
-          Longer than the {shortSpan(freezing.lowS)} the thinnest wall allows. It may stop before it is full.
+          Longer than the {shortSpan(freezing.lowS)} the thinnest section allows. It may stop before it is
+          full.
         </p>
       )}
       {timeS !== null && times !== null && timeS < times.leastS * 0.999 && (
         <p className={css["warn"]}>
-          Faster than a {wayNames[times.way]} gives: {shortSpan(times.leastS)} at best.
+          Faster than a {wayNames[times.way]} can pour: {shortSpan(times.leastS)} at best.
         </p>
       )}
       {sum.choke === null ? (
-        <p>With head, metal and time, choke and gates stand here.</p>
+        <p>Enter head, metal and time to see choke and gates.</p>
       ) : (
         <Choke choke={sum.choke} limitMS={sum.limitMS} criticalMS={sum.criticalMS} />
       )}
       <NumberOf
         form={form}
         at="gateMm2"
-        label="All your gates together"
+        label="Total gate area"
         quantity="mm2"
-        hint="Their sections added up."
+        hint="All cross-sections added up."
       />
       {sum.throughGates !== null && <Through through={sum.throughGates} limitMS={sum.limitMS} />}
       <Reckoned
@@ -120,7 +121,7 @@ function Choke({
           ],
           ["Gates to choke", `${format.number(choke.gateToChoke, 1)} to 1`],
           ["All vents", `${format.show("mm2", choke.ventsMm2)} or more, one at every high pocket`],
-          ["Speed where its surface folds in", format.show("speed", criticalMS)],
+          ["Critical gate speed", format.show("speed", criticalMS)],
           ["Reynolds number in the sprue", `${format.number(choke.reynolds, 0)}, always turbulent inside`],
         ]}
       />
@@ -140,11 +141,11 @@ function Through({
     <p role={isTooFast ? "alert" : undefined} className={isTooFast ? css["warn"] : undefined}>
       Through these gates the metal comes in at {format.show("speed", speedMS)}
       {isTooFast
-        ? `, faster than the ${format.show("speed", limitMS)} this metal bears: widen them, or fill more slowly.`
-        : `, below the ${format.show("speed", limitMS)} this metal bears.`}{" "}
+        ? `, faster than the ${format.show("speed", limitMS)} limit of this metal: widen them, or fill more slowly.`
+        : `, below the ${format.show("speed", limitMS)} limit of this metal.`}{" "}
       {fillS === null
         ? "They would never fill it from below."
-        : `If they alone set the pace, the cavity is full after ${shortSpan(fillS)}.`}
+        : `Through these gates alone the cavity is full after ${shortSpan(fillS)}.`}
     </p>
   );
 }

@@ -10,7 +10,7 @@ export function FumeLimits({ contents }: { readonly contents: Contents }) {
   if (limits.length === 0) return null;
   return (
     <details>
-      <summary>Limits on what is breathed</summary>
+      <summary>Exposure limits</summary>
       <table>
         <thead>
           <tr>
@@ -35,9 +35,7 @@ export function FumeLimits({ contents }: { readonly contents: Contents }) {
           ))}
         </tbody>
       </table>
-      <p className={sheet["soft"]}>
-        Below a limit is not the same as safe, and a nose measures none of them.
-      </p>
+      <p className={sheet["soft"]}>Below a limit is not the same as safe. You can’t judge it by smell.</p>
     </details>
   );
 }

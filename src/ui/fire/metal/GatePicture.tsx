@@ -4,8 +4,8 @@ import css from "./metal.module.css";
 
 const says = {
   top: "Metal falls into the cavity from above: the whole sprue is its head",
-  bottom: "Metal comes in below and rises against itself: half the cavity comes off the head",
-  parting: "Metal comes in part of the way up: what lies above the gate comes off the head",
+  bottom: "Metal comes in below: half the cavity height comes off the head",
+  parting: "Metal comes in part of the way up: the part above the gate lowers the head",
 } as const;
 
 /** Where the gate comes in, in section, with the lengths the sums ask for. */

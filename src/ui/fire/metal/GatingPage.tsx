@@ -54,7 +54,7 @@ export function GatingPage() {
     return (
       <Page title="Gating and feeding" back={paths.piece(id)}>
         <Empty title="Which metal?">
-          <p>Every sum here rests on the alloy.</p>
+          <p>All figures here depend on the alloy.</p>
           <AskPlan piece={piece} what="alloy" />
         </Empty>
       </Page>
@@ -127,12 +127,12 @@ function Gating({
       actions={<LinkButton href={paths.metal(piece.id)}>Metal</LinkButton>}
     >
       <p className={`${sheet["pale"]} ${sheet["wideText"]}`}>
-        {plan.name}, in {alloy.name}. What you type here is kept on this device and not written into the log;
-        these are sums to plan with, and no figure here is permission to pour.
+        {plan.name}, in {alloy.name}. Entries here stay on this device, not in the log. All figures are
+        estimates for planning.
       </p>
       {hazardsOf(metalContentsOf(alloy.id) ?? {}).includes("oxide-film") && (
         <Card tone="watch">
-          <p>This metal grows a tough skin as it flows: fill it quietly from below.</p>
+          <p>This metal forms a tough skin as it flows: fill it gently from below.</p>
         </Card>
       )}
       <div className={`${sheet["stack"]} ${sheet["top"]} ${css["columns"]}`}>
@@ -145,7 +145,12 @@ function Gating({
         </div>
         <div className={sheet["stack"]}>
           <FeedCard form={form} sum={chain} alloy={alloy} figures={figures} mesh={mesh} />
-          <KnockoutCard sum={chain} thickestMm={mesh?.thickestMm ?? null} alloy={alloy} />
+          <KnockoutCard
+            sum={chain}
+            thickestMm={mesh?.thickestMm ?? null}
+            treeModulusMm={mesh?.treeModulusMm ?? null}
+            alloy={alloy}
+          />
         </div>
       </div>
     </Page>

@@ -9,7 +9,7 @@ import sheet from "../../base/styles/sheet.module.css";
 const moments: readonly (readonly [HazardMoment, string])[] = [
   ["melt", "At the melt"],
   ["pour", "At the pour"],
-  ["knock-out", "Breaking out"],
+  ["knock-out", "Knock-out"],
   ["grinding", "Grinding and finishing"],
 ];
 

@@ -29,7 +29,7 @@ export function HeadCard({ form, sum }: { readonly form: SumForm<GatingDraft>; r
   const mm = (metres: number): string => format.show("mm", metres * 1000);
   return (
     <Card title="Head and sprue">
-      <PickOf form={form} at="gate" label="The gate comes in" options={gates} />
+      <PickOf form={form} at="gate" label="Gate position" options={gates} />
       <GatePicture gate={draft.gate} />
       <div className={css["fields"]}>
         <NumberOf
@@ -43,20 +43,20 @@ export function HeadCard({ form, sum }: { readonly form: SumForm<GatingDraft>; r
           <NumberOf form={form} at="cavityMm" label="Height of the cavity (c)" quantity="mm" />
         )}
         {draft.gate === "parting" && (
-          <NumberOf form={form} at="aboveGateMm" label="Of it above the gate (p)" quantity="mm" />
+          <NumberOf form={form} at="aboveGateMm" label="Cavity above the gate (p)" quantity="mm" />
         )}
         <NumberOf
           form={form}
           at="cupMm"
           label="Metal in the cup"
           quantity="mm"
-          hint="Its depth over the sprue's top; keep it two thirds full from the first second."
+          hint="Depth above the sprue’s top. Keep the cup two thirds full from the start."
         />
       </div>
-      <PickOf form={form} at="flow" label="The way down" options={flows} />
+      <PickOf form={form} at="flow" label="Sprue" options={flows} />
       {sum.noHead === "never-fills" && (
         <p role="alert" className={`${sheet["held"]} ${sheet["firm"]} ${sheet["inset"]}`}>
-          The cavity stands above the metal in the cup: it never fills. Raise the cup.
+          The cavity is higher than the metal in the cup, so it never fills. Raise the cup.
         </p>
       )}
       {sum.headM !== null && (
@@ -66,23 +66,18 @@ export function HeadCard({ form, sum }: { readonly form: SumForm<GatingDraft>; r
       )}
       {sum.taper !== null && (
         <p>
-          Sprue: its top {format.number(sum.taper, 2)} times its foot in section, so that it draws no air.
+          Sprue: its top {format.number(sum.taper, 2)} times its foot in cross-section, so it draws no air.
         </p>
       )}
       {draft.gate === "top" && (
         <p className={css["warn"]}>
           Free fall past {mm(fallForSpeedM(sum.limitMS))} is faster than {format.show("speed", sum.limitMS)}:
-          from above, metal breaks up and folds its skin in. Lean the mould, or gate from below.
+          the stream breaks up and folds its skin in. Lean the mould, or gate from below.
         </p>
       )}
       <Reckoned
         formula="from above H = h; from below H = h − c/2; between H = h − p²/2c; sprue: top ÷ foot = √(whole drop ÷ depth in the cup)"
-        given={[
-          [
-            "Let through of the ideal speed",
-            format.number(dischargeCoefficients[draft.flow].value.likely, 2),
-          ],
-        ]}
+        given={[["Discharge coefficient", format.number(dischargeCoefficients[draft.flow].value.likely, 2)]]}
         source={`P. N. Rao, Manufacturing Technology: Foundry, Forming and Welding, gating (from memory); sprue: Bernoulli and continuity, Kalpakjian & Schmid ch. 10 (from memory); ${dischargeCoefficients[draft.flow].source}`}
       />
     </Card>

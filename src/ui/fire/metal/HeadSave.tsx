@@ -34,7 +34,7 @@ export function HeadSave({ piece, draft }: { readonly piece: Piece; readonly dra
   return (
     <div className={sheet["stack3"]}>
       <p>
-        On the lowest wall of the shell stand {format.show("mm", headM * 1000)} of metal
+        Metal above the lowest part of the shell: {format.show("mm", headM * 1000)}{" "}
         {now === undefined
           ? "; the plan has no head yet."
           : `; the plan says ${format.show("mm", now * 1000)}.`}

@@ -54,7 +54,7 @@ export function HeatCard({
   const power = furnace === null ? null : usefulPower({ furnace, memory, isHotStart: draft.start === "hot" });
   const sum = chargeKg === null ? null : heatSum({ massKg: chargeKg, heat, pourC, furnace, power });
   return (
-    <Card title="The heat">
+    <Card title="Heat">
       <Rows
         rows={[
           ["Light, thin work", `${temp(alloy.pourLowC.value)} to ${temp(alloy.pourHighC.value)}`],
@@ -67,11 +67,11 @@ export function HeatCard({
         at="pourC"
         label="Poured at"
         quantity="temp"
-        hint={`Empty: ${temp(usual.startC)}, ${pourHeatReason(usual, format)}. For a thin wall heat the shell first, the metal second.`}
+        hint={`Empty: ${temp(usual.startC)}, ${pourHeatReason(usual, format)}. For a thin section heat the shell first, the metal second.`}
       />
       {pourC < alloy.liquidusC.value && (
         <p role="alert" className={`${sheet["held"]} ${sheet["firm"]} ${sheet["inset"]}`}>
-          At {temp(pourC)} it is not all melted; {alloy.name} is liquid from {temp(alloy.liquidusC.value)}.
+          At {temp(pourC)} it is not fully melted; {alloy.name} is liquid from {temp(alloy.liquidusC.value)}.
         </p>
       )}
       {furnaces.length === 0 ? (
@@ -84,13 +84,13 @@ export function HeatCard({
           options={furnaces.map(({ id, name }) => ({ value: id, label: name }))}
           value={furnace?.id ?? null}
           onChange={(furnaceId) => set({ furnaceId })}
-          empty="None chosen"
+          empty="None"
         />
       )}
       <PickOf
         form={form}
         at="start"
-        label="Its lining when you start"
+        label="Lining at the start"
         options={[
           { value: "cold", label: "Cold" },
           { value: "hot", label: "Still hot" },
@@ -100,9 +100,9 @@ export function HeatCard({
       {power !== null && <p className={sheet["soft"]}>{powerBasis(power, format)}</p>}
       {sum?.fuel?.isBeyondBottle === true && (
         <p className={css["warn"]}>
-          At full power it draws {format.show("kg", sum.fuel.drawKgH)} an hour. A small bottle gives off about{" "}
+          At full power it uses {format.show("kg", sum.fuel.drawKgH)} an hour. A small bottle gives about{" "}
           {format.show("kg", bottleDrawKgH.value.low)} to {format.show("kg", bottleDrawKgH.value.high)} an
-          hour by itself, less in the cold ({bottleDrawKgH.source}): take a larger one or two together.
+          hour on its own, less in the cold. Use a larger one or two together.
         </p>
       )}
       <Reckoned
@@ -127,11 +127,13 @@ function HeatRows({ sum }: { readonly sum: HeatSum }) {
       rows={[
         ["Heat into the metal", format.show("kWh", energyJ / 3.6e6)],
         ...(times === null ? [] : [["Time to melt, with 7 min to skim", rangeMinutes(times)] as Given]),
-        ...(powerW === null ? [] : [["Into the metal, mean", format.show("kW", powerW / 1000)] as Given]),
+        ...(powerW === null
+          ? []
+          : [["Heat into the metal, mean", format.show("kW", powerW / 1000)] as Given]),
         ...(fuel === null
           ? spentKWh === null
             ? []
-            : [["Taken from the wall", format.show("kWh", spentKWh)] as Given]
+            : [["From the mains", format.show("kWh", spentKWh)] as Given]
           : [["Fuel", format.show("kg", fuel.kg)] as Given]),
       ]}
     />

@@ -63,8 +63,8 @@ export function MeltChart({
       box={box}
       caption={
         power === null
-          ? "Circles: what was read."
-          : "Line: expected by the furnace's power, shaded how sure that is. Circles: what was read."
+          ? "Circles: readings."
+          : "Line: expected by the furnace's power, shaded: its range. Circles: readings."
       }
       table={
         <PlotTable

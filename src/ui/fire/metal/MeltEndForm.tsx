@@ -15,9 +15,9 @@ import css from "./metal.module.css";
 const fields = {
   pouredKg: figure("pouredKg", {
     what: "metal poured",
-    remedy: "Weigh the castings with their gating, or tell what went in.",
+    remedy: "Weigh the castings with their gating, or enter what went in.",
   }),
-  piggedKg: figureOrNone("piggedKg", { what: "metal pigged", remedy: "Nothing if none was left." }),
+  piggedKg: figure("piggedKg", { what: "metal left over", remedy: "Weigh it, or tap Nothing left." }),
   energyKWh: figureOrNone("energyKWh", { what: "energy", remedy: "Read the meter, or leave it empty." }),
   fuelKg: figureOrNone("fuelKg", { what: "fuel", remedy: "Weigh the bottle, or leave it empty." }),
   note: wordsOrNone,
@@ -35,12 +35,12 @@ export function MeltEndForm({ melt, furnace }: { readonly melt: Melt; readonly f
   const outKg = (draft.pouredKg ?? 0) + (draft.piggedKg ?? 0);
   const inKg = chargedKg(melt);
   const end = (): Promise<void> =>
-    form.save(({ at, piggedKg = 0, ...given }) =>
+    form.save(({ at, ...given }) =>
       log({
         do: "log",
         stream: streamOf("melt", melt.id),
         type: "melt-ended",
-        body: withoutEmpty({ ...given, piggedKg }),
+        body: withoutEmpty(given),
         ...(at === null ? {} : { at }),
       }),
     );
@@ -48,30 +48,34 @@ export function MeltEndForm({ melt, furnace }: { readonly melt: Melt; readonly f
     return (
       <div className={css["keys"]}>
         <Button size="big" onPress={() => setOpen(true)}>
-          It is poured: end the melt
+          Poured: end the melt
         </Button>
       </div>
     );
   return (
     <Card title="End the melt">
-      <p>What is left goes into dry, preheated ingot moulds before it freezes in the crucible.</p>
+      <p>Pour what is left into dry, preheated ingot moulds before it freezes in the crucible.</p>
       <div className={css["fields"]}>
         <NumberOf form={form} at="pouredKg" label="Poured into shells" />
         <NumberOf
           form={form}
           at="piggedKg"
-          label="Pigged, or left as heel"
-          hint="Ingots, spills that were weighed, and what stays in the crucible."
+          label="Left over: ingots and heel"
+          hint="Ingots, weighed spills, and what stays in the crucible."
         />
-        {!isGas && <NumberOf form={form} at="energyKWh" label="Energy" hint="By the meter." />}
+        {draft.piggedKg === null && (
+          <div>
+            <Button onPress={() => form.set({ piggedKg: 0 })}>Nothing left</Button>
+          </div>
+        )}
+        {!isGas && <NumberOf form={form} at="energyKWh" label="Energy" hint="From the meter." />}
         {(isGas || furnace === null) && (
-          <NumberOf form={form} at="fuelKg" label="Fuel" hint="Bottle before less after." />
+          <NumberOf form={form} at="fuelKg" label="Fuel" hint="Bottle weight before minus after." />
         )}
       </div>
       {draft.pouredKg !== null && outKg > inKg * 1.001 && (
         <p role="alert" className={css["warn"]}>
-          {format.show("kg", outKg)} out of {format.show("kg", inKg)} in: metal doesn't grow. Look at the
-          scale.
+          {format.show("kg", outKg)} out of {format.show("kg", inKg)} in. More out than in: check the scale.
         </p>
       )}
       <TextOf form={form} at="note" label="Note" multiline />

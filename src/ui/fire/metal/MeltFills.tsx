@@ -25,7 +25,7 @@ export function MeltFills({ melt }: { readonly melt: Melt }) {
   const missing = melt.pieceIds.filter((id) => !known.some((piece) => piece.id === id)).length;
   if (pieces.length === 0 && missing === 0) return null;
   return (
-    <Card title="Pieces it fills">
+    <Card title="Pieces from this melt">
       <ul className={`${sheet["stack1"]} ${sheet["list"]}`}>
         {pieces.map(({ id, plan, pours: own }) => {
           const last = own.at(-1);

@@ -58,7 +58,7 @@ export function MeltFor({
   );
   const short = wanted === null ? 0 : wanted.parts.chargeKg - massKg;
   return (
-    <Card title="For what">
+    <Card title="Alloy and pieces">
       <SelectOf
         form={form}
         at="alloyId"
@@ -70,7 +70,7 @@ export function MeltFor({
         empty="Choose one"
       />
       {pieces.length === 0 ? (
-        <p>No piece waits for metal. A melt can be planned without one.</p>
+        <p>No piece is waiting for metal. You can plan a melt without one.</p>
       ) : (
         <TickOf
           form={form}
@@ -81,7 +81,7 @@ export function MeltFor({
             return {
               value: piece.id,
               label: piece.plan.name,
-              hint: kg === null ? "metal not known" : format.show("kg", kg),
+              hint: kg === null ? "metal mass not set" : format.show("kg", kg),
             };
           })}
         />
@@ -129,7 +129,7 @@ export function MeltFor({
               : `Enough is weighed in: ${format.show("kg", massKg)}.`}
           </p>
           {wanted.unknown.length > 0 && (
-            <p className={css["warn"]}>Not counted, their metal isn't known: {wanted.unknown.join(", ")}.</p>
+            <p className={css["warn"]}>Not counted, metal mass not set: {wanted.unknown.join(", ")}.</p>
           )}
           <Reckoned
             formula="charge = (casting and gating + margin) ÷ (1 − loss)"
@@ -137,7 +137,7 @@ export function MeltFor({
               ["Margin", format.show("percent", wanted.parts.marginKg / wanted.parts.castingKg)],
               ["Loss", format.show("share", wanted.lossShare)],
             ]}
-            source="a mass balance, derived here; margin by how well each piece's metal is known, as on its metal page"
+            source="a mass balance, derived here; margin by the accuracy of each piece’s metal, as on its metal page"
           />
         </>
       )}

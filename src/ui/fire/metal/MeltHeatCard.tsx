@@ -69,7 +69,7 @@ export function MeltHeatCard({
       : null;
   const isOver = neededMl !== null && furnace?.crucibleL !== undefined && neededMl > furnace.crucibleL * 1000;
   return (
-    <Card title="The heat">
+    <Card title="Heat">
       <NumberOf
         form={form}
         at="pourC"
@@ -79,12 +79,12 @@ export function MeltHeatCard({
       />
       {pourC < alloy.liquidusC.value && (
         <p role="alert" className={`${sheet["held"]} ${sheet["firm"]} ${sheet["inset"]}`}>
-          At {temp(pourC)} it is not all melted; it is from {temp(alloy.liquidusC.value)} on.
+          At {temp(pourC)} it is not fully melted; that takes {temp(alloy.liquidusC.value)} on.
         </p>
       )}
       {furnaces.length === 0 ? (
         <p>
-          No furnace yet; without one there is no time. <LinkButton href={paths.kilns}>Add yours</LinkButton>
+          No furnace yet, so no melting time. <LinkButton href={paths.kilns}>Add yours</LinkButton>
         </p>
       ) : (
         <SelectField
@@ -92,13 +92,13 @@ export function MeltHeatCard({
           options={furnaces.map(({ id, name }) => ({ value: id, label: name }))}
           value={furnace?.id ?? null}
           onChange={(furnaceId) => set({ furnaceId })}
-          empty="None chosen"
+          empty="None"
         />
       )}
       <PickOf
         form={form}
         at="start"
-        label="Its lining when you start"
+        label="Lining at the start"
         options={[
           { value: "cold", label: "Cold" },
           { value: "hot", label: "Still hot" },
@@ -112,7 +112,7 @@ export function MeltHeatCard({
             ...(sum.fuel === null
               ? sum.spentKWh === null
                 ? []
-                : [["From the wall", format.show("kWh", sum.spentKWh)] as Given]
+                : [["From the mains", format.show("kWh", sum.spentKWh)] as Given]
               : [["Fuel", format.show("kg", sum.fuel.kg)] as Given]),
             ...(neededMl === null
               ? []
@@ -128,9 +128,9 @@ export function MeltHeatCard({
       )}
       {sum?.fuel?.isBeyondBottle === true && (
         <p className={css["warn"]}>
-          At full power it draws {format.show("kg", sum.fuel.drawKgH)} an hour; a small bottle gives off{" "}
-          {format.show("kg", bottleDrawKgH.value.low)} to {format.show("kg", bottleDrawKgH.value.high)} by
-          itself.
+          At full power it uses {format.show("kg", sum.fuel.drawKgH)} an hour; a small bottle gives{" "}
+          {format.show("kg", bottleDrawKgH.value.low)} to {format.show("kg", bottleDrawKgH.value.high)} on its
+          own.
         </p>
       )}
       {power !== null && <p className={sheet["soft"]}>{powerBasis(power, format)}</p>}

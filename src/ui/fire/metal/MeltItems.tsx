@@ -23,11 +23,11 @@ import { NumberOf, PickOf, SelectOf, TextOf } from "../../base/forms/BoundFields
 import css from "./metal.module.css";
 
 const kinds: readonly { readonly value: ItemKind; readonly label: string }[] = [
-  { value: "alloy", label: "A named alloy, ingot or own returns" },
+  { value: "alloy", label: "Named alloy: ingot or returns" },
   { value: "pure", label: "A pure metal" },
   { value: "assay", label: "Scrap with an assay" },
-  { value: "unknown-copper", label: "Copper, bronze or brass scrap, not known" },
-  { value: "unknown-aluminium", label: "Aluminium scrap, not known" },
+  { value: "unknown-copper", label: "Copper-based scrap, unknown" },
+  { value: "unknown-aluminium", label: "Aluminium scrap, unknown" },
 ];
 
 /** What is weighed in, item by item, and what each of it is made of. */
@@ -50,7 +50,7 @@ export function MeltItems({
   };
   return (
     <Card title="The charge">
-      {items.length === 0 && <p>Weigh in ingot, returns and scrap, each as an item of its own.</p>}
+      {items.length === 0 && <p>Weigh in ingot, returns and scrap as separate items.</p>}
       <ol className={`${sheet["stack3"]} ${sheet["list"]}`}>
         {items.map((item, at) => (
           <li key={item.key}>
@@ -112,9 +112,9 @@ function ItemFields({
     <div className={sheet["stack3"]}>
       <div className={css["fields"]}>
         <NumberOf form={form} at="massKg" label="Weight" quantity="kg" />
-        <TextOf form={form} at="name" label="Name" hint="Empty: as it is called below." />
+        <TextOf form={form} at="name" label="Name" hint="Empty: the name below." />
       </div>
-      <SelectOf form={form} at="kind" label="It is" options={kinds} empty={null} />
+      <SelectOf form={form} at="kind" label="Kind" options={kinds} empty={null} />
       {item.kind === "alloy" && (
         <SelectOf
           form={form}
@@ -139,15 +139,15 @@ function ItemFields({
           <PickOf
             form={form}
             at="springy"
-            label="Springy, a contact, or a non-sparking tool?"
+            label="Spring, contact or non-sparking tool?"
             options={[
-              { value: "no", label: "No, none of it" },
-              { value: "yes", label: "Yes, or can't tell" },
+              { value: "no", label: "No" },
+              { value: "yes", label: "Yes, or not sure" },
             ]}
           />
           {item.springy === "yes" && (
             <p role="alert" className={`${sheet["held"]} ${sheet["firm"]} ${sheet["inset"]}`}>
-              It may hold beryllium: take it out of the charge.
+              It may contain beryllium: take it out of the charge.
             </p>
           )}
         </>

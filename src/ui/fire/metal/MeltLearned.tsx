@@ -30,11 +30,11 @@ export function MeltLearned({
   const spentJ = spentJoules(melt, furnace);
   const share = seen === null || spentJ === null ? null : shownEfficiency({ energyJ: seen.energyJ, spentJ });
   return (
-    <Card title="What it showed">
+    <Card title="Results">
       <Rows
         rows={[
           ["Poured", format.show("kg", ended.pouredKg)],
-          ["Pigged or left", format.show("kg", ended.piggedKg)],
+          ["Left over", format.show("kg", ended.piggedKg)],
           ...(inKg > 0 && outKg > 0 && outKg <= inKg
             ? [
                 [
@@ -43,7 +43,7 @@ export function MeltLearned({
                 ] as Given,
               ]
             : []),
-          ...(startedAt === null ? [] : [["On the fire", duration(ended.at - startedAt)] as Given]),
+          ...(startedAt === null ? [] : [["Time on heat", duration(ended.at - startedAt)] as Given]),
           ...(seen === null
             ? []
             : [
@@ -54,17 +54,17 @@ export function MeltLearned({
               ]),
           ...(share === null || share > 1
             ? []
-            : [["Of what was spent, in the metal", format.show("percent", share)] as Given]),
+            : [["Share of energy in the metal", format.show("percent", share)] as Given]),
         ]}
       />
       {outKg > inKg && (
         <p role="alert" className={css["warn"]}>
-          More came out than went in: the scale or the log is wrong, and no loss is learned from it.
+          More came out than went in: check scale and log. No loss is learned from this.
         </p>
       )}
       {seen === null && (
         <p className={sheet["soft"]}>
-          No reading above the liquidus, so its power can't be learned. Read the metal next time.
+          No reading above the liquidus, so no power is learned. Measure the metal next time.
         </p>
       )}
       <Reckoned

@@ -16,10 +16,10 @@ import sheet from "../../base/styles/sheet.module.css";
 import css from "./metal.module.css";
 
 const standingSays: Readonly<Record<MeltExpected["standing"], string>> = {
-  "on-time": "It melts as expected.",
-  ahead: "It is ahead of what was expected: look to the shell and the sand.",
-  behind: "It is behind what was expected: keep the shell in the kiln.",
-  "not-read": "Not read yet; this is by the furnace's power alone.",
+  "on-time": "Melting as expected.",
+  ahead: "Ahead of plan: check the shell and the sand.",
+  behind: "Behind plan: keep the shell in the kiln.",
+  "not-read": "No reading yet. This is from the furnace’s power only.",
 };
 
 /** The melt against the clock: when pouring heat is to be expected, the readings, and the next one. */
@@ -46,13 +46,13 @@ export function MeltLive({
       : meltExpected({ startedAt, readings, power, massKg, heat, pourC: plan.pourC });
   const isOpen = ended === null;
   return (
-    <Card title={isOpen ? "On the fire" : "How it went"} tone={isOpen ? "ember" : "plain"}>
+    <Card title={isOpen ? "Melting" : "How it went"} tone={isOpen ? "ember" : "plain"}>
       {isOpen && (
         <p className={css["big"]} role="status">
           {hot !== undefined ? (
             <>Pouring heat reached {ago(hot.at, now)}</>
           ) : expected === null ? (
-            <>{duration(now - startedAt)} on the fire</>
+            <>{duration(now - startedAt)} melting</>
           ) : (
             <>
               Pouring heat about {clockTime(expected.likelyAt, locale)}{" "}
@@ -65,11 +65,11 @@ export function MeltLive({
       )}
       {isOpen && (
         <p>
-          {duration(Math.max(0, now - startedAt))} since the fire was lit
+          {duration(Math.max(0, now - startedAt))} since the furnace was lit
           {expected === null || hot !== undefined
             ? "."
             : now > expected.lateAt
-              ? ", and later than it should be: read the metal, look at the fuel and the lid."
+              ? ", and late: measure the metal, check the fuel and the lid."
               : `. ${standingSays[expected.standing]}`}
         </p>
       )}
@@ -87,8 +87,11 @@ function ReadMetal({ melt, start }: { readonly melt: Melt; readonly start: numbe
   const { log } = useShop();
   const format = useFormat();
   const unit = format.unit("temp");
-  const [shown, setShown] = useState(() => Math.round(format.toShown("temp", start) / 10) * 10);
+  const likely = Math.round(format.toShown("temp", start) / 10) * 10;
+  // Empty until somebody set it: what the sum expects is not a reading.
+  const [shown, setShown] = useState<number | null>(null);
   const write = () =>
+    shown !== null &&
     log({
       do: "log",
       stream: streamOf("melt", melt.id),
@@ -100,13 +103,24 @@ function ReadMetal({ melt, start }: { readonly melt: Melt; readonly start: numbe
       <Stepper
         label="Metal, by thermocouple"
         value={shown}
+        start={likely}
         onChange={setShown}
         step={10}
         min={unit === "°F" ? 220 : 100}
         max={unit === "°F" ? 3900 : 2150}
         show={(value) => `${format.number(value, 0)} ${unit}`}
       />
-      <Button kind="primary" size="big" onPress={write}>
+      {shown === null && (
+        <Button onPress={() => setShown(likely)}>
+          It shows {format.number(likely, 0)} {unit}
+        </Button>
+      )}
+      <Button
+        kind="primary"
+        size="big"
+        onPress={write}
+        disabledReason={shown === null ? "Set what the thermocouple shows." : null}
+      >
         Log this reading
       </Button>
       <p className={sheet["soft"]}>Dry and warm the thermocouple before it goes in.</p>

@@ -109,7 +109,7 @@ function Plan({ melt, furnaceName }: { readonly melt: Melt; readonly furnaceName
   const format = useFormat();
   const { plan } = melt;
   return (
-    <Card title="What was planned">
+    <Card title="Plan">
       <Rows
         rows={[
           [
@@ -117,7 +117,7 @@ function Plan({ melt, furnaceName }: { readonly melt: Melt; readonly furnaceName
             format.show("kg", chargedKg(melt)),
           ],
           ["To pour at", format.show("temp", plan.pourC)],
-          ["Furnace", furnaceName ?? "none named"],
+          ["Furnace", furnaceName ?? "none"],
           ...(plan.lossShare === undefined
             ? []
             : [["Melt loss, planned", format.show("share", plan.lossShare)] as Given]),

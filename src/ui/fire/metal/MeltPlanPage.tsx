@@ -123,9 +123,9 @@ function MeltPlan({
       : items.length === 0
         ? "Weigh something in first."
         : draft.items.some(mayHoldBeryllium)
-          ? "Scrap that may hold beryllium is not melted: answer its question, or take it out."
+          ? "Don’t melt scrap that may contain beryllium. Answer its question, or take it out."
           : pourC === null || pourC < alloy.liquidusC.value
-            ? "The pouring heat is below where it is all melted."
+            ? "The pouring temperature is below full melting."
             : null;
 
   const plan = async (): Promise<void> => {
@@ -204,13 +204,12 @@ function MeltPlan({
             </Button>
             {mix.judged?.ok === true && mix.judged.verdict === "fail" && (
               <p className={sheet["soft"]}>
-                As it is weighed it is not {alloy?.name}; it can be planned all the same, for a pig or a
-                lesser piece.
+                As weighed it is not {alloy?.name}. You can still plan it, for ingot or a lesser piece.
               </p>
             )}
             <p className={sheet["soft"]}>
-              {mix.massKg > 0 ? `${format.show("kg", mix.massKg)} weighed in. ` : ""}The log keeps what was
-              weighed in and what the mix may hold.
+              {mix.massKg > 0 ? `${format.show("kg", mix.massKg)} weighed in. ` : ""}The log keeps the charge
+              and its possible composition.
             </p>
           </Card>
         </div>

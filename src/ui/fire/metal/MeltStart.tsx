@@ -54,7 +54,7 @@ export function MeltStart({
   const putAway = async (): Promise<void> => {
     const body = { pouredKg: 0, piggedKg: 0, dropped: true };
     const done = await log({ do: "log", stream: streamOf("melt", melt.id), type: "melt-ended", body });
-    if (done.ok) say("The plan was put away.");
+    if (done.ok) say("Plan cancelled.");
   };
   return (
     <Card title="Start it">
@@ -77,16 +77,16 @@ export function MeltStart({
       />
       {sum?.times != null && <p className={css["big"]}>{rangeMinutes(sum.times)}</p>}
       {power !== null && <p className={sheet["soft"]}>{powerBasis(power, format)}</p>}
-      {furnace === null && <p>No furnace was named, so no time can be given.</p>}
+      {furnace === null && <p>No furnace chosen, so no melting time.</p>}
       <details>
-        <summary>It was started earlier</summary>
+        <summary>Started earlier</summary>
         <WhenField label="Started" at={at} onChange={setAt} />
       </details>
       <Button kind="primary" size="big" onPress={start}>
-        The fire is on
+        Furnace lit
       </Button>
       <Button kind="quiet" onPress={putAway} debounceMs={700}>
-        Put this plan away
+        Cancel plan
       </Button>
     </Card>
   );

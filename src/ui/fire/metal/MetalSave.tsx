@@ -23,11 +23,13 @@ export function MetalSave({
   alloy,
   metalKg,
   metalKnown,
+  hasGating,
 }: {
   readonly piece: Piece;
   readonly alloy: Alloy;
   readonly metalKg: number;
   readonly metalKnown: MarginBy;
+  readonly hasGating: boolean;
 }) {
   const { log } = useShop();
   const format = useFormat();
@@ -60,9 +62,10 @@ export function MetalSave({
     say("Saved to the plan.");
   };
   return (
-    <Card title="Into the plan">
+    <Card title="Save to the plan">
       <p className={css["big"]}>
-        {format.show("kg", changes.metalKg)} <small>casting and gating</small>
+        {format.show("kg", changes.metalKg)}{" "}
+        <small>{hasGating ? "casting and gating" : "casting, no gating entered"}</small>
       </p>
       <p>
         {volumeText(changes.metalLitre, format)} of metal.{" "}
@@ -86,7 +89,7 @@ export function MetalSave({
         <Button
           kind="primary"
           onPress={lowered === null ? save : () => setAsked(changes.metalKg)}
-          disabledReason={isSaved ? "The plan says so already." : null}
+          disabledReason={isSaved ? "Already in the plan." : null}
         >
           Save to the plan
         </Button>

@@ -16,9 +16,9 @@ import { Reckoned } from "../../base/parts/Reckoned.tsx";
 import { VerdictMark } from "./VerdictMark.tsx";
 
 const verdictSays: Readonly<Record<Verdict, string>> = {
-  pass: "All that can be in it lies inside the limits.",
-  assay: "What is known neither clears nor damns it: have it assayed, or use less of what isn't known.",
-  fail: "It can't be this alloy as it is weighed.",
+  pass: "Its whole possible range is inside the limits.",
+  assay: "Not certain: have it assayed, or use less unknown scrap.",
+  fail: "As weighed it can’t be this alloy.",
 };
 
 /** The charge against the alloy's limits, element by element, and what would put it right. */
@@ -34,30 +34,29 @@ export function MixVerdict({
   const { judged, fix, unsaid, guessed } = mix;
   const isOpen = judged?.ok === true && judged.verdict !== "pass";
   return (
-    <Card title="Will it be this alloy?">
-      {unsaid.length > 0 && <p className={css["warn"]}>Say what it is first: {unsaid.join(", ")}.</p>}
+    <Card title="Is it this alloy?">
+      {unsaid.length > 0 && <p className={css["warn"]}>First choose what it is: {unsaid.join(", ")}.</p>}
       {alloy === null ? (
-        <p>Choose the alloy, and the charge is held against its limits.</p>
+        <p>Choose the alloy to check the charge against its limits.</p>
       ) : judged === null ? (
         <p>
           {mix.mix === null
-            ? "Weigh something in and it is held against the limits."
-            : `No limits are known here for ${alloy.name}.`}
+            ? "Weigh something in to check it against the limits."
+            : `No limits are listed for ${alloy.name}.`}
         </p>
       ) : (
         <Judged judged={judged} />
       )}
       {isOpen && mix.isAllNamed && (
         <p>
-          All of it is this alloy by its name; the table takes its whole range and what a melt burns off. What
-          came with your ingots says it closer: enter that as an assay. What was melted before has lost some
-          of what burns, zinc first.
+          All of it is this alloy by name. The table shows its full range less melt losses. For better figures
+          enter the assay of your ingots. Returns have lost some elements, zinc first.
         </p>
       )}
       {isOpen && guessed.length > 0 && (
         <p>
-          No addition can be calculated until you know what is in {guessed.join(", ")}: have it assayed and
-          enter the figures, or keep it out of this melt.
+          To calculate an addition, you need the assay of {guessed.join(", ")}. Enter it, or keep it out of
+          this melt.
         </p>
       )}
       {fix !== null && <FixSays fix={fix} mix={mix} form={form} />}
@@ -78,9 +77,9 @@ function Judged({ judged }: { readonly judged: ChargeJudged }) {
     return (
       <p role="alert" className={`${sheet["held"]} ${sheet["firm"]} ${sheet["inset"]}`}>
         {judged.code === "beryllium-suspect"
-          ? `Refused: ${judged.names.join(", ")}. It may hold beryllium.`
+          ? `Refused: ${judged.names.join(", ")}. It may contain beryllium.`
           : judged.code === "does-not-add-up"
-            ? `The shares of ${judged.names.join(", ")} don't make a whole. Look at its assay.`
+            ? `The shares of ${judged.names.join(", ")} don’t add up. Check its assay.`
             : "There is nothing to melt."}
       </p>
     );
@@ -152,9 +151,9 @@ function FixSays({
     form.set({ items: [...items, ...more] });
   };
   return (
-    <section className={sheet["stack3"]} aria-label="What would put it right">
+    <section className={sheet["stack3"]} aria-label="Correction">
       <p>
-        <strong>What would put it right</strong>
+        <strong>Correction</strong>
       </p>
       {raise?.kind === "add" && (
         <>
@@ -175,7 +174,7 @@ function FixSays({
         </>
       )}
       {raise?.kind === "cannot-reach" && (
-        <p>No addition reaches it: {raise.names.join(", ")} would have to come out again.</p>
+        <p>No addition works: {raise.names.join(", ")} would have to be removed.</p>
       )}
       {dilutions.map(({ element, share, most, addition }) => (
         <p key={element}>
@@ -183,14 +182,14 @@ function FixSays({
           %:{" "}
           {addition.kind === "add"
             ? addition.addKg > thinsAtMost * mix.massKg
-              ? "no amount worth melting thins it. Keep what brings it in out of this melt."
-              : `thin it with ${format.show("kg", addition.addKg)} of this alloy free of it.`
-            : "nothing thins it enough."}
+              ? "diluting it takes too much metal. Keep its source out of this melt."
+              : `dilute it with ${format.show("kg", addition.addKg)} of this alloy free of it.`
+            : "it can’t be diluted enough."}
         </p>
       ))}
       {dilutions.length > 0 && (
         <p className={sheet["soft"]}>
-          Nothing takes lead, antimony, bismuth, nickel or arsenic out of a melt again.
+          You can’t remove lead, antimony, bismuth, nickel or arsenic from a melt.
         </p>
       )}
     </section>

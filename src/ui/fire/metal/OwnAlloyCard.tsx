@@ -48,23 +48,23 @@ export function OwnAlloyCard({
       },
       () => {
         const name = form.draft.name.trim();
-        say(retired ? `${name} is out of use` : `${name} is set`);
+        say(retired ? `${name} retired` : `${name} saved`);
         if (isTableRow && form.draft.as === "copy") goTo(paths.alloy(idOf(name)));
       },
     );
   const isOut = own?.retired ?? false;
   return (
     <Card title={own === null || isOut ? "Your own figures" : "Your own figures, in use"}>
-      <p>What you give stands in everywhere a sum asks; what you leave empty stays the table's.</p>
+      <p>Your figures are used in all calculations. Empty fields keep the table’s figure.</p>
       <TextOf form={form} at="name" label="Name" />
       {isTableRow && (
         <PickOf
           form={form}
           at="as"
-          label="They stand"
+          label="Use"
           options={[
-            { value: "copy", label: "As a copy of its own", hint: "beside the table's, in every list" },
-            { value: "instead", label: "In place of the table's", hint: "for every piece in this metal" },
+            { value: "copy", label: "As a separate alloy", hint: "listed beside the table’s" },
+            { value: "instead", label: "Instead of the table’s", hint: "for every piece in this metal" },
           ]}
         />
       )}
@@ -73,20 +73,14 @@ export function OwnAlloyCard({
           <NumberOf key={name} form={form} at={name} label={label} hint={`Now ${now}.`} />
         ))}
       </div>
-      <TextOf
-        form={form}
-        at="note"
-        label="Note"
-        hint="Whose sheet, which lot, what you measured."
-        multiline
-      />
+      <TextOf form={form} at="note" label="Note" hint="Data sheet, lot, what you measured." multiline />
       <div className={css["keys"]}>
         <Button kind="primary" onPress={() => save(false)}>
           Save your figures
         </Button>
         {own !== null && !isOut && (
           <Button kind="quiet" onPress={() => save(true)}>
-            {isTableRow ? "Go back to the table's" : "Take it out of use"}
+            {isTableRow ? "Use the table’s again" : "Retire it"}
           </Button>
         )}
       </div>

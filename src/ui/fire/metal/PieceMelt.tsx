@@ -24,7 +24,7 @@ export function PieceMelt({ piece, shop }: { readonly piece: Piece; readonly sho
       ? `planned ${dayTime(plan.at, now, format.locale)}`
       : `melted ${dayTime(startedAt, now, format.locale)}`;
   return (
-    <Card title={piece.pours.length > 0 ? "Its metal came from" : "Its metal is to come from"}>
+    <Card title={piece.pours.length > 0 ? "Metal from" : "Metal planned from"}>
       <p>
         <Link href={paths.melt(melt.id)}>{meltTitle(melt, { shop, format })}</Link>, {when}.
       </p>

@@ -49,7 +49,7 @@ export function PieceMetalPage() {
     return (
       <Page title="Metal" back={paths.piece(id)}>
         <Empty title="Which metal?">
-          <p>Every sum here rests on the alloy.</p>
+          <p>All figures here depend on the alloy.</p>
           <AskPlan piece={piece} what="alloy" />
         </Empty>
       </Page>
@@ -110,8 +110,8 @@ function PieceMetal({ piece, shop, melts, alloyId, alloy, figures }: Props) {
       actions={<LinkButton href={paths.gating(piece.id)}>Gating and feeding</LinkButton>}
     >
       <p className={`${sheet["pale"]} ${sheet["wideText"]}`}>
-        {plan.name}, in <Link href={paths.alloy(alloyId)}>{alloy.name}</Link>. What you type here is kept on
-        this device; the metal goes into the plan when you save it.
+        {plan.name}, in <Link href={paths.alloy(alloyId)}>{alloy.name}</Link>. Entries here stay on this
+        device until you save the metal to the plan.
       </p>
       <div className={`${sheet["stack"]} ${sheet["top"]} ${css["columns"]}`}>
         <div className={sheet["stack"]}>
@@ -128,15 +128,25 @@ function PieceMetal({ piece, shop, melts, alloyId, alloy, figures }: Props) {
         <div className={sheet["stack"]}>
           {fromPlan && (
             <Card tone="note">
-              <p>
-                Nothing is measured here yet: the charge takes what the plan says, casting and gating
-                together.
-              </p>
+              <p>Nothing measured here yet. The charge uses the plan’s metal, casting and gating together.</p>
             </Card>
           )}
-          <ChargeCard form={form} charge={charge} margin={margin} loss={loss} mesh={mesh} />
+          <ChargeCard
+            form={form}
+            charge={charge}
+            margin={margin}
+            loss={loss}
+            mesh={mesh}
+            isWhole={fromPlan || draft.withGating === "yes"}
+          />
           {used !== null && castingKg !== null && volumeCm3 !== null && (
-            <MetalSave piece={piece} alloy={alloy} metalKg={castingKg + gatingKg} metalKnown={margin} />
+            <MetalSave
+              piece={piece}
+              alloy={alloy}
+              metalKg={castingKg + gatingKg}
+              metalKnown={margin}
+              hasGating={gatingKg > 0 || draft.withGating === "yes"}
+            />
           )}
           <HeatCard
             form={form}

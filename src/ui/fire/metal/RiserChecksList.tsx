@@ -35,25 +35,23 @@ export function RiserChecksList({
   return (
     <section className={sheet["stack3"]} aria-label="Riser checks">
       <p>
-        <strong>{checks.riser} feeds the casting if all three hold:</strong>
+        <strong>{checks.riser} feeds the casting if all three are met:</strong>
       </p>
       <Check isMet={modulus.isMet}>
-        Freezes last: modulus {format.show("mm", modulus.hasMm)}, wanted {format.show("mm", modulus.needsMm)}{" "}
+        Freezes last: modulus {format.show("mm", modulus.hasMm)}, needs {format.show("mm", modulus.needsMm)}{" "}
         (⌀ {format.show("mm", riserDiameterMm({ modulusMm: modulus.needsMm, slender: 1 }))} as high as wide, ⌀{" "}
         {format.show("mm", riserDiameterMm({ modulusMm: modulus.needsMm, slender: 2 }))} twice as high)
       </Check>
       {volume === null ? (
-        <p className={sheet["soft"]}>
-          Has enough to give: for that, the casting sections and the riser need their lengths or volumes.
-        </p>
+        <p className={sheet["soft"]}>Has enough metal: enter the lengths or volumes of casting and riser.</p>
       ) : (
         <Check isMet={volume.isMet}>
           {volume.kind === "never-enough"
-            ? "Has enough to give: never, it shrinks by more than it can give"
-            : `Has enough to give: ${cm3(volume.hasMm3)}, wanted ${cm3(volume.needsMm3)}`}
+            ? "Has enough metal: no, it shrinks by more than it can give"
+            : `Has enough metal: ${cm3(volume.hasMm3)}, needs ${cm3(volume.needsMm3)}`}
         </Check>
       )}
-      <Check isMet={isPathMet}>The way stays open: every part 1.1 times those behind it</Check>
+      <Check isMet={isPathMet}>Feeding path open: every part 1.1 times those behind it</Check>
       <PickOf
         form={form}
         at="riserGive"

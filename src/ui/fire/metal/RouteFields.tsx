@@ -15,38 +15,33 @@ type WithMesh = Props & { readonly mesh: PatternMeasured | null };
 
 export function HollowFields({ form, mesh }: WithMesh) {
   const format = useFormat();
-  if (mesh === null)
-    return (
-      <p>
-        No mesh has been measured for this piece. Read one in under Patterns and it stands here by itself.
-      </p>
-    );
+  if (mesh === null) return <p>No 3D file for this piece yet. Open one under Patterns to fill this in.</p>;
   return (
     <>
       <p>
         {mesh.fileName}:{" "}
         {mesh.volumeMm3 === null
-          ? "no volume, it is open"
+          ? "no volume: the mesh has gaps"
           : `${format.show("cm3", mesh.volumeMm3 / 1000)} inside`}
         , {format.show("m2", mesh.areaMm2 / 1e6)} of surface.
       </p>
       <PickOf
         form={form}
         at="hollow"
-        label="How it is made"
+        label="Pattern"
         options={[
-          { value: "solid", label: "Solid, or filled inside", hint: "burns out to a full cavity" },
-          { value: "closed-hollow", label: "Hollow, closed", hint: "burns out to a full cavity too" },
-          { value: "vented-hollow", label: "Hollow, open to slurry", hint: "metal in the wall alone" },
+          { value: "solid", label: "Solid, or filled inside", hint: "solid metal" },
+          { value: "closed-hollow", label: "Hollow, closed", hint: "solid metal too" },
+          { value: "vented-hollow", label: "Hollow, open to slurry", hint: "metal in the wall only" },
         ]}
       />
       {form.draft.hollow === "vented-hollow" && (
         <NumberOf
           form={form}
           at="hollowWallMm"
-          label="Its wall"
+          label="Wall thickness"
           quantity="mm"
-          hint="Slurry must run in, coat it all over, and drain out again: every drain hole open."
+          hint="Slurry must run in, coat everything and drain out: every drain hole open."
         />
       )}
     </>
@@ -62,25 +57,25 @@ export function WaterFields({ form, route }: Props & { readonly route: "hydrosta
             <NumberOf
               form={form}
               at="displacedG"
-              label="Water pushed out"
+              label="Water displaced"
               quantity="g"
-              hint="Weigh what runs over a brim-full pail, or read how much the pail on the scale gains while the pattern is held under."
+              hint="Weigh the overflow of a brim-full pail. Or read how much a pail on the scale gains with the pattern held under."
             />
             <NumberOf
               form={form}
               at="sinkerDisplacedG"
-              label="Of that, by the sinker"
+              label="Of that, the sinker"
               quantity="g"
               hint="The sinker alone, the same way."
             />
           </>
         ) : (
           <>
-            <NumberOf form={form} at="airG" label="Weight in air" quantity="g" hint="Of the pattern alone." />
+            <NumberOf form={form} at="airG" label="Weight in air" quantity="g" hint="The pattern alone." />
             <NumberOf
               form={form}
               at="submergedG"
-              label="Weight hung under water"
+              label="Weight under water"
               quantity="g"
               hint="With its sinker, if it floats."
             />
@@ -91,9 +86,9 @@ export function WaterFields({ form, route }: Props & { readonly route: "hydrosta
       <PickOf
         form={form}
         at="isSealed"
-        label="Can water get into it?"
+        label="Does water get in?"
         options={[
-          { value: "yes", label: "No, it is tight" },
+          { value: "yes", label: "No, sealed" },
           { value: "no", label: "Yes, or not sure" },
         ]}
       />
@@ -110,15 +105,15 @@ export function SlicerFields({ form }: Props) {
   return (
     <>
       <p>
-        Set the same part to 100% infill in the slicer and read its weight; print it however you like. The
-        cavity is the whole of it.
+        Set the part to 100% infill in the slicer and read its weight. Print it as you like: the cavity is the
+        full volume.
       </p>
       <div className={css["fields"]}>
         <NumberOf form={form} at="slicerG" label="Weight at 100% infill" quantity="g" />
         <NumberOf
           form={form}
           at="slicerGCm3"
-          label="Density the slicer takes"
+          label="Density in the slicer"
           quantity="density"
           hint="In its filament settings."
         />
@@ -157,15 +152,13 @@ export function WeightFields({
           quantity="density"
           hint={
             material === "foam"
-              ? "Weighing foam says little: glue, paint and tooling weigh as much as it does."
-              : "Starting value by its material; weigh a block of your own to do better."
+              ? "Weight is a poor guide for foam: glue and paint weigh as much."
+              : "Starting value for the material. Weigh a block of your own for a better one."
           }
         />
       </div>
       {fill === "infill" && <InfillCheck form={form} mesh={mesh} />}
-      {fill === "vented-hollow" && (
-        <p>The metal is the wall alone, so its weight over its density is right here.</p>
-      )}
+      {fill === "vented-hollow" && <p>The metal is the wall only, so weight over density is right here.</p>}
     </>
   );
 }
@@ -178,7 +171,7 @@ function InfillCheck({ form, mesh }: WithMesh) {
   return (
     <>
       <div className={css["fields"]}>
-        <NumberOf form={form} at="skinMm" label="Skin all round" quantity="mm" />
+        <NumberOf form={form} at="skinMm" label="Print walls" quantity="mm" />
         <NumberOf form={form} at="infill" label="Infill" quantity="percent" />
       </div>
       {mesh !== null && volumeCm3 !== null && volumeCm3 > 0 && skinMm !== null && infill !== null && (
@@ -195,14 +188,13 @@ function InfillCheck({ form, mesh }: WithMesh) {
       )}
       {volumeCm3 === null && (
         <p className={sheet["soft"]}>
-          With a mesh read in, what a print with this skin and infill should weigh stands here beside the
-          scale.
+          Open its 3D file to compare the weight with what the print should weigh.
         </p>
       )}
       <p className={sheet["soft"]}>
-        Infill that leaks slurry through pin holes leaves ceramic inside: seal every one before the first dip.
-        Skin × surface + infill × what is left inside gives the plastic; derived here, the skin taken as flat
-        ({format.show("percent", 0.15)} infill in a palm-sized print is about three tenths solid).
+        Seal every pin hole before the first dip, or slurry gets inside. Plastic = walls × surface + infill ×
+        the rest inside; derived here, walls taken as flat ({format.show("percent", 0.15)} infill in a
+        palm-sized print is about three tenths solid).
       </p>
     </>
   );

@@ -25,17 +25,17 @@ type Props = {
 export function RoutesCard({ form, routes, mesh, material }: Props) {
   const { lines, chosen } = routes;
   return (
-    <Card title="How much it holds, by each way">
+    <Card title="Metal volume, by method">
       <p className={`${sheet["pale"]} ${sheet["wideText"]}`}>
-        Measure it one way or several; the one with the least error is used, and two that can't both be right
-        are told. Everything here is for the pattern as large as it is now.
+        Measure it one way or several. The most accurate one is used, and you are warned if two disagree. All
+        for the pattern at its present size.
       </p>
       <RouteTable routes={routes} />
       {chosen !== null && <Disagreements routes={routes} />}
       <PickOf
         form={form}
         at="withGating"
-        label="What was measured"
+        label="Measured"
         options={[
           { value: "no", label: "The casting alone" },
           { value: "yes", label: "With its gating" },
@@ -69,13 +69,13 @@ function RouteBody({ route, form, mesh, material }: Omit<Props, "routes"> & { re
 function RouteTable({ routes: { lines, chosen } }: { readonly routes: MassByRoutes }) {
   const format = useFormat();
   const done = lines.filter(({ volume }) => volume !== null);
-  if (done.length === 0) return <p>Nothing measured yet. Open a way below.</p>;
+  if (done.length === 0) return <p>Nothing measured yet. Choose a method below.</p>;
   return (
     <div className={sheet["scroll"]}>
       <table>
         <thead>
           <tr>
-            <th scope="col">Way</th>
+            <th scope="col">Method</th>
             <th scope="col">Volume</th>
             <th scope="col">Metal</th>
           </tr>
@@ -115,14 +115,14 @@ function Disagreements({ routes: { chosen } }: { readonly routes: MassByRoutes }
     <>
       <p>
         Used: {routeInSentence[chosen.used.route]},{" "}
-        {chosen.why === "only-one" ? "the only one there is." : "the one with the least error."}
+        {chosen.why === "only-one" ? "the only one." : "the most accurate."}
       </p>
       {chosen.disagreements.map(({ other, used, differenceShare, explainedShare }) => (
         <p key={other} role="alert" className={css["warn"]}>
           {routeWords[other]} comes out {format.number(Math.abs(differenceShare) * 100, 0)}%{" "}
           {differenceShare > 0 ? "more" : "less"} than {routeInSentence[used]}. Their errors explain{" "}
-          {format.number(explainedShare * 100, 0)}%: one of the two is wrong. Measure again before metal is
-          weighed.
+          {format.number(explainedShare * 100, 0)}%: one of the two is wrong. Measure again before you weigh
+          metal.
         </p>
       ))}
     </>
@@ -157,7 +157,7 @@ function Route({
           </p>
         )}
         <p className={sheet["soft"]}>
-          Error taken: ± {format.number(value * 100, 1)}% ({source}).
+          Error: ± {format.number(value * 100, 1)}% ({source}).
         </p>
       </div>
     </details>

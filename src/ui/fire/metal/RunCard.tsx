@@ -39,7 +39,7 @@ export function RunCard({
   const hint = (c: number | undefined, why: string): string | undefined =>
     c === undefined ? undefined : `Empty: ${format.show("temp", c)}, ${why}.`;
   return (
-    <Card title="Will the thinnest wall run full?">
+    <Card title="Will the thinnest section fill?">
       <div className={css["fields"]}>
         <NumberOf form={form} at="wallMm" label="Thinnest metal" quantity="mm" />
         <NumberOf
@@ -47,21 +47,21 @@ export function RunCard({
           at="runMm"
           label="How far it must run"
           quantity="mm"
-          hint="From the gate along the thin wall to its far end."
+          hint="From the gate along the thin section to its far end."
         />
         <NumberOf
           form={form}
           at="runWidthMm"
-          label="Breadth of that wall"
+          label="Width of that section"
           quantity="mm"
-          hint="Across the flow. Empty: the whole casting counts as this thin."
+          hint="Across the flow. Empty: the whole casting is this thin."
         />
         <NumberOf
           form={form}
           at="shellC"
           label="Shell at the pour"
           quantity="temp"
-          hint={hint(hot?.shellC, "the middle of what is usual for this wall")}
+          hint={hint(hot?.shellC, "usual for this section")}
         />
         <NumberOf
           form={form}
@@ -73,16 +73,16 @@ export function RunCard({
         <NumberOf
           form={form}
           at="wallHeadMm"
-          label="Metal standing over it"
+          label="Metal head over it"
           quantity="mm"
-          hint="From that wall up to the cup."
+          hint="From that section up to the cup."
         />
       </div>
       {run === null ? (
         <p>
           {form.draft.wallMm === null
-            ? "Enter the thinnest metal."
-            : `That is below the ${format.show("temp", alloy.liquidusC.value)} where ${alloy.name} is all melted.`}
+            ? "Enter the thinnest section."
+            : `That is below the ${format.show("temp", alloy.liquidusC.value)} where ${alloy.name} is fully melted.`}
         </p>
       ) : (
         <RunSays run={run} wallMm={hot?.wallMm ?? 0} />
@@ -93,9 +93,12 @@ export function RunCard({
         given={[
           [
             "Shell k, ρ, c",
-            `${shell.conductivityWMK} W/m·K, ${shell.densityKgM3} kg/m³, ${shell.heatJKgK} J/kg·K`,
+            `${format.show("wMK", shell.conductivityWMK)}, ${format.show("kgM3", shell.densityKgM3)}, ${format.show("jKgK", shell.heatJKgK)}`,
           ],
-          ["Metal to shell", `${metalToShellWM2K.value.low} to ${metalToShellWM2K.value.high} W/m²K`],
+          [
+            "Metal to shell",
+            `${format.show("wM2K", metalToShellWM2K.value.low)} to ${format.show("wM2K", metalToShellWM2K.value.high)}`,
+          ],
           ["Solid that stops it", `${runSpread.stopShare.low} to ${runSpread.stopShare.high}`],
           ["Heat lost from crucible to wall", format.show("tempDiff", runSpread.lostK)],
           ["Face of the shell, give or take", format.show("tempDiff", runSpread.shellK)],
@@ -127,12 +130,12 @@ function RunSays({ run, wallMm }: { readonly run: RunSum; readonly wallMm: numbe
       )}
       <Rows
         rows={[
-          ["Time the front has in this wall", hasWords(has)],
+          ["Time before it freezes", hasWords(has)],
           ...(preheat === null
             ? []
             : ([
                 [
-                  "Shell, usual for this wall",
+                  "Shell, usual for this section",
                   `${format.show("temp", preheat.value.lowC)} to ${format.show("temp", preheat.value.highC)}`,
                 ],
               ] satisfies readonly Given[])),
@@ -141,8 +144,8 @@ function RunSays({ run, wallMm }: { readonly run: RunSum; readonly wallMm: numbe
       />
       {capillary.isShort && (
         <p role="alert" className={css["warn"]}>
-          Less than twice the head such a slot asks stands over it ({mm(capillary.hasMm ?? 0)} of{" "}
-          {mm(2 * capillary.needMm)}): edges come out round. Raise the cup, or thicken the edge.
+          The head is less than twice what such a slot needs ({mm(capillary.hasMm ?? 0)} of{" "}
+          {mm(2 * capillary.needMm)}), so edges come out round. Raise the cup, or thicken the edge.
         </p>
       )}
     </>
@@ -159,10 +162,10 @@ function Lean({ form, limitMS }: { readonly form: SumForm<GatingDraft>; readonly
         <p>
           In its sand, {format.show("deg", leanDeg.value.low)} to {format.show("deg", leanDeg.value.high)} off
           upright for the first second lets metal run down the sprue's wall and gas go out beside it (
-          {leanDeg.source}). Begun almost level and raised as it fills, it never falls at all.
+          {leanDeg.source}). Start almost level and raise it as it fills: the metal never falls.
         </p>
         <div className={css["fields"]}>
-          <NumberOf form={form} at="leanMm" label="Length it runs down" quantity="mm" />
+          <NumberOf form={form} at="leanMm" label="Length of the run" quantity="mm" />
           <NumberOf form={form} at="leanDeg" label="Angle from level" quantity="deg" />
         </div>
         {lean !== null && (
@@ -171,7 +174,7 @@ function Lean({ form, limitMS }: { readonly form: SumForm<GatingDraft>; readonly
             {lean.speedMS === null
               ? "."
               : `; at that angle it reaches ${format.show("speed", lean.speedMS)}.`}{" "}
-            Without friction, so on the safe side.
+            Friction ignored, so on the safe side.
           </p>
         )}
       </div>

@@ -36,9 +36,9 @@ export function ScaleCard({
   const before = stepsBefore(material, form.draft.rubber === "yes");
   const whole = chainedScale([metal, ...before.map(({ scale }) => scale)]);
   return (
-    <Card title="How much larger than the casting">
+    <Card title="Shrink allowance">
       <p className={css["big"]}>
-        × {format.number(metal, 4)} <small>for the metal's shrink</small>
+        × {format.number(metal, 4)} <small>for the metal’s shrink</small>
       </p>
       <p>
         {format.show("share", share)}
@@ -51,7 +51,7 @@ export function ScaleCard({
         <PickOf
           form={form}
           at="rubber"
-          label="Wax out of a rubber mould?"
+          label="Wax from a rubber mould?"
           options={[
             { value: "no", label: "No" },
             { value: "yes", label: "Yes" },
@@ -61,7 +61,7 @@ export function ScaleCard({
       <Rows
         rows={[
           ...before.map(({ name, scale }): Given => [name, `× ${format.number(scale, 4)}`]),
-          ["All of it, where you start", `× ${format.number(whole, 4)}`],
+          ["Total, from the start", `× ${format.number(whole, 4)}`],
         ]}
       />
       <Reckoned
@@ -70,8 +70,8 @@ export function ScaleCard({
         source={`${figures.shrinkLow.source}; before it: ${otherShrinks.wax.source}; the shell: ${otherShrinks["shell-firing"].source}`}
       />
       <p className={sheet["soft"]}>
-        The charge is calculated from the pattern as it is: safe by the cube of the shrink. A piece held by a
-        core or its own shape shrinks less; measure both kinds on the alloy's page.
+        The charge uses the pattern’s present size, which is on the safe side. A piece held by a core or its
+        shape shrinks less: measure both kinds on the alloy’s page.
       </p>
     </Card>
   );

@@ -29,8 +29,7 @@ const readShrink = (draft: DraftOf<typeof fields>, format: Format) =>
     castingMm >= 0.9 * patternMm && castingMm <= 1.02 * patternMm
       ? {}
       : {
-          castingMm:
-            "A casting comes out a few percent smaller than its pattern. Look at both lengths again.",
+          castingMm: "A casting is a few percent smaller than its pattern. Check both lengths.",
         },
   );
 
@@ -58,7 +57,7 @@ export function ShrinkCard({
   };
   const seen = shop.shrinks.filter((shrink) => shrink.alloyId === alloyId);
   return (
-    <Card title="Shrink as you measured it">
+    <Card title="Measured shrink">
       {(["free", "restrained"] as const).map((held) => (
         <Learned key={held} held={held} alloyId={alloyId} shop={shop} />
       ))}
@@ -67,7 +66,7 @@ export function ShrinkCard({
           Starting value {format.show("share", figures.shrinkLow.value)}
           {figures.shrinkHigh.value > figures.shrinkLow.value &&
             ` to ${format.show("share", figures.shrinkHigh.value)}`}
-          . Three pieces of your own do better.
+          . Three of your own pieces give a better one.
         </p>
       )}
       <div className={css["fields"]}>
@@ -77,7 +76,7 @@ export function ShrinkCard({
       <PickOf
         form={form}
         at="held"
-        label="It was"
+        label="During cooling"
         options={[
           { value: "free", label: "Free to shrink" },
           { value: "restrained", label: "Held" },
@@ -128,7 +127,7 @@ function Learned({
   return learned.pieces === 0 ? null : (
     <p>
       {learned.pieces} of {learned.needed} pieces {heldWords[held]}: {learned.needed - learned.pieces} more
-      and a mean stands here.
+      for a mean.
     </p>
   );
 }

@@ -28,7 +28,7 @@ export function StudioRatio({
   const isWaxOfBronze = material === "wax" && (alloy.family === "bronze" || alloy.family === "brass");
   const more = studioWaxRatio.value / ratio - 1;
   return (
-    <Card title="By the rule of thumb">
+    <Card title="Rule of thumb">
       <p>
         A solid pattern of {format.show("density", patternGCm3)} times {format.number(ratio, 2)} is{" "}
         {alloy.name}: the ratio of the two densities.
@@ -36,13 +36,13 @@ export function StudioRatio({
       {isWaxOfBronze && (
         <p>
           Ten of bronze to one of wax is {format.show("percent", Math.abs(more))}{" "}
-          {more >= 0 ? "more, a margin that goes unseen" : "less"}
+          {more >= 0 ? "more, a hidden margin" : "less"}
           {patternG === null
             ? "."
             : `: ${format.show("kg", (patternG / 1000) * studioWaxRatio.value)} instead of ${format.show("kg", (patternG / 1000) * ratio)}.`}
         </p>
       )}
-      <p className={sheet["soft"]}>
+      <p className={sheet["soft"]} data-source>
         Densities: {alloy.solidKgM3.source}; ten to one: {studioWaxRatio.source}.
       </p>
     </Card>

@@ -11,7 +11,7 @@ export const chargeKinds: readonly { readonly value: ChargeKind; readonly label:
 /** Which loss is taken and where it comes from. */
 export function lossHint(loss: LossKnown | null, format: Format): string {
   const taken = format.show("share", lossTaken(loss));
-  if (loss === null) return `Not known for this metal: ${taken} is taken. Enter your own.`;
-  if (loss.basis === "typed") return "Yours; empty it to take the usual figure.";
-  return `Taken: ${taken}, ${loss.basis === "learned" ? loss.source : "a starting value"}.`;
+  if (loss === null) return `Not known for this metal: ${taken} is used. Enter your own.`;
+  if (loss.basis === "typed") return "Yours. Clear it for the usual figure.";
+  return `Used: ${taken}, ${loss.basis === "learned" ? loss.source : "a starting value"}.`;
 }

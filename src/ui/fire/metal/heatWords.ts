@@ -31,10 +31,10 @@ export function powerBasis(
     case "learned":
       return `Useful power ${range}, learned from ${count} of this furnace.`;
     case "learned-other":
-      return `Useful power ${range}, from ${count} that began the other way; ${source}.`;
+      return `Useful power ${range}, from ${count} with the other kind of start; ${source}.`;
     case "own-share":
-      return `Useful power ${range}, by the share set for this furnace.`;
+      return `Useful power ${range}, from the share set for this furnace.`;
     case "starting":
-      return `Useful power ${range}, a starting value: ${source}. Its own melts will tell better.`;
+      return `Useful power ${range}, a starting value: ${source}. Its own melts will give a better one.`;
   }
 }

@@ -43,14 +43,14 @@ describe("a plan that comes to nothing", () => {
     await setFurnace(desk);
     await planMelt(desk, "never", 30);
     openMelt(desk, "never");
-    await press("Put this plan away");
+    await press("Cancel plan");
     await expect.element(page.getByText(/^This plan was cancelled/)).toBeVisible();
-    await expect.element(page.getByText("What it showed")).not.toBeInTheDocument();
+    await expect.element(page.getByText("Results")).not.toBeInTheDocument();
     expect((await desk.logged("melt-ended")).map(({ body }) => body)).toEqual([
       { pouredKg: 0, piggedKg: 0, dropped: true },
     ]);
     await press("Restore the plan");
-    await expect.element(page.getByRole("button", { name: "The fire is on" })).toBeVisible();
+    await expect.element(page.getByRole("button", { name: "Furnace lit" })).toBeVisible();
   });
 
   test("lies under what is through with its own word, a pour's too", async () => {
@@ -72,7 +72,7 @@ describe("a plan that comes to nothing", () => {
     await log({ do: "log", stream: "pour/never", type: "pour-ended", body: { dropped: true } });
     showAt(desk.shop, "/fire", { route: "/fire", screen: FirePage });
     const line = (name: string) =>
-      page.getByRole("region", { name, exact: true }).getByRole("link", { name: /put away/ });
+      page.getByRole("region", { name, exact: true }).getByRole("link", { name: /cancelled/ });
     await expect.element(line("Melts")).not.toHaveTextContent("poured");
     await expect.element(line("Pours")).toHaveTextContent("Pour of 2 shells");
   });
@@ -111,9 +111,9 @@ describe("a melt is planned", () => {
     await press("Add ingot or returns");
     await page.getByLabelText("Which alloy").selectOptions("Copper C81100");
     await field("Weight").fill("4");
-    await expect.element(page.getByText("It can't be this alloy as it is weighed.")).toBeVisible();
+    await expect.element(page.getByText("As weighed it can’t be this alloy.")).toBeVisible();
     await press("Add these to the charge");
-    await expect.element(page.getByText("It can't be this alloy as it is weighed.")).not.toBeInTheDocument();
+    await expect.element(page.getByText("As weighed it can’t be this alloy.")).not.toBeInTheDocument();
     await expect.element(page.getByText("Pure Si")).toBeVisible();
   });
 
@@ -123,13 +123,13 @@ describe("a melt is planned", () => {
     await page.getByLabelText("Alloy", { exact: true }).selectOptions("C90300 tin bronze");
     await press("Add scrap");
     await field("Weight").fill("0.2");
-    await expect.element(page.getByText(/^Scrap that may hold beryllium is not melted/)).toBeVisible();
-    await page.getByRole("radio", { name: "Yes, or can't tell" }).click();
+    await expect.element(page.getByText(/^Don’t melt scrap that may contain beryllium/)).toBeVisible();
+    await page.getByRole("radio", { name: "Yes, or not sure" }).click();
     await expect.element(page.getByText(/^Refused: Copper scrap/)).toBeVisible();
     await expect
       .element(page.getByRole("button", { name: "Plan this melt" }))
       .toHaveAttribute("aria-disabled", "true");
-    await page.getByRole("radio", { name: "No, none of it" }).click();
+    await page.getByRole("radio", { name: "No", exact: true }).click();
     await press("Plan this melt");
     await expect.poll(async () => (await desk.logged("melt-planned")).length).toBe(1);
   });
@@ -145,16 +145,16 @@ describe("a melt on the fire", () => {
       .element(page.getByRole("region", { name: "Cautions" }))
       .toHaveTextContent(/Water under or in a melt throws it out/);
     await page.getByRole("radio", { name: "Still hot from the last melt" }).click();
-    await press("The fire is on");
+    await press("Furnace lit");
     await expect.poll(async () => (await desk.logged("melt-started"))[0]?.body).toEqual({ hotFurnace: true });
     await press("Metal, by thermocouple: more");
     await press("Log this reading");
     await expect.poll(async () => (await desk.logged("melt-read")).length).toBe(1);
-    await press("It is poured: end the melt");
+    await press("Poured: end the melt");
     await press("End the melt");
     await expect.element(page.getByText(/^Found no metal poured/)).toBeVisible();
     await field("Poured into shells").fill("3.5");
-    await field("Pigged, or left as heel").fill("0.4");
+    await field("Left over: ingots and heel").fill("0.4");
     await field("Fuel").fill("0.5");
     await press("End the melt");
     await expect

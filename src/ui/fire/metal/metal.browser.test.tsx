@@ -29,11 +29,11 @@ describe("the metal of a piece", () => {
   test("a weighed pattern is asked whether it is solid; infill is refused, solid gives its metal", async () => {
     const { shop } = await demoDesk();
     openMetal(shop, "demo-dancer");
-    await page.getByText("By the pattern's weight").click();
+    await page.getByText("By pattern weight").click();
     await field("Pattern weight").fill("100");
-    await expect.element(page.getByText(/Say first whether it is solid/)).toBeVisible();
+    await expect.element(page.getByText(/First choose whether it is solid/)).toBeVisible();
     await choose("With infill");
-    await expect.element(page.getByText(/the cavity burns out full/)).toBeVisible();
+    await expect.element(page.getByText(/The cavity fills solid/)).toBeVisible();
     await choose("Solid all through");
     await expect.element(page.getByText(/^Used: the pattern's weight, the only one/)).toBeVisible();
   });
@@ -41,12 +41,12 @@ describe("the metal of a piece", () => {
   test("two ways that can't both be right are told, and the better one goes into the plan", async () => {
     const { shop, logged } = await demoDesk();
     openMetal(shop, "demo-dancer");
-    await page.getByText("By the pattern's weight").click();
+    await page.getByText("By pattern weight").click();
     await choose("Solid all through");
     await field("Pattern weight").fill("500");
-    await page.getByText("By the water it pushes out").click();
-    await field("Water pushed out").fill("300");
-    await choose("No, it is tight");
+    await page.getByText("By displaced water").click();
+    await field("Water displaced").fill("300");
+    await choose("No, sealed");
     await expect.element(page.getByText(/one of the two is wrong/)).toBeVisible();
     await field("Gating").fill("0.4");
     await press("Save to the plan");
@@ -55,7 +55,7 @@ describe("the metal of a piece", () => {
     // 300 g of water are 300.5 cm³; in A356 at 2.68 g/cm³ 0.805 kg, and 0.4 kg of gating.
     expect(changed?.body.changes.metalKg).toBeCloseTo(1.205, 3);
     expect(changed?.body.changes.metalLitre).toBeCloseTo(0.4498, 3);
-    await expect.element(page.getByText("The plan says so already.")).toBeVisible();
+    await expect.element(page.getByText("Already in the plan.")).toBeVisible();
   });
 
   test("what is typed outlives the tab and writes nothing by itself", async () => {
@@ -89,7 +89,9 @@ describe("gating and feeding", () => {
     openGating(shop, "demo-dancer");
     await field("Cup to gate (h)").fill("250");
     await field("Height of the cavity (c)").fill("300");
-    await expect.element(page.getByText(/stands above the metal in the cup: it never fills/)).toBeVisible();
+    await expect
+      .element(page.getByText(/is higher than the metal in the cup, so it never fills/))
+      .toBeVisible();
     await field("Height of the cavity (c)").fill("100");
     await expect.element(page.getByText("mean head while it fills")).toBeVisible();
     await expect.element(page.getByText(/choke at the sprue's foot/)).toBeVisible();
@@ -135,7 +137,7 @@ describe("gating handed over by the pattern", () => {
       body: { changes: { patternId: drawn.id } },
     });
     await press("Take from the pattern");
-    await expect.element(page.getByText("All of it stands below.")).toBeVisible();
+    await expect.element(page.getByText("All of it is shown below.")).toBeVisible();
     await expect.element(field("Cup to gate (h)")).toHaveValue("160");
     await expect.element(page.getByRole("img", { name: /at Gate/ })).toBeVisible();
   });

@@ -2,38 +2,37 @@ import type { VolumeRefusal, VolumeRoute } from "../../../physics/metal/patternV
 import type { FreezingGroup } from "../../../trade/metals/freezingGroup.ts";
 
 export const routeWords: Readonly<Record<VolumeRoute, string>> = {
-  mesh: "By the mesh",
-  hydrostatic: "Hung in air and under water",
-  displacement: "By the water it pushes out",
-  slicer: "By the slicer, at 100% infill",
-  "pattern-weight": "By the pattern's weight",
+  mesh: "By 3D file",
+  hydrostatic: "By weight in air and under water",
+  displacement: "By displaced water",
+  slicer: "By slicer weight at 100% infill",
+  "pattern-weight": "By pattern weight",
 };
 
 /** The same inside a sentence. */
 export const routeInSentence: Readonly<Record<VolumeRoute, string>> = {
-  mesh: "the mesh",
+  mesh: "the 3D file",
   hydrostatic: "the weight under water",
-  displacement: "the water pushed out",
+  displacement: "the water displaced",
   slicer: "the slicer",
   "pattern-weight": "the pattern's weight",
 };
 
 export const refusalSays: Readonly<Record<VolumeRefusal, string>> = {
-  "open-mesh": "The mesh is open, and what has holes has no volume. Mend it, or measure another way.",
-  soaks:
-    "Not used until it is sealed: open foam, infill or layer lines drink water, and what it drinks is missing from the reading.",
+  "open-mesh": "The mesh has gaps, so it has no volume. Repair it, or measure another way.",
+  soaks: "Not used until it is sealed. Foam, infill and layer lines soak up water and falsify the reading.",
   "fill-not-stated":
-    "Say first whether it is solid. A print with infill burns out to a full cavity, and its weight says nothing of that.",
+    "First choose whether it is solid. A print with infill becomes solid metal, so its weight is no guide.",
   "infill-burns-out-full":
-    "Not by weight: the shell coats the outside and the cavity burns out full, so the metal weighs many times what this print's weight suggests. Take the mesh, the slicer at 100%, or water.",
-  "density-not-known": "Give the density of what it is made of, or measure another way.",
+    "Not by weight. The cavity fills solid, so the metal weighs far more than this print suggests. Use the 3D file, the slicer at 100%, or water.",
+  "density-not-known": "Enter the density of the pattern, or measure another way.",
   "hollow-unanswered":
-    "The pattern has a closed void. Say on the pattern's page whether it will be metal or a core, then use the pattern again.",
-  "no-volume": "These figures give no volume above nothing. Look at them again.",
+    "The pattern has a closed void. Choose metal or core on the pattern’s page, then use the pattern again.",
+  "no-volume": "These figures give no volume. Check them.",
 };
 
 export const freezingWords: Readonly<Record<FreezingGroup, string>> = {
-  skin: "freezes as a skin: a deep pipe, so it wants risers that feed",
-  between: "freezes between skin and paste",
-  pasty: "freezes as a paste all through: it feeds a short way, and fine spread pores are to be expected",
+  skin: "is skin freezing: it pipes deeply and needs feeding risers",
+  between: "freezes between skin and mushy",
+  pasty: "is mushy freezing: it feeds only a short way, so expect fine porosity",
 };

@@ -22,12 +22,12 @@ const density = { quantity: "density", range: thousandthsOf(ranges.densityKgM3),
 
 /** Figures a shop may set of its own; empty keeps the table's. Densities g/cm³, latent heat kJ/kg, heats J/kg·K. */
 export const ownFields = {
-  name: words("name", "Name it as your ingots are marked.", 80),
+  name: words("name", "Use the name on your ingots.", 80),
   as: asGiven<"instead" | "copy">("instead"),
   density: figureOrNone("densityKgM3", { what: "density", remedy, own: density }),
   liquidDensity: figureOrNone("liquidDensityKgM3", { what: "liquid density", remedy, own: density }),
-  solidusC: figureOrNone("solidusC", { what: "temperature where it begins to melt", remedy }),
-  liquidusC: figureOrNone("liquidusC", { what: "temperature where all is melted", remedy }),
+  solidusC: figureOrNone("solidusC", { what: "solidus", remedy }),
+  liquidusC: figureOrNone("liquidusC", { what: "liquidus", remedy }),
   pourLowC: figureOrNone("pourLowC", { what: "lowest pouring temperature", remedy }),
   pourHighC: figureOrNone("pourHighC", { what: "highest pouring temperature", remedy }),
   shrink: figureOrNone("shrink", { what: "shrink", remedy }),
@@ -48,9 +48,9 @@ const isTurned = (low: number | undefined, high: number | undefined): boolean =>
 export const readOwn = (draft: OwnDraft, format: Format) =>
   checkFields(ownFields, draft, format, ({ solidusC, liquidusC, pourLowC, pourHighC }) => ({
     liquidusC: isTurned(solidusC, liquidusC)
-      ? "It can't be all melted before it begins to melt. Look at both."
+      ? "The liquidus must be above the solidus. Check both."
       : undefined,
-    pourHighC: isTurned(pourLowC, pourHighC) ? "The highest lies below the lowest. Look at both." : undefined,
+    pourHighC: isTurned(pourLowC, pourHighC) ? "The highest is below the lowest. Check both." : undefined,
   }));
 
 /** Both ends of each pair are told together, so that a copy never crosses the table's other end. */
@@ -141,7 +141,7 @@ export function ownRows(
       now: density(alloy.liquidKgM3.value),
     },
     { name: "solidusC", label: "Begins to melt", now: temp(alloy.solidusC.value) },
-    { name: "liquidusC", label: "All melted", now: temp(alloy.liquidusC.value) },
+    { name: "liquidusC", label: "Fully melted", now: temp(alloy.liquidusC.value) },
     { name: "pourLowC", label: "Poured from", now: temp(alloy.pourLowC.value) },
     { name: "pourHighC", label: "Poured up to", now: temp(alloy.pourHighC.value) },
     {

@@ -9,7 +9,7 @@ export function pourHeatReason({ work, startFrom }: PourHeat, format: Format): s
     case "low-end":
       return `the low end for ${range}, as a hot shell needs less than sand`;
     case "superheat":
-      return `in the range for ${range}, up to ${format.show("tempDiff", startAboveK.value)} above where it is all melted`;
+      return `in the range for ${range}, up to ${format.show("tempDiff", startAboveK.value)} above full melting`;
     case "least":
       return `the coldest that still fills ${work === "heavy" ? "heavy" : "light"} work`;
   }

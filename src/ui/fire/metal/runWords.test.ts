@@ -70,7 +70,7 @@ describe("what a maker is told", () => {
     const bell = { alloyId: "c90500", wallMm: 8, wayMm: 250, massKg: 16, metalC: 1089, shellC: 600 };
     const { words, usWords } = said(bell);
     expect(words.replaceAll("\u00a0", " ")).toBe(
-      "It runs full. The front moves at 0.03 m/s and takes 8 s. This wall gives it at least 8.4 s, at best 27 s.",
+      "It runs full. The front moves at 0.03 m/s and takes 8 s. This section allows at least 8.4 s, at best 27 s.",
     );
     expect(usWords).not.toMatch(/\d (in|ft)\b/);
   });

@@ -91,7 +91,7 @@ export function AfterPour({
       </Card>
       {isOver && melt !== null && melt.startedAt !== null && melt.ended === null && (
         <>
-          <p>Then weigh what was pigged, and end the melt.</p>
+          <p>Then weigh the ingots, and end the melt.</p>
           <MeltEndForm melt={melt} furnace={furnace} />
         </>
       )}

@@ -53,10 +53,10 @@ export function CameForm({ course }: { readonly course: ShellCourse }) {
       <TextField label="Note" value={words} onChange={setWords} />
       <div className={styles["keys"]}>
         <Button onPress={keep} disabledReason={isSame ? "Nothing is changed." : null}>
-          Keep it
+          Save changes
         </Button>
         <Button kind="quiet" onPress={() => setOpen(false)}>
-          Leave it as it was
+          Cancel
         </Button>
       </div>
     </div>

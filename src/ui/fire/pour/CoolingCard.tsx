@@ -84,7 +84,7 @@ export function CoolingCard({ shells, alloy, figures, startC, metalC, carryMin, 
           }
         >
           {latest.neverWarmEnough
-            ? `Shell too cold: it leaves the kiln at ${temp(startC)} and needs ${temp(usual.lowC)} when metal comes.`
+            ? `Shell too cold: it leaves the kiln at ${temp(startC)} and needs ${temp(usual.lowC)} at the pour.`
             : latest.surelyMin === null
               ? `Pour at any time in the first ${latest.reachedMin} min: the shell stays above ${temp(usual.lowC)}.`
               : stopRule(latest, null).text}
@@ -92,7 +92,7 @@ export function CoolingCard({ shells, alloy, figures, startC, metalC, carryMin, 
       )}
       {face !== null && (
         <p>
-          After {min(minutes)} {bedNames[bed]} the face that metal meets is at about{" "}
+          After {min(minutes)} {bedNames[bed]} the inner face is at about{" "}
           <strong>{temp(Math.round(face.likelyC))}</strong> ({temp(Math.round(face.lowC))} to{" "}
           {temp(Math.round(face.highC))}).
         </p>
@@ -100,19 +100,19 @@ export function CoolingCard({ shells, alloy, figures, startC, metalC, carryMin, 
       {usual !== null && face !== null && face.likelyC < usual.lowC && (
         <p className={styles["warn"]}>
           {leaveC === null
-            ? `No shell can leave the kiln hot enough to have the usual ${temp(usual.lowC)} then: shorten the way, or bed it in hot sand.`
-            : `Let it leave the kiln at ${temp(leaveC)} and it still has the usual ${temp(usual.lowC)} when it is full.`}
+            ? `No kiln temperature keeps the usual ${temp(usual.lowC)} for that long. Shorten the way, or bed it in hot sand.`
+            : `Take it from the kiln at ${temp(leaveC)}: it then still has the usual ${temp(usual.lowC)} when full.`}
         </p>
       )}
       {!shell.isWallKnown && (
         <p className={`${sheet["soft"]} ${styles["soft"]}`}>
-          The log has no wall for this shell: calculated with {format.show("mm", wallMm)}, a starting value.
+          No shell thickness in the log: calculated with {format.show("mm", wallMm)}, a starting value.
         </p>
       )}
       {usual !== null && !usual.isSectionKnown && (
         <p className={`${sheet["soft"]} ${styles["soft"]}`}>
-          Its thinnest section is not entered: calculated with {format.show("mm", usual.sectionMm)}, a
-          starting value.
+          Its thinnest section is not set: calculated with {format.show("mm", usual.sectionMm)}, a starting
+          value.
         </p>
       )}
       <CoolingChart curves={curves} bed={bed} leastC={usual?.lowC ?? null} />
@@ -128,16 +128,16 @@ export function CoolingCard({ shells, alloy, figures, startC, metalC, carryMin, 
       <details>
         <summary>How this is calculated</summary>
         <p>
-          Heat conducted through a wall of {format.show("mm", wallMm)}, from {temp(startC)} throughout, air at{" "}
-          {temp(airC)}; outside it radiates and air takes heat away, or sand does; the closed cavity gives
-          nothing. One dimension: edges and thin lips are colder. The band is what is not known of a shell’s
-          conductivity, heat and face. Derived; still-air film 8 W/(m²·K) after Churchill &amp; Chu.
+          Heat conduction through a shell of {format.show("mm", wallMm)}, from {temp(startC)} throughout, air
+          at {temp(airC)}; outside it loses heat to air by radiation and convection, or to sand. No heat
+          enters from the cavity. One dimension: edges and thin lips are colder. The band shows the
+          uncertainty of the shell’s properties. Derived; still-air film 8 W/(m²·K) after Churchill &amp; Chu.
         </p>
-        {usual !== null && <p>Usual heat of the shell at the pour: {usual.source}.</p>}
+        {usual !== null && <p>Usual shell temperature at the pour: {usual.source}.</p>}
       </details>
       <p className={`${sheet["soft"]} ${styles["soft"]}`}>
-        Cold sand takes more heat than air in the first minutes; hot sand is what helps. An estimate is never
-        leave to pour.
+        Cold sand cools it faster than air in the first minutes. Hot sand helps. This is an estimate: the pour
+        sheet decides.
       </p>
     </Card>
   );

@@ -69,14 +69,14 @@ export function CoolingChart({
               {curve.bed === bed ? " (planned)" : ""}
             </span>
           ))}
-          <span data-key="band">how well it is known</span>
+          <span data-key="band">uncertainty</span>
           {leastC !== null && <span data-key="least">least for this section</span>}
         </>
       }
       table={
         <PlotTable
           summary="As a table"
-          caption={`Cavity’s face, ${format.unit("temp")}: likely, and lowest to highest in the planned bed`}
+          caption={`Inner face, ${format.unit("temp")}: likely, and lowest to highest in the planned bed`}
           head={["min", ...seen.map((curve) => names[curve.bed]), "band"]}
           rows={tableMin.map((minute) => {
             const known = band.find(({ at }) => at === minute);
@@ -97,8 +97,8 @@ export function CoolingChart({
     >
       <Plot
         frame={frame}
-        label="Temperature of the cavity's face against minutes out of the kiln; the same as a table below"
-        name={`Face that metal meets, ${format.unit("temp")}`}
+        label="Temperature of the inner face against minutes out of the kiln; the same as a table below"
+        name={`Inner face, ${format.unit("temp")}`}
         levels={tempTicks(highC, format).map((c) => ({ at: c, text: temp(c) }))}
         ticks={[0, 3, 6, 9, 12, 15].map((minute) => ({ at: minute, text: `${minute}` }))}
         axisName="Minutes out of the kiln"

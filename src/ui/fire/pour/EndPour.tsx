@@ -35,18 +35,15 @@ export function EndPour({
   const end = () => log({ do: "log", stream, type: "pour-ended", body: {} });
   const putAway = async (): Promise<void> => {
     const done = await log({ do: "log", stream, type: "pour-ended", body: { dropped: true } });
-    if (done.ok) say("The plan was put away.");
+    if (done.ok) say("Plan cancelled.");
   };
   if (!hasBegun)
     return (
-      <Card title="If it comes to nothing">
-        <p>
-          No shell has left the kiln for this pour. Put away, its plan rings no more; it can be taken out
-          again.
-        </p>
+      <Card title="Cancel this pour">
+        <p>No shell has left the kiln yet. A cancelled plan gives no more alarms. You can restore it.</p>
         <div className={styles["keys"]}>
           <Button kind="quiet" onPress={putAway} debounceMs={700}>
-            Put this plan away
+            Cancel plan
           </Button>
         </div>
       </Card>
@@ -60,11 +57,7 @@ export function EndPour({
   return (
     <Card
       title={
-        isAllFull
-          ? "All shells are full"
-          : isOver
-            ? `Poured: ${cameCounts(ended)}`
-            : "If the rest stays unpoured"
+        isAllFull ? "All shells are full" : isOver ? `Poured: ${cameCounts(ended)}` : "End without the rest"
       }
     >
       {isOver && (
@@ -77,7 +70,7 @@ export function EndPour({
           )}
         </>
       )}
-      <p>Ending the pour closes its log; each shell's own log goes on.</p>
+      <p>Ending the pour closes its log. Each shell’s own log goes on.</p>
       <div className={styles["keys"]}>
         <Button kind={isOver ? "primary" : "secondary"} onPress={end}>
           End the pour

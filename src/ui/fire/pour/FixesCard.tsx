@@ -18,7 +18,7 @@ export function FixesCard({
   const format = useFormat();
   if (fixes.length === 0) return null;
   return (
-    <Card title="Change the plan first" tone="hold">
+    <Card title="Fix the plan" tone="hold">
       {fixes.map((fix) => (
         <p
           key={fix.is === "shell-cold" ? fix.id : fix.is}

@@ -42,7 +42,7 @@ export function FullMass({ course, startKg }: { readonly course: ShellCourse; re
       />
       {massKg !== null && (
         <div>
-          <Button onPress={keep}>Keep this mass</Button>
+          <Button onPress={keep}>Save this mass</Button>
         </div>
       )}
     </div>

@@ -39,7 +39,7 @@ export function KnockoutWaits({
     return melt === null ? alloyContents(piece.plan.alloyId, shop) : meltContents(melt, shop);
   };
   return (
-    <Card title="To be broken out">
+    <Card title="To knock out">
       <ul className={`${sheet["stack3"]} ${sheet["list"]} ${styles["list"]}`}>
         {dues.map((due) => (
           <li key={due.pieceId}>
@@ -51,7 +51,7 @@ export function KnockoutWaits({
             <span className={sheet["strong"]}>
               {due.outAt > now
                 ? `Not out of the shell before ${soonTime(due.outAt, now, format.locale)}, ${ago(due.outAt, now)}`
-                : `May be broken out since ${soonTime(due.outAt, now, format.locale)}`}
+                : `Ready to knock out since ${soonTime(due.outAt, now, format.locale)}`}
             </span>
             <span>{frozenWords(due, now, format.locale)}</span>
             <span className={`${sheet["soft"]} ${styles["soft"]}`}>{outSource[due.from]}</span>

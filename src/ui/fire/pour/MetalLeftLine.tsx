@@ -15,7 +15,7 @@ export function MetalLeftLine({
   const format = useFormat();
   const left = metalLeft(parts, courses);
   const isWaiting = courses.some(({ stage }) => stage === "waiting");
-  const first = isWaiting ? "What the other shells don't take" : "What is left in the crucible";
+  const first = isWaiting ? "Metal the other shells don’t need" : "What is left in the crucible";
   const kg = (value: number): string => format.show("kg", value);
   const much =
     left === null || left.mostKg < 0.005
@@ -30,7 +30,7 @@ export function MetalLeftLine({
       {much !== null &&
         (left?.mouldL == null
           ? "."
-          : `: the mould must take ${format.show("litre", left.mouldL)}. Too small, take a second one.`)}
+          : `: the mould must take ${format.show("litre", left.mouldL)}. If it is too small, use a second one.`)}
     </p>
   );
 }

@@ -29,21 +29,21 @@ export function MisrunLines({
   if (shell.thinnestMm === null)
     return (
       <p className={`${sheet["soft"]} ${styles["soft"]}`}>
-        Its thinnest section is not known, so whether it runs full is not known. Enter it with the shells.
+        Its thinnest section is not set, so filling can’t be checked. Enter it with the shells.
       </p>
     );
   if (superheatK < 0)
     return (
       <p className={`${sheet["held"]} ${sheet["firm"]} ${sheet["inset"]}`}>
-        At {format.show("temp", metalC)} it is not all melted ({format.show("temp", alloy.liquidusC.value)}):
-        it does not run.
+        At {format.show("temp", metalC)} it is not fully melted ({format.show("temp", alloy.liquidusC.value)}
+        ).
       </p>
     );
   if (superheatK > 1000 || shell.thinnestMm > 200) return null;
   if (shell.metalKg === null || !(shell.metalKg > 0))
     return (
       <p className={`${sheet["soft"]} ${styles["soft"]}`}>
-        Its metal is not entered, so the speed of the front is not known.
+        Its metal mass is not set, so the filling speed is not known.
       </p>
     );
   const isGiven = wayMm !== null && wayMm > 0 && wayMm <= 5000;
@@ -60,7 +60,7 @@ export function MisrunLines({
   return (
     <div className={styles["stack"]}>
       <NumberField
-        label="Longest way in the thinnest section"
+        label="Longest run in the thinnest section"
         quantity="mm"
         min={1}
         max={5000}
@@ -69,13 +69,13 @@ export function MisrunLines({
         hint={`From its gate to its far end. Starting value: ${format.show("mm", 100)}.`}
       />
       <NumberField
-        label="Breadth of that section"
+        label="Width of that section"
         quantity="mm"
         min={1}
         max={5000}
         value={widthMm}
         onChange={setWidth}
-        hint="Across the flow. Empty: the whole casting counts as this thin."
+        hint="Across the flow. Empty: the whole casting is this thin."
       />
       <RunVerdictText advice={advice} className={advice.verdict === "runs" ? undefined : styles["warn"]} />
     </div>

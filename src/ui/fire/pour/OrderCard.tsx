@@ -9,9 +9,9 @@ import sheet from "../../base/styles/sheet.module.css";
 import styles from "./pour.module.css";
 
 const problemWords = {
-  "metal-short": "not enough metal is left for it",
-  "metal-cold": "the metal is too cold by then",
-  "shell-cold": "the shell is too cold when the metal arrives",
+  "metal-short": "not enough metal left",
+  "metal-cold": "metal too cold by then",
+  "shell-cold": "shell too cold by then",
 } as const;
 
 /** What keeps the plan from working, by what must be changed. */
@@ -46,12 +46,12 @@ export function OrderCard({
       <Card title={shells.length > 1 ? "Order of the shells" : "Metal and heat"}>
         <p>
           {shells.length === 0
-            ? "None of its shells is on this device."
+            ? "Its shells are not on this device."
             : alloy === null
-              ? "No metal is planned for these shells: give one of them an alloy, or name a melt."
+              ? "No metal is planned for these shells: set an alloy, or choose a melt."
               : wantedKg === null
                 ? "Enter how much metal each shell holds."
-                : "Enter how much metal is in the crucible, or name a melt."}
+                : "Enter how much metal is in the crucible, or choose a melt."}
         </p>
         {shells.length > 1 && (
           <p className={`${sheet["soft"]} ${styles["soft"]}`}>Until then: the thinnest first.</p>
@@ -77,7 +77,9 @@ export function OrderCard({
         <strong>{problem === undefined ? "Metal and heat last." : whole[problem]}</strong> {kg(metalKg)}{" "}
         {metalFrom === "weighed" ? "weighed" : "planned"}
         {wantedKg === null ? "" : `, ${kg(wantedKg)} wanted`}
-        {order.metalLeftKg > 0.005 ? `; ${kg(order.metalLeftKg)} left for the ingot mould.` : "."}
+        {problem !== "metal-short" && order.metalLeftKg > 0.005
+          ? `; ${kg(order.metalLeftKg)} left for the ingot mould.`
+          : "."}
       </p>
       <ol className={`${sheet["stack3"]} ${sheet["list"]} ${styles["list"]} ${styles["ordered"]}`}>
         {order.turns.map((turn) => (
@@ -86,7 +88,7 @@ export function OrderCard({
             <span>
               full after {format.number(turn.endMin, 1)} min,{" "}
               {alloy !== null && turn.metalC < alloy.solidusC.value
-                ? "the metal is frozen by then"
+                ? "metal frozen by then"
                 : `metal then ${format.show("temp", turn.metalC)}`}
               {turn.spareMin === null
                 ? ""
@@ -104,18 +106,18 @@ export function OrderCard({
       </ol>
       {shells.length > 1 && (
         <p className={`${sheet["soft"]} ${styles["soft"]}`}>
-          The one whose time runs out first goes first; of equals the thinnest. Each shell leaves the kiln at
-          its turn.
+          The shell that runs out of time first goes first; between equals, the thinnest. Each shell leaves
+          the kiln at its turn.
         </p>
       )}
       <details>
         <summary>How this is calculated</summary>
         <p>
           In the crucible the metal loses about {format.show("tempDiff", coolK)} a minute through its open
-          face (derived: radiation of half a black face and still air; estimate, half to twice). A shell takes{" "}
-          {format.number(carryMin, 1)} min from the kiln to metal and 0.2 min to fill. It still fills down to{" "}
-          {format.show("tempDiff", fillsAboveK.value)} over the liquidus, or to the low end of its range for
-          heavy work. Order: Jackson’s rule (1955), the earliest due first.
+          surface (derived; estimate, half to twice). A shell takes {format.number(carryMin, 1)} min from the
+          kiln to metal and 0.2 min to fill. It still fills at down to{" "}
+          {format.show("tempDiff", fillsAboveK.value)} above the liquidus, or the low end of its range for
+          heavy work. Order: earliest due first (Jackson’s rule, 1955).
         </p>
       </details>
     </Card>

@@ -36,7 +36,7 @@ export function PlanHeat({ form, parts, day, runs, melts }: Props) {
   const minutesHint = (one: Reckoned, from: string): string => {
     const min = format.show("min", one.min);
     return one.from === "told"
-      ? "As you say."
+      ? "Your own value."
       : one.from === "starting"
         ? `Starting value: ${min}.`
         : `${from}: ${min}.`;
@@ -44,13 +44,7 @@ export function PlanHeat({ form, parts, day, runs, melts }: Props) {
   return (
     <>
       <Card title="Shell and kiln">
-        <YesNoOf
-          form={form}
-          at="isHotAlready"
-          label="The shell is heated"
-          no="For this pour"
-          yes="Hot already"
-        />
+        <YesNoOf form={form} at="isHotAlready" label="Shell is heated" no="For this pour" yes="Already hot" />
         {!draft.isHotAlready && (
           <>
             <SelectOf
@@ -59,10 +53,10 @@ export function PlanHeat({ form, parts, day, runs, melts }: Props) {
               label="Kiln run"
               options={runs.map(({ id, plan, startedAt }) => ({
                 value: id,
-                label: `${purposeNames[plan.purpose]}, ${startedAt === null ? "planned" : `begun ${dayTime(startedAt, day.plan.pourAt, format.locale)}`}`,
+                label: `${purposeNames[plan.purpose]}, ${startedAt === null ? "planned" : `started ${dayTime(startedAt, day.plan.pourAt, format.locale)}`}`,
               }))}
-              empty="None planned here"
-              hint="Its own plan and readings then move this track."
+              empty="None"
+              hint="Its plan and readings then set this track."
             />
             {minutes.kiln !== null && (
               <NumberOf
@@ -80,24 +74,24 @@ export function PlanHeat({ form, parts, day, runs, melts }: Props) {
         <NumberOf
           form={form}
           at="shellC"
-          label="Shell as it leaves the kiln"
+          label="Shell temperature out of the kiln"
           quantity="temp"
           min={pourRanges.shellC.low}
           max={pourRanges.shellC.high}
           hint={
             day.preheat === null
-              ? `Starting value: ${format.show("temp", day.shellC)}; no practice is known for this metal.`
+              ? `Starting value: ${format.show("temp", day.shellC)}; no usual figure for this metal.`
               : `${draft.shellC === null ? `Starting value: ${format.show("temp", day.shellC)}. ` : ""}At the pour ${format.show("temp", day.preheat.lowC)} to ${format.show("temp", day.preheat.highC)} is usual for ${format.show("mm", day.preheat.sectionMm)}.`
           }
         />
         <PickOf
           form={form}
           at="bed"
-          label="It stands"
+          label="Placed in"
           options={[
-            { value: "air", label: "Free, in air" },
-            { value: "cold-sand", label: "In cold sand" },
-            { value: "hot-sand", label: "In hot sand" },
+            { value: "air", label: "Air" },
+            { value: "cold-sand", label: "Cold sand" },
+            { value: "hot-sand", label: "Hot sand" },
           ]}
         />
         {minutes.sand !== null && day.sandC !== null && (
@@ -105,7 +99,7 @@ export function PlanHeat({ form, parts, day, runs, melts }: Props) {
             <NumberOf
               form={form}
               at="sandC"
-              label="Sand"
+              label="Sand temperature"
               quantity="temp"
               min={pourRanges.sandC.low}
               max={pourRanges.sandC.high}
@@ -123,7 +117,7 @@ export function PlanHeat({ form, parts, day, runs, melts }: Props) {
           </div>
         )}
         <SelectField
-          label="Most of the wall is"
+          label="Main stucco"
           options={Object.entries(shellThermal).map(([value, { label }]) => ({ value, label }))}
           value={draft.family}
           onChange={(family) => set({ family: (family ?? "fused-silica") as StuccoFamily })}
@@ -141,8 +135,8 @@ export function PlanHeat({ form, parts, day, runs, melts }: Props) {
               value: melt.id,
               label: meltTitle(melt, { shop: parts.shop, format }),
             }))}
-          empty="None planned here"
-          hint="Its readings then move this track, and its mass is what there is to pour."
+          empty="None"
+          hint="Its readings then set this track, and its mass is used."
         />
         {draft.meltId === null && (
           <>
@@ -155,7 +149,7 @@ export function PlanHeat({ form, parts, day, runs, melts }: Props) {
               hint={chargeHint()}
             />
             <p className={`${sheet["soft"]} ${styles["soft"]}`}>
-              <Link href={paths.newMelt}>Plan a melt</Link> for charge, hazards and its own log.
+              <Link href={paths.newMelt}>Plan a melt</Link> for charge, hazards and log.
             </p>
           </>
         )}
@@ -210,12 +204,12 @@ export function PlanHeat({ form, parts, day, runs, melts }: Props) {
             quantity="plain"
             min={1}
             max={20}
-            hint={`${draft.people === null ? "Starting value: 2. " : ""}Nobody pours alone.`}
+            hint={`${draft.people === null ? "Starting value: 2. " : ""}Never pour alone.`}
           />
           <NumberOf
             form={form}
             at="carryMin"
-            label="From kiln door to metal"
+            label="From kiln to pour"
             quantity="min"
             min={0.1}
             max={60}
@@ -240,7 +234,7 @@ export function PlanHeat({ form, parts, day, runs, melts }: Props) {
     if (wanted === null || wanted.unknown.length > 0) return undefined;
     const kg = (value: number): string => format.show("kg", value);
     const { castingKg, meltKg, chargeKg } = wanted.parts;
-    return `The shells hold ${kg(castingKg)} together. With the margin ${kg(meltKg)} must be melted: ${kg(chargeKg)} to weigh in.`;
+    return `The shells hold ${kg(castingKg)} together. With the margin ${kg(meltKg)} must melt: ${kg(chargeKg)} to weigh in.`;
   }
 
   function metalHint(): string {

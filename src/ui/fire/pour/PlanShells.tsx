@@ -30,7 +30,7 @@ export function PlanShells({
     <Card title="Which shells">
       {pieces.length === 0 ? (
         <p>
-          No shell is reviewed, burnt out or fired yet. <Link href={paths.rack}>To the rack</Link>
+          No shell is ready for a pour yet. <Link href={paths.rack}>To the rack</Link>
         </p>
       ) : (
         <TickOf
@@ -45,7 +45,7 @@ export function PlanShells({
         />
       )}
       {alloys.size > 1 && (
-        <p className={styles["warn"]}>They are planned in different metals: one crucible holds one.</p>
+        <p className={styles["warn"]}>They are planned in different metals. One crucible holds one metal.</p>
       )}
       {shells.map((shell) => (
         <div key={shell.id} className={styles["stack"]}>
@@ -58,15 +58,15 @@ export function PlanShells({
             onChange={(mm) => set({ thinnestMm: { ...draft.thinnestMm, [shell.id]: mm } })}
             hint={
               shell.thinnestFrom === "mesh" && shell.thinnestMm !== null
-                ? `The mesh has ${format.show("mm", shell.thinnestMm)}.`
-                : "It decides how hot the shell must be. Measure the pattern."
+                ? `From the 3D file: ${format.show("mm", shell.thinnestMm)}.`
+                : "It sets how hot the shell must be. Measure the pattern."
             }
           />
           <p className={`${sheet["soft"]} ${styles["soft"]}`}>
-            Wall {format.show("mm", shell.wallMm)}.{" "}
+            Shell {format.show("mm", shell.wallMm)}.{" "}
             {shell.metalKg === null ? (
               <>
-                How much metal it holds is not known: <Link href={paths.metal(shell.id)}>work it out</Link>.
+                Its metal mass is not set: <Link href={paths.metal(shell.id)}>work it out</Link>.
               </>
             ) : (
               `Holds ${format.show("kg", shell.metalKg)}.`

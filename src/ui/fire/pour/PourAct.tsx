@@ -146,7 +146,7 @@ export function PourAct({ pour, pourAt, go, parts, courses, turn, now, place, is
           {isAsking && (
             <div className={styles["stack"]} role="group" aria-label="No go given">
               <p className={`${sheet["held"]} ${sheet["firm"]} ${sheet["inset"]}`}>
-                No go given: {lower(goText(go, { format, now }))} Take {name} out all the same?
+                No go given: {lower(goText(go, { format, now }))} Take {name} out anyway?
               </p>
               <HoldKey onHeld={takeOut} under="Without a go. Hold it down.">
                 Hold to take it out
@@ -207,18 +207,20 @@ export function PourAct({ pour, pourAt, go, parts, courses, turn, now, place, is
           </div>
         </>
       )}
-      <p className={sheet["strong"]}>If the wall leaks: step back, let it run into the sand. Never water.</p>
+      <p className={sheet["strong"]}>
+        If the shell leaks: step back, let it run into the sand. Never use water.
+      </p>
       {stage !== "waiting" && stopMin !== null && latest !== null && (
         <LatestGauge outMin={stopMin} latest={latest} />
       )}
       {face !== null && stage === "out" && (
         <p>
-          Face now about <strong>{format.show("temp", Math.round(face.likelyC / 5) * 5)}</strong>
+          Inner face now about <strong>{format.show("temp", Math.round(face.likelyC / 5) * 5)}</strong>
           {allowed === null ? "" : `, least ${format.show("temp", allowed.heat.lowC)}`} (estimate).
         </p>
       )}
       {last !== null && <BigKey onPress={takeBack}>Take back the last tap</BigKey>}
-      <p className={`${sheet["soft"]} ${styles["soft"]}`}>Local codes and licensed practice come first.</p>
+      <p className={`${sheet["soft"]} ${styles["soft"]}`}>Local codes come first.</p>
     </section>
   );
 }

@@ -111,8 +111,8 @@ export function PourDayView({
       <div className={styles["sheet"]}>
         {parts.items.length < pour.pieceIds.length && (
           <p className={styles["warn"]}>
-            {pour.pieceIds.length - parts.items.length} of {pour.pieceIds.length} shells not on this device:
-            they are left out here.
+            {pour.pieceIds.length - parts.items.length} of {pour.pieceIds.length} shells are not on this
+            device and are left out.
           </p>
         )}
         {isOpen && hasBegun && turn !== null && act}
@@ -188,11 +188,11 @@ export function PourDayView({
             <RingCard
               dues={dues}
               listed={4}
-              keys={{ start: "Let it ring here", stop: "Stop ringing here", calendar: "Calendar file" }}
+              keys={{ start: "Sound alarms here", stop: "Stop alarms here", calendar: "Calendar file" }}
               awakeWords={awake.words}
               fileName={`pour-${pour.id.slice(-6)}`}
             >
-              It reminds; it does not watch fire or metal.
+              Reminders only: they do not watch fire or metal.
             </RingCard>
             <div className={styles["columns"]}>
               <CoolingCard

@@ -56,7 +56,7 @@ export function PourMoment({
       {isMoved && (
         <p className={styles["warn"]} role="status">
           {movedWords} later than the plan’s {soonTime(pour.plan.pourAt, now, locale)}
-          {late === undefined ? "." : `: ${lateWords[late]}.`} The other tracks are planned again.
+          {late === undefined ? "." : `: ${lateWords[late]}.`} The other tracks are replanned.
         </p>
       )}
       {lead}
@@ -69,7 +69,7 @@ export function PourMoment({
       )}
       {isMoved && (
         <div className={styles["keys"]}>
-          <Button onPress={keep}>Plan for {clockTime(plan.pourAt, locale)} from here on</Button>
+          <Button onPress={keep}>Plan for {clockTime(plan.pourAt, locale)} from now on</Button>
         </div>
       )}
       {plan.clashes

@@ -61,7 +61,7 @@ export function PourSheetPage() {
 function NoPour() {
   return (
     <Page title="No such pour" back={paths.fire}>
-      <Empty title="There is no such pour">
+      <Empty title="This pour does not exist">
         <p>It is not in this device’s log.</p>
       </Empty>
     </Page>

@@ -87,7 +87,7 @@ export function PourPlanForm({
     items.length === 0
       ? "Choose the shells first."
       : parts.alloy !== null && day.metalC < parts.alloy.liquidusC.value
-        ? "The metal is to be poured below its liquidus."
+        ? "The pouring temperature is below the liquidus."
         : day.plan.pourAt < now
           ? "The pour time is in the past."
           : null;
@@ -104,7 +104,7 @@ export function PourPlanForm({
     });
     if (!done.ok) return;
     await form.drop();
-    say("The pour is planned.");
+    say("Pour planned.");
     onPlanned(id);
   };
 
@@ -128,18 +128,18 @@ export function PourPlanForm({
             {isPast && (
               <div className={styles["stack"]}>
                 <p className={styles["warn"]}>
-                  It would have had to begin {dayTime(day.plan.startsAt, now, format.locale)}. The soonest
-                  from now is {dayTime(day.soonestAt, now, format.locale)}.
+                  It should have started {dayTime(day.plan.startsAt, now, format.locale)}. The earliest from
+                  now is {dayTime(day.soonestAt, now, format.locale)}.
                 </p>
                 <div className={styles["keys"]}>
-                  <Button onPress={() => set({ pourAt: day.soonestAt })}>Pour at the soonest</Button>
+                  <Button onPress={() => set({ pourAt: day.soonestAt })}>Pour at the earliest</Button>
                 </div>
               </div>
             )}
           </Card>
-          <Card title="The day, backwards from there">
+          <Card title="The day, counted back">
             <p>
-              First to begin: <strong>{dayTime(day.plan.startsAt, now, format.locale)}</strong>
+              First to start: <strong>{dayTime(day.plan.startsAt, now, format.locale)}</strong>
             </p>
             <TracksChart plan={day.plan} steps={day.steps} now={null} />
             {day.plan.clashes.map((clash) => (

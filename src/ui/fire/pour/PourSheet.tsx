@@ -50,7 +50,7 @@ export function PourSheet({ log, go, now }: { log: PourLog; go: GoStanding; now:
     door.log({ do: "log", stream, type: "pour-item-checked", body: { item, ok } });
   const decide = async (isGo: boolean): Promise<void> => {
     const name = kept.name.trim();
-    if (name === "") return setRefused("Whoever decides gives a name.");
+    if (name === "") return setRefused("Enter your name.");
     if (isGo && goRefusal(go, verdict, now) !== null) return setRefused(goRefusal(go, verdict, now));
     const body = isGo
       ? { go: true, name, passed: verdict.passed, bound: goBound(known) }
@@ -95,7 +95,7 @@ export function PourSheet({ log, go, now }: { log: PourLog; go: GoStanding; now:
         )}
         <p>
           <strong>{names.length === 0 ? "No shell" : names.join(", ")}</strong>. Planned: pour{" "}
-          {dayTime(plan.pourAt, now, format.locale)}; {supply.alloy?.name ?? "metal not named"} at{" "}
+          {dayTime(plan.pourAt, now, format.locale)}; {supply.alloy?.name ?? "metal not set"} at{" "}
           {format.show("temp", plan.metalC)}, shell {format.show("temp", plan.shellC)}, {bed}.
         </p>
         <p className={styles["caution"]}>{standingCaution}</p>
@@ -103,7 +103,7 @@ export function PourSheet({ log, go, now }: { log: PourLog; go: GoStanding; now:
           <Card title="From the log">
             <ul className={`${sheet["stack3"]} ${sheet["list"]} ${styles["list"]}`}>{rows("log")}</ul>
           </Card>
-          <Card title="By eye and hand">
+          <Card title="Check by eye and hand">
             <ul className={`${sheet["stack3"]} ${sheet["list"]} ${styles["list"]}`}>{rows("hand")}</ul>
           </Card>
         </div>
@@ -150,14 +150,15 @@ export function PourSheet({ log, go, now }: { log: PourLog; go: GoStanding; now:
   );
 
   function goRefusal({ opensAt, closesAt }: GoStanding, { isGo }: SheetVerdict, at: number): string | null {
-    if (at < opensAt) return `Go opens ${dayTime(opensAt, at, format.locale)}.`;
+    if (at < opensAt) return "Too early for a go.";
     if (at >= closesAt) return "The planned pour is past. Move the plan first.";
     return isGo ? null : "Check each line, or write a reason under those that are not OK.";
   }
 }
 
 function againstWords({ against, passed }: SheetVerdict): string {
-  if (against.length > 0)
-    return `Still to settle: ${against.map(({ id }) => lower(lineName(id))).join("; ")}.`;
-  return passed.length === 0 ? "Every line is OK." : `${passed.length} passed with a reason, the rest OK.`;
+  if (against.length > 0) return `Still open: ${against.map(({ id }) => lower(lineName(id))).join("; ")}.`;
+  return passed.length === 0
+    ? "Every line is OK."
+    : `${passed.length} overridden with a reason, the rest OK.`;
 }

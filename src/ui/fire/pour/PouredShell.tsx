@@ -68,7 +68,7 @@ export function PouredShell({
           {times.outAt <= now && (
             <div>
               <LinkButton kind="primary" href={paths.logFor(pieceId, "shell-knocked-out")}>
-                Log the knockout
+                Log the knock-out
               </LinkButton>
             </div>
           )}

@@ -55,7 +55,7 @@ export function SheetLineRow({
             {text}
           </p>
         ))}
-      {reason.trim() !== "" && state !== "ok" && <p className={styles["printOnly"]}>Passed: {reason}</p>}
+      {reason.trim() !== "" && state !== "ok" && <p className={styles["printOnly"]}>Overridden: {reason}</p>}
       <div className={`${sheet["stack2"]} ${styles["item"]} ${styles["screen"]}`}>
         {isTickable && (
           <div className={styles["keys"]}>
@@ -69,10 +69,10 @@ export function SheetLineRow({
         )}
         {isOpen && (state === "not-ok" || state === "planned") && (
           <TextField
-            label={`Reason to pass “${name}”`}
+            label={`Reason to override “${name}”`}
             value={reason}
             onChange={onReason}
-            hint="Only with a written reason, under a name."
+            hint="Needs a written reason and a name."
           />
         )}
       </div>

@@ -21,14 +21,14 @@ export function StepsTable({
   const all = plan.tracks.flatMap((track) => track.steps);
   return (
     <details open={!isLive}>
-      <summary>Every step and its times</summary>
+      <summary>All steps and times</summary>
       <table className={styles["table"]}>
         <thead>
           <tr>
             <th scope="col">Step</th>
             <th scope="col">{isLive ? "From" : "Start by"}</th>
-            <th scope="col">Through</th>
-            <th scope="col">{isLive ? "State" : "Keeps"}</th>
+            <th scope="col">End</th>
+            <th scope="col">{isLive ? "State" : "Can wait"}</th>
           </tr>
         </thead>
         <tbody>
@@ -46,7 +46,7 @@ export function StepsTable({
                   {isLive
                     ? stateWords[step.state]
                     : keepsMin === null
-                      ? "as long as you like"
+                      ? "no limit"
                       : format.show("min", keepsMin)}
                 </td>
               </tr>

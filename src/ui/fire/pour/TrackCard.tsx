@@ -88,7 +88,7 @@ export function TrackCard({
           {step === undefined
             ? "ready"
             : isLate
-              ? "late: it moves the pour"
+              ? "late: the pour moves"
               : track.slackMin >= 1
                 ? `${duration(track.slackMin * minuteMs)} to spare`
                 : "no time to spare"}
@@ -161,8 +161,8 @@ export function TrackCard({
           </LinkButton>
         )}
         {last !== undefined && (
-          <Button kind="quiet" onPress={undo} label={`${trackNames[name]}: take back the last mark`}>
-            Take back the last mark
+          <Button kind="quiet" onPress={undo} label={`${trackNames[name]}: undo the last mark`}>
+            Undo the last mark
           </Button>
         )}
       </div>

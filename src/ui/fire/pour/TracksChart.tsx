@@ -66,7 +66,7 @@ export function TracksChart({
           label="Show"
           options={[
             { value: "near", label: `Last ${duration(plan.pourAt - filled)}` },
-            { value: "whole", label: "All of it" },
+            { value: "whole", label: "All" },
           ]}
           value={asked ?? "near"}
           onChange={setAsked}
@@ -88,7 +88,7 @@ export function TracksChart({
         <Plot
           frame={frame}
           name={null}
-          label={`${rows.length} tracks that meet at ${clockTime(plan.pourAt, locale)}; the same times as a table below`}
+          label={`${rows.length} tracks for the pour at ${clockTime(plan.pourAt, locale)}; the same times as a table below`}
           ticks={clockTicks(startAt, plan.pourAt, { most: Math.max(2, Math.floor(width / 62)), locale })}
           hasUprights
           now={now !== null && now >= startAt && now <= endAt ? now : null}

@@ -14,16 +14,16 @@ export function fixWords(
     case "shell-cold":
       return shellWords(fix, { format, shellC, isNamed });
     case "metal-short":
-      return `Not enough metal: ${format.show("kg", fix.haveKg)} for ${format.show("kg", fix.wantedKg)}. Melt ${format.show("kg", fix.wantedKg - fix.haveKg)} more and a margin, or leave a shell out.`;
+      return `Not enough metal: ${format.show("kg", fix.haveKg)} for ${format.show("kg", fix.wantedKg)}. Melt ${format.show("kg", fix.wantedKg - fix.haveKg)} more plus a margin, or leave a shell out.`;
     case "metal-cold": {
       const by = format.show("tempDiff", fix.byK);
       const last = fix.shells > 1 ? " at the last shell" : "";
       return fix.raiseToC === null
-        ? `Metal too cold by ${by}${last}, and no heat in its range is enough. ${fix.shells > 1 ? "Pour fewer shells from one crucible, shorten the way, or melt more at once." : "Shorten the way from kiln to metal, or melt more at once."}`
+        ? `Metal too cold by ${by}${last}, and no temperature in its range is enough. ${fix.shells > 1 ? "Pour fewer shells from one crucible, shorten the way, or melt more at once." : "Shorten the way from kiln to pour, or melt more at once."}`
         : `Metal too cold by ${by}${last}: heat it to ${format.show("temp", fix.raiseToC)}.`;
     }
     case "metal-hot":
-      return `Metal too hot by ${format.show("tempDiff", fix.byK)}: pour at ${format.show("temp", fix.mostC)} at the most.`;
+      return `Metal too hot by ${format.show("tempDiff", fix.byK)}: pour at ${format.show("temp", fix.mostC)} at most.`;
   }
 }
 
@@ -48,5 +48,5 @@ function shellWords(
   ];
   const cold = `${isNamed ? `${name}: shell` : "Shell"} too cold by ${format.show("tempDiff", byK)} at the pour`;
   if (ways.length > 0) return `${cold}: ${ways.join(", or ")}.`;
-  return `${cold}, and no preheat is enough. Give it more coats, or shorten the way from kiln to metal.`;
+  return `${cold}, and no preheat is enough. Add coats, or shorten the way from kiln to pour.`;
 }

@@ -12,8 +12,8 @@ const parts: Readonly<Record<PlanPart, string>> = {
   "pour-time": "the pour time moved",
   pieces: "the shells of this pour changed",
   metal: "the metal changed",
-  "metal-heat": "the planned metal heat changed",
-  "shell-heat": "the planned shell heat changed",
+  "metal-heat": "the planned metal temperature changed",
+  "shell-heat": "the planned shell temperature changed",
 };
 
 /** One reason why a go lapsed, to follow a colon. */
@@ -69,6 +69,6 @@ export function goText(go: GoStanding, say: Say): string {
     case "no-go":
       return `No-go by ${by} ${when(go.since ?? say.now)}.`;
     case "under-way":
-      return go.wasGo ? `Go given by ${by}.` : "Begun without a go.";
+      return go.wasGo ? `Go given by ${by}.` : "Started without a go.";
   }
 }

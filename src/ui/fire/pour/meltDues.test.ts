@@ -8,7 +8,7 @@ test("a melt on the fire is due when it should be at pouring heat, always under 
   const [due, ...more] = meltDues(melt, { endsAt: at, doneAt: null }, "Tin bronze");
   expect(more).toEqual([]);
   expect(due).toMatchObject({ id: "m-hot", dueMs: at, path: "/fire/melt/m" });
-  expect(due?.words).toBe("Tin bronze: about at pouring heat, measure it");
+  expect(due?.words).toBe("Tin bronze: about at pouring temperature, measure it");
   expect(meltDues(melt, { endsAt: at + 1, doneAt: null }, "Tin bronze")[0]?.id).toBe("m-hot");
 });
 

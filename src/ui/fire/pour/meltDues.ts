@@ -18,14 +18,14 @@ export function meltDues(
     {
       id: `${melt.id}-hot`,
       dueMs: sensed.endsAt,
-      words: `${metal}: about at pouring heat, measure it`,
+      words: `${metal}: about at pouring temperature, measure it`,
       name: metal,
       notice: { title: `${metal}: about at pouring heat`, body: says },
       path: paths.melt(melt.id),
       calendar: () => ({
         durationMin: 10,
         summary: `Melt, ${metal}: about at pouring heat`,
-        description: `${says} When the melt is late, put it in the calendar again.`,
+        description: `${says} If the melt is late, add it to the calendar again.`,
       }),
     },
   ];

@@ -100,9 +100,9 @@ test("a pour day is planned backwards, in the best order, with what nobody had m
   await page.getByLabelText(/^Thinnest section of .*carp/i).fill("3");
   await page.getByLabelText("Metal in the crucible").fill("5");
   await page.getByLabelText("Metal at the pour").fill("1180");
-  await page.getByRole("radio", { name: "In hot sand" }).click();
+  await page.getByRole("radio", { name: "Hot sand" }).click();
   await expect.element(page.getByText("Metal and heat last.")).toBeVisible();
-  await expect.element(page.getByText(/First to begin:/)).toBeVisible();
+  await expect.element(page.getByText(/First to start:/)).toBeVisible();
   await key("Plan this pour").click();
   await expect.poll(() => places.at(-1)).toMatch(/^\/fire\/pour\/./);
   const [entry] = await desk.logged("pour-planned");
@@ -136,6 +136,7 @@ test("late metal moves the pour, the shell is kept in the kiln, and the plan is 
   await expect.element(card("Shell").getByRole("button", { name: "Shell is soaked" })).toBeVisible();
   passEventMs(800);
   await card("Shell").getByRole("button", { name: "Kiln not read: set it" }).click();
+  await card("Shell").getByRole("button", { name: "Kiln, read: same as planned" }).click();
   await card("Shell").getByRole("button", { name: "Kiln, read: more" }).click();
   await card("Shell").getByRole("button", { name: "Shell is soaked" }).click();
   await card("Sand").getByRole("button", { name: "Sand is hot" }).click();
@@ -144,7 +145,7 @@ test("late metal moves the pour, the shell is kept in the kiln, and the plan is 
   await expect
     .element(moment)
     .toHaveTextContent(/Shell soaked at .*, pour at .*: keep it in the kiln 32 min/);
-  await key(/^Plan for .* from here on$/).click();
+  await key(/^Plan for .* from now on$/).click();
   await expect.element(moment).not.toHaveTextContent(/later than the plan/);
   const plans = await desk.logged("pour-planned");
   expect(plans.map(({ body }) => (body.pourAt - deskNow) / minuteMs)).toEqual([60, 82]);
@@ -158,8 +159,8 @@ test("no go until every line is ticked, or passed with a written reason by name"
   await planned();
   showAt(shop, "/fire/pour/p/sheet", { route: "/fire/pour/:id/sheet", screen: PourSheetPage });
   await expect.element(page.getByText("5 kg planned, 4 kg wanted")).toBeVisible();
-  await key("The path was walked and is clear: Not OK").click();
-  await expect.element(page.getByLabelText(/^Reason to pass “The path was walked/)).toBeVisible();
+  await key("Path walked and clear: Not OK").click();
+  await expect.element(page.getByLabelText(/^Reason to override “Path walked/)).toBeVisible();
   await page.getByLabelText("Name").fill("Ada");
   await key("No-go").click();
   await expect.element(page.getByText(/^No-go by Ada/).first()).toBeVisible();
@@ -202,6 +203,7 @@ test("out of the kiln, pour start, full: shell by shell, a tap taken back, then 
     .element(page.getByRole("status", { name: "Stop rule" }))
     .toHaveTextContent(/^(Pour within|Late|Stop)/);
   await key("Metal not read: set it").click();
+  await key("Metal, read: same as planned").click();
   await key("Metal, read: more").click();
   await key(/^Pour start/).click();
   wait(0.2);
@@ -221,7 +223,7 @@ test("out of the kiln, pour start, full: shell by shell, a tap taken back, then 
   await key("End the pour").click();
   await expect.element(page.getByText(/^This pour ended/)).toBeVisible();
   wait(24 * 60);
-  await expect.element(page.getByRole("link", { name: "Log the knockout" }).first()).toBeVisible();
+  await expect.element(page.getByRole("link", { name: "Log the knock-out" }).first()).toBeVisible();
 });
 
 describe("the go", () => {
@@ -288,8 +290,8 @@ describe("the go", () => {
   test("before the preheat there is no key to tick its heat with", async () => {
     await planned();
     showAt(shop, "/fire/pour/p/sheet", { route: "/fire/pour/:id/sheet", screen: PourSheetPage });
-    const line = page.getByRole("listitem", { name: "Shells are at their heat" });
+    const line = page.getByRole("listitem", { name: "Shells are at temperature" });
     await expect.element(line).toHaveTextContent(/Planned.*planned: 650 °C at 3:02 PM/);
-    await expect.element(key("Shells are at their heat: OK")).not.toBeInTheDocument();
+    await expect.element(key("Shells are at temperature: OK")).not.toBeInTheDocument();
   });
 });

@@ -127,7 +127,7 @@ test("a full shell that leaked afterwards is put right, with a line of note", as
   await key(/^Note, or change/).click();
   await page.getByRole("radio", { name: "Leaked" }).click();
   await page.getByLabelText("Note", { exact: true }).fill("at the foot, after a minute");
-  await key("Keep it").click();
+  await key("Save changes").click();
   await expect.element(page.getByText(/^leaked at /)).toBeVisible();
   await expect.element(page.getByText("at the foot, after a minute", { exact: true })).toBeVisible();
   const last = (await desk.logged("metal-poured")).at(-1)?.body;
@@ -145,11 +145,11 @@ test("the piece says how its pour went and what melt it came from; the melt has 
     .element(page.getByRole("region", { name: "What is next" }))
     .toHaveTextContent(/froze in the cup at the pour.*Knock out.*froze in the cup at the pour .* ago/);
   await expect.element(page.getByText(/^Froze in the cup/).first()).toBeVisible();
-  const from = page.getByRole("region", { name: "Its metal came from" });
+  const from = page.getByRole("region", { name: "Metal from" });
   await expect.element(from).toHaveTextContent(/5 kg of C90300 tin bronze.*ingot, 5 kg/);
   cleanup();
   showAt(shop, "/fire/melt/m", { route: "/fire/melt/:id", screen: MeltPage });
-  const fills = page.getByRole("region", { name: "Pieces it fills" });
+  const fills = page.getByRole("region", { name: "Pieces from this melt" });
   await expect.element(fills).toHaveTextContent(/heron.*, froze in the cup at the pour/);
   await expect.element(fills).toHaveTextContent(/carp.*, to be poured/);
   cleanup();

@@ -51,12 +51,12 @@ test("once metal moves only full shells that are not broken out yet are due", ()
     courses: [course("heron", false), course("fox", true), course("owl", false)],
   });
   expect(dues.map(({ id, words }) => [id, words])).toEqual([
-    ["p-knock-out-heron", "heron: may be broken out"],
+    ["p-knock-out-heron", "heron: ready to knock out"],
   ]);
 });
 
 test("its event says that the time is a plan's", () => {
   const [first] = pourDues({ pour, plan, hasBegun: false, ...none });
   expect(first?.calendar(String)).toMatchObject({ durationMin: 5, summary: first?.words });
-  expect(first?.calendar(String).description).toMatch(/The time is a plan's: when something is late/);
+  expect(first?.calendar(String).description).toMatch(/The time is from the plan. If something is late/);
 });

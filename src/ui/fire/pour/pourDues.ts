@@ -25,8 +25,8 @@ export function pourDues({
     if (times === null || course === undefined || course.knockedOut) return [];
     return [
       dueOf(pour, `knock-out-${times.pieceId}`, times.outAt, {
-        title: `${course.name}: may be broken out`,
-        says: "The core is hot long after the skin. Respirator, eyes, gloves.",
+        title: `${course.name}: ready to knock out`,
+        says: "The core stays hot long after the skin. Respirator, eye protection, gloves.",
       }),
     ];
   });
@@ -64,6 +64,6 @@ const dueOf = (
   calendar: () => ({
     durationMin: 5,
     summary: title,
-    description: `${says} The time is a plan's: when something is late, put it in the calendar again.`,
+    description: `${says} The time is from the plan. If something is late, add it to the calendar again.`,
   }),
 });

@@ -121,7 +121,7 @@ describe("a pour day gone wrong", () => {
     showPour();
     await page.getByText(/^Pour early/).click();
     await expect.element(page.getByText("There is less metal than the shells hold.")).toBeVisible();
-    await expect.element(page.getByText("Not enough metal is left for it.")).toBeVisible();
+    await expect.element(page.getByText("Not enough metal left.")).toBeVisible();
     saysNoNonsense();
   });
 
@@ -134,11 +134,11 @@ describe("a pour day gone wrong", () => {
     slipPast();
     wait(240);
     await track("Metal").getByRole("button", { name: "Crucible is hot" }).click();
-    await expect.element(track("Metal").getByRole("button", { name: "Metal is on the fire" })).toBeVisible();
+    await expect.element(track("Metal").getByRole("button", { name: "Melting" })).toBeVisible();
     await expect.element(moment).toHaveTextContent(/3 h \d+ min later than the plan/);
     saysNoNonsense();
     for (const _ of ["done", "started"]) {
-      await key("Metal: take back the last mark").click();
+      await key("Metal: undo the last mark").click();
       slipPast();
     }
     await expect.element(track("Metal").getByRole("button", { name: "Crucible is warming" })).toBeVisible();
@@ -166,7 +166,7 @@ describe("a pour day gone wrong", () => {
     const stream = streamOf("piece", id);
     const body = { metalC: 1180, shellC: 600, massKg: null, outOfKilnMin: 1, pourId: "p" };
     await shop.log({ do: "log", stream, type: "metal-poured", body });
-    const waits = page.getByRole("region", { name: "To be broken out" });
+    const waits = page.getByRole("region", { name: "To knock out" });
     showAt(shop, "/due", { route: "/due", screen: DuePage });
     await expect.element(waits).toHaveTextContent(/Not out of the shell before/);
     saysNoNonsense();
@@ -174,7 +174,7 @@ describe("a pour day gone wrong", () => {
     showAt(shop, `/piece/${id}`, { route: "/piece/:id", screen: PiecePage });
     await expect.element(waits).toHaveTextContent(/Not out of the shell before.*silica/);
     wait(24 * 60);
-    await expect.element(waits).toHaveTextContent(/May be broken out since/);
+    await expect.element(waits).toHaveTextContent(/Ready to knock out since/);
     saysNoNonsense();
     await shop.log({ do: "log", stream, type: "shell-knocked-out", body: {} });
     await expect.element(waits).not.toBeInTheDocument();
@@ -184,13 +184,13 @@ describe("a pour day gone wrong", () => {
     await planned({ pieceIds: [] });
     showPour();
     await page.getByText(/^Pour early/).click();
-    await key("Put this plan away").click();
+    await key("Cancel plan").click();
     await expect
       .element(page.getByText(/^This plan was cancelled .*; no shell was poured for it/))
       .toBeVisible();
     expect((await desk.logged("pour-ended")).map(({ body }) => body)).toEqual([{ dropped: true }]);
     await key("Restore the plan").click();
     await page.getByText(/^Pour early/).click();
-    await expect.element(key("Put this plan away")).toBeVisible();
+    await expect.element(key("Cancel plan")).toBeVisible();
   });
 });

@@ -33,54 +33,54 @@ const words: Readonly<Record<string, StepWords>> = {
     title: "Heat the shell through",
     start: "Kiln is on",
     done: "Shell is soaked",
-    says: "The wall is as hot as the kiln only once it has stood there.",
+    says: "The shell reaches the kiln’s temperature only after a soak.",
   },
   "sand-heated": {
     title: "Heat the sand",
     start: "Sand is on the heat",
     done: "Sand is hot",
-    says: "Dry right through: steam under metal throws it.",
+    says: "Dry right through: damp sand makes metal explode.",
   },
   "crucible-warmed": {
     title: "Warm crucible and ingots",
     start: "Crucible is warming",
     done: "Crucible is hot",
-    says: "Slowly and evenly; ingots wait on the furnace until they are dry and hot.",
+    says: "Slowly and evenly. Ingots wait on the furnace until dry and hot.",
   },
   "metal-melted": {
     title: "Melt",
-    start: "Metal is on the fire",
-    done: "Metal is at its heat",
-    says: "Done when the thermocouple shows the pouring heat.",
+    start: "Melting",
+    done: "Metal is at temperature",
+    says: "Done when the thermocouple shows the pouring temperature.",
   },
   "metal-skimmed": {
-    title: "Skim and read the metal",
+    title: "Skim and measure the metal",
     start: "Skimming",
     done: "Skimmed",
-    says: "With a dry, hot skimmer; then read the metal once more.",
+    says: "With a dry, hot skimmer. Then measure the metal once more.",
   },
   "tools-laid-out": {
     title: "Lay out tools and path",
     start: "Laying out",
     done: "Laid out",
-    says: "Tongs, shank, skimmer, ingot mould, dry sand; the way to the shell walked once with empty hands.",
+    says: "Tongs, shank, skimmer, ingot mould, dry sand. Walk the way to the shell once with empty hands.",
   },
   "tools-heated": {
     title: "Heat tools and ingot mould",
     start: "Tools are on the heat",
     done: "Tools are hot and dry",
-    says: "What meets metal has stood in the heat before.",
+    says: "Preheat everything that touches metal.",
   },
   "people-dressed": {
-    title: "Dress, and say who does what",
+    title: "Dress, and assign jobs",
     start: "Dressing",
     done: "Dressed",
-    says: "Face shield, leathers, gloves, boots; one word that stops everybody.",
+    says: "Face shield, leathers, gloves, boots. Agree one word that stops everyone.",
   },
   "sheet-checked": {
     title: "Go through the pour sheet",
-    start: "At the sheet",
-    done: "Sheet is done",
+    start: "Checking",
+    done: "Sheet done",
     says: "Each line OK, or a no-go.",
   },
   "all-stand-ready": {
@@ -92,7 +92,7 @@ const words: Readonly<Record<string, StepWords>> = {
 };
 
 export const stepWords = (id: string): StepWords =>
-  words[id] ?? { title: id.replaceAll("-", " "), start: "Begun", done: "Done", says: "" };
+  words[id] ?? { title: id.replaceAll("-", " "), start: "Started", done: "Done", says: "" };
 
 /** What to hold and for how long, as an order. */
 export function holdWords(advice: HoldAdvice, { locale, now }: { locale: string; now: number }): string {
@@ -122,14 +122,14 @@ const thing = ({ step, holdAs }: HoldAdvice): string => {
   if (holdAs === "keep-in-kiln") return "The shell";
   if (holdAs === "keep-sand-hot") return "The sand";
   if (step === "crucible-warmed") return "The crucible";
-  if (step === "tools-heated") return "What meets metal";
+  if (step === "tools-heated") return "Tools";
   return `“${stepWords(step).title}”`;
 };
 
 const again: Readonly<Record<HoldAdvice["holdAs"], string>> = {
   "keep-in-kiln": "heat it again",
   "keep-sand-hot": "heat it again",
-  "hold-metal-skim": "let the fire down, and bring it up again",
+  "hold-metal-skim": "turn it down, then heat it again",
   "keep-hot": "put it back in the heat",
   "stand-ready": "do it again",
 };
@@ -139,6 +139,6 @@ export function clashWords({ what, fromAt, untilAt, steps }: Clash, format: Form
   const names = steps.map(({ step }) => `“${stepWords(step).title}”`).join(" and ");
   const span = `${clockTime(fromAt, format.locale)}–${clockTime(untilAt, format.locale)}`;
   return what === "people"
-    ? `${span}: ${names} want more people than there are. Begin one of them earlier, or ask somebody in.`
-    : `${span}: ${names} both want the ${what}.`;
+    ? `${span}: ${names} need more people than you have. Start one earlier, or get help.`
+    : `${span}: ${names} both need the ${what}.`;
 }

@@ -10,27 +10,27 @@ import type { Format } from "../../base/format/units.ts";
 /** What must be true, as a statement to be ticked. */
 const names: Readonly<Record<string, string>> = {
   "review-clear": "Every shell is reviewed",
-  "shell-sound": "No crack: looked over and tapped",
+  "shell-sound": "No cracks: inspected and tapped",
   "shell-empty": "Shells are empty, clean and dry inside",
   "shell-fired": "Fired hot and long enough",
   "shell-dry": "Shells are dry",
-  "wall-carries": "The shell holds the metal’s head",
-  "shell-hot": "Shells are at their heat",
-  "vents-noted": "Vents are on the pattern",
-  "metal-enough": "There is metal enough",
+  "wall-carries": "Shell holds the metal head",
+  "shell-hot": "Shells are at temperature",
+  "vents-noted": "Pattern has vents",
+  "metal-enough": "Enough metal",
   "crucible-fill": "The crucible is not too full",
-  "metal-heat": "The metal is at its pouring heat",
-  "vents-open": "Vents are open, cup is clean",
-  "sand-dry": "Sand is dry right through",
-  "face-shield": "Face shield over glasses, each of us",
+  "metal-heat": "Metal is at pouring temperature",
+  "vents-open": "Vents open, cup clean",
+  "sand-dry": "Sand is dry throughout",
+  "face-shield": "Face shield over glasses, everyone",
   "leathers-gloves-boots": "Leathers, heat gloves, closed boots; nothing that melts",
   "ingot-mould-hot-dry": "Ingot mould is hot and dry, and big enough",
   "tools-hot-dry": "Tongs, shank, skimmer, thermocouple are hot and dry",
-  "path-clear": "The path was walked and is clear",
-  "second-person": "A second person is here and knows the word to stop",
+  "path-clear": "Path walked and clear",
+  "second-person": "A second person is here and knows the stop word",
   "sand-and-extinguisher": "Dry sand and the extinguisher are at hand",
   "no-water": "No water near metal, no wet floor",
-  ventilation: "Fumes go away from us",
+  ventilation: "Fumes blow away from you",
 };
 
 export const lineName = (id: string): string =>
@@ -49,56 +49,56 @@ const planned = (why: Why, say: Say, otherwise: string): string =>
 const range = (why: Why, say: Say): string => `${temp(say, why.lowC)} to ${temp(say, why.highC)}`;
 
 const words: Readonly<Record<WhyCode, (why: Why, say: Say) => string>> = {
-  "no-shells": () => "no shell is in this pour",
-  "shells-not-here": () => "a shell of it is not on this device",
+  "no-shells": () => "no shell in this pour",
+  "shells-not-here": () => "a shell is not on this device",
   "no-review": () => "no review is signed",
   "review-hold": () => "its review says hold",
   "coats-since-review": () => "coats went on after its review",
   "open-crack": () => "open crack in its log",
   "patch-not-dry": () => "crack repaired, not yet dry",
-  "look-for-cracks": () => "look it over by light and tap it, before it is hot",
+  "look-for-cracks": () => "inspect it with a light and tap it before it is hot",
   "pattern-inside": () => "pattern still inside: no dewax, burnout or firing in its log",
   "wax-film": () => "wax film not burnt off",
   residue: () => "carbon or ash inside",
   rinsed: () => "rinsed with water and not dried since",
   cold: () => "fired, then cold for more than a day: dry it again first",
   "stop-warning": () => "stop warning",
-  "not-fired": () => "no fire is in its log",
+  "not-fired": () => "no firing in its log",
   "fired-too-little": (why, say) =>
     why.c === undefined || why.minutes === undefined
       ? "fired too cool or too short"
       : `fired too cool or too short: ${temp(say, why.c)} for ${say.format.show("min", Math.round(why.minutes))}`,
-  damp: () => "not known to be dry: a fire dries it",
-  "dry-by-estimate": () => "dry by the drying estimate, not yet by fire",
+  damp: () => "not known to be dry: a firing dries it",
+  "dry-by-estimate": () => "dry by estimate, not yet fired",
   "wall-fails": () => "the shell is too thin for this head",
-  "wall-marginal": () => "the shell holds it with little to spare",
+  "wall-marginal": () => "strong enough with little to spare",
   "wall-not-judged": () => "shell strength not known: a figure is missing",
   "preheat-not-begun": (why, say) => planned(why, say, "preheat not begun"),
   "heat-not-read": () => "no kiln reading since the preheat began",
-  "heat-read-old": (why, say) => `${temp(say, why.c)} read ${at(say, why.at)}: read it again`,
+  "heat-read-old": (why, say) => `${temp(say, why.c)} read ${at(say, why.at)}: measure it again`,
   "heat-too-low": (why, say) =>
     `${temp(say, why.c)} read ${at(say, why.at)}, at least ${temp(say, why.lowC)} needed`,
   "heat-under-plan": (why, say) =>
     `${temp(say, why.c)} read ${at(say, why.at)}, ${temp(say, why.lowC)} planned`,
   "not-soaked": (why, say) =>
-    `at its heat for ${say.format.show("min", Math.floor(why.minutes ?? 0))} by the readings, ${say.format.show("min", Math.ceil(why.wantedMin ?? 0))} needed`,
-  "no-vent-noted": () => "no vent is noted on its pattern: look",
+    `at temperature for ${say.format.show("min", Math.floor(why.minutes ?? 0))} by the readings, ${say.format.show("min", Math.ceil(why.wantedMin ?? 0))} needed`,
+  "no-vent-noted": () => "no vent in its plan: check",
   "melt-not-begun": (why, say) => planned(why, say, "the melt has not begun"),
   "metal-not-known": () => "metal in the crucible or in the shells not known: weigh it",
   "metal-not-weighed": () => "the charge was not weighed",
   "metal-short": () => "less metal than the shells hold",
-  "crucible-not-known": () => "the crucible’s size is not known: look",
+  "crucible-not-known": () => "crucible volume not set: check",
   "crucible-too-full": () => "too full to lift with tongs",
-  "no-alloy": () => "no alloy is named, so its pouring range is not known",
-  "metal-not-read": () => "not read since the melt began",
-  "metal-read-old": (why, say) => `${temp(say, why.c)} read ${at(say, why.at)}: read it again`,
+  "no-alloy": () => "no alloy set, so no pouring range",
+  "metal-not-read": () => "not measured since the melt started",
+  "metal-read-old": (why, say) => `${temp(say, why.c)} read ${at(say, why.at)}: measure it again`,
   "metal-too-cold": (why, say) =>
-    `too cold: ${temp(say, why.c)} read ${at(say, why.at)}, poured at ${range(why, say)}`,
+    `too cold: ${temp(say, why.c)} read ${at(say, why.at)}, should be ${range(why, say)}`,
   "metal-too-hot": (why, say) =>
-    `too hot: ${temp(say, why.c)} read ${at(say, why.at)}, poured at ${range(why, say)}`,
-  "metal-planned-cold": (why, say) => `planned too cold: ${temp(say, why.c)}, poured at ${range(why, say)}`,
-  "metal-planned-hot": (why, say) => `planned too hot: ${temp(say, why.c)}, poured at ${range(why, say)}`,
-  "not-looked-at": () => "not looked at yet",
+    `too hot: ${temp(say, why.c)} read ${at(say, why.at)}, should be ${range(why, say)}`,
+  "metal-planned-cold": (why, say) => `planned too cold: ${temp(say, why.c)}, should be ${range(why, say)}`,
+  "metal-planned-hot": (why, say) => `planned too hot: ${temp(say, why.c)}, should be ${range(why, say)}`,
+  "not-looked-at": () => "not checked yet",
   "tick-old": () => "ticked too long ago: check again",
   "said-no": () => "checked: not OK",
 };
@@ -133,9 +133,9 @@ export function lineFigure(
   const { wantedKg, metalKg, metalFrom, fill } = supply;
   if (read !== null) return `${format.show("temp", read.c)} read ${soonTime(read.at, now, format.locale)}`;
   if (id === "metal-enough" && wantedKg !== null && metalKg !== null)
-    return `${format.show("kg", metalKg)} ${metalFrom === "weighed" ? "by the scale, less its loss" : "planned"}, ${format.show("kg", wantedKg)} wanted`;
+    return `${format.show("kg", metalKg)} ${metalFrom === "weighed" ? "weighed, less loss" : "planned"}, ${format.show("kg", wantedKg)} wanted`;
   if (id === "crucible-fill" && fill !== null)
-    return `${format.show("percent", fill.share)} of its brim${metalFrom === "weighed" ? "" : " as planned"}, ${format.show("kg", fill.mostKg)} at most`;
+    return `${format.show("percent", fill.share)} full${metalFrom === "weighed" ? "" : " as planned"}, ${format.show("kg", fill.mostKg)} at most`;
   if (id === "wall-carries") {
     const judged = shells.flatMap(({ standing }) => standing.wall.judged ?? []);
     if (judged.length === 0) return null;

@@ -17,7 +17,7 @@ export function stopRule(latest: LatestPour, outMin: number | null): StopRule {
   const surely = surelyMin ?? reachedMin;
   const likely = likelyMin ?? reachedMin;
   if (neverWarmEnough)
-    return { kind: "stop", text: "Stop: the shell leaves the kiln too cold. Put it back." };
+    return { kind: "stop", text: "Stop: the shell is too cold out of the kiln. Put it back." };
   if (outMin !== null && outMin > likely)
     return likelyMin === null
       ? { kind: "stop", text: `Stop: out for more than ${minSec(reachedMin)}. Put it back in the kiln.` }

@@ -14,7 +14,7 @@ import styles from "./run.module.css";
 const kinds = [
   { value: "hairline", label: "Hairline", hint: "A nail slides over it." },
   { value: "open", label: "Open", hint: "Light shows through." },
-  { value: "chip", label: "Chip", hint: "A piece is gone." },
+  { value: "chip", label: "Chip", hint: "A piece broke off." },
   { value: "lift", label: "Lift", hint: "Coats have parted." },
 ] as const satisfies readonly { value: CrackKind; label: string; hint: string }[];
 
@@ -43,15 +43,15 @@ export function CrackHere({
         });
       },
       () => {
-        say(`${piece.plan.name} goes back to its coats, with all that is in its log.`);
+        say(`${piece.plan.name} goes back to its coats with its whole log.`);
         onClose();
       },
     );
   return (
     <div className={styles["editor"]}>
       <p>
-        Leave it where it is until the kiln is cold: a shell taken out hot cracks further, and opening the
-        door hurts the others.
+        Leave it until the kiln is cold. Taken out hot it cracks further, and opening the door harms the
+        others.
       </p>
       <PickOf form={form} at="kind" label="Kind" options={kinds} />
       <TextOf form={form} at="where" label="Where" />

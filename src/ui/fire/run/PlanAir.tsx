@@ -29,20 +29,20 @@ export function PlanAir({
         <div>
           <dt>Heat of the pattern</dt>
           <dd>
-            {format.show("kW", heatKW)} <small>a kiln this size bears {format.show("kW", limitKW)}</small>
+            {format.show("kW", heatKW)} <small>limit for this kiln size: {format.show("kW", limitKW)}</small>
           </dd>
         </div>
         <div>
           <dt>Air while it burns</dt>
           <dd>
-            {format.number(airM3H, 1)} m³/h <small>{format.show("kg", airKg)} in all, at the least</small>
+            {format.number(airM3H, 1)} m³/h <small>{format.show("kg", airKg)} in all, at least</small>
           </dd>
         </div>
       </dl>
       {staysKg < massKg && (
         <p>
           Of {format.show("kg", massKg)} of {burnout.label.toLowerCase()} about {format.show("kg", staysKg)}{" "}
-          stays as a film and burns (judgement); the rest runs out of the kiln.
+          stays as a film and burns (estimate). The rest runs out of the kiln.
         </p>
       )}
       <p>
@@ -67,7 +67,7 @@ export function PlanAir({
             </li>
           ))}
         </ul>
-        <p>A limit kept is no promise of safety, and your local ones come first.</p>
+        <p>Below a limit is not the same as safe. Local limits come first.</p>
       </details>
     </Card>
   );

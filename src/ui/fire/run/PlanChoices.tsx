@@ -32,8 +32,12 @@ const purposes = [
   { value: "preheat", label: "Preheat", hint: "For the pour." },
 ] as const;
 const routes = [
-  { value: "flash", label: "Flash fire", hint: "Put in at full heat: wax, dry thin fused silica." },
-  { value: "staged", label: "Staged", hint: "From cold, with a hold to run out: plastic, foam, thin wax." },
+  {
+    value: "flash",
+    label: "Flash fire",
+    hint: "Into a hot kiln. For wax in a dry, thin fused silica shell.",
+  },
+  { value: "staged", label: "Staged", hint: "From cold, with a hold to drain. For plastic, foam, thin wax." },
 ] as const;
 const leavings = {
   flash: [
@@ -47,7 +51,7 @@ const leavings = {
 } as const;
 const afters = [
   { value: "inspect", label: "Cool and look", hint: "Inspect for cracks, pour another day." },
-  { value: "pour", label: "Straight to the pour", hint: "Down to the preheat and kept there." },
+  { value: "pour", label: "Straight to the pour", hint: "Cool to the preheat and hold." },
 ] as const;
 
 /** What the run is for and what goes in. */
@@ -63,13 +67,13 @@ export function PlanChoices({
   const change = (to: PlanDraft["purpose"]): void =>
     set({ purpose: to, pieceIds: [], told: {}, segments: null });
   return (
-    <Card title="What for">
+    <Card title="Purpose">
       <Choice label="The run is a" options={purposes} value={purpose} onChange={change} />
       {able.length === 0 ? (
         <p>
           {purpose === "burnout"
-            ? "No coated shell with a pattern in it hangs on the rack."
-            : "No burnt-out shell stands on the rack."}
+            ? "No coated shell with a pattern is on the rack."
+            : "No burnt-out shell is on the rack."}
         </p>
       ) : (
         <TickList
@@ -182,7 +186,7 @@ export function PlanKiln({ draft, set, kilns }: Props & { readonly kilns: readon
       {value === notListed && (
         <div className={styles["grid"]}>
           <NumberField
-            label="Hottest it goes"
+            label="Highest temperature"
             quantity="temp"
             value={ownKiln.maxC}
             min={100}
@@ -195,7 +199,7 @@ export function PlanKiln({ draft, set, kilns }: Props & { readonly kilns: readon
             value={ownKiln.powerKW}
             min={0.05}
             max={1000}
-            hint="As its plate says. Starting value 3.6 kW."
+            hint="From the rating plate. Starting value 3.6 kW."
             onChange={(powerKW) => own({ powerKW })}
           />
           <NumberField
@@ -204,7 +208,7 @@ export function PlanKiln({ draft, set, kilns }: Props & { readonly kilns: readon
             value={ownKiln.volumeL}
             min={1}
             max={100_000}
-            hint="Inside, width × depth × height. Starting value, a small one."
+            hint="Inside: width × depth × height. Starting value: a small kiln."
             onChange={(volumeL) => own({ volumeL })}
           />
         </div>
@@ -215,7 +219,7 @@ export function PlanKiln({ draft, set, kilns }: Props & { readonly kilns: readon
         value={startC}
         min={-30}
         max={1400}
-        hint="Cold unless it is still warm from before."
+        hint="Cold, unless it is still warm."
         onChange={(next) =>
           next !== null && next >= -30 && next <= 1400 && set({ startC: next, segments: null })
         }

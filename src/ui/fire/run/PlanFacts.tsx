@@ -28,7 +28,7 @@ const yesNo = [
 const damps = [
   { value: "dry", label: "Dry" },
   { value: "damp", label: "Not sure, or damp" },
-  { value: "patched-wet", label: "Freshly patched or rinsed" },
+  { value: "patched-wet", label: "Freshly repaired or rinsed" },
 ] as const;
 
 /** What the plan rests on, each with where it comes from; whatever the log says can be said over. */
@@ -51,7 +51,7 @@ export function PlanFacts({
   const isTold = Object.keys(told).length > 0;
   const pours = purpose === "preheat" || after === "pour";
   return (
-    <Card title="Taken from the log">
+    <Card title="From the log">
       <div className={styles["grid"]}>
         {purpose === "burnout" && (
           <>
@@ -60,13 +60,13 @@ export function PlanFacts({
               options={materials}
               value={told.material ?? (together.material === "other" ? null : together.material)}
               hint={from.material}
-              empty="Choose what burns most like it"
+              empty="Choose the closest material"
               onChange={(material) =>
                 tell({ material: (material ?? undefined) as BurnoutMaterial | undefined })
               }
             />
             <NumberField
-              label="Patterns together"
+              label="Mass of all patterns"
               quantity="kg"
               value={told.patternKg === undefined ? together.patternKg : told.patternKg}
               min={0}
@@ -77,12 +77,12 @@ export function PlanFacts({
             {isPrinted(told.material ?? together.material) && (
               <>
                 <NumberField
-                  label="Skin of the print"
+                  label="Print walls"
                   quantity="mm"
                   value={told.skinMm ?? null}
                   min={0}
                   max={20}
-                  hint="Walls all round. Skin and infill together make the estimate lighter."
+                  hint="A hollow print is lighter: enter walls and infill."
                   onChange={(skinMm) => tell({ skinMm })}
                 />
                 <NumberField
@@ -91,7 +91,7 @@ export function PlanFacts({
                   value={told.infill ?? null}
                   min={0}
                   max={1}
-                  hint="Of the inside, as the slicer has it."
+                  hint="Infill set in the slicer."
                   onChange={(infill) => tell({ infill })}
                 />
               </>
@@ -108,7 +108,7 @@ export function PlanFacts({
           </>
         )}
         <NumberField
-          label="Wall, the thickest"
+          label="Shell thickness, the thickest"
           quantity="mm"
           value={told.wallMm === undefined ? together.wallMm : told.wallMm}
           min={1}
@@ -117,7 +117,7 @@ export function PlanFacts({
           onChange={(wallMm) => tell({ wallMm })}
         />
         <NumberField
-          label="Shells together"
+          label="Mass of all shells"
           quantity="kg"
           value={told.shellKg === undefined ? together.shellKg : told.shellKg}
           min={0.01}
@@ -126,7 +126,7 @@ export function PlanFacts({
           onChange={(shellKg) => tell({ shellKg })}
         />
         <SelectField
-          label="Stucco, most of the wall"
+          label="Main stucco"
           empty={null}
           options={families}
           value={draft.family}
@@ -168,7 +168,7 @@ export function PlanFacts({
             value={draft.fireC}
             min={400}
             max={1500}
-            hint={`Left empty: ${format.show("temp", 870)}, or what the pattern needs.`}
+            hint={`Empty: ${format.show("temp", 870)}, or what the pattern needs.`}
             onChange={(fireC) =>
               set({ fireC: fireC === null || (fireC >= 400 && fireC <= 1500) ? fireC : draft.fireC })
             }
@@ -181,7 +181,7 @@ export function PlanFacts({
             value={draft.preheatC ?? preheatC}
             min={20}
             max={1300}
-            hint="As the pour is planned; else usual for metal and thinnest section, hotter where the way to the metal cools it too far."
+            hint="From the pour plan. Otherwise usual for metal and section, plus the heat lost on the way to the metal."
             onChange={(next) =>
               set({ preheatC: next === null || (next >= 20 && next <= 1300) ? next : draft.preheatC })
             }
@@ -191,7 +191,7 @@ export function PlanFacts({
       {isTold && (
         <div>
           <Button kind="quiet" onPress={() => set({ told: {} })}>
-            Back to what the log says
+            Back to the log’s values
           </Button>
         </div>
       )}

@@ -45,7 +45,7 @@ export function PlanResult(props: {
     <>
       <Card title="The plan">
         <p className={styles["printOnly"]}>
-          {purposeNames[purpose]}: {names.join(", ")}. Wall {format.show("mm", basis.wallMm)}, kiln{" "}
+          {purposeNames[purpose]}: {names.join(", ")}. Shell {format.show("mm", basis.wallMm)}, kiln{" "}
           {kiln?.name ?? "not listed"} to {format.show("temp", basis.kiln.maxC)}.
         </p>
         <ScheduleChart segments={segments} startC={startC} />
@@ -67,7 +67,7 @@ export function PlanResult(props: {
         />
       </Card>
       {plan.notes.length > 0 && (
-        <Card title="To know before" tone="watch">
+        <Card title="Before you start" tone="watch">
           <ul className={styles["know"]}>
             {plan.notes.map((one) => (
               <li key={one.code}>{noteText(one, format)}</li>
@@ -93,13 +93,13 @@ export function PlanResult(props: {
           label="Note"
           value={note}
           onChange={(next) => set({ note: next })}
-          hint="Shelf, how it stands, who watches."
+          hint="Shelf, position, who watches."
         />
       </div>
       {holds > 0 && (
         <p role="status" className={styles["screen"]}>
-          The plan breaks {holds === 1 ? "a limit" : `${holds} limits`}: it can be kept all the same, and the
-          run will say so again.
+          The plan exceeds {holds === 1 ? "a limit" : `${holds} limits`}. You can save it anyway; the run
+          repeats the warning.
         </p>
       )}
       <div className={styles["screen"]}>
@@ -108,13 +108,13 @@ export function PlanResult(props: {
           size="big"
           disabledReason={
             findings.some(({ code }) => code === "tray-in-too-hot")
-              ? "The tray of wax is still in the kiln when it goes hotter. Put its step back first."
+              ? "The tray of wax is still in the kiln when it goes hotter. Restore its step first."
               : null
           }
           onPress={() => onSave(segments)}
           debounceMs={700}
         >
-          Keep this plan
+          Save this plan
         </Button>
       </div>
       <div className={styles["screen"]}>

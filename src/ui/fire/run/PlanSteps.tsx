@@ -80,10 +80,10 @@ export function PlanSteps(props: {
       <details className={styles["screen"]}>
         <summary>Add a step</summary>
         <p className={sheet["soft"]}>
-          {open === null ? "It comes last" : `It comes behind step ${open + 1}`}; move it from there.
+          {open === null ? "It goes last" : `It goes after step ${open + 1}`}; move it from there.
         </p>
         <div className={`${sheet["row"]} ${sheet["middle"]}`}>
-          <Button onPress={() => add("ramp")}>A slope</Button>
+          <Button onPress={() => add("ramp")}>A ramp</Button>
           <Button onPress={() => add("hold")}>A hold</Button>
         </div>
         <SelectField

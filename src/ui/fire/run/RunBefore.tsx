@@ -41,29 +41,29 @@ export function RunBefore({
   const format = useFormat();
   const say = useFleeting((fleeting) => fleeting.say);
   const { startC, purpose, note, basis } = run.plan;
-  const [kilnC, setKilnC] = useState(startC);
+  const [kilnC, setKilnC] = useState<number | null>(null);
   const segments = plannedSegments(run.segments);
   const curve = scheduleCurve(segments, startC);
   const limits = runLimits(run.plan);
   const findings = limits === null ? [] : checkSchedule(segments, { limits, startC });
   const energyKWh = basis === undefined ? null : energyKWhOf(basis, { segments, startC });
-  const refused = startRefusal(run.plan, kilnC);
+  const refused = kilnC === null ? null : startRefusal(run.plan, kilnC);
   const putAway = async (): Promise<void> => {
     const body = { result: "stopped" } as const;
     const done = await log({ do: "log", stream: streamOf("run", run.id), type: "run-ended", body });
-    if (done.ok) say("The plan was put away.");
+    if (done.ok) say("Plan cancelled.");
   };
   const start = async (): Promise<void> => {
+    if (kilnC === null) return;
     const begun = await logAll(startRun(run, pieces, { kilnC }));
-    if (begun.ok) say("The run has begun.", "done", undoing(begun));
+    if (begun.ok) say("Run started.", "done", undoing(begun));
   };
   return (
     <>
       {run.ended !== null && <WasPutAway stream={streamOf("run", run.id)} ended={run.ended} />}
       {run.ended === null && (
         <p className={styles["caution"]}>
-          The numbers never control the kiln: its own controller and limit protect it. Set both before you
-          start.
+          Dipbook does not control the kiln. Set its controller and its limit before you start.
         </p>
       )}
       <RunPieces run={run} pieces={pieces} isLive={false} />
@@ -102,16 +102,26 @@ export function RunBefore({
               quantity="temp"
               step={5}
               value={kilnC}
+              start={startC}
               min={-30}
               max={1400}
               onChange={setKilnC}
             />
+            {kilnC === null && (
+              <Button onPress={() => setKilnC(startC)}>Same as planned: {format.show("temp", startC)}</Button>
+            )}
             {refused !== null && <FindingBlock level="hold" text={scheduleRefusalText(refused, format)} />}
-            <Button kind="primary" size="big" onPress={start} debounceMs={700}>
+            <Button
+              kind="primary"
+              size="big"
+              onPress={start}
+              debounceMs={700}
+              disabledReason={kilnC === null ? "Set what the kiln shows now." : null}
+            >
               Start the run
             </Button>
             <Button kind="quiet" onPress={putAway} debounceMs={700}>
-              Put this plan away
+              Cancel plan
             </Button>
           </div>
         </>

@@ -13,6 +13,7 @@ import type { Run } from "../../../logbook/fire/fireStates.ts";
 import type { Piece } from "../../../logbook/piece/piece.ts";
 import { residueBar } from "../../../logbook/fire/metalReady.ts";
 import { useFleeting } from "../../base/state/fleeting.ts";
+import { useFormat } from "../../base/state/useFormat.ts";
 import { useShop } from "../../base/state/shop.tsx";
 import { useUndoing } from "../../base/state/useUndoing.ts";
 import { insideOptions } from "../../base/format/insideOptions.ts";
@@ -23,11 +24,12 @@ import { Card } from "../../base/parts/Card.tsx";
 import { Choice } from "../../base/forms/Choice.tsx";
 import { NumberOf, TextOf } from "../../base/forms/BoundFields.tsx";
 
-const insides = [...insideOptions, { value: "stopped", label: "Stopped", hint: "Broken off." }] as const;
+const insides = [...insideOptions, { value: "stopped", label: "Stopped", hint: "Stopped early." }] as const;
 const faultWords: Readonly<Record<EndFault, string>> = {
-  "no-peak": "Give the hottest it was, or untick that the shells were fired.",
-  "no-hold": "Give the minutes at the top, or untick that the shells were fired.",
-  "no-shell": "Give the shell’s temperature, or untick that they stand hot.",
+  "no-inside": "Look inside each piece and tap what you saw.",
+  "no-peak": "Enter the highest temperature, or untick “Fired”.",
+  "no-hold": "Enter the minutes at the top, or untick “Fired”.",
+  "no-shell": "Enter the shell temperature, or untick “Preheated”.",
 };
 
 /** The end: how it went, how each piece came out, what was reached; written into every piece's log. */
@@ -64,6 +66,7 @@ function EndForm({
   readonly about: string;
 }) {
   const { logAll } = useShop();
+  const format = useFormat();
   const undoing = useUndoing();
   const say = useFleeting((fleeting) => fleeting.say);
   const form = useForm<EndDraft>(`run/${run.id}/end`, initial, about);
@@ -75,14 +78,23 @@ function EndForm({
     run.plan.purpose === "firing" && residueBar(piece).length > 0;
   const isPreheat = run.plan.purpose === "preheat";
 
+  // Figures that nobody touched are named on the key that logs them.
+  const figures = [
+    ...(draft.isFired && draft.peakC !== null ? [format.show("temp", draft.peakC)] : []),
+    ...(draft.isFired && draft.holdMin !== null ? [`${format.show("min", draft.holdMin)} held`] : []),
+    ...(draft.isPreheated && draft.shellC !== null ? [`shells at ${format.show("temp", draft.shellC)}`] : []),
+    ...(draft.energyKWh !== null ? [format.show("kWh", draft.energyKWh)] : []),
+  ];
+  const isFilledIn = figures.length > 0 && !form.isTouched("peakC", "holdMin", "shellC", "energyKWh");
+
   const end = async (): Promise<void> => {
-    const found = endFaults(draft);
+    const found = endFaults(draft, { run, pieces });
     setFaults(found);
     if (found.length > 0) return;
     const done = await logAll(endRun(run, pieces, draft));
     if (!done.ok) return;
     await form.drop();
-    say(draft.result === "done" ? "The run is over." : "The run was stopped.", "done", undoing(done));
+    say(draft.result === "done" ? "Run ended." : "Run stopped.", "done", undoing(done));
   };
 
   return (
@@ -90,8 +102,8 @@ function EndForm({
       <Choice
         label="The run"
         options={[
-          { value: "done", label: "Went to its end" },
-          { value: "stopped", label: "Was stopped" },
+          { value: "done", label: "Completed" },
+          { value: "stopped", label: "Stopped" },
         ]}
         value={draft.result}
         onChange={(result) =>
@@ -106,17 +118,17 @@ function EndForm({
             options={burnoutIn(run, piece) === null ? insideOptions : insides}
             value={
               draft.inside[piece.id] ??
-              (burnoutIn(run, piece) === null ? null : draft.result === "stopped" ? "stopped" : "clean")
+              (burnoutIn(run, piece) !== null && draft.result === "stopped" ? "stopped" : null)
             }
             onChange={(inside) => set({ inside: { ...draft.inside, [piece.id]: inside } })}
           />
         ),
       )}
       <TickList
-        label="What goes into each piece’s log"
+        label="Log on each piece"
         options={[
           ...(isPreheat ? [] : [{ value: "fired", label: "Fired", hint: "With the figures below." }]),
-          { value: "hot", label: "Standing hot for the pour", hint: "Preheated." },
+          { value: "hot", label: "Preheated", hint: "Preheated." },
         ]}
         ticked={ticked}
         onChange={(now) => set({ isFired: now.includes("fired"), isPreheated: now.includes("hot") })}
@@ -129,7 +141,7 @@ function EndForm({
               at="peakC"
               label="Hottest"
               quantity="temp"
-              hint={run.readings.length === 0 ? "Nothing was read: by your eye." : "The hottest reading."}
+              hint={run.readings.length === 0 ? "No reading: your estimate." : "The hottest reading."}
             />
             <NumberOf
               form={form}
@@ -137,7 +149,7 @@ function EndForm({
               label="Held for"
               quantity="min"
               min={0}
-              hint="By the readings: within 15 K of the hottest. Few readings tell it badly; put it right."
+              hint={`By the readings: within ${format.show("tempDiff", 15)} of the highest. With few readings, correct it.`}
             />
           </>
         )}
@@ -145,7 +157,7 @@ function EndForm({
           <NumberOf
             form={form}
             at="shellC"
-            label="Shells stand at"
+            label="Shell temperature"
             quantity="temp"
             hint="The kiln’s last reading, soaked through."
           />
@@ -156,7 +168,7 @@ function EndForm({
           label="Energy"
           quantity="kWh"
           min={0}
-          hint="Estimate from the readings; a meter knows better."
+          hint="Estimated from the readings. Use a meter if you have one."
         />
       </div>
       <TextOf form={form} at="note" label="Note" />
@@ -166,7 +178,7 @@ function EndForm({
         </p>
       ))}
       <Button kind="primary" size="big" onPress={end} debounceMs={700}>
-        End the run and log it on the pieces
+        {isFilledIn ? `End the run with ${figures.join(", ")}` : "End the run and log it on the pieces"}
       </Button>
     </Card>
   );

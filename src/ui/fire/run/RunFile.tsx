@@ -58,7 +58,7 @@ export function RunFile({
       source: chosen.file.name,
       stored: new Set(known.map(({ at }) => at)),
     });
-    if (commands.length === 0) return setFault("All of it is in the log already.");
+    if (commands.length === 0) return setFault("All readings are in the log already.");
     const done = await logAll(commands);
     if (!done.ok) return;
     const count = commands.reduce((sum, { body }) => sum + body.afterS.length, 0);
@@ -85,7 +85,7 @@ export function RunFile({
           <FoundInFile read={read} />
           {!read.isUnitTold && (
             <Choice
-              label="The file names no unit: it is"
+              label="The file has no unit. It is in"
               options={[
                 { value: "C", label: "°C" },
                 { value: "F", label: "°F" },
@@ -114,7 +114,7 @@ function FoundInFile({ read }: { readonly read: Extract<KilnCsv, { ok: true }> }
       {read.clock === "elapsed" && "Its times are counted from the start of this run. "}
       {read.clock === "time-of-day" && "It has no date: the day of this run is used. "}
       {outside > 0 && `${outside} lines lie outside the run and are left out. `}
-      {unread > 0 && `${unread} lines are no readings.`}
+      {unread > 0 && `${unread} lines are not readings.`}
     </p>
   );
 }

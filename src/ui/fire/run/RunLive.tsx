@@ -67,8 +67,7 @@ export function RunLive({ run, pieces, kiln }: Props) {
   const move = async (): Promise<void> => {
     if (moved === null) return;
     const body = { segments: loggedSegments(moved), note: "moved to where the run is" };
-    if ((await log({ do: "log", stream, type: "run-changed", body })).ok)
-      say("The rest of the plan was moved.");
+    if ((await log({ do: "log", stream, type: "run-changed", body })).ok) say("Rest of the plan moved.");
   };
   const { basis } = run.plan;
   const energy = runEnergy(run);
@@ -77,8 +76,8 @@ export function RunLive({ run, pieces, kiln }: Props) {
   return (
     <>
       <p className={styles["caution"]}>
-        The numbers never control the kiln: its own controller and limit protect it, and someone stays with
-        it. Local codes and licensed practice come first.
+        Dipbook does not control the kiln. It needs its own controller and limit, and a person on watch. Local
+        codes come first.
       </p>
       {!isOver && <RunNext standing={standing} now={now} onTick={onTick} />}
       {judged.findings.length > 0 && (
@@ -96,7 +95,7 @@ export function RunLive({ run, pieces, kiln }: Props) {
         </Card>
       )}
       {basis === undefined && (
-        <p className={sheet["soft"]}>This plan does not say what it was made for: only its time is judged.</p>
+        <p className={sheet["soft"]}>This plan has no shell data, so only its timing is checked.</p>
       )}
       {!isOver && <RunReading runId={run.id} standing={standing} />}
       <Card title="Plan and readings">
@@ -107,8 +106,8 @@ export function RunLive({ run, pieces, kiln }: Props) {
         />
         {moved !== null && (
           <div className={`${sheet["row"]} ${sheet["middle"]}`}>
-            <Button onPress={move}>Move the rest of the plan to where it is</Button>
-            <span className={sheet["soft"]}>Nothing that is still to come changes but its time.</span>
+            <Button onPress={move}>Move the rest of the plan to now</Button>
+            <span className={sheet["soft"]}>Only the times of the steps to come change.</span>
           </div>
         )}
         {(energy !== null || heat !== null) && (
@@ -125,7 +124,8 @@ export function RunLive({ run, pieces, kiln }: Props) {
       {run.ended !== null && (
         <Card title="Readings of a kiln logger">
           <p className={sheet["soft"]}>
-            Read the logger’s file in after the run: hottest reading, energy, holds and warnings follow it.
+            Import the logger’s file after the run: highest temperature, energy, holds and warnings are
+            updated.
           </p>
           <RunFile runId={run.id} startedAt={kilnRun.startedAt} endedAt={run.ended.at} />
         </Card>
@@ -136,14 +136,14 @@ export function RunLive({ run, pieces, kiln }: Props) {
         <RingCard
           dues={dues}
           keys={{
-            start: "Keep the screen on and ring here",
+            start: "Keep the screen on and sound alarms here",
             stop: "Stop keeping the screen on",
             calendar: "Calendar file of the next steps",
           }}
           fileName="kiln-run"
         >
-          When the run is late, put it in the calendar again. It reminds; it does not watch: a hot kiln needs
-          its own controller and a person.
+          If the run is late, add it to the calendar again. Alarms only remind: a hot kiln needs a controller
+          and a person.
         </RingCard>
       )}
       {!isOver && <RunEnd run={run} pieces={pieces} energyKWh={energy?.energyKWh ?? null} />}

@@ -36,13 +36,13 @@ export function RunNext({
           </Button>
           {others.length > 0 && (
             <p className={sheet["soft"]}>
-              Then, due as well: {others.map(({ code }) => instructionWords[code].short).join(", ")}.
+              Also due: {others.map(({ code }) => instructionWords[code].short).join(", ")}.
             </p>
           )}
         </>
       )}
       {next === null || part === undefined ? (
-        first === undefined && <p className={`${sheet["figure"]} ${styles["what"]}`}>The plan is through</p>
+        first === undefined && <p className={`${sheet["figure"]} ${styles["what"]}`}>Plan finished</p>
       ) : (
         <>
           <h2>{first === undefined ? "Next" : "After that"}</h2>
@@ -61,7 +61,7 @@ export function RunNext({
           ? "The plan"
           : `Last read ${format.show("temp", lastReading.kilnC)}, ${ago(now - unreadMin * minuteMs, now)}; the plan`}{" "}
         has {format.show("temp", plannedC)} now and ends about {`${soonTime(endsAt, now, format.locale)}.`}
-        {unreadMin > 45 && " Read the kiln: what lies between is a guess."}
+        {unreadMin > 45 && " Read the kiln: the rest is a guess."}
       </p>
     </section>
   );

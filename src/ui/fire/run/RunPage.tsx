@@ -14,7 +14,7 @@ import { RunLive } from "./RunLive.tsx";
 const purposeNames = { burnout: "Burnout", firing: "Firing", preheat: "Preheat" } as const;
 
 const endWord = (run: Run, result: "done" | "stopped"): string =>
-  isPutAway(run) ? "put away" : result === "done" ? "over" : "stopped";
+  isPutAway(run) ? "cancelled" : result === "done" ? "over" : "stopped";
 
 /** One kiln run: before its start, under way, or over. */
 export function RunPage() {
@@ -29,7 +29,7 @@ export function RunPage() {
   if (found === null || run === null)
     return (
       <Page title="No such run" back={paths.fire}>
-        <Empty title="There is no such run">
+        <Empty title="This run does not exist">
           <p>It is not in this device’s log.</p>
         </Empty>
       </Page>

@@ -47,11 +47,9 @@ export function RunPieces({
                     : `cracked in this run (${crack.where}): back to its coats`}
                 </span>
               </div>
-              {isUnbegun && (
-                <Button onPress={() => begin(piece)}>Its log does not have the burnout yet: log it</Button>
-              )}
+              {isUnbegun && <Button onPress={() => begin(piece)}>Log its burnout</Button>}
               {isLive && melts && crack === null && !piece.dewaxes.some(({ runId }) => runId === run.id) && (
-                <Link href={paths.logFor(piece.id, "dewaxed")}>Wax is out: log it</Link>
+                <Link href={paths.logFor(piece.id, "dewaxed")}>Log the dewax</Link>
               )}
               {crack === null && cracking !== piece.id && run.startedAt !== null && (
                 <Button onPress={() => setCracking(piece.id)} label={`Crack found in ${piece.plan.name}`}>
@@ -67,7 +65,7 @@ export function RunPieces({
       </ul>
       {pieces.length < run.pieceIds.length && (
         <p className={sheet["soft"]}>
-          {run.pieceIds.length - pieces.length} of its pieces are put away or not on this device.
+          {run.pieceIds.length - pieces.length} of its pieces are archived or not on this device.
         </p>
       )}
     </Card>

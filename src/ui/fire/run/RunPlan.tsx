@@ -73,15 +73,15 @@ export function RunPlan({ items, shop, pours, asked: from, onSaved }: Props) {
     });
     if (!done.ok) return;
     await form.drop();
-    say("The plan is kept.");
+    say("Plan saved.");
     onSaved(id);
   };
 
   return (
     <div className={sheet["stack"]}>
       <p className={styles["caution"]}>
-        The numbers never control the kiln: its own controller and limit protect it, and someone stays with
-        it. Local codes, the makers’ sheets and licensed practice come first.
+        Dipbook does not control the kiln. It needs its own controller and limit, and a person on watch. Local
+        codes and makers’ data sheets come first.
       </p>
       <div className={styles["screen"]}>
         <PlanChoices draft={draft} set={set} items={items} way={wayOf(draft, asked.together)} />
@@ -95,16 +95,16 @@ export function RunPlan({ items, shop, pours, asked: from, onSaved }: Props) {
         </div>
       )}
       {!asked.ok && (
-        <Card title="What is missing for a plan" tone="note">
+        <Card title="Needed for a plan" tone="note">
           <ul>
             {asked.gaps.map((gap) => (
-              <li key={gap}>{gapWords[gap]}</li>
+              <li key={gap}>{gapWords(format)[gap]}</li>
             ))}
           </ul>
         </Card>
       )}
       {answer?.kind === "refused" && (
-        <Card title="No plan for this" tone="hold">
+        <Card title="No plan possible" tone="hold">
           <FindingBlock level="hold" text={scheduleRefusalText(answer, format)} />
         </Card>
       )}

@@ -60,7 +60,7 @@ export function RunReading({ runId, standing }: { readonly runId: string; readon
         {own !== null
           ? "By the kiln’s own thermocouple."
           : expected.why === "carried"
-            ? "Expected from the last reading and the plan. Set what the kiln shows."
+            ? "Expected from the last reading and the plan. Enter what the kiln shows."
             : emptyWords[expected.why]}
       </p>
       {own === null && likelyC !== null && (
@@ -76,7 +76,7 @@ export function RunReading({ runId, standing }: { readonly runId: string; readon
         {own === null ? "Log the reading" : `Log ${format.show("temp", own)}`}
       </Button>
       <details>
-        <summary>Type it, an earlier time, a thermometer or a file</summary>
+        <summary>More: type it, earlier time, thermometer or file</summary>
         <div className={sheet["stack"]}>
           <NumberField
             label="Kiln, typed"
@@ -89,8 +89,7 @@ export function RunReading({ runId, standing }: { readonly runId: string; readon
           <WhenField label="When it was read" at={at} onChange={setAt} />
           <SensorButton kind="thermometer" place={`run/${runId}`} onValue={({ tempC }) => setOwn(tempC)} />
           <p className={sheet["soft"]}>
-            Bluetooth thermometers of the standard service are seldom made for a kiln’s heat: mind what the
-            probe bears.
+            Most Bluetooth thermometers can’t take kiln heat: check the probe’s limit.
           </p>
           <RunFile runId={runId} startedAt={standing.run.startedAt} endedAt={null} />
         </div>

@@ -61,7 +61,7 @@ export function ScheduleChart(props: {
           <span data-key="plan">plan, steps numbered</span>
           <span data-key="step">something to do</span>
           {read.length > 0 && <span data-key="ember">read</span>}
-          {ahead.length > 0 && <span data-key="emberDotted">way to go from here</span>}
+          {ahead.length > 0 && <span data-key="emberDotted">rest of the plan</span>}
         </>
       }
       table={

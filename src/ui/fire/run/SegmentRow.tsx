@@ -68,7 +68,7 @@ export function SegmentEditor(props: {
       {part.kind === "ramp" && (
         <>
           <QuantityStepper
-            label="Up or down to"
+            label="Temperature"
             quantity="temp"
             step={10}
             value={part.toC}
@@ -77,7 +77,7 @@ export function SegmentEditor(props: {
             onChange={(toC) => onChange({ ...part, toC })}
           />
           <QuantityStepper
-            label="How fast"
+            label="Rate"
             quantity="rate"
             step={part.rateKPerH < 30 ? 1 : 10}
             value={part.rateKPerH}
@@ -89,7 +89,7 @@ export function SegmentEditor(props: {
       )}
       {minutes !== null && part.kind !== "ramp" && (
         <QuantityStepper
-          label="How long"
+          label="Time"
           quantity="min"
           step={5}
           value={minutes}

@@ -10,16 +10,16 @@ type Sources = Readonly<
 
 const massWords = {
   weighed: "weighed bare",
-  printed: "estimate: its volume printed with this skin and infill",
-  mesh: "estimate: its 3D file as a solid pattern. A hollow print is lighter",
-  "metal-volume": "estimate: the metal’s volume as a solid pattern. A hollow print is lighter",
-  film: "estimate: the film that stays when wax runs out",
+  printed: "estimate: printed with these walls and infill",
+  mesh: "estimate: solid, from its 3D file",
+  "metal-volume": "estimate: solid, from the metal’s volume",
+  film: "estimate: the wax film that stays",
 } as const;
-const shellWords = {
-  area: "area × wall × density",
-  "mesh-area": "its mesh’s area × wall × density",
-  starting: "area not known: starting value, 3 kg a shell",
-} as const;
+const shellWords = (format: Format) => ({
+  area: "area × thickness × density",
+  "mesh-area": "3D file’s area × thickness × density",
+  starting: `area not known: starting value, ${format.show("kg", 3)} a shell`,
+});
 const dampWords = (format: Format) => ({
   patched: "repaired since it was last fired",
   drying: "by the drying of its last coat",
@@ -28,7 +28,7 @@ const dampWords = (format: Format) => ({
   cold: "fired, then cold for more than a day: shells take up water from the air",
   "no-coat": "no coat in the log",
 });
-const dampNames = { dry: "dry", damp: "not sure to be dry", "patched-wet": "wet" } as const;
+const dampNames = { dry: "dry", damp: "not known to be dry", "patched-wet": "wet" } as const;
 
 /** Where each figure of the plan comes from; once it is said over, what the log has. */
 export function sourceWords(
@@ -47,11 +47,11 @@ export function sourceWords(
   const as = (isSaid: boolean, words: string): string =>
     isSaid ? `Your figure. By the log: ${words}` : words;
   const materialName = (one: FireFacts["material"]): string =>
-    one === null ? "not told" : patternMaterials[one].label;
+    one === null ? "not set" : patternMaterials[one].label;
   return {
     material: as(
       told.material !== undefined,
-      `${each(({ material }) => material, materialName)} by its plan.${together.materials.length > 1 ? " They differ: fire them apart, or choose the one that asks most." : ""}`,
+      `${each(({ material }) => material, materialName)} by its plan.${together.materials.length > 1 ? " They differ: fire them separately, or choose the most demanding." : ""}`,
     ),
     patternKg: as(
       told.patternKg !== undefined,
@@ -65,13 +65,13 @@ export function sourceWords(
     ),
     wallMm: as(
       told.wallMm !== undefined,
-      `${format.show("mm", together.wallMm)} on ${together.thickest}, ${facts.some(({ wallBasis }) => wallBasis === "measured") ? "by its caliper reading" : "by the coats’ table"}; an inside corner can be half as thick again.`,
+      `${format.show("mm", together.wallMm)} on ${together.thickest}, ${facts.some(({ wallBasis }) => wallBasis === "measured") ? "by its caliper reading" : "by the coats’ table"}; inside corners can be 50% thicker.`,
     ),
     shellKg: as(
       told.shellKg !== undefined,
       each(
         ({ shell }) => shell,
-        (shell) => `${format.show("kg", shell.massKg)}, ${shellWords[shell.source]}`,
+        (shell) => `${format.show("kg", shell.massKg)}, ${shellWords(format)[shell.source]}`,
       ),
     ),
     damp: as(
@@ -82,11 +82,11 @@ export function sourceWords(
     ),
     firedBefore: as(
       told.firedBefore !== undefined,
-      together.firedBefore ? "A firing stands in its log." : "No firing in the log.",
+      together.firedBefore ? "A firing is in its log." : "No firing in the log.",
     ),
     seenAbove1100: as(
       told.seenAbove1100 !== undefined,
-      together.seenAbove1100 ? "By a firing or a reading in its log." : "Nothing so hot in the log.",
+      together.seenAbove1100 ? "By a firing or a reading in its log." : "No such heat in the log.",
     ),
   };
 }

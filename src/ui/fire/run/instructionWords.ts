@@ -12,17 +12,17 @@ type Instruction = {
 export const instructionWords: Readonly<Record<InstructionCode, Instruction>> = {
   "extraction-on": {
     title: "Extraction on, doors to the house shut",
-    says: "Pattern smoke is poisonous and it burns. Under a hood or outdoors, nobody downwind.",
+    says: "Pattern smoke is toxic and flammable. Under a hood or outdoors. Stay upwind.",
     short: "extraction on",
   },
   "openings-checked": {
     title: "Check that cup, drains and vents are open",
-    says: "Trim the shell off every opening and look through: what can’t run out cracks the wall.",
+    says: "Trim the shell off every opening and look through. Trapped pattern cracks the shell.",
     short: "openings checked",
   },
   "cup-down": {
-    title: "Stand the shell cup down",
-    says: "The pattern runs out of the cup. Leave a way for air; nothing may block the opening.",
+    title: "Place the shell cup down",
+    says: "The pattern runs out of the cup. Leave an air gap and keep the opening clear.",
     short: "cup down",
   },
   "pan-outside": {
@@ -32,7 +32,7 @@ export const instructionWords: Readonly<Record<InstructionCode, Instruction>> = 
   },
   "tray-in": {
     title: "Put the tray under the cup",
-    says: "A steel tray, large enough for all the wax. It comes out before the kiln goes hotter.",
+    says: "A steel tray, large enough for all the wax. Take it out before the kiln gets hotter.",
     short: "tray in",
   },
   "tray-out": {
@@ -47,12 +47,12 @@ export const instructionWords: Readonly<Record<InstructionCode, Instruction>> = 
   },
   "vents-open": {
     title: "Open the kiln’s vents",
-    says: "The pattern begins to smoke. It needs air to burn away; shut in, it soots the shell and can flash when the door is opened.",
+    says: "The pattern starts to smoke. Without air it soots the shell and can flash when you open the door.",
     short: "vents open",
   },
   "drain-watched": {
     title: "Watch it run out",
-    says: "Look from the side, with a shield. What runs out can catch fire: keep a lid and dry sand at hand.",
+    says: "Look from the side, with a shield. It can catch fire: keep a lid and dry sand at hand.",
     short: "watch it drain",
   },
   "carbon-checked": {
@@ -62,12 +62,12 @@ export const instructionWords: Readonly<Record<InstructionCode, Instruction>> = 
   },
   "inspect-cold": {
     title: "Cold: look the shell over",
-    says: "Leave the door shut until here. Tap it, look for cracks at edges and cup, and log what you find.",
+    says: "Keep the door shut until now. Tap it, look for cracks at edges and cup, and log what you find.",
     short: "look it over, cold",
   },
   "keep-hot": {
     title: "Keep it here until the metal is ready",
-    says: "Out of the kiln it loses its heat in minutes. Take it out only when the metal is at its temperature.",
+    says: "Out of the kiln it cools in minutes. Take it out only when the metal is at temperature.",
     short: "keep hot for the pour",
   },
 };

@@ -11,7 +11,7 @@ export const fileFaultWords: Readonly<Record<Extract<KilnCsvAnswer, { ok: false 
   "no-rows": "No rows of readings were found. The file needs one column of times and one of temperatures.",
   "no-time": "No column of times was found: dates, times of day, or minutes or seconds from the start.",
   "no-temperature": "No column of temperatures was found.",
-  aborted: "The file was put aside.",
+  aborted: "Import cancelled.",
   failed: "The file could not be read.",
   "no-worker": "The file could not be read on this device: close other pages and try again.",
   "none-in-run": "None of its readings falls within this run. Is the logger’s clock right?",

@@ -88,7 +88,7 @@ describe("the words at the kiln", () => {
 
   test.each([
     [0.1, "thin wax up to about"],
-    [0.101, "is much for the staged way"],
+    [0.101, "is a lot for staged"],
   ])("%d kg of wax staged: %s", (massKg, words) => {
     const format = makeFormat("metric", "en-GB");
     expect(noteText({ code: "wax-melts-slowly", figures: { massKg } }, format)).toContain(words);

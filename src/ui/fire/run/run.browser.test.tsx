@@ -16,7 +16,7 @@ const plaque = "Demo: plaque with two fish";
 async function planPlaque(desk: Desk) {
   const shown = showAt(desk.shop, "/fire/run/new", { route: "/fire/run/new", screen: RunPlanPage });
   await page.getByRole("checkbox", { name: new RegExp(plaque) }).click();
-  await page.getByRole("textbox", { name: "Patterns together" }).fill("0.4");
+  await page.getByRole("textbox", { name: "Mass of all patterns" }).fill("0.4");
   return shown;
 }
 
@@ -27,8 +27,8 @@ describe("a plan", () => {
     await page.getByRole("checkbox", { name: new RegExp(plaque) }).click();
     await expect.element(page.getByText(/kg, estimate: /)).toBeVisible();
     // A person's own figure replaces the estimate, also where it is left open.
-    await page.getByRole("textbox", { name: "Patterns together" }).fill("");
-    await expect.element(page.getByText(/^Give the mass of the patterns/)).toBeVisible();
+    await page.getByRole("textbox", { name: "Mass of all patterns" }).fill("");
+    await expect.element(page.getByText(/^Enter the mass of the patterns/)).toBeVisible();
     await expect.element(page.getByText(/^Your figure\. By the log: .*estimate: /)).toBeVisible();
     await expect.element(page.getByText(/^7\.2.mm on .*by its caliper reading/)).toBeVisible();
     await expect.element(page.getByText("It has not been reviewed since its last coat.")).toBeVisible();
@@ -38,7 +38,7 @@ describe("a plan", () => {
     await planPlaque(await demoDesk());
     await page.getByRole("radio", { name: /^Not sure/ }).click({ force: true });
     await expect.element(page.getByText("Not dry yet, and wax inside")).toBeVisible();
-    await expect.element(page.getByText(/Let it hang at room temperature/)).toBeVisible();
+    await expect.element(page.getByText(/Let it dry right through at room temperature/)).toBeVisible();
     await page.getByRole("radio", { name: "Dry", exact: true }).click({ force: true });
     await expect
       .element(page.getByRole("list", { name: "Steps of the plan" }))
@@ -74,11 +74,11 @@ describe("a plan", () => {
     await expect
       .element(page.getByText(/^Tray of wax still in the kiln\. The plan goes to 870/))
       .toBeVisible();
-    await expect.element(key("Keep this plan")).toHaveAttribute("aria-disabled", "true");
+    await expect.element(key("Save this plan")).toHaveAttribute("aria-disabled", "true");
     const leaves = page.getByRole("group", { name: "Does the wax leave the kiln?" });
     await leaves.getByRole("radio", { name: "No" }).click({ force: true });
     await expect.element(page.getByText(/of wax stays in the kiln and burns there/)).toBeVisible();
-    await expect.element(key("Keep this plan")).not.toHaveAttribute("aria-disabled");
+    await expect.element(key("Save this plan")).not.toHaveAttribute("aria-disabled");
     const steps = page.getByRole("list", { name: "Steps of the plan" });
     await expect.element(steps).not.toHaveTextContent("Take the tray out");
   });
@@ -88,7 +88,7 @@ describe("a plan", () => {
     const { places } = await planPlaque(desk);
     await page.getByRole("radio", { name: "Dry", exact: true }).click({ force: true });
     await page.getByRole("textbox", { name: "Note" }).fill(" second shelf ");
-    await key("Keep this plan").click();
+    await key("Save this plan").click();
     await expect.poll(() => places.at(-1)).toMatch(/^\/fire\/run\/[0-9a-f-]{36}$/);
     const [planned] = await desk.logged("run-planned");
     expect(planned?.body).toMatchObject({ purpose: "burnout", pieceIds: ["demo-plaque"], startC: 20 });
@@ -111,11 +111,15 @@ describe("a plan that waits", () => {
     await burning(desk, { isStarted: false });
     openRun(desk);
     const kilnNow = page.getByRole("spinbutton", { name: /^Kiln now/ });
+    await expect.element(kilnNow).toHaveTextContent("not set");
+    await expect.element(key("Start the run")).toHaveAttribute("aria-disabled", "true");
+    await key(/^Same as planned: 20/).click();
     await expect.element(kilnNow).toHaveTextContent("20");
-    await expect.element(page.getByText(/too hot for the staged way/)).not.toBeInTheDocument();
+    await expect.element(key("Start the run")).not.toHaveAttribute("aria-disabled");
+    await expect.element(page.getByText(/too hot for staged/)).not.toBeInTheDocument();
     (kilnNow.element() as HTMLElement).focus();
     await userEvent.keyboard("{End}");
-    await expect.element(page.getByText("The kiln is too hot for the staged way")).toBeVisible();
+    await expect.element(page.getByText("The kiln is too hot for staged")).toBeVisible();
   });
 
   test("is put away, lies under what is through, and comes out again", async () => {
@@ -123,13 +127,13 @@ describe("a plan that waits", () => {
     await burning(desk, { isStarted: false });
     openRun(desk);
     await expect.element(key("Start the run")).toBeVisible();
-    await key("Put this plan away").click();
+    await key("Cancel plan").click();
     await expect.element(page.getByRole("heading", { name: "Burnout: put away" })).toBeVisible();
     await expect.element(key("Start the run")).not.toBeInTheDocument();
     expect((await desk.logged("run-ended")).map(({ body }) => body)).toEqual([{ result: "stopped" }]);
     cleanup();
     showAt(desk.shop, "/fire", { route: "/fire", screen: FirePage });
-    const line = page.getByRole("region", { name: "Kiln runs" }).getByRole("link", { name: /put away/ });
+    const line = page.getByRole("region", { name: "Kiln runs" }).getByRole("link", { name: /cancelled/ });
     await expect.element(line).toHaveTextContent("Burnout, 1 piece");
     cleanup();
     openRun(desk);
@@ -147,15 +151,15 @@ describe("a run under way", () => {
     await read(0.5, 420);
     openRun(desk);
     const next = page.getByRole("region", { name: "Next at the kiln" });
-    await expect.element(next).toHaveTextContent("Stand the shell cup down");
-    await expect.element(page.getByText(/The numbers never control the kiln/)).toBeVisible();
+    await expect.element(next).toHaveTextContent("Place the shell cup down");
+    await expect.element(page.getByText(/Dipbook does not control the kiln/)).toBeVisible();
     await expect
       .element(page.getByRole("heading", { name: /Too fast through a limit: smoke/ }))
       .toBeVisible();
     await expect.element(page.getByRole("heading", { name: /Vents not ticked as open/ })).toBeVisible();
     await next.getByRole("button", { name: "Done" }).click();
     await expect.poll(async () => (await desk.logged("run-step-done"))[0]?.body.segment).toBe(0);
-    await expect.element(next).not.toHaveTextContent("Stand the shell cup down");
+    await expect.element(next).not.toHaveTextContent("Place the shell cup down");
   });
 
   test("late, the rest of the plan is moved to where it is", async () => {
@@ -166,7 +170,7 @@ describe("a run under way", () => {
     await read(0, 290);
     openRun(desk);
     await expect.element(page.getByText(/behind the plan\./)).toBeVisible();
-    await key("Move the rest of the plan to where it is").click();
+    await key("Move the rest of the plan to now").click();
     await expect.element(page.getByText("On the plan.")).toBeVisible();
     const [changed] = await desk.logged("run-changed");
     expect(changed?.body.segments.at(-1)).toMatchObject({ kind: "hold", minutes: 90 });
@@ -210,7 +214,7 @@ describe("a run under way", () => {
       runId: "r",
     });
     await key("End the run…").click();
-    await key("End the run and log it on the pieces").click();
+    await key(/^End the run (with|and log) /).click();
     await expect.poll(async () => (await desk.logged("run-ended"))[0]?.body.result).toBe("done");
     expect((await desk.logged("burnout-ended")).map(({ body }) => body)).toEqual([{ result: "stopped" }]);
     expect(await desk.logged("shell-fired")).toEqual([]);

@@ -99,9 +99,9 @@ const instructionSays = (code: InstructionCode): Says => instructionWords[code];
 function turnSays(before: string | null, next: string | null): Says {
   if (next === null)
     return {
-      title: "The kiln plan is through",
+      title: "Kiln plan finished",
       says: "Read the kiln, then end the run.",
-      short: "plan through",
+      short: "plan finished",
     };
   const over = before === null ? "" : `Over now: ${lower(before)}. `;
   return {
@@ -127,7 +127,7 @@ const dueFor =
       calendar: () => ({
         durationMin: 10,
         summary: `${name}: ${short}`,
-        description: `${title}. ${says} The time is a plan's: look at the kiln.`,
+        description: `${title}. ${says} The time is from the plan: check the kiln.`,
       }),
     };
   };

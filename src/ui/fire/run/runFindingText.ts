@@ -28,12 +28,12 @@ export function runFindingText({ code, limit, figures }: RunFinding, format: For
             : `At most ${held} at ${temp("atLeastC")} or more; ${needed} were needed.`,
         remedy:
           limit === "steam"
-            ? "Listen for ticks, look for lifted coats when it is cold."
-            : "Hold again, or count the shell at half its strength.",
+            ? "Listen for ticks. Look for lifted coats when it is cold."
+            : "Hold again, or count the shell at half strength.",
       };
     case "drain-missed":
       return {
-        title: "No time to run out",
+        title: "No time to drain",
         says: `At most ${held} where the pattern runs out, ${temp("fromC")} to ${temp("toC")}; ${needed} are usual.`,
         remedy:
           "What stayed inside burns: expect flame and soot, keep the vents open and hold longer at the top.",
@@ -48,13 +48,13 @@ export function runFindingText({ code, limit, figures }: RunFinding, format: For
     case "vents-unticked":
       return {
         title: "Vents not ticked as open",
-        says: `The pattern smokes from ${temp("fromC")} to ${temp("toC")}, and nobody said that the vents were open before.`,
+        says: `The pattern smokes from ${temp("fromC")} to ${temp("toC")}, and no vent is ticked as open before that.`,
         remedy: "If they are open, tick it. If not: open a crack, stand aside, then open wide.",
       };
     case "over-kiln":
       return {
-        title: "Over the kiln’s most",
-        says: `${temp("kilnC")} was read; the kiln’s most is ${temp("maxC")}.`,
+        title: "Over the kiln’s limit",
+        says: `${temp("kilnC")} was read; the kiln’s limit is ${temp("maxC")}.`,
         remedy: "Switch it off at its own controller.",
       };
   }

@@ -55,7 +55,7 @@ describe("a kiln is read", () => {
     openRun(desk);
     const stamp = (hoursAgo: number) => new Date(deskNow - hoursAgo * hourMs).toISOString();
     const text = `time,temp °C\n${stamp(6)},18\n${stamp(3)},120\n${stamp(2)},150\n`;
-    await page.getByText(/^Type it, an earlier time/).click();
+    await page.getByText(/^More: type it/).click();
     const input = page.getByLabelText("File of a kiln logger (CSV)");
     await input.upload(new File([text], "kiln.csv", { type: "text/csv" }));
     await expect

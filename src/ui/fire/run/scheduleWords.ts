@@ -14,15 +14,14 @@ export function scheduleRefusalText(refusal: FiringRefusal, format: Format): Fin
     case "damp-wax":
       return {
         title: "Not dry yet, and wax inside",
-        says: "Drying it hot would melt and swell the wax in a wet shell, which cracks it.",
-        remedy:
-          "Let it hang at room temperature until it is dry right through, log that it is, and plan again.",
+        says: "Heat would melt and swell the wax in a wet shell and crack it.",
+        remedy: "Let it dry right through at room temperature, log it, and plan again.",
       };
     case "damp-flash":
       return {
         title: "Not dry yet: no flash fire",
-        says: "In a hot kiln the water in the wall boils at once; the steam can burst it.",
-        remedy: "Dry it first, or choose the staged way, which holds it while its water leaves.",
+        says: "In a hot kiln the water in the shell boils at once. Steam can burst it.",
+        remedy: "Dry it first, or choose staged, which holds it while the water leaves.",
       };
     case "kiln-too-hot-for-damp":
       return {
@@ -32,14 +31,14 @@ export function scheduleRefusalText(refusal: FiringRefusal, format: Format): Fin
       };
     case "kiln-too-hot-for-staged":
       return {
-        title: "The kiln is too hot for the staged way",
-        says: `It starts at ${format.show("temp", refusal.startC)}; this pattern leaves its shell from ${format.show("temp", refusal.leaveC)}. Put in hotter than that, it swells, flames and soots all at once.`,
-        remedy: "Let the kiln fall first, or choose flash fire, which is made for it.",
+        title: "The kiln is too hot for staged",
+        says: `It starts at ${format.show("temp", refusal.startC)}; this pattern leaves its shell from ${format.show("temp", refusal.leaveC)}. Hotter than that, it swells, flames and soots all at once.`,
+        remedy: "Let the kiln cool first, or choose flash fire.",
       };
     case "pattern-inside":
       return {
         title: "The pattern is still inside",
-        says: "A firing or a preheat has no step in which a pattern could run out.",
+        says: "A firing or preheat has no step for the pattern to run out.",
         remedy: "Plan a burnout.",
       };
     case "kiln-below-bond":
@@ -51,21 +50,20 @@ export function scheduleRefusalText(refusal: FiringRefusal, format: Format): Fin
     case "kiln-below-flash":
       return {
         title: "Not hot enough for flash fire",
-        says: `It reaches ${most}; a pattern is only rushed out at ${needed} or more.`,
-        remedy:
-          "Dewax with steam or hot water, choose the staged way for thin wax and plastic, or a hotter kiln.",
+        says: `It reaches ${most}; a flash fire needs ${needed} or more.`,
+        remedy: "Dewax with steam or hot water, choose staged for thin wax and plastic, or a hotter kiln.",
       };
     case "kiln-below-preheat":
       return {
         title: "The preheat is beyond this kiln",
-        says: `It reaches ${most}; ${needed} were asked.`,
+        says: `It reaches ${most}; ${needed} is planned.`,
         remedy: "Lower the preheat or choose a hotter kiln.",
       };
     case "hotter-than-preheat":
       return {
         title: "The kiln is hotter than the preheat",
         says: `It starts at ${needed}.`,
-        remedy: "Let it fall first, or ask for more.",
+        remedy: "Let it cool first, or plan a hotter preheat.",
       };
   }
 }
@@ -75,20 +73,20 @@ export function noteText({ code, figures }: FiringNote, format: Format): string 
   switch (code) {
     case "wax-melts-slowly":
       if ((figures["massKg"] ?? 0) > stagedWaxMostKg.value)
-        return `${format.show("kg", figures["massKg"] ?? 0)} of wax is much for the staged way: it swells against the wall before it runs, and can crack it. Up to about ${format.show("kg", stagedWaxMostKg.value)} (judgement) is usual; use flash fire, steam or hot water.`;
-      return `Wax heated slowly swells against the wall before it runs, and can crack it. Staged is for thin wax up to about ${format.show("kg", stagedWaxMostKg.value)} (judgement); flash, steam or hot water for the rest.`;
+        return `${format.show("kg", figures["massKg"] ?? 0)} of wax is a lot for staged: it swells before it runs, and can crack the shell. Up to about ${format.show("kg", stagedWaxMostKg.value)} is usual. Use flash fire, steam or hot water.`;
+      return `Wax heated slowly swells before it runs, and can crack the shell. Staged is for thin wax up to about ${format.show("kg", stagedWaxMostKg.value)} ; use flash fire, steam or hot water for the rest.`;
     case "wax-burns-inside":
       return `All ${format.show("kg", figures["massKg"] ?? 0)} of wax stays in the kiln and burns there. Better let it run out.`;
     case "flash-shock":
-      return `Only a thin wall of fused silica bears a hot kiln without a thought; this one is ${format.show("mm", figures["wallMm"] ?? 0)} thick, or of another stucco. The staged way is gentler.`;
+      return `Only a thin fused silica shell is safe in a hot kiln; this one is ${format.show("mm", figures["wallMm"] ?? 0)} thick, or of another stucco. Staged is gentler.`;
     case "fired-cool":
       return `Fired to ${temp("fireC")}: below ${temp("firedC")} the shell counts at half its strength.`;
     case "devitrifies":
       return `Above ${temp("devitrifyC")} fused silica turns to cristobalite: pour it without letting it cool below ${format.show("temp", 270)}.`;
     case "heat-release-over":
-      return `The pattern gives off ${format.show("kW", figures["heatKW"] ?? 0)} while it burns; a kiln this size bears about ${format.show("kW", figures["limitKW"] ?? 0)} (judgement). Less pattern at a time, hollow ones, or a larger kiln.`;
+      return `The pattern gives off ${format.show("kW", figures["heatKW"] ?? 0)} while it burns; the limit for this kiln size is about ${format.show("kW", figures["limitKW"] ?? 0)} . Burn less at a time, use hollow patterns, or a larger kiln.`;
     case "reheat-after-1100":
-      return `It saw more than ${format.show("temp", 1100)} before: it goes slowly from ${temp("fromC")} to ${temp("toC")}, and may crack all the same.`;
+      return `It was above ${format.show("temp", 1100)} before: it goes slowly from ${temp("fromC")} to ${temp("toC")}, and may still crack.`;
   }
 }
 
@@ -105,18 +103,18 @@ export function scheduleFindingText(found: ScheduleFinding, format: Format): Fin
       return {
         title: `Too fast: ${why}`,
         says: `${rate("rateKPerH")} where ${rate("limitKPerH")} is the most from ${temp("fromC")} to ${temp("toC")}.`,
-        remedy: "Make this slope gentler.",
+        remedy: "Make this ramp slower.",
       };
     case "kiln-cannot":
       return {
         title: "Faster than the kiln can",
-        says: `${rate("rateKPerH")} is asked up to ${temp("toC")}; its power gives about ${rate("canKPerH")}.`,
-        remedy: "It will lag behind: plan it slower.",
+        says: `${rate("rateKPerH")} is planned up to ${temp("toC")}; its power gives about ${rate("canKPerH")}.`,
+        remedy: "It will lag: plan it slower.",
       };
     case "over-kiln":
       return {
-        title: "Hotter than the kiln may go",
-        says: `${temp("toC")} is asked; the kiln’s most is ${temp("maxC")}.`,
+        title: "Above the kiln’s limit",
+        says: `${temp("toC")} is planned; the kiln’s limit is ${temp("maxC")}.`,
         remedy: "Lower it.",
       };
     case "steam-hold-short":
@@ -146,7 +144,7 @@ export function scheduleFindingText(found: ScheduleFinding, format: Format): Fin
     case "openings-unchecked":
       return {
         title: "Openings not checked, or cup not down",
-        says: "The plan no longer says to look at cup, drains and vents, and to stand the shell cup down.",
+        says: "The plan has lost the steps to check cup, drains and vents, and to place the shell cup down.",
         remedy: "Put both steps back.",
       };
     case "vents-shut":
@@ -157,8 +155,8 @@ export function scheduleFindingText(found: ScheduleFinding, format: Format): Fin
       };
     case "heat-release":
       return {
-        title: "Much heat for this kiln",
-        says: `The pattern gives off ${format.show("kW", figures["heatKW"] ?? 0)} at this pace; a kiln this size bears about ${format.show("kW", figures["limitKW"] ?? 0)} (judgement).`,
+        title: "Too much heat for this kiln",
+        says: `The pattern gives off ${format.show("kW", figures["heatKW"] ?? 0)} at this pace; the limit for this kiln size is about ${format.show("kW", figures["limitKW"] ?? 0)} (judgement).`,
         remedy: "Go slower through the smoke.",
       };
     case "finish-short":

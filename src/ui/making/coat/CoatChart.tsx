@@ -82,7 +82,7 @@ export function CoatChart(props: {
           <PlotLine frame={frame} points={ahead} look="water" broken="ahead" />
           {likely !== null && likely <= to && (
             <text className={plot["middle"]} x={Math.min(x(likely), frame.right - 24)} y={frame.top + 14}>
-              ready
+              dry
             </text>
           )}
           <PlotUpright frame={frame} at={at} look="scrub" />

@@ -168,7 +168,7 @@ describe("at the bucket", () => {
     ]);
     show(shop);
     await choose(/^Backup/);
-    await expect.element(tileOf("Otter")).toHaveTextContent("Recipe wants prime");
+    await expect.element(tileOf("Otter")).toHaveTextContent("Recipe: prime");
     const names = page
       .getByRole("button", { name: /^(Otter|Heron)/ })
       .elements()

@@ -72,7 +72,7 @@ describe("a look at the bucket before a visit", () => {
     await setUp(shop);
     show(shop);
     await choose(/^Backup/);
-    await choose(/^Looks good, not measured/);
+    await choose(/^Looked at it, not measured/);
     await expect.element(tileOf("Heron")).toBeVisible();
     await settle();
     await choose(/^Something else/);

@@ -62,6 +62,7 @@ function DueLists({ dues }: { readonly dues: readonly DueTime[] }) {
       screenOn: alarm.holds && (settings.tone || settings.speech),
       permission,
       inCalendarMs: told[due.id] ?? null,
+      tested: settings.ringTested,
     });
   const seen = () => changeSettings({ lastSeenDueAt: clock() });
 
@@ -96,7 +97,12 @@ function DueLists({ dues }: { readonly dues: readonly DueTime[] }) {
                 key={due.id}
                 due={due}
                 label={labelOf(due)}
-                onCalendar={() => giveToCalendar([coatRing(due)], `${fileName(due.name)}-coat-${due.coat}`)}
+                onCalendar={() =>
+                  giveToCalendar(
+                    [coatRing(due)],
+                    `${fileName(due.name)}-${due.allows === "review" ? "final-dry" : `coat-${due.coat}`}`,
+                  )
+                }
               />
             ))}
           </ul>

@@ -27,7 +27,10 @@ export function DueRow(props: {
         {label !== null && <span className={sheet["soft"]}>{label}</span>}
       </div>
       {onCalendar !== undefined && (
-        <Button onPress={onCalendar} label={`Put ${due.name}, coat ${due.coat}, in the calendar`}>
+        <Button
+          onPress={onCalendar}
+          label={`Put ${due.name}, ${due.allows === "review" ? "final dry" : `coat ${due.coat}`}, in the calendar`}
+        >
           Calendar
         </Button>
       )}

@@ -27,8 +27,8 @@ function eventWords(
   const { name, coat, dueMs } = due;
   if (due.allows === "review")
     return {
-      summary: `${name}: final dry, review from ${say(dueMs)}`,
-      description: `${name}: all coats on. Final dry: review from ${say(dueMs)}. Review it before burnout.`,
+      summary: `${name}: final dry, review not before ${say(dueMs)}`,
+      description: `${name}: all coats on. Final dry: review not before ${say(dueMs)}. Review it before burnout.`,
     };
   if (due.isHeld === true)
     return {

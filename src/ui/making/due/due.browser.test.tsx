@@ -88,7 +88,7 @@ test("the answer to a ring test is kept for this device", async () => {
     </ShopProvider>,
   );
   await page.getByRole("button", { name: "Ring now" }).click();
-  await page.getByRole("button", { name: "A tone, right now: it did not ring" }).click();
+  await page.getByRole("button", { name: "Tone, right now: it did not ring" }).click();
   await expect.element(page.getByText(/it did NOT ring/)).toBeVisible();
   expect((await readSettings(db)).ringTested["tone"]).toEqual({ at: now, rang: false });
 });

@@ -13,7 +13,7 @@ export function dueWords(due: DueTime): string {
     : `${due.name}: check if coat ${due.coat} is dry, then the next coat`;
 }
 
-/** "Coat 4: check from 18:40; dry 21:30 at the latest", "Final dry: review from tomorrow 06:10". */
+/** "Coat 4: check from 18:40; dry 21:30 at the latest", "Final dry: review not before tomorrow 06:10". */
 export function dueTimeWords(due: DueTime, now: number, locale: string): string {
   const say = (at: number): string => soonTime(at, now, locale);
   return due.allows === "review"

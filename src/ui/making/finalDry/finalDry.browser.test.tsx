@@ -29,7 +29,7 @@ test("an open shell that hung for days is through, and says by what", async () =
 test("a blind core in the plan is the slowest place, and the wait is its own", async () => {
   await change({ pockets: ["corner", "blind"] });
   show("demo-plaque");
-  await expect.element(page.getByText(/^Review from /)).toBeVisible();
+  await expect.element(page.getByText(/^Review not before /)).toBeVisible();
   await expect.element(page.getByText(/Slowest: blind core/)).toBeVisible();
   await page.getByText("As a table").click();
   const places = page
@@ -42,14 +42,14 @@ test("a blind core in the plan is the slowest place, and the wait is its own", a
 test("the piece and its review tell it too", async () => {
   await change({ pockets: ["blind"] });
   showAt(desk.shop, "/piece/demo-plaque", { route: "/piece/:id", screen: PiecePage });
-  await expect.element(page.getByRole("heading", { name: /^Final dry: review from / })).toBeVisible();
+  await expect.element(page.getByRole("heading", { name: /^Final dry: review not before / })).toBeVisible();
   await expect.element(page.getByText("Final dry", { exact: true })).toBeVisible();
   await clearDesks();
   desk = await demoDesk();
   await change({ pockets: ["blind"] });
   showAt(desk.shop, "/piece/demo-plaque/review", { route: "/piece/:id/review", screen: ReviewPage });
   const section = page.getByRole("region", { name: "Final dry" });
-  await expect.element(section).toHaveTextContent(/Slowest: blind core. Review from /);
+  await expect.element(section).toHaveTextContent(/Slowest: blind core. Review not before /);
 });
 
 test("further slow places are ticked in the plan", async () => {

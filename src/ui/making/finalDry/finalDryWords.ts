@@ -17,7 +17,7 @@ const whyWords: Record<FinalDry["practice"]["why"], string> = {
   thick: "a thick shell",
 };
 
-/** "review from tomorrow 06:10", "over since 14:10", or why there is no time. */
+/** "review not before tomorrow 06:10", "over since 14:10", or why there is no time. */
 export const leastWords = (answer: FireAnswer, now: number, locale: string): string =>
   reviewWhen(answer, now, (at) => soonTime(at, now, locale));
 

@@ -26,6 +26,7 @@ export function CoatDippedForm({ item }: LogFormProps) {
       type="coat-dipped"
       title={`Coat ${item.standing.piece.coats.length + 1}`}
       save="Coat done"
+      filledBy={next === null ? "same as the last" : "as the recipe says"}
       about={String(piece.coats.length + 1)}
       fields={coatDippedFields}
       start={{

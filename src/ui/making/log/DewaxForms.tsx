@@ -64,6 +64,7 @@ export function DewaxedForm({ item }: LogFormProps) {
       title="Dewaxed"
       fields={dewaxFields}
       start={{ way }}
+      filledBy={run === undefined ? "the usual way" : "as planned"}
       body={(read) => (runId === null ? read : { ...read, runId })}
       about={runId ?? ""}
     >

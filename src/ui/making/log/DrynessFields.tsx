@@ -135,6 +135,7 @@ export function ResistanceFields({
   hasFirst,
   plan,
 }: Fields & { readonly hasFirst: boolean; readonly plan: PiecePlan }) {
+  const format = useFormat();
   return (
     <>
       <PlaceField form={form} plan={plan} />
@@ -153,7 +154,7 @@ export function ResistanceFields({
         form={form}
         at="kOhm"
         label="Resistance, kΩ"
-        hint="Two pins or foil contacts 10–20 mm apart, by alternating current or a short touch. Dry is often a hundred times the first reading. Prove it in your shop."
+        hint={`Two pins or foil contacts ${format.show("mm", 10)} to ${format.show("mm", 20)} apart, by alternating current or a short touch. Dry is often a hundred times the first reading. Prove it in your shop.`}
       />
       <NumberOf
         form={form}

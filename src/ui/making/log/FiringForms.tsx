@@ -31,7 +31,7 @@ export function FiredForm({ item }: LogFormProps) {
             at="inside"
             label="The inside is"
             options={insideOptions}
-            hint="Leave it empty if nobody has looked yet."
+            hint="Leave it empty until you have looked."
           />
         </>
       )}

@@ -39,6 +39,7 @@ export function LogForm<T extends EntryType, F extends Fields, R = ReadOf<F>>({
   check,
   body,
   blocked = null,
+  filledBy = null,
   about,
   children,
 }: LogFormProps & {
@@ -54,6 +55,8 @@ export function LogForm<T extends EntryType, F extends Fields, R = ReadOf<F>>({
   readonly body: (read: R, at: number | null) => EntryBodies[T];
   /** Why it can't be logged at all now; null when it can. */
   readonly blocked?: string | null;
+  /** What filled in the answers it starts with: said on its key until something is touched. */
+  readonly filledBy?: string | null;
   /** The coat or step it speaks of, where a draft about an earlier one must not come back. */
   readonly about?: string | undefined;
   readonly children: (form: EntryForm<F, unknown>) => ReactNode;
@@ -98,7 +101,7 @@ export function LogForm<T extends EntryType, F extends Fields, R = ReadOf<F>>({
         <WhenOf form={timedForm} at="at" label="When" />
         <Refused form={form} notYet="Not logged yet" />
         <Button kind="primary" size="big" disabledReason={blocked} onPress={() => void submit()}>
-          {save}
+          {filledBy === null || form.isTouched() ? save : `${save}, ${filledBy}`}
         </Button>
       </form>
     </Page>

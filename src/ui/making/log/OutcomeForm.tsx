@@ -29,6 +29,7 @@ export function OutcomeForm({ item }: LogFormProps) {
       title="Result"
       fields={fields}
       start={start ?? {}}
+      filledBy={start === null ? null : "as the pour was logged"}
       // Another pour, or the same one put right, starts the question anew.
       about={start === null ? undefined : `${piece.pours.at(-1)?.id} ${came}`}
       body={(read) => read}

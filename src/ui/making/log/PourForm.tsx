@@ -5,13 +5,14 @@ import { useMelts, usePours } from "../../base/state/live.ts";
 import { useFormat } from "../../base/state/useFormat.ts";
 import { meltTitle } from "../../fire/metal/meltWords.ts";
 import { cameKeys, cameToDo } from "../../base/format/pourCameWords.ts";
-import { figureOrNull, givenOrNone, wordsOrNone } from "../../base/forms/formFields.ts";
+import { figureOrNull, givenOrNone, oneOf, wordsOrNone } from "../../base/forms/formFields.ts";
 import { NumberOf, PickOf, SelectOf, TextOf } from "../../base/forms/BoundFields.tsx";
 import { LogForm, type LogFormProps } from "./LogForm.tsx";
 
 const remedy = "Correct it, or leave it empty if it was not measured.";
 
-const ways = (["full", "short", "leaked", "frozen", "stopped"] as const).map((value) => ({
+const cameWays = ["full", "short", "leaked", "frozen", "stopped"] as const;
+const ways = cameWays.map((value) => ({
   value,
   label: cameKeys[value],
 }));
@@ -25,7 +26,8 @@ export function PourForm({ item }: LogFormProps) {
   const tied = meltFor(piece, { melts, pours });
   const fields = {
     meltId: givenOrNone<string>(),
-    came: givenOrNone<PourCame>(),
+    // Asked for: a log that does not say counts as full.
+    came: oneOf<PourCame>(cameWays, "how it went"),
     metalC: figureOrNull("metalC", { what: "metal temperature", remedy }),
     shellC: figureOrNull("shellC", { what: "shell temperature", remedy }),
     massKg: figureOrNull("shellTookKg", { what: "metal poured", remedy }),

@@ -17,13 +17,13 @@ describe("a log form", () => {
   test("a wall of 900 mm is refused at its field and nothing is logged, 7.4 mm is", async () => {
     const { shop, logged } = await demoDesk();
     const { places } = open(shop, "demo-handle", "wall-measured");
-    await field("Wall").fill("900");
+    await field("Shell thickness").fill("900");
     await press("Log it");
     await expect
       .element(page.getByText(/^Found 900.mm for the wall, expected 0\.1.mm to 60.mm\./))
       .toBeVisible();
     expect(await logged("wall-measured")).toEqual([]);
-    await field("Wall").fill("7.4");
+    await field("Shell thickness").fill("7.4");
     await expect.element(page.getByText(/^Found 900/)).not.toBeInTheDocument();
     await field("Where").fill("cup edge");
     await press("Log it");
@@ -73,7 +73,7 @@ describe("a log form", () => {
   test("a person who reads inches types inches; the log keeps millimetres", async () => {
     const { shop, logged } = await demoDesk({ units: "us" });
     open(shop, "demo-handle", "wall-measured");
-    await field("Wall").fill("0.25");
+    await field("Shell thickness").fill("0.25");
     await press("Log it");
     await expect.poll(async () => (await logged("wall-measured"))[0]?.body.wallMm).toBeCloseTo(6.35, 9);
   });

@@ -7,7 +7,7 @@ import { Card } from "../../base/parts/Card.tsx";
 import sheet from "../../base/styles/sheet.module.css";
 import { nextDayText, whyLeftText } from "./nextPourWords.ts";
 
-/** The pieces that don't go on the day, each with its reason in numbers. */
+/** The pieces that don't go on the day, by their reason in numbers. */
 export function LeftCard({
   left,
   day,
@@ -22,24 +22,32 @@ export function LeftCard({
   const format = useFormat();
   const furnaceNamed = (id: string): string =>
     day.furnaces.find((furnace) => furnace.id === id)?.name ?? "the crucible";
+  // A reason that holds for several is said once, under their names.
+  const groups = new Map<string, LeftPiece[]>();
+  for (const one of left) {
+    const next = nextDayText(one.verdict, { format, now });
+    const reason = `${whyLeftText(one.why, { format, now, alloyNamed, furnaceNamed })} ${next}`.trim();
+    groups.set(reason, [...(groups.get(reason) ?? []), one]);
+  }
   return (
     <Card title="Not on that day">
-      <ul className={`${sheet["stack3"]} ${sheet["list"]}`}>
-        {left.map(({ of, why, verdict }) => (
-          <li key={of.id} className={sheet["lines"]}>
-            <Link
-              href={why.code === "in-other-pour" ? paths.pour(why.pourId) : paths.piece(of.id)}
-              className={`${sheet["link"]} ${sheet["strong"]} ${sheet["breaks"]}`}
-            >
-              {of.name}
-            </Link>
-            <span>
-              {whyLeftText(why, { format, now, alloyNamed, furnaceNamed })}{" "}
-              {nextDayText(verdict, { format, now })}
-            </span>
-          </li>
-        ))}
-      </ul>
+      {[...groups].map(([reason, pieces]) => (
+        <div key={reason} className={sheet["lines"]}>
+          <ul className={sheet["list"]}>
+            {pieces.map(({ of, why }) => (
+              <li key={of.id}>
+                <Link
+                  href={why.code === "in-other-pour" ? paths.pour(why.pourId) : paths.piece(of.id)}
+                  className={`${sheet["link"]} ${sheet["strong"]} ${sheet["breaks"]}`}
+                >
+                  {of.name}
+                </Link>
+              </li>
+            ))}
+          </ul>
+          <span>{reason}</span>
+        </div>
+      ))}
     </Card>
   );
 }

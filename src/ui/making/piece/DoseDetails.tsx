@@ -20,7 +20,7 @@ export function DoseDetails({ drying }: { readonly drying: CoatDrying }) {
       <p>
         Δρ is how much more water the room’s air could hold; summed over the hours it is the dose. A is the
         resistance of the air, G of pockets in the shape, B·δ of the dried layer. It started with{" "}
-        {format.number(startKgM2 * 1000, 0)} g/m² of water in {format.show("mm", depthM * 1000)} of shell, and
+        {format.number(startKgM2 * 1000, 0)} g/m² of water in {format.show("mm", depthM * 1000)} of shell. It
         counts as dry with {format.show("percent", targetDryness)} of the critical water gone.
       </p>
       <p>

@@ -1,17 +1,15 @@
+import { madeBefore } from "../../../logbook/acts/startPiece.ts";
 import { streamOf } from "../../../logbook/entries/entry.ts";
 import { useLocation } from "wouter";
-import type { PatternMeasured } from "../../../logbook/entries/pieceBodies.ts";
 import type { Piece } from "../../../logbook/piece/piece.ts";
 import { writeDraft } from "../../../storage/drafts.ts";
 import { useFleeting } from "../../base/state/fleeting.ts";
 import { paths } from "../../base/state/paths.ts";
 import { useShop } from "../../base/state/shop.tsx";
 import { Button } from "../../base/parts/Button.tsx";
-import { LinkButton } from "../../base/parts/LinkButton.tsx";
-import type { StartDraft } from "../start/startForm.ts";
 import sheet from "../../base/styles/sheet.module.css";
 
-/** What can be done with the piece as a whole: move it, make it again, put it away. */
+/** What can be done with the piece as a whole: make it again, put it away. */
 export function PutAway({ piece }: { readonly piece: Piece }) {
   const { log, db } = useShop();
   const [, goTo] = useLocation();
@@ -26,28 +24,16 @@ export function PutAway({ piece }: { readonly piece: Piece }) {
     if (result.ok) say(archived ? "Put in the archive." : "Back on the rack.");
   };
   const again = async (): Promise<void> => {
-    const { name, recipeId = null, note: _, ...plan } = piece.plan;
-    const measured = piece.patterns.at(-1) ?? null;
-    const draft: Partial<StartDraft> = {
-      recipeId,
-      again: { name, plan, measured: measured && withoutEntry(measured) },
-    };
+    const draft = { recipeId: piece.plan.recipeId ?? null, again: madeBefore(piece) };
     await writeDraft(db, "start", { about: "", draft });
     goTo(paths.newPiece);
   };
   return (
     <div className={sheet["row"]}>
-      <LinkButton href={paths.logFor(piece.id, "piece-moved")}>Move to another room</LinkButton>
       <Button onPress={again}>Make it again</Button>
       <Button onPress={() => archive(!piece.archived)}>
         {piece.archived ? "Take out of the archive" : "Put in the archive"}
       </Button>
     </div>
   );
-}
-
-/** What was measured, without the line of the log it came in. */
-function withoutEntry(entry: Piece["patterns"][number]): PatternMeasured {
-  const { id: _, at: __, ...measured } = entry;
-  return measured;
 }

@@ -43,7 +43,7 @@ export function WallVerdict({
     return (
       <>
         <p>
-          Not set: {missing.map((what) => wallMissingWords[what]).join(", ")}. Without it the shell
+          Not set: {missing.map((what) => wallMissingWords[what]).join("; ")}. Without it the shell
           can&rsquo;t be checked against the pour.{earlier !== null && ` ${earlier}`}
         </p>
         {asked !== undefined && <AskPlan key={asked} piece={piece} what={asked} />}

@@ -114,14 +114,16 @@ test("a finished shell: review, finding, kiln plan, final dry, due, calendar and
       expect(action).toEqual(isDry ? { kind: "review" } : { kind: "final-dry", at: forFire.dryAt });
       const [due] = dueTimes([standing]);
       expect(due).toMatchObject({ allows: "review", dueMs: forFire.dryAt });
-      expect(due && eventOf(coatRing(due), 1, () => "X").summary).toBe("Heron: final dry, review from X");
+      expect(due && eventOf(coatRing(due), 1, () => "X").summary).toBe(
+        "Heron: final dry, review not before X",
+      );
       expect(rowOf(standing)).toMatchObject({
         wants: "review",
         isReady: isDry,
         window: { late: forFire.dryAt },
       });
       expect(leastWords(forFire, now, "en-GB")).toBe(
-        `${isDry ? "over since" : "review from"} ${soonTime(dayOne + 96 * hourMs, now, "en-GB")}`,
+        `${isDry ? "over since" : "review not before"} ${soonTime(dayOne + 96 * hourMs, now, "en-GB")}`,
       );
     }
   }

@@ -23,8 +23,8 @@ export function ArchivePage() {
       {archive?.length === 0 && (
         <Empty title="Nothing archived yet">
           <p>
-            A piece comes here once it is finished and its result recorded, when it is scrapped, or when you
-            archive it from its page.
+            A piece comes here once its result is recorded, when it is scrapped, or when you archive it from
+            its page.
           </p>
         </Empty>
       )}

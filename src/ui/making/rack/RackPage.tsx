@@ -4,6 +4,7 @@ import { Link } from "wouter";
 import { useArchive, useWholeRack } from "../../base/state/live.ts";
 import { paths } from "../../base/state/paths.ts";
 import { LogNotices, useClearedLog } from "../../shop/backup/LogNotices.tsx";
+import { InstallHint } from "../../shop/settings/InstallCard.tsx";
 import { Button } from "../../base/parts/Button.tsx";
 import { LinkButton } from "../../base/parts/LinkButton.tsx";
 import { Page } from "../../base/parts/Page.tsx";
@@ -37,6 +38,7 @@ export function RackPage() {
       {rack !== undefined && rack.length > 0 && (
         <>
           <LogNotices />
+          <InstallHint />
           <CameDue items={rack} />
           <div className={`${sheet["stack2"]} ${styles["sieve"]}`}>
             <div className={styles["filters"]} role="group" aria-label="Show">

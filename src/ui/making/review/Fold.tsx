@@ -12,7 +12,7 @@ export function Fold(props: {
   const [isOpen, setIsOpen] = useState(false);
   const id = useId();
   return (
-    <div className={sheet["stack2"]}>
+    <div className={`${sheet["stack2"]} ${css["fold"]}`}>
       <Heading className={css["title"]}>
         <button
           type="button"

@@ -41,7 +41,11 @@ export function SignForm({
   const box = useRef<HTMLFormElement>(null);
   const holds = holdsOf(findings);
   if (!isBeforeFire(piece))
-    return <p className={css["soft"]}>A review is signed before burnout. This piece is past it.</p>;
+    return (
+      <div className={css["screen"]}>
+        <p className={css["soft"]}>A review is signed before burnout. This piece is past it.</p>
+      </div>
+    );
   if (isSigned(piece, findings)) return <SignedBar standing={standing} />;
 
   const sign = async () => {
@@ -63,34 +67,36 @@ export function SignForm({
 
   return (
     <>
-      <Card title="Sign">
-        <form
-          ref={box}
-          className={css["sign"]}
-          onSubmit={(event) => {
-            event.preventDefault();
-            void sign();
-          }}
-        >
-          {holds.map((hold) => (
-            <HoldReason
-              key={holdKey(hold)}
-              hold={hold}
-              value={draft.reasons[holdKey(hold)] ?? ""}
-              error={errors[`reasons.${holdKey(hold)}`]}
-              onChange={(reason) => {
-                set({ reasons: { ...draft.reasons, [holdKey(hold)]: reason } });
-                form.tell({ ...errors, [`reasons.${holdKey(hold)}`]: undefined });
-              }}
-            />
-          ))}
-          <TextOf form={form} at="name" label="Name" />
-          <p className={css["soft"]}>
-            Your name goes under this page as it is now. It means you looked, not that the shell is safe.
-          </p>
-          <Refused form={form} plain />
-        </form>
-      </Card>
+      <div className={css["screen"]}>
+        <Card title="Sign">
+          <form
+            ref={box}
+            className={css["sign"]}
+            onSubmit={(event) => {
+              event.preventDefault();
+              void sign();
+            }}
+          >
+            {holds.map((hold) => (
+              <HoldReason
+                key={holdKey(hold)}
+                hold={hold}
+                value={draft.reasons[holdKey(hold)] ?? ""}
+                error={errors[`reasons.${holdKey(hold)}`]}
+                onChange={(reason) => {
+                  set({ reasons: { ...draft.reasons, [holdKey(hold)]: reason } });
+                  form.tell({ ...errors, [`reasons.${holdKey(hold)}`]: undefined });
+                }}
+              />
+            ))}
+            <TextOf form={form} at="name" label="Name" />
+            <p className={css["soft"]}>
+              Your name goes under this page as it is now. It means you looked, not that the shell is safe.
+            </p>
+            <Refused form={form} plain />
+          </form>
+        </Card>
+      </div>
       <ActionBar>
         <Button kind={verdict === "hold" ? "danger" : "primary"} size="big" onPress={sign}>
           {{ hold: "Override and sign", watch: "Sign with warnings", clear: "Sign" }[verdict]}
@@ -128,14 +134,13 @@ function HoldReason({
   readonly error: string | undefined;
   readonly onChange: (reason: string) => void;
 }) {
-  const { title, says } = findingText(hold, useFormat());
+  const { title } = findingText(hold, useFormat());
   return (
     <TextField
       label={`Why go on: ${title}`}
       multiline
       value={value}
       onChange={onChange}
-      hint={says}
       error={error}
     />
   );

@@ -34,8 +34,8 @@ export function PlanCore({ form }: { readonly form: PlanForm }) {
           <NumberOf
             form={form}
             at="coreKgM3"
-            label="Density of the core, kg/m³"
-            hint={`Empty: ${format.number(coreFigures.coreKgM3.value, 0)}.`}
+            label="Density of the core"
+            hint={`Empty: ${format.show("kgM3", coreFigures.coreKgM3.value)}.`}
           />
           <NumberOf
             form={form}

@@ -78,7 +78,7 @@ export function PlanShell({ form, standing }: { readonly form: PlanForm; readonl
         form={form}
         at="headMm"
         label="Head"
-        hint="Needed for the shell check. Stand the tree as it will be poured; then measure from the cup’s lip straight down to the lowest part."
+        hint="Stand the tree as it will be poured; then measure from the cup’s lip straight down to the lowest part."
       />
       <PlanVerdict form={form} standing={standing} />
     </Card>

@@ -10,7 +10,11 @@ export const coreFields = {
   pinMm: figureOrNull("pinMm", { what: "thickness of a pin", remedy }),
   mouthMm: figureOrNull("mouthMm", { what: "mouth of the core", remedy }),
   coreDepthMm: figureOrNull("coreDepthMm", { what: "depth of the core", remedy }),
-  coreKgM3: figureOrNull("coreKgM3", { what: "density of the core", remedy }),
+  coreKgM3: figureOrNull("coreKgM3", {
+    what: "density of the core",
+    remedy,
+    own: { quantity: "kgM3", why: "the form shows the unit of the person, the log keeps kg/m³" },
+  }),
   coreMPa: figureOrNull("coreMPa", { what: "strength of the core", remedy }),
 };
 

@@ -81,8 +81,8 @@ function Timeline({
       <TimelineKey />
       {rack.length > drawn && (
         <p>
-          {rack.length - drawn === 1 ? "One more piece is" : `${rack.length - drawn} more pieces are`} to be
-          mended, in fire or past it: the air decides nothing there.
+          {rack.length - drawn === 1 ? "One more piece is" : `${rack.length - drawn} more pieces are`} not
+          drawn: in repair, in the fire or past it.
         </p>
       )}
       <details>

@@ -93,6 +93,6 @@ test("hours at the bucket are a setting, and the proposal keeps to them", async 
     .toBeVisible();
   expect((await readSettings(desk.db)).bucketHours).toEqual([{ fromMin: 390, toMin: 600 }]);
   await page.getByRole("button", { name: "Remove time slot 1" }).click();
-  await expect.element(page.getByText("None set: nothing can be proposed.")).toBeVisible();
+  await expect.element(page.getByText("None set, so nothing can be proposed.")).toBeVisible();
   await expect.element(page.getByText(/No coat to propose/)).toBeVisible();
 });

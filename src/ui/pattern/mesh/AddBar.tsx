@@ -38,7 +38,7 @@ export function AddBar({
   const to = from === null ? null : farEnd({ from: from.point, toId, ends, at });
   const why =
     from === null
-      ? "Choose where it begins."
+      ? "Choose where it starts."
       : to === null || Math.hypot(...to.map((value, k) => value - from.point[k]!)) < 1
         ? "Choose another end for it."
         : null;
@@ -65,7 +65,7 @@ export function AddBar({
             options={ends}
             value={from?.value ?? null}
             onChange={setFromId}
-            hint="Tap the picture with a gate, vent, drain or feeder to have a new place to begin at."
+            hint="To get a new starting place, tap the picture with a gate, vent, drain or feeder."
             empty="Choose a place"
           />
           <SelectField

@@ -24,7 +24,7 @@ export function BarList({ desk, sums }: { readonly desk: SceneController; readon
       ),
     );
   return (
-    <ul className={css["spots"]} aria-label="Bars">
+    <ul className={css["spots"]} aria-label="Gating parts">
       {desk.study.bars.map((bar, n) => {
         const sum = sums?.bars.find(({ id }) => id === bar.id);
         const name = `${barNames[bar.kind]} ${n + 1}`;
@@ -49,7 +49,7 @@ export function BarList({ desk, sums }: { readonly desk: SceneController; readon
                 <summary>Change {name}</summary>
                 <div className={`${sheet["stack"]} ${css["panel"]}`}>
                   <NumberField
-                    label={`${name}: thick where it begins`}
+                    label={`${name}: diameter at its start`}
                     quantity="mm"
                     min={limits.least}
                     max={limits.most}
@@ -60,7 +60,7 @@ export function BarList({ desk, sums }: { readonly desk: SceneController; readon
                     }}
                   />
                   <NumberField
-                    label={`${name}: thick at its end`}
+                    label={`${name}: diameter at its end`}
                     quantity="mm"
                     min={limits.least}
                     max={limits.most}
@@ -79,7 +79,7 @@ export function BarList({ desk, sums }: { readonly desk: SceneController; readon
                     onChange={(mm) => {
                       if (isWithin(mm, limits.longest)) change(bar.id, (one) => withLength(one, mm));
                     }}
-                    hint="Its far end moves; what hangs on that end stays where it is."
+                    hint="Its far end moves. Parts attached to that end stay where they are."
                   />
                 </div>
               </details>

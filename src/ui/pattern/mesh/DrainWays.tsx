@@ -15,7 +15,7 @@ export function DrainWays({ desk }: { readonly desk: SceneController }) {
   );
   if (joined.length === 0 || treeMisfit(study) !== null) return null;
   return (
-    <Card title="The plastic's way out, cup down">
+    <Card title="How the plastic drains, cup down">
       <table>
         <thead>
           <tr>
@@ -40,9 +40,9 @@ export function DrainWays({ desk }: { readonly desk: SceneController }) {
                   {way === null
                     ? mark.kind === "vent"
                       ? "Runs out at the vent's own open end."
-                      : "No bar leads out from here."
+                      : "No gating part leads out from here."
                     : way.climbs > 0.5
-                      ? `It has to climb ${format.show("mm", way.climbs)}: plastic stays in that bend.`
+                      ? `It has to climb ${format.show("mm", way.climbs)}: plastic is trapped in that bend.`
                       : "Downhill all the way."}
                 </td>
               </tr>

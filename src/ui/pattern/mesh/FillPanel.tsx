@@ -18,7 +18,7 @@ export function FillPanel({ desk, fill }: { readonly desk: SceneController; read
   if (hollowsOf(desk.study, desk.mmPerUnit)?.are === null)
     return (
       <Card title="The metal rises">
-        <p>Say first, above, whether the closed void will be metal or core: the fill follows it.</p>
+        <p>First choose above: closed void metal or core. The fill depends on it.</p>
       </Card>
     );
   if (fill.gates.length === 0) return <NoGate desk={desk} />;
@@ -44,7 +44,7 @@ export function FillPanel({ desk, fill }: { readonly desk: SceneController; read
           {told !== null && found !== null && (
             <>
               <label className={`${sheet["stack1"]} ${css["slider"]}`}>
-                <span>How far the metal has come</span>
+                <span>Fill level</span>
                 <input
                   type="range"
                   min={0}
@@ -87,7 +87,7 @@ function NoGate({ desk }: { readonly desk: SceneController }) {
   const highest = desk.results?.tips[0] ?? null;
   return (
     <Card title="The metal rises">
-      <p>Where does the metal come in? Put a gate by the picture, or take one of these:</p>
+      <p>Where does the metal come in? Tap a gate in the picture, or choose one:</p>
       <div className={`${sheet["row"]} ${css["wrap"]}`}>
         {lowest !== null && (
           <Button

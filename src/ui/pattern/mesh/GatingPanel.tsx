@@ -29,23 +29,26 @@ export function GatingPanel({ desk, shop }: { readonly desk: SceneController; re
   const isFit = treeMisfit(study) === null;
   return (
     <>
-      <Card title="The tree">
-        {!isFit && <p>It does not fit the piece as it hangs now, so no figure of it counts.</p>}
+      <Card title="Gating tree">
+        {!isFit && <p>It does not fit the piece as it is placed now, so it is not counted.</p>}
         {study.bars.length === 0 ? (
           <p>
-            Nothing is drawn yet. A start: a cup over a sprue beside the piece, a bar to every gate, a rod up
-            from every vent. Sizes are starting values from common practice; change each below.
+            Nothing drawn yet. A starting tree has a cup, a sprue, a runner to each gate and a rod up from
+            each vent. Change each size below.
           </p>
         ) : (
           sums !== null && <TreeFigures desk={desk} shop={shop} sums={sums} />
         )}
         <div className={`${sheet["row"]} ${css["wrap"]}`}>
           {isFit && (
-            <DrawTree desk={desk} label={study.bars.length === 0 ? "Draw a starting tree" : "Draw it anew"} />
+            <DrawTree
+              desk={desk}
+              label={study.bars.length === 0 ? "Draw a starting tree" : "Draw it again"}
+            />
           )}
           {study.bars.length > 0 && (
             <Button kind="quiet" onPress={() => desk.act((now) => withBars(now, [], null))}>
-              Take the tree away
+              Remove the tree
             </Button>
           )}
           {desk.undo !== null && <Button onPress={desk.undo}>Undo</Button>}
@@ -54,7 +57,7 @@ export function GatingPanel({ desk, shop }: { readonly desk: SceneController; re
       </Card>
       {at !== null && <AddBar desk={desk} at={at} kind={kind} setKind={setKind} />}
       {study.bars.length > 0 && (
-        <Card title="Bars">
+        <Card title="Gating parts">
           <BarList desk={desk} sums={sums} />
         </Card>
       )}
@@ -100,11 +103,11 @@ function TreeFigures({
   const up = (level: number): string => (results === null ? "" : format.show("mm", level - results.lowMm));
   const rows: readonly Given[] = [
     ["Bars", `${litre(sums.barVolume)}${kg(sums.barVolume)}`],
-    ["Surface of the bars to coat", format.show("m2", gatingAreaMm2 / 1e6)],
+    ["Gating surface to coat", format.show("m2", gatingAreaMm2 / 1e6)],
     ...(volumeMm3 === null
       ? []
       : [
-          ["Bars and piece", `${litre(sums.metalVolume)}${kg(sums.metalVolume)}`] satisfies Given,
+          ["Gating and piece", `${litre(sums.metalVolume)}${kg(sums.metalVolume)}`] satisfies Given,
           ["Piece in all the metal", format.show("percent", volumeMm3 / sums.metalVolume)] satisfies Given,
         ]),
     ["Highest place of the tree", up(sums.highest)],
@@ -118,7 +121,7 @@ function TreeFigures({
   return (
     <>
       <Rows rows={rows} />
-      {alloy === null && <p className={sheet["soft"]}>Choose the alloy below to have weights.</p>}
+      {alloy === null && <p className={sheet["soft"]}>Choose the alloy below to see weights.</p>}
       <details>
         <summary>How this is calculated</summary>
         <p>

@@ -52,7 +52,7 @@ export function HangCard({ door }: { readonly door: PatternController }) {
     else if (found.why !== "aborted") setFault(found);
   };
   return (
-    <Card title="How it hangs for the pour">
+    <Card title="Pour position">
       <div className={sheet["row"]}>
         {faces.map(({ name, up }) => (
           <Button key={name} pressed={isSame(up, study.up)} onPress={() => act((now) => turned(now, up))}>
@@ -74,22 +74,22 @@ export function HangCard({ door }: { readonly door: PatternController }) {
       {tall !== null && results !== null && (
         <Rows
           rows={[
-            ["Piece as it hangs, high", format.show("mm", tall)],
+            ["Height of the piece", format.show("mm", tall)],
             [
               "Head over its lowest place",
               format.show("mm", cupLevelOf(study, results.highMm) - results.lowMm),
             ],
-            ["Tips where air stays without a vent", format.number(results.tips.length, 0)],
-            ["Low places where it wants a drain", format.number(results.drains.length, 0)],
+            ["Places that need a vent", format.number(results.tips.length, 0)],
+            ["Places that need a drain", format.number(results.drains.length, 0)],
           ]}
         />
       )}
       {search === null ? (
-        <Button onPress={find}>Find ways to hang it</Button>
+        <Button onPress={find}>Find better positions</Button>
       ) : (
         <>
           <Working progress={search} />
-          <Button onPress={() => stop.current?.abort()}>Stop looking</Button>
+          <Button onPress={() => stop.current?.abort()}>Stop</Button>
         </>
       )}
       {fault !== null && (
@@ -108,8 +108,8 @@ function Attitudes({ door: { study, act } }: { readonly door: PatternController 
     <div className={`${sheet["scroll"]} ${css["wide"]}`}>
       <table>
         <caption className={sheet["soft"]}>
-          None of these beats another in all three; those with the fewest openings come first. Fewer openings
-          mean less to cut and grind; less height presses less on the wall.
+          Fewest openings first. Fewer openings mean less cutting and grinding. Less height means less
+          pressure on the shell.
         </caption>
         <thead>
           <tr>
@@ -117,7 +117,7 @@ function Attitudes({ door: { study, act } }: { readonly door: PatternController 
             <th scope="col">Drains</th>
             <th scope="col">High</th>
             <th scope="col">
-              <span>Hang it so</span>
+              <span>Use this</span>
             </th>
           </tr>
         </thead>
@@ -133,7 +133,7 @@ function Attitudes({ door: { study, act } }: { readonly door: PatternController 
                   pressed={isSame(up, study.up)}
                   onPress={() => act((now) => turned(now, up))}
                 >
-                  {isSame(up, study.up) ? "Hangs so" : "Hang it so"}
+                  {isSame(up, study.up) ? "In use" : "Use this"}
                 </Button>
               </td>
             </tr>

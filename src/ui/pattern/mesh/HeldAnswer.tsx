@@ -15,7 +15,7 @@ export function HeldAnswer({
 }) {
   const held = results?.held ?? null;
   if (hollowsOf(study, mmPerUnit)?.are === null)
-    return <p>Say first, above, whether the closed void will be metal or core: what stays follows it.</p>;
+    return <p>First choose above: closed void metal or core. This result depends on it.</p>;
   const has = (kind: string): boolean => study.marks.some((mark) => mark.kind === kind);
   return (
     <div role="status" aria-busy={isStale} className={isStale ? css["stale"] : undefined}>
@@ -28,9 +28,7 @@ export function HeldAnswer({
           <Line what="air" held={held.air} isOpen={has("vent")} />
           <Line what="plastic" held={held.plastic} isOpen={study.marks.length > 0} />
           {isDoubtful(Math.max(held.air.badShare, held.plastic.badShare)) && (
-            <p className={sheet["soft"]}>
-              The skin of this mesh is faulty in places, so these amounts are doubtful.
-            </p>
+            <p className={sheet["soft"]}>This mesh has faults, so these amounts are uncertain.</p>
           )}
         </>
       )}
@@ -56,7 +54,7 @@ function Line({
   if (held.badShare > 0.5)
     return (
       <p className={css["answer"]}>
-        Whether {what} stays can't be said: the skin is open or faulty all over. See the mesh below.
+        Whether {what} is trapped is not known: the mesh is open or faulty. See the mesh below.
       </p>
     );
   const name = what === "air" ? "Air" : "Plastic";
@@ -83,7 +81,7 @@ function Line({
         {name} stays: {ml(told)} in {pockets.length === 1 ? "one place" : `${pockets.length} places`}.
       </p>
       <details>
-        <summary>{name} that stays, place by place</summary>
+        <summary>{name} trapped, by place</summary>
         <div className={sheet["scroll"]}>
           <table>
             <thead>
@@ -106,7 +104,7 @@ function Line({
             </tbody>
           </table>
         </div>
-        <p className={sheet["soft"]}>Heights from the lowest place of the piece as it hangs.</p>
+        <p className={sheet["soft"]}>Heights are from the lowest place of the piece.</p>
       </details>
     </>
   );

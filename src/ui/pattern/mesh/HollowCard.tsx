@@ -38,8 +38,8 @@ export function HollowCard({ door: { study, mmPerUnit, change } }: { readonly do
 function questionWords({ count, volumeMm3 }: StudyHollows, format: Format): string {
   const held = volumeText(volumeMm3 / 1e6, format);
   return count === 1
-    ? `The pattern shuts in a void of ${held} that no slurry reaches. Is this void metal (cast solid) or core and shell (open it)?`
-    : `The pattern shuts in ${format.number(count, 0)} voids of ${held} that no slurry reaches. Are these voids metal (cast solid) or core and shell (open them)?`;
+    ? `The pattern has a closed void of ${held} that slurry can’t reach. Is it metal (cast solid) or core and shell (open it)?`
+    : `The pattern has ${format.number(count, 0)} closed voids of ${held} that slurry can’t reach. Are they metal (cast solid) or core and shell (open them)?`;
 }
 
 function answerWords(size: PatternSize, { are, areaMm2 }: StudyHollows, format: Format): string {
@@ -48,10 +48,10 @@ function answerWords(size: PatternSize, { are, areaMm2 }: StudyHollows, format: 
   const unsure = areaMm2 === null ? " The surface counts the skin of the void: its bodies overlap." : "";
   switch (are) {
     case null:
-      return `Until you say, the metal of the piece is between ${litre(size.lowMm3)} and ${litre(size.highMm3)}, and its surface between ${area(size.outerMm2)} and ${area(size.areaMm2)}.`;
+      return `Until you choose, the metal of the piece is between ${litre(size.lowMm3)} and ${litre(size.highMm3)}, and its surface between ${area(size.outerMm2)} and ${area(size.areaMm2)}.`;
     case "metal":
       return `It fills with metal: ${litre(size.volumeMm3)} for the piece, and only the outside is coated, ${area(size.areaMm2)}.${unsure}`;
     case "core":
-      return `It must be opened before the first dip, so that slurry gets in and the core comes out: ${litre(size.volumeMm3)} for the piece, inside and outside are coated, ${area(size.areaMm2)}.`;
+      return `Open it before the first dip, so slurry gets in and the core comes out: ${litre(size.volumeMm3)} for the piece, inside and outside are coated, ${area(size.areaMm2)}.`;
   }
 }

@@ -28,12 +28,12 @@ export function KeepPatternCard({ door }: { readonly door: PatternController }) 
   return (
     <Card title="Kept on this device">
       <p className={sheet["breaks"]}>
-        {study.file.name}, {size}. What was found and the picture of it are kept, so that it opens at once.
+        {study.file.name}, {size}. Its results and picture are saved, so it opens at once.
       </p>
       <OriginalTick door={door} size={size} />
       {asked ? (
         <>
-          <p>Pieces begun from it keep what was logged. The mesh, its marks and what was found go.</p>
+          <p>Pieces started from it keep their log. The mesh, its marks and results are deleted.</p>
           <div className={sheet["row"]}>
             <Button kind="danger" onPress={remove}>
               Remove the pattern
@@ -74,7 +74,7 @@ function OriginalTick({
         />
         Keep the file itself too, {size}
       </label>
-      {!canKeep && <p className={sheet["soft"]}>Open the file again to be able to keep it.</p>}
+      {!canKeep && <p className={sheet["soft"]}>Open the file again to keep it.</p>}
     </>
   );
 }

@@ -31,7 +31,7 @@ export function KeepPicture({
 
   const taken = async (): Promise<Blob | null> => {
     const blob = await picture();
-    if (blob === null) say("There is no picture to keep here.", "refused");
+    if (blob === null) say("There is no picture to save.", "refused");
     return blob;
   };
   const keep = async (): Promise<void> => {
@@ -41,7 +41,7 @@ export function KeepPicture({
     try {
       await putPhoto(db, blob, photo);
     } catch {
-      say("The picture was not kept: this device may have no room left.", "refused");
+      say("The picture was not saved: the device may be full.", "refused");
       return;
     }
     const body = { text: `Picture of the pattern ${study.name}`.trim(), photos: [photo] };
@@ -54,7 +54,7 @@ export function KeepPicture({
   };
   return (
     <details>
-      <summary>Keep this picture</summary>
+      <summary>Save this picture</summary>
       <div className={`${sheet["stack"]} ${css["panel"]}`}>
         {pieces.length > 0 && (
           <SelectField

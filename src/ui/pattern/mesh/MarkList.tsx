@@ -14,7 +14,7 @@ export function MarkList({ desk }: { readonly desk: SceneController }) {
   const format = useFormat();
   const { marks, results, study, chosen } = desk;
   if (marks.length === 0)
-    return <p>Nothing yet. Put vents by the list above, or choose what a tap does and tap the picture.</p>;
+    return <p>Nothing yet. Use the list above, or choose a tool and tap the picture.</p>;
   return (
     <ul className={css["spots"]} aria-label="Placed on the pattern">
       {marks.map(({ mark, label }) => (
@@ -29,14 +29,14 @@ export function MarkList({ desk }: { readonly desk: SceneController }) {
             </p>
             {results !== null && (
               <p className={sheet["soft"]}>
-                Head of metal over it{" "}
+                Metal head over it{" "}
                 {format.show(
                   "mm",
                   headAt({ up: study.up, cupLevel: cupLevelOf(study, results.highMm), point: mark.point }),
                 )}
               </p>
             )}
-            {chosen === mark.id && <p role="status">Tap the picture where it should stand.</p>}
+            {chosen === mark.id && <p role="status">Tap its place in the picture.</p>}
           </div>
           <div className={`${sheet["row"]} ${css["wrap"]}`}>
             <Button

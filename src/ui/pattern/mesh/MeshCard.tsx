@@ -41,7 +41,7 @@ export function MeshCard({ door }: { readonly door: PatternController }) {
           <p>
             {format.number(study.found.seams.before - study.found.seams.after, 0)} of{" "}
             {format.number(study.found.seams.before, 0)} open edges lie within {gapWords(door, format)} of
-            each other. Such seams are mostly left by an export that rounds: joined, they are one skin.
+            each other. Rounding in the export often leaves such seams. Join them to close the surface.
           </p>
           <Button onPress={() => mend("join-seams", { seamsJoined: true })}>Join the seams</Button>
         </>
@@ -50,8 +50,8 @@ export function MeshCard({ door }: { readonly door: PatternController }) {
         <>
           <p>
             {mended.leftCount === 1 ? "A hole is" : `${format.number(mended.leftCount, 0)} holes are`} too
-            wide to close unasked: {holeWords(door, format)}. If it is where the pattern stands or was cut
-            off, close it. If the pattern is a shell without thickness, give it one where it was made.
+            wide to close automatically: {holeWords(door, format)}. If it is a base or a cut, close it. If the
+            model is a surface without thickness, add thickness in your 3D program.
           </p>
           <Button onPress={() => mend("close-holes", { holesClosed: true })}>
             Close {mended.leftCount === 1 ? "the hole" : "the holes"}
@@ -61,7 +61,7 @@ export function MeshCard({ door }: { readonly door: PatternController }) {
       {fault !== null && (
         <p role="alert" className={`${sheet["refused"]} ${sheet["held"]} ${css["refused"]}`}>
           {fault.why === "no-mesh"
-            ? "The file itself is not here any more. Open it again, then say it again."
+            ? "The file is no longer here. Open it again, then repeat this."
             : notAnsweredWords(fault)}
         </p>
       )}
@@ -76,7 +76,7 @@ export function MeshCard({ door }: { readonly door: PatternController }) {
               : [["Handles", format.number(measures.genus, 0)] satisfies Given]),
             ["Open edges", format.number(measures.borderEdges, 0)],
             ["Edges of more than two faces", format.number(measures.nonManifoldEdges, 0)],
-            ["Reckoned on", `${format.number(analysed.triangles, 0)} triangles`],
+            ["Calculated on", `${format.number(analysed.triangles, 0)} triangles`],
             ["Shown by", `${format.number(study.found.display.idx.length / 3, 0)} triangles`],
           ]}
         />

@@ -43,9 +43,9 @@ export function MetalCard({
             {gatingMm3 > 0
               ? `The piece ${litre(volumeMm3)}, what is drawn on it ${litre(gatingMm3)}.`
               : isFit
-                ? "The bare piece: gating and cup come on top."
+                ? "The bare piece: gating and cup not included."
                 : "The bare piece: the tree drawn on it no longer fits and is not counted."}
-            {alloy === null ? " Choose the alloy to have its weight." : ""}
+            {alloy === null ? " Choose the alloy to see the weight." : ""}
           </p>
         </>
       )}
@@ -53,31 +53,28 @@ export function MetalCard({
         <p>
           Between {litre(lowMm3 + gatingMm3)} and {litre(highMm3 + gatingMm3)}
           {alloy === null ? "" : `, ${kg(lowMm3 + gatingMm3)} to ${kg(highMm3 + gatingMm3)}`}: it depends on
-          whether the closed void will be metal or core. Say it above.
+          the closed void. Choose metal or core above.
         </p>
       )}
       {volumeMm3 === null && highMm3 !== null && study.found.seams !== null && (
-        <p>The skin is in pieces: join its seams below, and there is a volume to tell.</p>
+        <p>The surface has open seams. Join them in “The mesh” to get a volume.</p>
       )}
       {isRange && lowMm3 >= 0.999 * highMm3 && (
         <p>
           {litre(highMm3)}
-          {alloy === null ? "" : `, ${kg(highMm3)}`}, whichever way its holes are closed. Close them in the
-          mesh to have all of it calculated.
+          {alloy === null ? "" : `, ${kg(highMm3)}`}, whichever way its holes are closed. Close them in “The
+          mesh” for all results.
         </p>
       )}
       {isRange && lowMm3 < 0.999 * highMm3 && (
         <p>
           Between {litre(Math.max(0, lowMm3))} and {litre(Math.max(0, highMm3))}
           {alloy === null ? "" : `, ${kg(Math.max(0, lowMm3))} to ${kg(Math.max(0, highMm3))}`}: the mesh is
-          open, and it depends on how its holes would be closed.
+          open, so it depends on how the holes are closed.
         </p>
       )}
       {volumeMm3 === null && (lowMm3 === null || highMm3 === null) && (
-        <p>
-          The mesh contradicts itself, so there is no volume to tell. Weigh the pattern or push it under
-          water.
-        </p>
+        <p>The mesh is faulty, so it has no volume. Weigh the pattern, or measure the water it displaces.</p>
       )}
       {volumeMm3 !== null && (
         <Reckoned
@@ -86,8 +83,8 @@ export function MetalCard({
             ["Volume", litre(volumeMm3)],
             ...(alloy === null
               ? []
-              : [["Density", `${format.number(alloy.solidKgM3.value, 0)} kg/m³`] satisfies Given]),
-            ["May be off by", format.show("percent", volumeRouteError.mesh.value)],
+              : [["Density", format.show("kgM3", alloy.solidKgM3.value)] satisfies Given]),
+            ["Error", format.show("percent", volumeRouteError.mesh.value)],
           ]}
           source={`${alloy?.solidKgM3.source ?? "the mesh itself"}; ${volumeRouteError.mesh.source}`}
         />

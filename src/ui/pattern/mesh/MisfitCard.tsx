@@ -9,11 +9,11 @@ import css from "./scene.module.css";
 import type { SceneController } from "./useSceneController.ts";
 
 const misfitWords: Readonly<Record<Misfit, string>> = {
-  turned: "The piece hangs another way than when the tree was drawn.",
-  scaled: "The piece has another size than when the tree was drawn.",
-  gate: "The first gate is not where it was when the tree was drawn.",
-  cup: "The level asked for in the cup is one the tree could not follow.",
-  marks: "Something was placed or moved that the tree could not follow.",
+  turned: "The pour position changed after the tree was drawn.",
+  scaled: "The size changed after the tree was drawn.",
+  gate: "The first gate moved after the tree was drawn.",
+  cup: "The tree does not fit the new level in the cup.",
+  marks: "The tree does not fit a part you placed or moved.",
 };
 
 /** A tree that no longer fits its piece, why, and the one key that mends it; nothing where it fits. */
@@ -24,10 +24,10 @@ export function MisfitCard({ desk }: { readonly desk: SceneController }) {
     <Card title="The tree no longer fits" tone="watch">
       <LevelMark level="watch" />
       <p role="status">
-        {misfitWords[misfit]} Its metal, surface, head and drain ways are not counted until it is drawn anew.
+        {misfitWords[misfit]} Its metal, surface, head and drains are not counted until you redraw it.
       </p>
       <div className={`${sheet["row"]} ${css["wrap"]}`}>
-        <DrawTree desk={desk} label="Draw the tree anew" />
+        <DrawTree desk={desk} label="Redraw the tree" />
         {desk.undo !== null && <Button onPress={desk.undo}>Undo</Button>}
       </div>
     </Card>
@@ -40,9 +40,9 @@ export function DrawTree({ desk, label }: { readonly desk: SceneController; read
   const at = desk.results === null || desk.areSpotsStale ? null : hangsAt(desk, desk.results);
   const why =
     at === null
-      ? "The way it hangs is being worked out."
+      ? "Calculating the position."
       : desk.study.marks.length === 0
-        ? "Put a gate or a vent first."
+        ? "Place a gate or a vent first."
         : null;
   return (
     <Button

@@ -23,20 +23,20 @@ export function OpenFile({
     const home = new URL(import.meta.env.BASE_URL, location.origin);
     const got = await fetch(new URL("sample-pattern.stl", home)).catch(() => null);
     if (got?.ok === true) await open(await got.blob(), "sample-pattern.stl");
-    else tell("The sample is not on this device yet. Open the app once with a connection.");
+    else tell("The sample is not on this device yet. Open the app once online.");
   };
   return (
     <Card title="Open a file">
       {opening === null ? (
         <>
           <label htmlFor={id} className={css["drop"]} data-over={over || undefined}>
-            <strong>Choose a mesh file</strong>
+            <strong>Choose a 3D file</strong>
             <span className={sheet["soft"]}>STL, OBJ, PLY or 3MF. Or drop it here.</span>
             <input
               id={id}
               type="file"
               accept={accept}
-              aria-label="Mesh file"
+              aria-label="3D file"
               onDragEnter={() => setOver(true)}
               onDragLeave={() => setOver(false)}
               onDrop={() => setOver(false)}
@@ -48,7 +48,7 @@ export function OpenFile({
             />
           </label>
           <Button kind="quiet" onPress={sample}>
-            Try it on the sample
+            Try the sample
           </Button>
         </>
       ) : (
@@ -56,7 +56,7 @@ export function OpenFile({
           <p>
             {stageWords[opening.progress.stage]}: <strong>{opening.name}</strong>
           </p>
-          <progress aria-label="How far" value={opening.progress.share} />
+          <progress aria-label="Progress" value={opening.progress.share} />
           <Button kind="secondary" onPress={cancel}>
             Stop
           </Button>

@@ -31,13 +31,13 @@ const SceneCanvas = lazy(async () => ({ default: (await import("../scene/SceneCa
 
 const panels: readonly { readonly value: Panel; readonly label: string }[] = [
   { value: "air", label: "Air" },
-  { value: "hang", label: "Hang" },
+  { value: "hang", label: "Position" },
   { value: "fill", label: "Fill" },
   { value: "gating", label: "Gating" },
-  { value: "walls", label: "Walls" },
+  { value: "walls", label: "Thickness" },
 ];
 
-/** The pattern in the round with all that is done to it there; nothing while its unit is not known. */
+/** The pattern in 3D with all that is done to it there; nothing while its unit is not known. */
 export function PatternScene({ door, shop }: { readonly door: PatternController; readonly shop: Shop }) {
   return door.mmPerUnit === null ? null : <Desk door={door} shop={shop} mmPerUnit={door.mmPerUnit} />;
 }
@@ -75,7 +75,7 @@ function Desk({
   };
 
   return (
-    <section className={`${sheet["stack"]} ${css["desk"]}`} aria-label="The pattern in the round">
+    <section className={`${sheet["stack"]} ${css["desk"]}`} aria-label="The pattern in 3D">
       <div className={css["hold"]}>
         <div className={css["frame"]}>
           <Suspense fallback={null}>

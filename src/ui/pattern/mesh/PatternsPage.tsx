@@ -25,18 +25,17 @@ export function PatternsPage() {
     const scope = new URL(import.meta.env.BASE_URL, location.origin).href;
     void takeShared({ scope }).then((file) => take(file));
     if (new URLSearchParams(location.search).get("shared") === "none")
-      tell("What was shared was not a file. Share the mesh file itself: STL, OBJ, PLY or 3MF.");
+      tell("That was not a 3D file. Share the file itself: STL, OBJ, PLY or 3MF.");
   }, []);
   return (
     <Page title="Patterns" back={paths.shop}>
       <p className={`${sheet["pale"]} ${sheet["wideText"]}`}>
-        From the mesh of a pattern: how much metal and shell it takes, how high the metal stands over it,
-        where air and plastic stay, where it is thin, thick and flat.
+        From a 3D file: metal, shell, head, trapped air and plastic, and where it is thin, thick or flat.
       </p>
       <OpenFile door={door} />
       {patterns !== undefined && patterns.length === 0 && (
-        <Empty title="No pattern is kept yet">
-          <p>A file you open stays here with what was found, until you remove it.</p>
+        <Empty title="No pattern yet">
+          <p>Files you open stay here with their results until you remove them.</p>
         </Empty>
       )}
       <ul className={css["list"]}>

@@ -11,7 +11,7 @@ import type { PatternController } from "./usePatternController.ts";
 
 const shown = 8;
 
-/** Hollows that dry late, as the drying classes the plan knows. */
+/** Slow-drying hollows, as the drying classes the plan knows. */
 export function RecessCard({ door: { study, mmPerUnit } }: { readonly door: PatternController }) {
   const format = useFormat();
   const recesses = study.shape?.recesses ?? null;
@@ -20,16 +20,14 @@ export function RecessCard({ door: { study, mmPerUnit } }: { readonly door: Patt
   const hollows = hollowsOf(study, mmPerUnit);
   const classes = pocketsOf(study, hollows);
   return (
-    <Card title="Hollows that dry late">
+    <Card title="Slow-drying hollows">
       {hollows?.are === "core" && (
         <p>
-          The closed void, once it is opened, dries like {geometryClasses.blind.label.toLowerCase()}: its
-          mouth is small for its depth.
+          The closed void, once it is opened, dries like {geometryClasses.blind.label.toLowerCase()}: it is
+          deep for its mouth.
         </p>
       )}
-      {telling.length === 0 && hollows?.are !== "core" && (
-        <p>None was found that is deep for its mouth. It dries as its air lets it.</p>
-      )}
+      {telling.length === 0 && hollows?.are !== "core" && <p>No deep hollow found.</p>}
       {telling.length > 0 && (
         <div className={`${sheet["scroll"]} ${css["wide"]}`}>
           <table>
@@ -56,9 +54,9 @@ export function RecessCard({ door: { study, mmPerUnit } }: { readonly door: Patt
       )}
       {classes.length > 0 && (
         <p className={sheet["soft"]}>
-          A piece begun from this pattern gets{" "}
+          A piece started from this pattern gets{" "}
           {classes.map((one) => geometryClasses[one].label.toLowerCase()).join(" and ")} as places that dry
-          last. How deep for its mouth is judgement.
+          last.
         </p>
       )}
     </Card>

@@ -29,7 +29,7 @@ export function ShellCard({
       <Card title="Slurry and stucco">
         <p>
           Between {format.show("m2", (outerMm2 + gatingAreaMm2) / 1e6)} and {format.show("m2", areaM2)} to be
-          coated: it depends on whether the closed void will be metal or core. Say it above.
+          coated: it depends on the closed void. Choose metal or core above.
         </p>
       </Card>
     );
@@ -37,13 +37,13 @@ export function ShellCard({
     tree !== null
       ? `The piece ${format.show("m2", areaMm2 / 1e6)}, what is drawn on it ${format.show("m2", gatingAreaMm2 / 1e6)}.`
       : treeMisfit(study) === null
-        ? "The bare piece: gating is coated too and comes on top."
+        ? "The bare piece: gating not included."
         : "The bare piece: the tree drawn on it no longer fits and is not counted.";
   if (recipe === null)
     return (
       <Card title="Slurry and stucco">
         <p>
-          {format.show("m2", areaM2)} to be coated. {partsWords} Choose a recipe to have what it takes.
+          {format.show("m2", areaM2)} to be coated. {partsWords} Choose a recipe to see the amounts.
         </p>
       </Card>
     );

@@ -10,15 +10,14 @@ import sheet from "../../base/styles/sheet.module.css";
 import { isTaken, type GatingOf } from "./useGatingOf.ts";
 
 const fromWords: Readonly<Record<GatingHandover["from"], string>> = {
-  "hot-spot": "the place that freezes last, as found on the mesh",
-  thickest:
-    "the thickest place of the mesh, as if it were a round bar (find what freezes last on the pattern's Walls to do better)",
-  mesh: "the whole mesh by its volume and surface (nothing is known yet of where it is thick)",
+  "hot-spot": "the hot spot found on the 3D file",
+  thickest: "the thickest place as a round bar (find the hot spot on the pattern’s Thickness page for more)",
+  mesh: "the whole 3D file by volume and surface (thick places not known yet)",
 };
 const byWords: Readonly<Record<GatingHandover["by"], string>> = {
-  cup: "over the bars drawn, to the cup",
-  feeder: "to the feeder that stands nearest to it",
-  nothing: "to nothing yet: no bar is drawn on a gate or feeder",
+  cup: "through the gating drawn, to the cup",
+  feeder: "to the nearest feeder",
+  nothing: "to nothing yet: no gating is drawn",
 };
 
 /** What the piece's pattern can put into these sums; nothing while it is not kept on this device. */
@@ -46,7 +45,7 @@ export function TakeGating({
     given(found.cupMm, (mm) => `metal in the cup ${format.show("mm", mm)}`),
     given(found.sprueMm, (mm) => `cup to gate ${format.show("mm", mm)}`),
     given(found.cavityMm, (mm) => `height of the cavity ${format.show("mm", mm)}`),
-    given(found.wallMm, (mm) => `thinnest wall ${format.show("mm", mm)}`),
+    given(found.wallMm, (mm) => `thinnest section ${format.show("mm", mm)}`),
   ].filter((words) => words !== null);
   return (
     <Card title="From the pattern">
@@ -57,12 +56,12 @@ export function TakeGating({
       {told.length > 0 && <p>And {told.join(", ")}.</p>}
       {isTaken(found, draft) ? (
         <p role="status" className={sheet["soft"]}>
-          All of it stands below.
+          All of it is shown below.
         </p>
       ) : (
         <>
           <Button onPress={() => set(found)}>Take from the pattern</Button>
-          <p className={sheet["soft"]}>It takes the place of the parts and figures that stand below now.</p>
+          <p className={sheet["soft"]}>This replaces the parts and figures below.</p>
         </>
       )}
     </Card>

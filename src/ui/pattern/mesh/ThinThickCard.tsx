@@ -61,7 +61,7 @@ export function ThinThickCard({
       </div>
       <p>
         Half of the surface is thinner than {format.show("mm", median)}. Below {format.show("mm", resolvable)}{" "}
-        only rays tell; what they say of a rough mesh may be its roughness.
+        this is a rough estimate only.
       </p>
       {thin[0] !== undefined && (
         <RunLine alloyId={study.alloyId} shop={shop} thinnestMm={thin[0].thickness} />
@@ -82,7 +82,8 @@ function RunLine({
 }) {
   const format = useFormat();
   const alloy = alloyId === null ? null : ownAlloy(alloyId, shop);
-  if (alloy === null) return <p>Choose the alloy to have the shell heat its thinnest place usually wants.</p>;
+  if (alloy === null)
+    return <p>Choose the alloy to see the usual shell temperature for its thinnest place.</p>;
   const usual = thinnestMm > 0 && thinnestMm <= 500 ? preheatOf({ alloy, wallMm: thinnestMm }) : null;
   if (usual === null)
     return <p>No usual shell heat is known for {alloy.name}. Pour a test of the thinnest place.</p>;
@@ -90,7 +91,7 @@ function RunLine({
     <p>
       For {format.show("mm", thinnestMm)} of {alloy.name} the shell is usually poured at{" "}
       {format.show("temp", usual.value.lowC)} to {format.show("temp", usual.value.highC)}. Colder, the
-      thinnest place may stay short; check it on the piece's gating page.
+      thinnest place may not fill. Check it on the piece’s gating page.
     </p>
   );
 }

@@ -19,9 +19,9 @@ const turns = [
 ] as const;
 
 const tools: readonly { readonly value: Tool; readonly label: string }[] = [
-  { value: "look", label: "Turns the view" },
-  { value: "rings", label: "Turns the piece by a ring" },
-  { value: "face", label: "Lays a tapped face down" },
+  { value: "look", label: "Turn the view" },
+  { value: "rings", label: "Rotate the piece with a ring" },
+  { value: "face", label: "Set the piece on the tapped face" },
 ];
 
 const degrees = (deg: number): number => (deg * Math.PI) / 180;
@@ -35,7 +35,7 @@ export function TurnCard({ desk }: { readonly desk: SceneController }) {
   const flats = (study.shape?.flats ?? []).slice(0, 6);
   return (
     <Card title="Turn the piece">
-      <Choice label="A finger on the picture" options={tools} value={desk.tool} onChange={desk.setTool} />
+      <Choice label="Touch on the picture" options={tools} value={desk.tool} onChange={desk.setTool} />
       <Choice
         label="Step"
         options={[
@@ -53,17 +53,14 @@ export function TurnCard({ desk }: { readonly desk: SceneController }) {
         ))}
       </div>
       <div className={`${sheet["row"]} ${css["wrap"]}`}>
-        <Button
-          onPress={() => turnTo(asFiled)}
-          disabledReason={isAsFiled ? "It hangs as in its file." : null}
-        >
+        <Button onPress={() => turnTo(asFiled)} disabledReason={isAsFiled ? "It is as in its file." : null}>
           As in its file
         </Button>
         {desk.undo !== null && <Button onPress={desk.undo}>Undo</Button>}
       </div>
       {flats.length > 0 && (
         <details>
-          <summary>Lay a flat face down</summary>
+          <summary>Set it on a flat face</summary>
           <ul className={css["spots"]}>
             {flats.map(({ point, normal, width, length }, n) => (
               <li key={point.join(" ")} className={css["spot"]}>
@@ -73,11 +70,11 @@ export function TurnCard({ desk }: { readonly desk: SceneController }) {
                 </p>
                 <div className={`${sheet["row"]} ${css["wrap"]}`}>
                   <Button
-                    label={`Lay flat ${n + 1} down`}
+                    label={`Set it on flat ${n + 1}`}
                     pressed={dot(negated(normal), upOf(rotation)) > 1 - 1e-6}
                     onPress={() => turnTo(faceDown(rotation, normal))}
                   >
-                    Lay it down
+                    Set it down
                   </Button>
                 </div>
               </li>

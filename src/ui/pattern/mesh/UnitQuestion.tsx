@@ -33,7 +33,7 @@ export function UnitQuestion({
       }))}
       value={value}
       onChange={onChange}
-      hint="The file does not say. Choose the one whose length is right; everything in millimetres hangs on it."
+      hint="The file does not say. Choose the unit that gives the right length."
     />
   );
 }

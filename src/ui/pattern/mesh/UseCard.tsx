@@ -68,7 +68,7 @@ export function UseCard({
       { do: "log", stream, type: "pattern-measured", body },
     ]);
     if (!done.ok) return;
-    say(`${piece.plan.name} has what the pattern tells.`);
+    say(`${piece.plan.name} has the pattern’s figures.`);
     goTo(paths.piece(piece.id));
   };
 
@@ -78,7 +78,7 @@ export function UseCard({
         Start a piece from it
       </Button>
       <SelectField
-        label="Or use it for a piece that hangs"
+        label="Or use it for a piece on the rack"
         options={rack.map(({ standing }) => ({ value: standing.piece.id, label: standing.piece.plan.name }))}
         value={piece?.id ?? null}
         onChange={setPieceId}

@@ -41,12 +41,12 @@ export function VentsPanel({ desk }: { readonly desk: SceneController }) {
     );
   return (
     <>
-      <Card title="What stays">
+      <Card title="Trapped air and plastic">
         <HeldAnswer desk={desk} />
-        <Choice label="A tap on the picture" options={tools} value={desk.tool} onChange={desk.setTool} />
+        <Choice label="Tap on the picture" options={tools} value={desk.tool} onChange={desk.setTool} />
         {desk.tool !== "look" && (
           <p className={sheet["soft"]}>
-            Tap the piece. Close to a listed place the mark goes onto it. Drag a mark to move it.
+            Tap the piece. Near a listed place the mark snaps to it. Drag a mark to move it.
           </p>
         )}
         {desk.undo !== null && (
@@ -55,10 +55,8 @@ export function VentsPanel({ desk }: { readonly desk: SceneController }) {
           </div>
         )}
       </Card>
-      <Card title="Where air stays">
-        {results !== null && spots.air.length === 0 && (
-          <p>No place of its own: the piece has no top that holds air.</p>
-        )}
+      <Card title="Trapped air">
+        {results !== null && spots.air.length === 0 && <p>None: no high place traps air.</p>}
         <SpotList desk={desk} spots={spots.air} kind="vent" />
         {left(spots.air).length > 1 && (
           <div className={`${sheet["row"]} ${css["wrap"]}`}>
@@ -68,10 +66,9 @@ export function VentsPanel({ desk }: { readonly desk: SceneController }) {
           </div>
         )}
       </Card>
-      <Card title="Where plastic stays">
+      <Card title="Trapped plastic">
         <p className={sheet["soft"]}>
-          For wax or print that runs out as the piece hangs here. Turned cup down for the burnout, its vents
-          let the plastic out.
+          For patterns that melt out in this position. Cup down for burnout, the vents drain the plastic.
         </p>
         <SpotList desk={desk} spots={spots.plastic} kind="drain" />
         {left(spots.plastic).length > 1 && (

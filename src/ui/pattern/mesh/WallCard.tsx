@@ -28,9 +28,7 @@ export function WallCard({
   return (
     <Card title="Shell this pattern needs">
       {figures === null && <p>Choose the alloy: its weight presses on the shell.</p>}
-      {figures !== null && needs.length === 0 && (
-        <p>No flat panel and no tube was found that would load the shell.</p>
-      )}
+      {figures !== null && needs.length === 0 && <p>No flat panel or tube found that loads the shell.</p>}
       {figures !== null && needs[0] !== undefined && (
         <>
           <p className={css["big"]}>
@@ -38,7 +36,7 @@ export function WallCard({
             <small>
               {needs[0].neededMm > figures.floorMm
                 ? `${partWords(needs[0].part, format)} decides`
-                : "the least shell for handling decides; no flat panel and no tube asks for more"}
+                : "the minimum for handling decides"}
             </small>
           </p>
           <div className={`${sheet["scroll"]} ${css["wide"]}`}>
@@ -57,7 +55,7 @@ export function WallCard({
                     <td>{format.show("mm", need.headMm)}</td>
                     <td>
                       {format.show("mm", need.bareMm)}
-                      {need.bareMm < figures.floorMm && ", less than handling asks"}
+                      {need.bareMm < figures.floorMm && ", less than handling needs"}
                     </td>
                   </tr>
                 ))}
@@ -67,19 +65,17 @@ export function WallCard({
           <Reckoned
             formula="flat: β × ρ g h × width² ÷ thickness² against strength; round: ρ g h × radius ÷ thickness against half the strength; with the doubt in strength, thickness and head counted in"
             given={[
-              ["Liquid metal", `${format.number(figures.densityKgM3, 0)} kg/m³`],
+              ["Liquid metal", format.show("kgM3", figures.densityKgM3)],
               [
                 "Strength of the fired shell",
                 `${format.show("MPa", figures.strength.morMPa)}, ${strengthFromWords[figures.strength.from]}`,
               ],
               ["Strength known to", `× or ÷ ${format.number(figures.strength.spread, 1)}`],
-              ["Least shell for handling", format.show("mm", figures.floorMm)],
+              ["Minimum for handling", format.show("mm", figures.floorMm)],
             ]}
             source="plate and hoop formulas after Roark; first-order reliability after ISO 2394. The head is taken at the lowest edge of each part. Ribs and bends inside a flat are not seen as edges unless they turn it by more than 8°"
           />
-          <p className={sheet["soft"]}>
-            A number is never permission: look at the shell, and keep out of its way at the pour.
-          </p>
+          <p className={sheet["soft"]}>An estimate: inspect the shell, and stay clear at the pour.</p>
         </>
       )}
     </Card>

@@ -27,15 +27,12 @@ export function WallsPanel(props: {
         {bands === null ? <p role="status">Calculating…</p> : <Legend bands={bands} />}
       </Card>
       <ThinThickCard door={desk.door} shop={shop} />
-      <Card title="What freezes last">
-        <p className={sheet["soft"]}>
-          By shape alone, with one metal and one wall everywhere: a ranking, no clock. Gates and feeders you
-          have placed feed it.
-        </p>
+      <Card title="Hot spots">
+        <p className={sheet["soft"]}>A ranking by shape only, with the gates and feeders you placed.</p>
         {freeze.found === null ? (
           <div className={`${sheet["row"]} ${css["wrap"]}`}>
             <Button onPress={freeze.run} disabledReason={freeze.isWorking ? "Calculating…" : null}>
-              Find what freezes last
+              Find the hot spots
             </Button>
           </div>
         ) : (
@@ -43,7 +40,7 @@ export function WallsPanel(props: {
         )}
         {freeze.isStale && (
           <div className={`${sheet["row"]} ${css["wrap"]}`}>
-            <Button onPress={freeze.run}>Reckon it for the feeders now placed</Button>
+            <Button onPress={freeze.run}>Recalculate with these feeders</Button>
           </div>
         )}
         {freeze.trouble !== null && <p role="alert">It could not be calculated: {freeze.trouble}</p>}
@@ -87,7 +84,7 @@ function Legend({ bands: { limitsMm, shares, unknownShare } }: { readonly bands:
       {unknownShare > 0.005 && (
         <li>
           <i data-band={5} aria-hidden="true" />
-          <span>Not told</span>
+          <span>Not known</span>
           <span>{format.show("percent", unknownShare)}</span>
         </li>
       )}
@@ -99,7 +96,7 @@ function HotSpots({ desk, found }: { readonly desk: SceneController; readonly fo
   const format = useFormat();
   const { results } = desk;
   if (found.hotSpots.length === 0)
-    return <p>Every way only gets thicker towards a gate or feeder: nothing is cut off.</p>;
+    return <p>Everything gets thicker towards a gate or feeder: nothing is cut off.</p>;
   const isFed = desk.study.marks.some(({ kind }) => kind === "gate" || kind === "feeder");
   return (
     <div className={sheet["scroll"]}>
@@ -122,10 +119,10 @@ function HotSpots({ desk, found }: { readonly desk: SceneController; readonly fo
               <td>
                 {neck === null
                   ? isFed
-                    ? "No: no gate or feeder is to be reached."
+                    ? "No: no path to a gate or feeder."
                     : "No gate or feeder is placed yet."
                   : neck.plate < plate
-                    ? `Only until a neck like ${format.show("mm", neck.plate)} freezes; then it shrinks alone.`
+                    ? `Only until a neck like ${format.show("mm", neck.plate)} freezes; then it is cut off.`
                     : "Yes."}
               </td>
             </tr>

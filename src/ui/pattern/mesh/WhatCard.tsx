@@ -26,7 +26,7 @@ export function WhatCard({
   const material = (value: string | null): PatternMaterial | null =>
     materials.find((one) => one.value === value)?.value ?? null;
   return (
-    <Card title="What it will be">
+    <Card title="Casting">
       <TextField
         label="Name"
         value={study.name}
@@ -40,7 +40,7 @@ export function WhatCard({
         }))}
         value={study.alloyId}
         onChange={(alloyId) => change((now) => ({ ...now, alloyId }))}
-        hint="For its weight, its shrink and what it presses on the wall."
+        hint="For weight, shrink and pressure on the shell."
       />
       <SelectField
         label="Pattern made of"
@@ -56,7 +56,7 @@ export function WhatCard({
         )}
         value={study.recipeId}
         onChange={(recipeId) => change((now) => ({ ...now, recipeId }))}
-        hint="For the slurry and the sand it takes, and for the wall it must carry."
+        hint="For slurry and stucco use, and for the shell thickness."
         empty="None yet"
       />
     </Card>

@@ -28,7 +28,7 @@ const names = (study: PatternStudy) => chainOfStudy(study)?.links.map(({ name })
 test("from the mesh over gate and sprue to the cup, each by what is drawn", () => {
   const study = drawn(gate);
   const found = chainOfStudy(study);
-  expect(names(study)).toEqual(["Casting, by its mesh", "Gate", "Sprue", "Cup"]);
+  expect(names(study)).toEqual(["Casting, from its 3D file", "Gate", "Sprue", "Cup"]);
   expect(found).toMatchObject({ from: "mesh", by: "cup", gate: "bottom", sprueMm: 160, cavityMm: 60 });
   // 40 × 40 × 60 mm: 96 cm³ behind 128 cm².
   expect(found?.links[0]).toMatchObject({ shape: "measured", volumeCm3: 96, areaCm2: 128 });
@@ -68,7 +68,7 @@ test("a feeder nearer to what freezes last than the gate feeds it alone", () => 
   const study = drawn(gate, feeder);
   const spots = [{ point: [20, 20, 50], plate: 31, ball: 31, neck: null }] as const;
   const known = { ...study, hot: { key: feedsKey(study, 1), spots } };
-  expect(names(known)).toEqual(["Last to freeze", "Feeder"]);
+  expect(names(known)).toEqual(["Hot spot", "Feeder"]);
   expect(chainOfStudy(known)).toMatchObject({ by: "feeder" });
 });
 

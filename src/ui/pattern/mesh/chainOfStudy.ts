@@ -106,7 +106,7 @@ function castingOf(study: PatternStudy, mmPerUnit: number): Casting | null {
     // A feeder has all of the piece behind it at most: the neck as a ball, the rest beyond it.
     const neckMm3 = neck === null ? 0 : (Math.PI / 6) * neck.ball ** 3;
     const necks = neck === null ? [] : [section("Neck on the way to it", neck, round(neckMm3 / 1000))];
-    const links = [section("Last to freeze", hottest, volumeCm3(neckMm3)), ...necks];
+    const links = [section("Hot spot", hottest, volumeCm3(neckMm3)), ...necks];
     return { from: "hot-spot", at: point, links };
   }
   const [thick] = study.shape?.thickness?.thick ?? [];
@@ -117,7 +117,7 @@ function castingOf(study: PatternStudy, mmPerUnit: number): Casting | null {
     return { from: "thickest", at: thick.point, links };
   }
   if (volumeMm3 === null) return null;
-  const whole = emptyLink(0, "Casting, by its mesh", "casting", "measured");
+  const whole = emptyLink(0, "Casting, from its 3D file", "casting", "measured");
   return {
     from: "mesh",
     at: null,

@@ -14,34 +14,34 @@ export function notAnsweredWords(result: NotAnswered): string {
     case "refused":
       return `That could not be calculated: ${result.message}.`;
     case "failed":
-      return "It did not work out, most likely too little memory. Close other tabs, or thin the mesh out where it was made.";
+      return "It failed, probably for lack of memory. Close other tabs, or simplify the mesh.";
     case "no-mesh":
     case "no-worker":
-      return "This browser ended the work in the background. Open the file again, or take a newer browser.";
+      return "This browser stopped the work in the background. Open the file again, or use a newer browser.";
     case "aborted":
       return "Stopped.";
   }
 }
 
 export const stageWords: Readonly<Record<PatternStage, string>> = {
-  hash: "Taking the file's fingerprint",
+  hash: "Checking the file",
   read: "Reading",
   measure: "Measuring",
   mend: "Closing small holes",
-  lighten: "Making the copy to look at",
+  lighten: "Making the picture",
   open: "Opening",
   restore: "Opening",
   "close-holes": "Closing holes",
   "join-seams": "Joining seams",
-  tips: "Looking for tips",
-  trapped: "Letting the metal rise",
+  tips: "Finding air traps",
+  trapped: "Calculating the metal level",
   skins: "Drawing what stays",
   fill: "Filling from the gate",
-  thickness: "Feeling for thin and thick",
-  spans: "Looking for flats and rounds",
-  recesses: "Looking for hollows",
-  freeze: "Letting it freeze",
-  attitudes: "Trying ways to hang it",
+  thickness: "Measuring thickness",
+  spans: "Finding flats and tubes",
+  recesses: "Finding hollows",
+  freeze: "Calculating freezing",
+  attitudes: "Trying positions",
 };
 
 export const unitWords: Readonly<Record<LengthUnit, string>> = {
@@ -62,9 +62,9 @@ export function noteWords({ code, count }: ReadNote): string {
     case "facets-dropped":
       return `${some("facet", "facets")} without three corners left out.`;
     case "count-wrong":
-      return "The file names another number of triangles than it holds; what it holds was taken.";
+      return "The file states a wrong number of triangles; those found were used.";
     case "bytes-ignored":
-      return `${some("byte", "bytes")} after the end left alone.`;
+      return `${some("byte", "bytes")} after the end ignored.`;
     case "end-missing":
       return "The file has no end mark; it may have been cut short.";
     case "supports-skipped":

@@ -10,16 +10,12 @@ export function meshFindings(
   const note: string[] = [];
   if (!measures.watertight) watch.push(openWords(found, count));
   if (enclosesNothing(measures))
-    watch.push(
-      "It encloses next to nothing: a surface without thickness. Give it a thickness where it was made.",
-    );
+    watch.push("It is a surface without thickness. Add thickness in your 3D program.");
   if (measures.overlaps)
-    watch.push(
-      "Bodies run into each other. Metal is calculated with what they share counted once; join them where the pattern was made to be sure.",
-    );
+    watch.push("Bodies overlap. The overlap is counted once. Join them in your 3D program to be sure.");
   if (measures.farOff)
     watch.push(
-      "It lies so far from its origin that the file has lost fine digits. Move it to the origin and export again.",
+      "It is too far from the origin, so fine detail is lost. Move it to the origin and export again.",
     );
   if (filed.insideOut) note.push("The mesh was inside out and was turned.");
   if (mended.turnedBodies > 0 && !filed.insideOut)
@@ -28,7 +24,7 @@ export function meshFindings(
     note.push(
       `${some(mended.turnedOver, "face looked", "faces looked", count)} the wrong way and was turned.`,
     );
-  if (seamsJoined) note.push("Open edges a hair apart were joined as you said.");
+  if (seamsJoined) note.push("Open seams were joined.");
   if (mended.cappedCount > 0)
     note.push(
       `${some(mended.cappedCount, "hole was", "holes were", count)} closed${holesClosed ? " as you said" : ""}: ` +
@@ -40,15 +36,15 @@ export function meshFindings(
     note.push(`${some(mended.degenerate, "face", "faces", count)} without an area left out.`);
   if (!analysed.isWhole)
     note.push(
-      `This mesh is more than this device carries: volume and surface are of the whole of it, all else is calculated on a lighter copy of ${count(analysed.triangles)} triangles.`,
+      `This mesh is too large for this device. Volume and surface use all of it; the rest uses a copy of ${count(analysed.triangles)} triangles.`,
     );
   else if (!isWhole)
     note.push(
-      "The file itself is not here any more, so what is new is calculated on the copy that is shown. Open the file again for the whole mesh.",
+      "The file is no longer here, so new results use the copy shown. Open the file again for the full mesh.",
     );
   const { components } = measures;
   if (watch.length + note.length === 0 && components === 1)
-    return { level: "clear", findings: ["Watertight: one closed skin, nothing had to be mended."] };
+    return { level: "clear", findings: ["Watertight: one closed surface, no repairs."] };
   const voids = found.hollows?.count ?? 0;
   if (measures.watertight && components === voids + 1 && voids > 0)
     note.push(
@@ -56,7 +52,7 @@ export function meshFindings(
     );
   else if (measures.watertight && components > 1)
     note.push(
-      `${count(components)} closed skins: bodies that touch nowhere, or hollows in one. Each body wants a gate of its own.`,
+      `${count(components)} closed skins: separate bodies, or hollows in one. Each body needs its own gate.`,
     );
   const sound = measures.watertight ? ["Watertight."] : [];
   return { level: watch.length > 0 ? "watch" : "note", findings: [...watch, ...sound, ...note] };

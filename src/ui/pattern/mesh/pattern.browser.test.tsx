@@ -35,8 +35,8 @@ function boxFile(name: string, left = 0): File {
 
 async function opened(desk: Desk, file?: File): Promise<string> {
   const { places } = showAt(desk.shop, "/patterns", list);
-  if (file === undefined) await press("Try it on the sample");
-  else await userEvent.upload(page.getByLabelText("Mesh file"), file);
+  if (file === undefined) await press("Try the sample");
+  else await userEvent.upload(page.getByLabelText("3D file"), file);
   await expect.poll(() => places.at(-1), soon).toMatch(/^\/patterns\/[0-9a-f]{64}$/);
   return places.at(-1)!;
 }
@@ -69,7 +69,7 @@ test("the sample, from its unit to a piece with its metal, surface, head and wal
     )
     .toBeVisible();
   await expect.element(card("Shell this pattern needs").getByText(/decides/), soon).toBeVisible();
-  await expect.element(card("Hollows that dry late"), soon).toBeVisible();
+  await expect.element(card("Slow-drying hollows"), soon).toBeVisible();
   // Kept by itself, and there again at once, without the worker.
   await expect.poll(async () => (await studyAt(desk, path))?.shape?.thickness ?? null, soon).not.toBeNull();
   const kept = await studyAt(desk, path);
@@ -106,7 +106,7 @@ test("the sample, from its unit to a piece with its metal, surface, head and wal
 test("a file that is no mesh says what was found and what to do, and nothing is kept", async () => {
   const desk = await demoDesk();
   showAt(desk.shop, "/patterns", list);
-  await userEvent.upload(page.getByLabelText("Mesh file"), new File(["a letter"], "letter.stl"));
+  await userEvent.upload(page.getByLabelText("3D file"), new File(["a letter"], "letter.stl"));
   await expect.element(page.getByRole("alert"), soon).toHaveTextContent(/^Found .*, expected .*\. /);
   expect(await desk.db.patterns.count()).toBe(0);
 });

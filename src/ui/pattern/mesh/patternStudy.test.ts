@@ -108,7 +108,7 @@ test("a sound mesh has one good word, an open one is told first", () => {
   const how = { isWhole: true, count: String };
   expect(meshFindings(study, how)).toEqual({
     level: "clear",
-    findings: ["Watertight: one closed skin, nothing had to be mended."],
+    findings: ["Watertight: one closed surface, no repairs."],
   });
   const { pos, idx } = block(40, 20, 10);
   const open = meshFindings(studyOfMesh({ pos, idx: idx.subarray(6) }), how);
@@ -154,7 +154,7 @@ test("two bodies are not called one skin, a sheet without thickness is not calle
     idx: Uint32Array.of(0, 1, 2, 2, 1, 0),
   });
   expect(meshFindings(sheet, how)).toMatchObject({ level: "watch" });
-  expect(meshFindings(sheet, how).findings[0]).toMatch(/encloses next to nothing/);
+  expect(meshFindings(sheet, how).findings[0]).toMatch(/surface without thickness/);
   const { found } = study;
   const hole = { share: 0.04, length: 3, low: 0, high: 0 };
   const mended = { ...found.mended, capped: [hole], cappedCount: 700 };

@@ -109,8 +109,8 @@ test("a vent serves a tip from beside it, not from below it or from across the p
 test("wax and plastic are told apart in what they do when they stay", () => {
   const words = (material: "wax" | "pla") =>
     spotWords({ spot: { shape: "point", isLast: false }, what: "plastic", isOpen: false, material });
-  expect(words("wax")).toMatch(/^The wax stays, soaks in/);
-  expect(words("pla")).toMatch(/^The plastic stays, swells/);
+  expect(words("wax")).toMatch(/^The wax is trapped, soaks in/);
+  expect(words("pla")).toMatch(/^The plastic is trapped, swells/);
 });
 
 test("a phone is asked for less than a desk computer", () => {

@@ -37,7 +37,7 @@ async function twoTowers(): Promise<{
 }> {
   const desk = await demoDesk();
   const { places } = showAt(desk.shop, "/patterns", { route: "/patterns", screen: PatternsPage });
-  await userEvent.upload(page.getByLabelText("Mesh file"), stlFile(towers));
+  await userEvent.upload(page.getByLabelText("3D file"), stlFile(towers));
   await expect.poll(() => places.at(-1), soon).toMatch(/^\/patterns\/[0-9a-f]{64}$/);
   const path = places.at(-1)!;
   showAt(desk.shop, path, { route: "/patterns/:id", screen: PatternPage });
@@ -66,14 +66,14 @@ test("a finger on the picture puts a gate where it meets the piece, and the meta
   const { study } = await twoTowers();
   await press("Top");
   await choose("Gate");
-  await page.getByRole("img", { name: /in the round, 50.mm high/ }).click();
+  await page.getByRole("img", { name: /in 3D, 50.mm high/ }).click();
   await expect.element(list("Placed on the pattern"), soon).toHaveTextContent(/G1Gate, (20|50|40).mm up/);
   await expect.poll(async () => (await study())?.marks[0]?.normal, soon).toEqual([0, 0, 1]);
   const first = (await study())?.marks[0]?.point;
   // Moved by hand: its button, then a finger where it should stand.
   await choose("Look");
   await press("Move G1");
-  await page.getByRole("img", { name: /in the round/ }).click({ position: { x: 215, y: 130 } });
+  await page.getByRole("img", { name: /in 3D/ }).click({ position: { x: 215, y: 130 } });
   await expect.poll(async () => (await study())?.marks[0]?.point, soon).not.toEqual(first);
   await choose("Fill");
   await expect
@@ -83,7 +83,7 @@ test("a finger on the picture puts a gate where it meets the piece, and the meta
 
 test("turned by a quarter it hangs on its side; as in its file it stands again", async () => {
   const { study } = await twoTowers();
-  await choose("Hang");
+  await choose("Position");
   await press("Lean it right");
   await expect.element(page.getByRole("img", { name: /60.mm high as it hangs/ }), soon).toBeVisible();
   await expect.poll(async () => (await study())?.up, soon).toEqual([-1, 0, 0]);
@@ -96,7 +96,7 @@ test("a starting tree adds its bars to the metal, and its head reaches the level
   await choose("Gating");
   await press("Gate at the lowest place");
   await press("Draw a starting tree");
-  const tree = page.getByRole("region", { name: "The tree" });
+  const tree = page.getByRole("region", { name: "Gating tree" });
   await expect.element(tree).toHaveTextContent(/Level in the cup150.mm/);
   await expect
     .element(page.getByRole("region", { name: "Metal", exact: true }))
@@ -105,13 +105,13 @@ test("a starting tree adds its bars to the metal, and its head reaches the level
     .poll(async () => (await study())?.bars.map(({ kind }) => kind), soon)
     .toEqual(["cup", "sprue", "gate"]);
   await expect
-    .element(page.getByRole("region", { name: /way out/ }))
+    .element(page.getByRole("region", { name: /plastic drains/ }))
     .toHaveTextContent(/G1.*Downhill all the way/);
 }, 60_000);
 
 test("the picture goes into the log of a piece as a photo", async () => {
   const { desk } = await twoTowers();
-  await page.getByText("Keep this picture").click();
+  await page.getByText("Save this picture").click();
   await page.getByRole("combobox", { name: "Into the log of" }).selectOptions("demo-wren");
   await press("Put it into the log");
   await expect.poll(async () => (await desk.logged("note-written")).length, soon).toBe(1);
@@ -126,7 +126,7 @@ test("the picture goes into the log of a piece as a photo", async () => {
 test("where the browser draws nothing in the round it says so, and the lists still work", async () => {
   vi.spyOn(HTMLCanvasElement.prototype, "getContext").mockReturnValue(null);
   await twoTowers();
-  await expect.element(page.getByText(/^This browser draws no picture in the round/)).toBeVisible();
+  await expect.element(page.getByText(/^This browser can’t show 3D pictures/)).toBeVisible();
   await press("Put vents at all 2");
   await expect.element(stays(), soon).toHaveTextContent(/^No air stays/);
 }, 60_000);

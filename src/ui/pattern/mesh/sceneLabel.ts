@@ -12,7 +12,7 @@ export function sceneLabel(
   const open = (all: readonly { readonly isServed: boolean }[]): number =>
     all.filter((one) => !one.isServed).length;
   return (
-    `${name} in the round${tall}. ${spots.air.length} places for air, ${open(spots.air)} without a vent; ` +
+    `${name} in 3D${tall}. ${spots.air.length} places for air, ${open(spots.air)} without a vent; ` +
     `${spots.plastic.length} for plastic, ${open(spots.plastic)} without an opening; ${marks.length} placed. ` +
     "Arrow keys turn the view, plus and minus bring it nearer."
   );

@@ -16,12 +16,12 @@ export function spotWords({
   const along = shape === "ridge" ? " along a ridge" : shape === "flat" ? " under a flat" : "";
   if (what === "air") {
     if (isOpen)
-      return `Air leaves through the vent${along === "" ? "" : `; it gathers${along}, so keep that level or vent its ends too`}.`;
-    if (isLast) return `The top${along}: without an opening here no air leaves this body at all.`;
-    return `Air stays${along} and the metal stops below it. Vent it, or turn the piece.`;
+      return `Air leaves through the vent${along === "" ? "" : `; it collects${along}: keep that level or vent its ends too`}.`;
+    if (isLast) return `The top${along}: needs a vent here.`;
+    return `Air is trapped${along} and the metal stops below it. Vent it, or turn the piece.`;
   }
   const stuff = material === "wax" ? "wax" : material === null ? "pattern" : "plastic";
-  if (isOpen) return `The ${stuff} leaves through the opening${along === "" ? "" : `; it gathers${along}`}.`;
-  if (isLast) return `The lowest place${along}: without an opening here nothing runs out of this body.`;
-  return `The ${stuff} stays${along}${material === "wax" ? ", soaks in and burns late" : ", swells and burns in place, which may crack the shell"}. Drain it, or turn the piece.`;
+  if (isOpen) return `The ${stuff} leaves through the opening${along === "" ? "" : `; it collects${along}`}.`;
+  if (isLast) return `The lowest place${along}: needs a drain here.`;
+  return `The ${stuff} is trapped${along}${material === "wax" ? ", soaks in and burns late" : ", swells and burns in place, which may crack the shell"}. Drain it, or turn the piece.`;
 }

@@ -49,7 +49,7 @@ export function useOpenPattern(): {
     const { id } = opened.answer;
     const row = await getPattern(db, id);
     const kept = readStudy(row?.kept ?? null);
-    if (kept !== null) say("This file is kept here already. It opens as it was left.");
+    if (kept !== null) say("This file is here already. It opens as you left it.");
     // What older sums found of the mesh gives way to what was found now, unless the maker mended it since.
     const isOlder = kept !== row?.kept && kept?.holesClosed === false && !kept.seamsJoined;
     const study =
@@ -60,7 +60,7 @@ export function useOpenPattern(): {
           : kept;
     const written = await putPattern(db, { id, name: study.name, savedAt: clock(), kept: study });
     if (!written.ok)
-      return setFault("It was read, but this device has no room to keep it. Remove a pattern, or photos.");
+      return setFault("It opened, but this device is too full to save it. Remove a pattern, or photos.");
     goTo(paths.pattern(id));
   };
   const cancel = (): void => {

@@ -31,10 +31,7 @@ export function useSavedStudy(id: string): {
     unsaved.current = false;
     const written = await putPattern(db, { id: kept.id, name: kept.name, savedAt: clock(), kept });
     if (!written.ok)
-      say(
-        "The pattern's last change is not kept: this device has no room left. Remove a pattern.",
-        "refused",
-      );
+      say("The pattern’s last change is not saved: this device is full. Remove a pattern.", "refused");
   }, [db, clock, say]);
 
   useEffect(() => {

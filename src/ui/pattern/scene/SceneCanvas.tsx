@@ -60,8 +60,7 @@ export function SceneCanvas(props: {
   if (isMissing)
     return (
       <p className={styles["missing"]} role="status">
-        This browser draws no picture in the round. The lists below say the same, and every button in them
-        works.
+        This browser can’t show 3D pictures. Use the lists below instead.
       </p>
     );
   return (

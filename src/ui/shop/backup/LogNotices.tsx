@@ -98,7 +98,7 @@ export function useClearedLog(): { readonly notice: React.ReactNode } | null {
           <LinkButton kind="primary" href={`${paths.settings}#restore`}>
             Restore a backup
           </LinkButton>
-          <Button onPress={forget}>I cleared it myself: start anew</Button>
+          <Button onPress={forget}>I cleared it myself: start again</Button>
         </div>
       </Card>
     ),

@@ -66,10 +66,7 @@ export function RestoreBackupCard() {
 
   return (
     <Card title="Restore or check a backup">
-      <p>
-        What is new in the file is added to this log. What is here stays. You see what is in it first; close
-        it there if you only wanted to check the file.
-      </p>
+      <p>New entries in the file are added; nothing here is lost. You see its contents first.</p>
       <label className={`${sheet["stack1"]} ${sheet["firm"]} ${settingsCss["file"]}`} htmlFor={fileId}>
         Choose a backup file
         <input

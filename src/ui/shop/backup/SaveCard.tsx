@@ -70,7 +70,7 @@ export function SaveCard() {
         if (made.checked === null)
           return setResult({
             ok: false,
-            text: "The file does not read back as it was written. It is no backup. Try again, in another place.",
+            text: "The file did not save correctly. Try again, in another place.",
           });
         const { entries, photos } = made.checked;
         const counts = `${entriesWords(entries.found, locale)}, ${photosWords(photos.found, locale)}`;
@@ -96,7 +96,7 @@ export function SaveCard() {
           text:
             gone === "written"
               ? `Saved and checked where you put it: ${counts}. Keep a copy on another device.`
-              : `Made and checked: ${counts}. Now see that it arrived, and keep it on another device.`,
+              : `Made and checked: ${counts}. Check that it arrived, and keep it on another device.`,
         });
       },
       (text) => setResult({ ok: false, text: `Not saved. ${text}` }),

@@ -25,7 +25,7 @@ const reasons: Readonly<Record<Unreadable, string>> = {
   missing: "is missing",
   "not-a-photo": "is not a photo",
   "binary-missing": "is not whole",
-  "not-all-there": "begins a part that is not as it was written: lines are gone or doubled",
+  "not-all-there": "starts a damaged part: lines are missing or doubled",
 };
 
 export function unreadRowWords({ place, why, fault }: UnreadRow): string {

@@ -10,17 +10,17 @@ export function DemoOffer() {
   return (
     <Card title="Demo shop">
       <p>
-        Invented pieces, from a first coat to sold and scrapped, with rooms and their air, buckets, a store, a
-        kiln, a furnace and a pour planned for tomorrow. Their names begin with “Demo”. Taking them out
-        touches nothing of yours.
+        Invented pieces, from a first coat to sold and scrapped, with rooms, buckets, a store, a kiln and a
+        furnace. A pour is planned for tomorrow. Their names begin with “Demo”. You can remove it without
+        touching your own log.
       </p>
       {fault !== null && <p role="alert">It did not work: {fault}</p>}
       {isIn === true ? (
         <>
           <p role="status">
-            The demo shop is in. <Link href={paths.rack}>See the rack</Link>
+            Demo shop loaded. <Link href={paths.rack}>See the rack</Link>
           </p>
-          <Button onPress={remove}>Take the demo shop out</Button>
+          <Button onPress={remove}>Remove the demo shop</Button>
         </>
       ) : (
         <Button onPress={load}>Look at a demo shop</Button>

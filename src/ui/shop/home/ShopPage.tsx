@@ -22,7 +22,7 @@ const places = [
   {
     href: paths.cups,
     name: "Cups",
-    says: "Each cup on the wall, checked against the shop’s own",
+    says: "Flow cups, checked against your reference",
     Icon: Timer,
   },
   {
@@ -40,7 +40,7 @@ const places = [
   {
     href: paths.figures,
     name: "Figures",
-    says: "Your own, what was learned, and the starting values",
+    says: "Your own, learned and starting values",
     Icon: Sigma,
   },
   {

@@ -31,20 +31,20 @@ export function FactorCard({
         {number(shop.factor)}
         <small>
           {shop.pairs === 0
-            ? "the starting value: nothing is learned yet"
+            ? "the starting value: nothing learned yet"
             : `times the calculated hours, between ${number(shop.low)} and ${number(shop.high)} (nine in ten), from ${shop.pairs} ${shop.pairs === 1 ? "coat" : "coats"}`}
         </small>
       </p>
       {figures.dryingFactor !== null && (
         <p>
-          A factor of {number(figures.dryingFactor)} is set by hand and is used in place of what was learned.{" "}
+          A factor of {number(figures.dryingFactor)} is set by hand and used instead of the learned one.{" "}
           <Button onPress={clear}>Use what was learned</Button>
         </p>
       )}
       {shop.limited && (
         <p role="note">
-          The coats ask for a factor beyond 0.33 to 3. Something entered is probably wrong: check the room's
-          readings, the air movement and the coats' water.
+          Your coats give a factor outside 0.33 to 3, so an entry is probably wrong. Check room readings, air
+          movement and coat water.
         </p>
       )}
       {groups.size > 0 && (
@@ -66,15 +66,14 @@ export function FactorCard({
         </table>
       )}
       <details>
-        <summary>How it is learned</summary>
+        <summary>How this is learned</summary>
         <p className={`${sheet["sunk"]} ${sheet["scroll"]} ${sheet["inset"]}`}>
           ln factor = b + d, b ~ N(0, 0.40²), d ~ N(0, 0.20²)
         </p>
         <p>
-          A coat's drying time, calculated for the air it hung in with a factor of 1, is compared with when a
-          scale or an instrument found it still wet or dry. “Dry in the morning” counts as dry by then, not as
-          a drying time. Touch and colour tell of the outer film only and are left out. A coat counts once it
-          is covered or fired, and never for its own time.
+          The calculated drying time, with a factor of 1, is compared with when an instrument found the coat
+          wet or dry. “Dry in the morning” means dry by then. Touch and colour are left out: they show only
+          the outer film. A coat counts once it is covered or fired.
         </p>
         <p>
           Until three coats agree, the factor stays between {number(1 / mostUntilAgreed)} and{" "}

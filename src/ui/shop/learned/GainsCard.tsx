@@ -26,29 +26,29 @@ type Row = {
 };
 
 const heads: Readonly<Record<FigureName, string>> = {
-  slurryKgM2: "Slurry a coat keeps, kg/m²",
-  stuccoKgM2: "Stucco a coat takes, kg/m²",
-  buildMm: "Wall a coat builds",
+  slurryKgM2: "Slurry per coat, kg/m²",
+  stuccoKgM2: "Stucco per coat, kg/m²",
+  buildMm: "Thickness per coat",
 };
 
 /** What each kind of coat gains and builds: starting value, learned value, and the shop's own where one is in use. */
 export function GainsCard({ learned, figures }: { readonly learned: Learned; readonly figures: Shop }) {
   const rows = rowsOf(learned, figures);
   return (
-    <Card title="Coat water and build">
+    <Card title="Coat water and thickness">
       <p>
-        Weigh a piece before a dip, drained and stuccoed, and its coats teach what yours take up; a caliper on
-        a broken edge teaches what they build. Nothing changes until you use it.
+        Weigh a piece before a dip, drained and stuccoed, to learn what your coats take up. Caliper a broken
+        edge to learn their thickness. Nothing changes until you use it.
       </p>
       {(["slurryKgM2", "stuccoKgM2", "buildMm"] as const).map((name) => (
         <FigureTable key={name} name={name} rows={rows.filter((row) => row.name === name)} />
       ))}
       <details>
-        <summary>How it is learned</summary>
+        <summary>How this is learned</summary>
         <p>
           Slurry and stucco: the median of a kind's last ten weighed coats over the piece's area, ± the spread
           of one coat. Water of a coat: its slurry times the slurry's water. Build: least squares of all
-          caliper readings with the table as its start, so that a kind no reading tells apart hardly moves.
+          caliper readings with the table as its start, so a kind without its own readings hardly changes.
           Starting values: common practice and derived, no source.
         </p>
       </details>

@@ -49,12 +49,12 @@ function PairsCard(props: {
       </Empty>
     );
   return (
-    <Card title="What it was learned from">
+    <Card title="Coats used">
       <PairsPlot pairs={pairs} figures={figures} learning={learning} />
       <PairList learned={learned} figures={figures} />
       <details>
         <summary>After old readings were corrected</summary>
-        <p>Coats older than two weeks are kept as calculated. If you struck or added readings from then:</p>
+        <p>Coats older than two weeks are kept as calculated. If you deleted or added readings from then:</p>
         <Button onPress={anew}>Calculate all of them again</Button>
       </details>
     </Card>

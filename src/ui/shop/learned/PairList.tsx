@@ -41,7 +41,7 @@ function PairRow(props: { readonly pair: ShopPair; readonly name: string; readon
   const [reason, setReason] = useState("");
   const [error, setError] = useState<string | null>(null);
   const judge = async (leftOut: boolean, why: string): Promise<void> => {
-    if (why.trim() === "") return setError("Say why, in a word or two.");
+    if (why.trim() === "") return setError("Enter why, in a word or two.");
     const body = { coatId: pair.coatId, leftOut, reason: why.trim() };
     const done = await log({ do: "log", stream: shopStream, type: "drying-pair-judged", body });
     if (done.ok) setAsked(false);
@@ -59,7 +59,7 @@ function PairRow(props: { readonly pair: ShopPair; readonly name: string; readon
         </small>
       </p>
       {out !== null ? (
-        <Button onPress={() => judge(false, "taken in again")}>Take in again</Button>
+        <Button onPress={() => judge(false, "taken in again")}>Use again</Button>
       ) : asked ? (
         <div className={styles["ask"]}>
           <TextField

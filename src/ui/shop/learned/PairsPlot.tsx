@@ -65,7 +65,7 @@ export function PairsPlot(props: {
         />
       }
       box={box}
-      caption="A coat a bar, from still wet (stroke) to dry (dot); dashed where one end was not seen. Thin line: as calculated; thick: the shop's factor with its band. Pale: left out."
+      caption="Each bar is a coat, from still wet (stroke) to dry (dot). Dashed: one end not seen. Thin line: as calculated; thick: the shop's factor with its band. Pale: left out."
     >
       <Plot
         frame={frame}

@@ -55,26 +55,24 @@ test("a coat found dry teaches the factor; left out with a reason it teaches not
     .getByRole("button", { name: /^Leave out/ })
     .click();
   await row.first().getByRole("button", { name: "Leave it out" }).click();
-  await expect.element(row.first().getByText("Say why, in a word or two.")).toBeVisible();
+  await expect.element(row.first().getByText("Enter why, in a word or two.")).toBeVisible();
   await row.first().getByRole("textbox").fill("the door stood open");
   await row.first().getByRole("button", { name: "Leave it out" }).click();
   await expect.element(row.first()).toHaveTextContent("Left out: the door stood open");
   await expect.poll(async () => (await readRack(desk.db, deskNow)).learned?.shop.pairs).toBe(before - 1);
-  await row.first().getByRole("button", { name: "Take in again" }).click();
+  await row.first().getByRole("button", { name: "Use again" }).click();
   await expect.poll(async () => (await readRack(desk.db, deskNow)).learned?.shop.pairs).toBe(before);
 });
 
 test("the water of a weighed coat stands beside its starting value", async () => {
   show();
-  const backup = page
-    .getByRole("table", { name: /^Slurry a coat keeps/ })
-    .getByRole("row", { name: /^backup/ });
+  const backup = page.getByRole("table", { name: /^Slurry per coat/ }).getByRole("row", { name: /^backup/ });
   await expect.element(backup).toHaveTextContent(/water 200.g\/m².*from \d+.*water \d+.g\/m²/);
 });
 
 test("a caliper teaches the build, and it is used once a person says so", async () => {
   show();
-  await expect.element(page.getByText("Wall a coat builds")).toBeVisible();
+  await expect.element(page.getByText("Thickness per coat")).toBeVisible();
   const { stream } = await heron();
   await desk.shop.log({ do: "log", stream, type: "wall-measured", body: { wallMm: 1.4 } });
   const use = page.getByRole("button", { name: /^Use .* for .*: Wall a coat builds/ });

@@ -167,7 +167,7 @@ function CoatFields({
         form={form}
         at="leastDryH"
         label="Minimum drying time"
-        hint={`Before the next coat, whatever the air. Empty: the bucket's or the shop's; else ${format.show("h", startingH[coat.kind].value)}.`}
+        hint={`Before the next coat, in any air. Empty: the bucket’s or the shop’s; else ${format.show("h", startingH[coat.kind].value)}.`}
       />
     </div>
   );

@@ -75,14 +75,14 @@ export function RecipeForm({ recipe, taken, onSaved }: Props) {
         <Card title="Coats">
           {figures !== undefined && (
             <p role="status">
-              {recipeShellText(draft.coats, figures.buildMm, format)}. By the table of stuccos and your own
-              figures; caliper readings replace it piece by piece.
+              {recipeShellText(draft.coats, figures.buildMm, format)}. From the stucco table and your own
+              figures. Caliper readings replace it piece by piece.
             </p>
           )}
           <RecipeCarries recipe={{ ...draft, id: recipe?.id }} />
           <CoatRows coats={draft.coats} errors={errors} onChange={(coats) => set({ coats })} />
         </Card>
-        <Card title="For the shell check">
+        <Card title="Shell check">
           <NumberOf
             form={form}
             at="morMPa"
@@ -93,13 +93,13 @@ export function RecipeForm({ recipe, taken, onSaved }: Props) {
             form={form}
             at="safetyFactor"
             label="Margin"
-            hint={`3 is usual. 4 for more than ${format.show("kg", 25)} of metal, a first use, or people near: a flat then needs a sixth more shell, a tube nearly a third.`}
+            hint={`3 is usual. 4 for more than ${format.show("kg", 25)} of metal, a first use, or people near. A flat then needs a sixth more shell, a tube nearly a third.`}
           />
           <NumberOf
             form={form}
             at="floorMm"
-            label="Least shell"
-            hint="Handling and burnout need this much, whatever the head asks."
+            label="Minimum shell thickness"
+            hint="Needed for handling and burnout at any head."
           />
           <YesNoOf
             form={form}
@@ -132,11 +132,11 @@ export function RecipeForm({ recipe, taken, onSaved }: Props) {
             </Button>
             {recipe.retired === true ? (
               <Button kind="quiet" onPress={() => write(recipe.id, () => ({ retired: false }))}>
-                Take up again
+                Use it again
               </Button>
             ) : (
               <Button kind="quiet" onPress={() => write(recipe.id, () => ({ retired: true }))}>
-                Put away
+                Retire it
               </Button>
             )}
             {form.isChanged && (

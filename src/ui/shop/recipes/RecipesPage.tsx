@@ -23,8 +23,8 @@ export function RecipesPage() {
       actions={<Button onPress={() => goTo(paths.recipe(newRecipeId))}>New recipe</Button>}
     >
       <p className={css["lead"]}>
-        A recipe is the list of coats a piece gets, and how dry each must be before the next. The starting
-        ones are common practice: copy one, then make it yours.
+        A recipe lists the coats and how dry each must be before the next. Copy a starting recipe, then make
+        it yours.
       </p>
       <div className={css["list"]}>
         {inUse.map((recipe) => (
@@ -33,7 +33,7 @@ export function RecipesPage() {
       </div>
       {away.length > 0 && (
         <details>
-          <summary>Put away ({away.length})</summary>
+          <summary>Retired ({away.length})</summary>
           <div className={css["list"]}>
             {away.map((recipe) => (
               <RecipeCard key={recipe.id} recipe={recipe} />
@@ -56,7 +56,7 @@ function RecipeCard({ recipe }: { readonly recipe: Recipe }) {
       {shop !== undefined && <p>{recipeShellText(recipe.coats, shop.buildMm, format)}.</p>}
       <RecipeCarries recipe={recipe} />
       {recipe.note !== undefined && <p>{recipe.note}</p>}
-      {recipe.starting && <p className={css["soft"]}>A starting recipe, unchanged.</p>}
+      {recipe.starting && <p className={css["soft"]}>Starting recipe.</p>}
     </Card>
   );
 }

@@ -35,7 +35,7 @@ export const recipeFields = {
   coats: rowsOf(coatFields, {
     most: mostCoats,
     none: "Found no coats, expected at least one. Add a coat.",
-    tooMany: (count) => `Found ${count} coats, expected ${mostCoats} at most. Take some out.`,
+    tooMany: (count) => `Found ${count} coats, expected ${mostCoats} at most. Remove some.`,
     toRow: ({ kind, stuccoId, targetDryness, leastDryH }): RecipeCoat =>
       withoutEmpty({ kind, stuccoId, targetDryness, leastDryH }),
   }),
@@ -48,8 +48,8 @@ export const recipeFields = {
     remedy: "3 is usual; 4 for a heavy pour or a first use.",
   }),
   floorMm: figure("floorMm", {
-    what: "least wall",
-    remedy: "It is what handling and burnout need whatever the sum says.",
+    what: "minimum shell thickness",
+    remedy: "It is what handling and burnout need at any head.",
   }),
   polymer: ticked,
   note: wordsOrNone,

@@ -12,13 +12,13 @@ export function AboutCard() {
       <p>
         Dipbook {version}, log format {schemaVersion}.{" "}
         {takeUpdate === null
-          ? "A new version is fetched by itself when there is a network, and waits until you let it in."
-          : "A new version waits."}
+          ? "New versions download by themselves and wait until you install them."
+          : "A new version is ready."}
       </p>
       {takeUpdate !== null && <Button onPress={takeUpdate}>Use the new version</Button>}
       <p>
-        All of it stays on this device: log, photos, settings, half-written forms. Nothing is sent anywhere,
-        and after the first visit no network is needed. So no one else has a copy either: save backups.
+        Everything stays on this device, and it works offline after the first visit. There is no other copy,
+        so save backups.
       </p>
       <p>{standingCaution}</p>
     </Card>

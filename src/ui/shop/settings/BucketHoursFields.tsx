@@ -50,7 +50,7 @@ export function BucketHoursFields() {
           </Button>
         </div>
       ))}
-      {bucketHours.length === 0 && <p>None set: nothing can be proposed.</p>}
+      {bucketHours.length === 0 && <p>None set, so nothing can be proposed.</p>}
       <div className={sheet["row"]}>
         {bucketHours.length < mostSpans && (
           <Button onPress={() => change({ bucketHours: [...bucketHours, { fromMin: 720, toMin: 780 }] })}>
@@ -58,7 +58,7 @@ export function BucketHoursFields() {
           </Button>
         )}
         <Button kind="quiet" onPress={() => change({ bucketHours: startingSettings.bucketHours })}>
-          The starting hours
+          Reset to starting hours
         </Button>
       </div>
       <p className={sheet["soft"]}>By this device's clock, each day. A time slot may run past midnight.</p>

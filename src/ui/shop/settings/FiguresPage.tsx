@@ -34,9 +34,8 @@ export function FiguresPage() {
       </div>
       <h2>Starting values</h2>
       <p className={css["lead"]}>
-        Each says what it rests on (measured, published, common practice or judgement) and what it decides.
-        Caliper readings take the place of the wall&rsquo;s, and what a recipe says is yours to change in{" "}
-        <Link href={paths.recipes}>Recipes</Link>.
+        Each shows its source and what it decides. Caliper readings replace the shell thickness. Change a
+        recipe’s figures in <Link href={paths.recipes}>Recipes</Link>.
       </p>
       <TextField label="Find" value={sought} onChange={setSought} />
       {groups.length === 0 && <p role="status">No figure of that name.</p>}
@@ -72,7 +71,7 @@ function Group({
                 value
               ) : (
                 <>
-                  {own}, the shop's own <span className={css["soft"]}>(in place of {value})</span>
+                  {own}, the shop's own <span className={css["soft"]}>(instead of {value})</span>
                 </>
               )}
             </dd>

@@ -27,8 +27,8 @@ export function MinimumsCard() {
   return (
     <Card title="Minimum drying times">
       <p>
-        No coat counts as dry before its minimum, whatever the room's air, unless a weighing or another
-        measurement shows it dry. A recipe's or a bucket's own minimum stands before these.
+        No coat counts as dry before its minimum, unless a measurement shows it dry. A recipe’s or bucket’s
+        own minimum goes first.
       </p>
       {own !== undefined && <MinimumsForm key={JSON.stringify(own)} own={own} />}
     </Card>
@@ -72,7 +72,7 @@ function MinimumsForm({ own }: { readonly own: MinimumsDraft }) {
         <p className={sheet["soft"]}>
           In air up to {format.show("percent", practice.finalDryRh.value)}. In damper air{" "}
           {format.show("h", finalDryH.open.dampAirH.value)} for an open shell and{" "}
-          {format.show("h", finalDryH.deep.dampAirH.value)} for the others count, if yours are not longer.
+          {format.show("h", finalDryH.deep.dampAirH.value)} for the others count, unless yours are longer.
         </p>
         {fields([...finalRows])}
       </fieldset>

@@ -17,11 +17,11 @@ export function OwnFiguresCard() {
   const own = figures && { dryingFactor: figures.dryingFactor, morMPa: figures.morMPa };
   return (
     <Card title="The shop's own figures">
-      <p>Where your shop has measured better than the starting values, its own figures take their place.</p>
+      <p>Your own measured figures replace the starting values.</p>
       {own !== undefined && <OwnFiguresForm key={JSON.stringify(own)} figures={own} />}
       <p>
         <Link href={paths.learned} className={sheet["link"]}>
-          What the shop has learned from its own coats
+          Learned from your own coats
         </Link>
       </p>
     </Card>
@@ -51,13 +51,13 @@ function OwnFiguresForm({ figures }: { readonly figures: OwnFigures }) {
         form={form}
         at="dryingFactor"
         label="Drying factor"
-        hint="Hours your coats really took, divided by the hours given here. Above 1: yours are slower. Empty: what the shop has learned from its own coats; before that 1."
+        hint="Real drying hours divided by calculated hours. Above 1: yours are slower. Empty: the learned value, or 1."
       />
       <NumberOf
         form={form}
         at="morMPa"
         label="Fired bend strength"
-        hint="From your own fired test bars, the mean of five. It takes the place of every recipe's. Empty: the recipe's."
+        hint="Mean of five of your own fired test bars. It replaces every recipe’s value. Empty: the recipe’s."
       />
       <HowToLink to="bars" />
       <Refused form={form} plain />

@@ -5,9 +5,7 @@ import { RemakeKey } from "./RemakeKey.tsx";
 export function RebuildCard() {
   return (
     <Card title="Does a list look wrong?">
-      <p>
-        Every list is a summary of the log. It can be made again at any time; the log itself is not touched.
-      </p>
+      <p>Every list is a summary of the log. You can rebuild it at any time; the log is not touched.</p>
       <RemakeKey />
     </Card>
   );

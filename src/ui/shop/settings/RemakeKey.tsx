@@ -17,15 +17,15 @@ export function RemakeKey() {
       setTold(`Summaries made again from the log: ${streams} pieces, rooms, buckets and recipes.${unread}`);
     } catch (error) {
       setTold(
-        `It did not work, and nothing was changed: ${error instanceof Error ? error.message : String(error)}`,
+        `It failed, and nothing was changed: ${error instanceof Error ? error.message : String(error)}`,
       );
     }
     setBusy(false);
   };
   return (
     <>
-      <Button disabledReason={busy ? "At work. A long log takes a while." : null} onPress={rebuild}>
-        Make the summaries again
+      <Button disabledReason={busy ? "Working. A long log takes a while." : null} onPress={rebuild}>
+        Rebuild the summaries
       </Button>
       {told !== null && <p role="status">{told}</p>}
     </>

@@ -12,6 +12,7 @@ import { Choice } from "../../base/forms/Choice.tsx";
 import { Page } from "../../base/parts/Page.tsx";
 import { BucketHoursFields } from "./BucketHoursFields.tsx";
 import { AboutCard } from "./AboutCard.tsx";
+import { InstallCard } from "./InstallCard.tsx";
 import { KeepCard } from "./KeepCard.tsx";
 import { RebuildCard } from "./RebuildCard.tsx";
 import { SignName } from "./SignName.tsx";
@@ -29,7 +30,7 @@ const themes = [
   { value: "system", label: "As the phone" },
   { value: "light", label: "Light" },
   { value: "dark", label: "Dark" },
-  { value: "sun", label: "Sunlight", hint: "Black on white, nothing soft." },
+  { value: "sun", label: "Sunlight", hint: "Black on white, high contrast." },
 ] as const;
 
 export function SettingsPage() {
@@ -46,8 +47,8 @@ export function SettingsPage() {
             onChange={(chosen) => void change({ units: chosen })}
           />
           <p className={sheet["soft"]}>
-            A wall of {format.show("mm", 7.4)}, a pour at {format.show("temp", 1150)}, {format.show("kg", 4)}{" "}
-            of bronze. The log keeps one measure; this only changes what you read and type.
+            A shell of {format.show("mm", 7.4)}, a pour at {format.show("temp", 1150)}, {format.show("kg", 4)}{" "}
+            of bronze. This only changes what you read and type.
           </p>
           <Choice
             label="Theme"
@@ -74,7 +75,7 @@ export function SettingsPage() {
           />
           <p>
             <Link href={paths.ring} className={sheet["link"]}>
-              Test what rings on this device
+              Test the alarms on this device
             </Link>
           </p>
           <HowToLink to="phone" />
@@ -86,6 +87,7 @@ export function SettingsPage() {
           <SignName />
         </Card>
         <KeepCard />
+        <InstallCard />
         <div id="backup">
           <SaveCard />
         </div>

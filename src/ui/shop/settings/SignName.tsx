@@ -17,7 +17,7 @@ export function SignName() {
         setTyped(signName);
         void change({ signName: signName.trim() });
       }}
-      hint="Filled in when you sign, and always open to change there."
+      hint="Filled in when you sign. You can change it there."
     />
   );
 }

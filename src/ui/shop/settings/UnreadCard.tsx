@@ -32,7 +32,7 @@ function UnreadList({ unread: { lines, summaries } }: { readonly unread: Unread 
   const pieces = [...rack.map(({ standing }) => standing.piece), ...archive];
   const place = (stream: string | null): React.ReactNode => {
     const split = stream === null ? null : parseStream(stream);
-    if (split === null) return "Of a piece or thing that can't be told";
+    if (split === null) return "Of an unknown piece or thing";
     if (split.kind !== "piece") return `In ${split.kind} ${split.id}`;
     const name = pieces.find(({ id }) => id === split.id)?.plan.name ?? split.id;
     return <Link href={paths.piece(split.id)}>{name}</Link>;
@@ -46,14 +46,14 @@ function UnreadList({ unread: { lines, summaries } }: { readonly unread: Unread 
           </li>
         ))}
         {summaries.slice(0, mostUnreadNamed).map((stream) => (
-          <li key={stream}>{place(stream)}: its summary. Make the summaries again, below.</li>
+          <li key={stream}>{place(stream)}: its summary. Rebuild the summaries, below.</li>
         ))}
       </ul>
       {lines.length > mostUnreadNamed && <p>And {lines.length - mostUnreadNamed} lines more.</p>}
       {lines.length > 0 && (
         <p>
-          No sum takes these lines. They stay as they are, and go into each backup as far as the browser can
-          give them out. A restore of an older backup brings back what is sound in it.
+          No calculation uses these lines. They stay as they are and go into each backup where possible. An
+          older backup may bring them back.
         </p>
       )}
     </Card>

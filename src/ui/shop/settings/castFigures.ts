@@ -79,14 +79,15 @@ export function flowFigures(format: Format): FigureGroup {
       judged(
         "Shortest fill that is planned",
         format.show("s", shortestS),
-        "nobody pours a mould full in less",
+        "no mould is poured full in less",
         "the planned fill",
       ),
       ...Object.entries(pourRateKgS).map(([way, rate]) =>
         published<Three>(
           `What a ${way === "ladle" ? "hand ladle" : way} gives`,
           rate,
-          ({ low, likely, high }) => `${likely} kg/s, ${low} to ${high}`,
+          ({ low, likely, high }) =>
+            `${format.show("kgS", likely)}, ${format.show("kgS", low)} to ${format.show("kgS", high)}`,
           "the planned fill, choke and gates",
         ),
       ),
@@ -124,7 +125,8 @@ export function flowFigures(format: Format): FigureGroup {
         published(
           `Heat of a mould: ${words(mould)}`,
           heat,
-          (of) => `${of.conductivityWMK} W/m·K, ${of.densityKgM3} kg/m³, ${of.heatJKgK} J/kg·K`,
+          (of) =>
+            `${format.show("wMK", of.conductivityWMK)}, ${format.show("kgM3", of.densityKgM3)}, ${format.show("jKgK", of.heatJKgK)}`,
           "freezing and whether it runs full",
         ),
       ),

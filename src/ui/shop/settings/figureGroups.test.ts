@@ -97,3 +97,23 @@ describe("what a figure rests on", () => {
     expect(fillFactorOfWall(5)?.basis).toBe("published");
   });
 });
+
+describe("in US units", () => {
+  const us = figureGroups(makeFormat("us", "en-US"), { shop: builtInShop, recipes });
+  // Slurry is weighed in g/cm³ and cups are calibrated in mm²/s everywhere, and an ISO cup is named by its hole.
+  const metricUnit =
+    /\d[\s\u00a0](°C|K|mm|cm|cm²|mm²|m²|kg|g|L|kPa|MPa|GPa|m\/s|kg\/s|kg\/m³|g\/m²|W\/m·K|J\/kg·K)(?![\w/²³·])/;
+
+  test("no figure shows a metric unit", () => {
+    const left = us.flatMap(({ figures: shown }) =>
+      shown.flatMap(({ name, value }) =>
+        [name, value].filter((text) => !text.startsWith("ISO ") && metricUnit.test(text)),
+      ),
+    );
+    expect(left).toEqual([]);
+  });
+
+  test("and a metric shop does", () => {
+    expect(figures.some(({ value }) => metricUnit.test(value))).toBe(true);
+  });
+});

@@ -14,7 +14,7 @@ import {
 } from "../../../trade/shellStrength.ts";
 import { shellThermal, type Ranged, type StuccoFamily } from "../../../trade/shellThermal.ts";
 import type { Basis } from "../../../trade/published.ts";
-import type { Format } from "../../base/format/units.ts";
+import type { Format, Quantity } from "../../base/format/units.ts";
 import { published, tabled, type ShownFigure, type FigureGroup } from "./figure.ts";
 
 const times = (value: number): string => `× ${value}`;
@@ -79,24 +79,27 @@ export function fireShellFigures(format: Format): FigureGroup {
 
 function familyFigures(family: StuccoFamily, format: Format): readonly ShownFigure[] {
   const { label, ...of } = shellThermal[family];
-  const row = (name: string, figure: Ranged, unit: string, decides: string, scale = 1): ShownFigure =>
+  const row = (name: string, figure: Ranged, say: (value: number) => string, decides: string): ShownFigure =>
     tabled(
       `${label}: ${name}`,
       figure,
-      `${format.number(figure.value * scale, 2)}${unit}, ${format.number(figure.low * scale, 2)} to ${format.number(figure.high * scale, 2)}`,
+      `${say(figure.value)}, ${say(figure.low)} to ${say(figure.high)}`,
       decides,
     );
+  const shown = (quantity: Quantity) => (value: number) => format.show(quantity, value);
+  const growth = (perK: number): string =>
+    `${format.number((perK * 1e6) / format.toShown("tempDiff", 1), 1)} millionths a ${format.unit("tempDiff")}`;
   const cooling = "minutes out of the kiln, knock-out";
   const ramp = "how fast a fire may heat and cool";
   return [
-    row("conductivity", of.conductivityWMK, " W/m·K", `${cooling}; ${ramp}`),
-    row("density", of.densityKgM3, " kg/m³", `${cooling}; mass of a shell`),
-    row("heat, room to 1000 °C", of.heatJKgK, " J/kg·K", ramp),
-    row("heat, from 600 °C up", of.hotHeatJKgK, " J/kg·K", cooling),
-    row("emissivity", of.emissivity, "", cooling),
-    row("growth", of.expansionPerK, " millionths a °C", ramp, 1e6),
-    row("stiffness", of.modulusGPa, " GPa", ramp),
-    row("tension held to once fired", of.strengthMPa, " MPa", ramp),
+    row("conductivity", of.conductivityWMK, shown("wMK"), `${cooling}; ${ramp}`),
+    row("density", of.densityKgM3, shown("kgM3"), `${cooling}; mass of a shell`),
+    row(`heat, room to ${format.show("temp", 1000)}`, of.heatJKgK, shown("jKgK"), ramp),
+    row(`heat, from ${format.show("temp", 600)} up`, of.hotHeatJKgK, shown("jKgK"), cooling),
+    row("emissivity", of.emissivity, shown("plain"), cooling),
+    row("growth", of.expansionPerK, growth, ramp),
+    row("stiffness", of.modulusGPa, (gPa) => format.show("MPa", gPa * 1000), ramp),
+    row("tension held to once fired", of.strengthMPa, shown("MPa"), ramp),
   ];
 }
 
@@ -123,14 +126,14 @@ function practiceFigures(format: Format): readonly ShownFigure[] {
       plan,
     ),
     row(
-      "Quartz passes 573 °C, thin and thick walls, at most",
+      `Quartz passes ${format.show("temp", 573)}, thin and thick shells, at most`,
       `${rate(p.quartzThinKPerH)}, ${rate(p.quartzThickKPerH)}`,
       "practice",
       "50 K/h is a rule for ware",
       plan,
     ),
     row(
-      "Cristobalite passes 180 to 300 °C, at most",
+      `Cristobalite passes ${format.show("temp", 180)} to ${format.show("temp", 300)}, at most`,
       rate(p.cristobaliteKPerH),
       "published",
       "Salomon, Doles & Batllo, Cristobalite formation in investment casting shells, 2016: about 5 % by volume; the rate is judgement",

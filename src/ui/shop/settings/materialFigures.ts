@@ -37,7 +37,8 @@ export function patternFigures(format: Format): FigureGroup {
             published(
               `${label}: growth`,
               growthPerK,
-              (value) => `${format.number(value * 1e6, 0)} millionths a °C`,
+              (value) =>
+                `${format.number((value * 1e6) / format.toShown("tempDiff", 1), 0)} millionths a ${format.unit("tempDiff")}`,
               "how far the room may move on a prime",
             ),
           ]),

@@ -32,12 +32,12 @@ test("the demo goes without touching a real piece", async () => {
     body: { plan: { name: "Own" }, roomId: "first" },
   });
   showAt(shop, "/settings", settings);
-  await press("Take the demo shop out");
+  await press("Remove the demo shop");
   await expect.element(page.getByRole("button", { name: "Look at a demo shop" })).toBeVisible();
   expect(await logged("piece-started")).toHaveLength(1);
   expect(await db.entries.count()).toBe(1);
   await press("Look at a demo shop");
-  await expect.element(page.getByText(/^The demo shop is in\./)).toBeVisible();
+  await expect.element(page.getByText(/^Demo shop loaded\./)).toBeVisible();
 });
 
 test("a file that is no backup changes nothing and is explained", async () => {

@@ -35,7 +35,7 @@ export function stuccoFigures(format: Format): FigureGroup {
 }
 
 export function dryingFigures(format: Format, shop: Shop): FigureGroup {
-  const water = (kgM2: number) => `${format.number(kgM2 * 1000, 0)} g/m²`;
+  const water = (kgM2: number) => format.show("gM2", kgM2 * 1000);
   const coat = (name: string, kind: Parameters<typeof coatWaterOf>[0], primeNumber: number): ShownFigure => {
     const row = coatWaterOf(kind, primeNumber);
     return tabled(
@@ -98,7 +98,7 @@ export function airFigures(format: Format): FigureGroup {
       tabled(
         row.label,
         row,
-        `${row.filmWM2K} W/m²K (${row.low} to ${row.high}), about ${format.number(row.speedMS, 2)} m/s`,
+        `${format.show("wM2K", row.filmWM2K)} (${format.show("wM2K", row.low)} to ${format.show("wM2K", row.high)}), about ${format.show("speed", row.speedMS)}`,
         "how long coats dry in such air",
       ),
     ),

@@ -22,7 +22,7 @@ export function slurryFigures(format: Format, shop: Pick<Shop, "bucketLimits">):
   const share = (value: number): string => format.show("percent", value);
   const seconds = ({ low, high }: { readonly low: number; readonly high: number }): string =>
     `${low} to ${high} s`;
-  const grams = (kgM2: number): string => `${format.number(kgM2 * 1000, 0)} g/m²`;
+  const grams = (kgM2: number): string => format.show("gM2", kgM2 * 1000);
   return {
     title: "Slurry and dips",
     about: "Mixes to start from, how cups read, when to check, what a coat takes.",

@@ -15,7 +15,7 @@ export function coreFigureRows(format: Format): FigureGroup {
       published(
         "Density of a core",
         coreFigures.coreKgM3,
-        (value) => `${format.number(value, 0)} kg/m³`,
+        (value) => format.show("kgM3", value),
         "whether the core is held, or must be held better",
       ),
       published(

@@ -31,9 +31,7 @@ export function BucketsLeftCard({ data, now }: { readonly data: TakenData; reado
           <li key={bucket.id}>
             <Link href={paths.bucket(bucket.id)}>{bucket.name}</Link>
             <span>
-              {volume === null
-                ? "How much is in it is not known."
-                : `${format.show("litre", volume.volumeL)}. `}
+              {volume === null ? "Volume not known." : `${format.show("litre", volume.volumeL)}. `}
               {left !== null && leftText(left, format)}
             </span>
           </li>
@@ -41,8 +39,7 @@ export function BucketsLeftCard({ data, now }: { readonly data: TakenData; reado
       </ul>
       {taken.unknown > 0 && (
         <p className={sheet["soft"]}>
-          {taken.unknown} {taken.unknown === 1 ? "coat is" : "coats are"} not counted: the area of the piece
-          is not known.
+          {taken.unknown} {taken.unknown === 1 ? "coat is" : "coats are"} not counted: no surface area set.
         </p>
       )}
       <details>
@@ -52,7 +49,7 @@ export function BucketsLeftCard({ data, now }: { readonly data: TakenData; reado
           {weighed.length === 0
             ? "starting values, on the lean side by about a fifth (common practice, no source)"
             : `own weighings for ${weighed.join(", ")}, starting values for the rest`}
-          . Weigh a piece before the dip, drained and stuccoed, and your own figures take over.
+          . Weigh a piece before the dip, drained and stuccoed, to use your own figures.
         </p>
       </details>
     </Card>

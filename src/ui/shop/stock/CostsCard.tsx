@@ -40,7 +40,7 @@ export function CostsCard({ data }: { readonly data: TakenData }) {
                 <strong>{moneyText(cost.total, cost.currency, format)}</strong>:{" "}
                 {format.show("kg", cost.slurryKg)} of slurry {moneyText(cost.slurry, cost.currency, format)},{" "}
                 {format.show("kg", cost.stuccoKg)} of stucco {moneyText(cost.stucco, cost.currency, format)}
-                {cost.coatsToCome > 0 && `; ${cost.coatsToCome} of its coats are still to come`}.
+                {cost.coatsToCome > 0 && `; ${cost.coatsToCome} of its coats to come`}.
               </span>
             </li>
           ))}
@@ -48,7 +48,7 @@ export function CostsCard({ data }: { readonly data: TakenData }) {
       )}
       {unknown.length > 0 && (
         <>
-          <p>Missing: {[...new Set(unknown.flatMap(({ cost }) => cost.lacks.map(lackText)))].join(", ")}.</p>
+          <p>Missing: {[...new Set(unknown.flatMap(({ cost }) => cost.lacks.map(lackText)))].join("; ")}.</p>
           <details>
             <summary>Not calculated ({unknown.length})</summary>
             <ul className={`${sheet["stack3"]} ${sheet["list"]} ${css["plain"]}`}>
@@ -68,7 +68,7 @@ export function CostsCard({ data }: { readonly data: TakenData }) {
           ["Lost with slurry", format.show("percent", materialLoss.slurry.value)],
           ["Lost with stucco", format.show("percent", materialLoss.stucco.value)],
         ]}
-        source="gains: own weighings where there are any, else starting values; losses: common practice, no source. Metal, gas and hours are not in it"
+        source="gains: own weighings where there are any, else starting values; losses: common practice, no source. Without metal, gas and hours"
       />
     </Card>
   );

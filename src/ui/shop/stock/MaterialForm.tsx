@@ -62,7 +62,7 @@ export function MaterialForm(props: {
       }}
     >
       <TextOf form={form} at="name" label="Name" />
-      <PickOf form={form} at="kind" label="What it is" options={materialKinds} />
+      <PickOf form={form} at="kind" label="Kind" options={materialKinds} />
       {draft.kind === "flour" && (
         <SelectOf
           form={form}
@@ -70,17 +70,17 @@ export function MaterialForm(props: {
           label="Flour"
           empty="Another flour"
           options={flours.map(({ id, label }) => ({ value: id, label }))}
-          hint="What goes into buckets of this flour is taken off by itself."
+          hint="Stock is reduced when you add it to a bucket."
         />
       )}
       {draft.kind === "stucco" && (
         <SelectOf
           form={form}
           at="stuccoId"
-          label="Cut"
-          empty="Another cut"
+          label="Grade"
+          empty="Another grade"
           options={stuccos.map(({ id, label }) => ({ value: id, label }))}
-          hint="What coats of this cut take is taken off by itself."
+          hint="Stock is reduced when you use it on coats."
         />
       )}
       <div className={css["two"]}>
@@ -94,11 +94,11 @@ export function MaterialForm(props: {
         />
         <TextOf form={form} at="currency" label="Currency" />
         <NumberOf form={form} at="packKg" label="Pack" />
-        <NumberOf form={form} at="weeksToCome" label="Weeks until it comes" />
+        <NumberOf form={form} at="weeksToCome" label="Delivery time (weeks)" />
         <NumberOf
           form={form}
           at="keepsMonths"
-          label="Months it keeps"
+          label="Shelf life (months)"
           hint={
             draft.kind === "sol"
               ? `Starting value ${solShelfMonths.value}, sealed and never frozen: ${solShelfMonths.source}`
@@ -111,7 +111,7 @@ export function MaterialForm(props: {
         <Button onPress={() => save(isRetired)}>Save the material</Button>
         {material !== null && (
           <Button kind="quiet" onPress={() => save(!isRetired)}>
-            {isRetired ? "In use again" : "No longer used"}
+            {isRetired ? "Use it again" : "No longer used"}
           </Button>
         )}
       </div>

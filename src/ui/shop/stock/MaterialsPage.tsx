@@ -46,8 +46,8 @@ export function MaterialsPage() {
       {inUse.length === 0 && (
         <Empty title="No material yet">
           <p>
-            Flour, binder and one stucco are enough to begin with: then what is left, what a piece costs and
-            when to order follow from the log.
+            Start with flour, binder and one stucco. The log then shows what is left, what a piece costs and
+            when to order.
           </p>
         </Empty>
       )}

@@ -19,18 +19,18 @@ export function OrderFields({
 }) {
   return (
     <details className={`${sheet["panel"]} ${css["fold"]}`}>
-      <summary>What ordering costs</summary>
+      <summary>Cost of ordering</summary>
       <div className={css["two"]}>
         <NumberField
-          label="Placing one order"
+          label="Cost per order"
           quantity="plain"
           min={0}
           value={figures.perOrder}
           onChange={(perOrder) => onChange({ ...figures, perOrder })}
-          hint="Freight and your time, in the currency of your prices."
+          hint="Freight and your time."
         />
         <NumberField
-          label="Keeping it a year, of its price"
+          label="Storage per year, share of price"
           quantity="percent"
           min={0.01}
           max={2}

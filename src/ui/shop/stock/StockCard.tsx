@@ -36,21 +36,20 @@ export function StockCard(props: {
         {balance === null ? "Not counted yet" : format.show("kg", balance.kg)}
         {price !== null && <small>{price}</small>}
       </p>
-      {balance === null && <p className={sheet["soft"]}>Count it, or write down a delivery.</p>}
+      {balance === null && <p className={sheet["soft"]}>Count it, or log a delivery.</p>}
       {balance !== null && (balance.wentBelowZero || balance.kg < 0) && (
-        <p>More went out than ever came in: a delivery is missing. Count it.</p>
+        <p>More went out than came in: a delivery is missing. Count it.</p>
       )}
       {shared !== null && <p>{shared}</p>}
       {isShort && (
         <p>
-          <strong>At its reorder point.</strong>
+          <strong>Time to reorder.</strong>
         </p>
       )}
       {isOverAge && oldestAt !== null && keepsMonths !== null && (
         <p>
-          <strong>Over its age.</strong> The oldest came {duration(now - oldestAt)} ago; it keeps{" "}
-          {format.number(keepsMonths, 0)} months.{" "}
-          {material.kind === "sol" && "Do a gel test before it goes in."}
+          <strong>Past its shelf life.</strong> The oldest came {duration(now - oldestAt)} ago; it keeps{" "}
+          {format.number(keepsMonths, 0)} months. {material.kind === "sol" && "Do a gel test before use."}
         </p>
       )}
       <p>{weekly === null ? "Use: known after a week." : weeklyText(weekly, format)}</p>
@@ -71,7 +70,7 @@ export function StockCard(props: {
                   : format.show("kg", weekly.sigmaKg),
               ],
               ["Weeks until it comes L", format.number(reorder.leadWeeks, 1)],
-              ["z", `${reorder.z}: runs out in one delivery of twenty`],
+              ["z", `${reorder.z}: runs out in 1 of 20 deliveries`],
               ["Use a year D", format.show("kg", weekly.meanKg * weeksAYear)],
             ]}
             source="any inventory text, from memory of Silver, Pyke and Thomas; order size: Harris 1913"
@@ -81,7 +80,7 @@ export function StockCard(props: {
       {reorder === null && (
         <p className={sheet["soft"]}>
           {material.weeksToCome === undefined
-            ? "No reorder point: say how many weeks it takes to come."
+            ? "No reorder point: enter the delivery time."
             : "No reorder point until a week of use is known."}
         </p>
       )}
@@ -104,7 +103,7 @@ function orderText(
   const { pricePerKg, packKg } = material;
   if (weekly === null || weekly.meanKg <= 0) return ".";
   if (perOrder === null || keepingShare === null || keepingShare <= 0 || !(pricePerKg ?? 0))
-    return ". How much: say what ordering costs, and its price.";
+    return ". For the amount enter the cost of ordering and the price.";
   const best = orderKg({
     yearlyKg: weekly.meanKg * weeksAYear,
     perOrder,
@@ -114,5 +113,5 @@ function orderText(
   const packs = packKg !== undefined && packKg > 0 ? Math.max(1, Math.round(best.kg / packKg)) : null;
   const kg = packs === null || packKg === undefined ? best.kg : packs * packKg;
   const how = packs === null ? "" : ` (${packs} ${packs === 1 ? "pack" : "packs"})`;
-  return `, ${format.show("kg", kg)}${how} at a time${best.cappedByShelfLife ? ": more would not be used up while it keeps" : ""}.`;
+  return `, ${format.show("kg", kg)}${how} at a time${best.cappedByShelfLife ? ": more would expire before use" : ""}.`;
 }

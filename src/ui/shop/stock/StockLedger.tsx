@@ -10,7 +10,7 @@ import css from "./stock.module.css";
 
 const shownFirst = 12;
 
-/** Every movement, newest first; what was reckoned from buckets and coats says so. */
+/** Every movement, newest first; what was calculated from buckets and coats says so. */
 export function StockLedger(props: {
   readonly stock: MaterialStock;
   readonly buckets: ReadonlyMap<string, Bucket>;
@@ -42,7 +42,7 @@ export function StockLedger(props: {
               const about = [
                 bucket,
                 move.note,
-                move.basis === "reckoned" ? "reckoned" : null,
+                move.basis === "reckoned" ? "calculated" : null,
                 from !== null && move.at < from ? "before the first count" : null,
               ].filter((word) => word != null);
               return (
@@ -68,7 +68,7 @@ export function StockLedger(props: {
       )}
       {balance !== null && balance.adjustedKg !== 0 && (
         <p className={sheet["soft"]}>
-          Counts put it right by {format.show("kg", balance.adjustedKg)} in all.
+          Counts corrected it by {format.show("kg", balance.adjustedKg)} in all.
         </p>
       )}
     </details>

@@ -34,7 +34,7 @@ export function StockPage() {
     <Page title="Stock" back={paths.shop} actions={<LinkButton href={paths.materials}>Materials</LinkButton>}>
       {stock.length === 0 ? (
         <Empty title="No material yet">
-          <p>Say what the shop buys. What goes into buckets and out on pieces is then taken off by itself.</p>
+          <p>Add your materials. Stock is reduced as you mix and dip.</p>
           <LinkButton kind="primary" href={paths.materials}>
             Add a material
           </LinkButton>

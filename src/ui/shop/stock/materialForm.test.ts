@@ -15,7 +15,7 @@ describe("the form of a material", () => {
 
   test("a price wants its currency, any word of one's own", () => {
     const bare = readMaterial({ ...flour, pricePerKg: 2 }, metric);
-    expect(!bare.ok && bare.errors["currency"]).toMatch(/expected its currency/);
+    expect(!bare.ok && bare.errors["currency"]).toMatch(/Enter the currency/);
     const told = readMaterial({ ...flour, pricePerKg: 2, currency: "kr" }, metric);
     expect(told.ok && told.value).toMatchObject({ pricePerKg: 2, currency: "kr" });
   });

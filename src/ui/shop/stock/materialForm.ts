@@ -24,15 +24,15 @@ export const materialKinds = [
 
 const remedy = "Correct it, or leave it empty if it is not known.";
 export const materialFields = {
-  name: words("name", "Write what stands on the bag.", 120),
+  name: words("name", "Write what is marked on the bag.", 120),
   kind: oneOf<MaterialKind>(["flour", "sol", "stucco", "metal", "other"], "what it is"),
   flourId: givenOrNone<string>(),
   stuccoId: givenOrNone<string>(),
   pricePerKg: figureOrNone("pricePerKg", { what: "price", remedy }),
-  currency: shortWords(12, "Found a long word, expected a currency. Shorten it."),
-  weeksToCome: figureOrNone("weeksToCome", { what: "weeks to come", remedy }),
+  currency: shortWords(12, "Enter a currency code, such as EUR or USD."),
+  weeksToCome: figureOrNone("weeksToCome", { what: "delivery time", remedy }),
   packKg: figureOrNone("packKg", { what: "pack", remedy }),
-  keepsMonths: figureOrNone("keepsMonths", { what: "months it keeps", remedy }),
+  keepsMonths: figureOrNone("keepsMonths", { what: "shelf life", remedy }),
 };
 type MaterialDraft = DraftOf<typeof materialFields>;
 
@@ -52,10 +52,7 @@ type Body = Omit<EntryBodies["material-set"], "materialId">;
 
 export function readMaterial(draft: MaterialDraft, format: Format): Checked<Body> {
   const read = checkFields(materialFields, draft, format, ({ pricePerKg, currency }) => ({
-    currency:
-      pricePerKg !== undefined && currency === ""
-        ? "Found a price, expected its currency. Write it as you like."
-        : undefined,
+    currency: pricePerKg !== undefined && currency === "" ? "Enter the currency of the price." : undefined,
   }));
   if (!read.ok) return read;
   const { kind, flourId, stuccoId, currency } = read.value;

@@ -59,7 +59,7 @@ describe("stock", () => {
     // 22 kg in twenty days.
     await expect.element(zircon.getByText(/^7\.7.kg a week/)).toBeVisible();
     await zircon.getByText(/^Ledger/).click();
-    await expect.element(zircon.getByRole("cell", { name: "Made up Prime, reckoned" })).toBeVisible();
+    await expect.element(zircon.getByRole("cell", { name: "Made up Prime, calculated" })).toBeVisible();
     await zircon.getByText("Received, counted, lost").click();
     await zircon.getByLabelText("What", { exact: true }).selectOptions("counted");
     await zircon.getByLabelText("Weight").fill("40");
@@ -83,7 +83,7 @@ describe("stock", () => {
     await shop.log({ do: "log", stream: shopStream, type: "material-set", body });
     showAt(shop, "/shop/stock", stock);
     await expect.element(card("Zircon, drum").getByText(/off the first, Zircon, sacks/)).toBeVisible();
-    await expect.element(card("Zircon, sacks").getByText(/all taken off this one/)).toBeVisible();
+    await expect.element(card("Zircon, sacks").getByText(/all use is taken off this one/)).toBeVisible();
   });
 
   test("pieces left in a bucket follow from what was dipped, and shells are priced or say what is missing", async () => {

@@ -16,7 +16,7 @@ export function priceText({ pricePerKg, currency }: Material, format: Format): s
 const nouns: Partial<Record<MaterialKind, string>> = {
   flour: "of this flour",
   sol: "binders",
-  stucco: "of this cut",
+  stucco: "of this grade",
 };
 
 /** What a use is looked up by: the flour, the cut, or that it is a binder at all. Null where nothing is taken off by itself. */
@@ -36,8 +36,8 @@ export function sharedText(material: Material, materials: readonly Material[]): 
     return null;
   const many = `${all.length} materials are ${noun}`;
   return first.id === material.id
-    ? `${many}: what is used is all taken off this one, the first.`
-    : `${many}: what is used is all taken off the first, ${first.name}; nothing of it off this one. Count both, or mark the first as no longer used once it is empty.`;
+    ? `${many}: all use is taken off this one, the first.`
+    : `${many}: all use is taken off the first, ${first.name}. Count both, or retire the first once it is empty.`;
 }
 
 export const moveNames: Readonly<Record<MaterialMove["kind"], string>> = {

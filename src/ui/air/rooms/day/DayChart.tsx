@@ -139,7 +139,7 @@ function stripsOf({ view, ahead }: Day, error: ForecastError, format: Format): r
       limit,
     },
     {
-      title: `Water the air can still take up, ${format.unit("gM3")}`,
+      title: `Water it can take up, ${format.unit("gM3")}`,
       ...niceRange([0, ...valuesOf(deficit)], 4),
       show: (value) => format.show("gM3", value),
       lines: lines("ink", deficit),

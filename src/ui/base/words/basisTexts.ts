@@ -1,0 +1,30 @@
+import { catalogue, params } from "./catalogue.ts";
+
+export const basisTexts = catalogue("basis", {
+  "basis.noReadingOfThe": "No reading of the room's air since it was dipped.",
+  "basis.theLastDurationOld": params(", the last {duration} old"),
+  "basis.clauseOfTheRooms": params("{readings} of the room's air{age}."),
+  "basis.theLongestGapBetween": params("The longest gap between readings is {duration}."),
+  "basis.airMovementPart": params("Air movement: {part}."),
+  "basis.fromNowOnThe": "From now on the air is assumed to repeat yesterday.",
+  "basis.fromNowOnTheAgain": "From now on the air is assumed to stay as last read.",
+  "basis.dryingFactorPartSet": params("Drying factor {part}, set by hand."),
+  "basis.dryingFactorPartPart": params(
+    "Drying factor {part} ({part2} to {part3}), learned from {coats} of yours, {ofKind} of this kind.",
+  ),
+  "basis.dryingFactorStartingValue": "Drying factor: starting value, nothing learned yet.",
+  "basis.partOfItsWater": params("{part} of its water came up from the coat beneath."),
+  "basis.waterCondensedOnIt": "Water condensed on it for a while.",
+  "plain.itIsWetBy": params("It is wet by your own check ({found}); that overrides the estimate."),
+  "plain.felt": "You felt it dry. A hand feels only the outer face, so the estimate stays.",
+  "plain.steady": params("It has stopped losing weight ({found}): dry at this humidity."),
+  "plain.target": params("It is down to its dry weight ({found}): dry."),
+  "plain.surface": params("It is as warm as the dry shell beside it ({found}): dry where it was measured."),
+  "plain.resistance": "Its resistance is that of a dry coat: dry where it was measured.",
+  "evidence.touch": params("felt {verdict}"),
+  "evidence.weight": params("weighed {balanceWords}"),
+  "evidence.surface": params("surface {surfaceC}"),
+  "evidence.colour": params("looked {verdict}"),
+  "evidence.resistance": "its resistance",
+  "evidence.bag": params("bag test {rh}"),
+});
