@@ -61,7 +61,7 @@ test("a go opens near the pour, lapses when a crack is logged, is given again, a
     await maker.openPiece("Gate finial");
     await tap(page.getByRole("link", { name: "Plan", exact: true }));
     await maker.fillPlan({ material: "PLA", alloy: "C90300 tin bronze", metalKg: 2 });
-    await maker.logFor("Caliper reading", { Wall: "9" });
+    await maker.logFor("Caliper reading", { "Shell thickness": "9" });
     await maker.logFor("Shell fired", { "Top temperature": "880", "Held for": "60" });
   });
 
