@@ -5,7 +5,6 @@ import type { Piece } from "../../../logbook/piece/piece.ts";
 import { writeDraft } from "../../../storage/drafts.ts";
 import { paths } from "../../base/state/paths.ts";
 import { useFleeting } from "../../base/state/fleeting.ts";
-import { paths } from "../../base/state/paths.ts";
 import { useShop } from "../../base/state/shop.tsx";
 import { Button } from "../../base/parts/Button.tsx";
 import type { StartDraft } from "../start/startForm.ts";
