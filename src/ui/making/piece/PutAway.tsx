@@ -4,6 +4,7 @@ import { useLocation } from "wouter";
 import type { Piece } from "../../../logbook/piece/piece.ts";
 import { writeDraft } from "../../../storage/drafts.ts";
 import { useFleeting } from "../../base/state/fleeting.ts";
+import { paths } from "../../base/state/paths.ts";
 import { useShop } from "../../base/state/shop.tsx";
 import { Button } from "../../base/parts/Button.tsx";
 import sheet from "../../base/styles/sheet.module.css";
