@@ -68,7 +68,7 @@ test("a go opens near the pour, lapses when a crack is logged, is given again, a
   await test.step("a melt and a pour two hours ahead are planned: nothing of it is OK, and no go is open", async () => {
     await toFire();
     await tap(page.getByRole("link", { name: "Plan a melt" }));
-    await page.getByLabel("Alloy").first().selectOption({ label: "C90300 tin bronze" });
+    await page.getByRole("combobox", { name: "Alloy" }).selectOption({ label: "C90300 tin bronze" });
     await tap(key("Add ingot or returns"));
     await page.getByLabel("Weight").fill("3");
     await tap(key("Plan this melt"));

@@ -60,7 +60,7 @@ test("through a pour day the key, the clock and the stop rule stand on the first
     await maker.logFor("Shell fired", { "Top temperature": "880", "Held for": "60" });
     await toFire();
     await tap(page.getByRole("link", { name: "Plan a melt" }));
-    await page.getByLabel("Alloy").first().selectOption({ label: "C90300 tin bronze" });
+    await page.getByRole("combobox", { name: "Alloy" }).selectOption({ label: "C90300 tin bronze" });
     await tap(key("Add ingot or returns"));
     await page.getByLabel("Weight").fill("3");
     await tap(key("Plan this melt"));
