@@ -45,7 +45,7 @@ export function LeftCard({
               </li>
             ))}
           </ul>
-          <span>{reason}</span>
+          <p className={sheet["breaks"]}>{reason}</p>
         </div>
       ))}
     </Card>
