@@ -178,9 +178,9 @@ test("a month of one bucket: mixed, read, dried off, topped up, a signal, and a 
     await maker.startPiece("Heron", { recipe: "General bronze (9 coats)" });
     await goTo("Dip");
     await tap(key(/^Prime/));
-    await onScreen("Look at “Prime”");
+    await onScreen("Check “Prime”");
     await expect(page.getByText("Do not dip")).toBeVisible();
-    await expect(page.getByRole("link", { name: /read/i })).toBeVisible();
+    await expect(page.getByRole("link", { name: "Check the slurry" })).toBeVisible();
   });
 });
 

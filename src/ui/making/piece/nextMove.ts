@@ -67,7 +67,7 @@ export function nextMove(
         : { href: paths.pour(pourId), name: "To the pour", byHand };
     }
     case "knock-out":
-      return { href: log("shell-knocked-out"), name: "Log the knockout" };
+      return { href: log("shell-knocked-out"), name: "Log the knock-out" };
     case "finish":
       return { href: log("piece-finished"), name: "Log the finishing" };
     case "tell-outcome":

@@ -75,7 +75,7 @@ test("a caliper teaches the build, and it is used once a person says so", async 
   await expect.element(page.getByText("Thickness per coat")).toBeVisible();
   const { stream } = await heron();
   await desk.shop.log({ do: "log", stream, type: "wall-measured", body: { wallMm: 1.4 } });
-  const use = page.getByRole("button", { name: /^Use .* for .*: Wall a coat builds/ });
+  const use = page.getByRole("button", { name: /^Use .* for .*: Thickness per coat/ });
   await use.first().click();
   await expect.poll(async () => (await desk.logged("shop-figures-set")).length).toBe(1);
   await expect
