@@ -111,7 +111,8 @@ test("through a pour day the key, the clock and the stop rule stand on the first
       await tap(open.first());
       await expect(open).toHaveCount(left - 1);
     }
-    for (const reason of await page.getByLabel(/^Reason to override/).all()) await reason.fill("practice piece");
+    for (const reason of await page.getByLabel(/^Reason to override/).all())
+      await reason.fill("practice piece");
     await page.getByLabel("Name", { exact: true }).fill("Ada");
     await tap(page.getByRole("button", { name: "Go", exact: true }));
     await expect(page.getByText(/^Go given by Ada .*, holds until/)).toBeVisible();

@@ -44,9 +44,7 @@ test("a coat is weighed dry: three taps a weighing, and the screen says which me
   await test.step("half dry, the weight says so with its error, and when to weigh again", async () => {
     await maker.waitHours(0.4);
     await weigh("1294.6", /^Log 1294\.6 g, while it dries/);
-    await expect(drying).toContainText(
-      /Weight against dry weight .*: 50% of all its water left, ± \d+%/,
-    );
+    await expect(drying).toContainText(/Weight against dry weight .*: 50% of all its water left, ± \d+%/);
     await expect(drying).toContainText(/A weighing helps most/);
   });
 
