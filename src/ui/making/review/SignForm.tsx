@@ -136,12 +136,6 @@ function HoldReason({
 }) {
   const { title } = findingText(hold, useFormat());
   return (
-    <TextField
-      label={`Why go on: ${title}`}
-      multiline
-      value={value}
-      onChange={onChange}
-      error={error}
-    />
+    <TextField label={`Why go on: ${title}`} multiline value={value} onChange={onChange} error={error} />
   );
 }
