@@ -44,7 +44,7 @@ async function readBucket(maker: Maker, { seconds, slurryC, densityG }: Reading)
 }
 
 const done = async ({ tap, key, onScreen }: Maker): Promise<void> => {
-  await tap(key("Done"));
+  await tap(key(/^Done$/));
   await onScreen("Prime");
 };
 
@@ -167,7 +167,7 @@ test("a month of one bucket: mixed, read, dried off, topped up, a signal, and a 
     await tap(key(/^Gelled/));
     await typed(maker, "20");
     await tap(key("Next"));
-    await tap(key("Done"));
+    await tap(key(/^Done$/));
     await noKeyboard(page);
     await tap(key("Log the reading"));
     await expect(page.getByText("Do not dip")).toBeVisible();

@@ -27,7 +27,7 @@ test("the demo shop comes and goes, and the maker's own piece stays as it was", 
   const withDemo = await linesInStore(page);
   expect(
     new Set(withDemo.filter(({ type }) => type === "piece-started").map(({ stream }) => stream)).size,
-  ).toBe(9);
+  ).toBe(14);
 
   await test.step("a dip of one's own beside the demo goes on as ever", async () => {
     await maker.waitHours(8);

@@ -38,8 +38,10 @@ test("without a network, each form leads to the page that shows its work, and th
   await maker.onScreen("Drying room");
   await lookUp(page, "Hang a hygrometer", "Drying room");
 
+  await at("/figures");
+  await lookUp(page, "Cut and break test bars", "Figures");
+
   await at("/settings");
-  await lookUp(page, "Cut and break test bars", "Settings");
   await lookUp(page, "Mount the phone and a foot switch", "Settings");
   await lookUp(page, "Make the first backup", "Settings");
 

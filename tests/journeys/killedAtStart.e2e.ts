@@ -61,7 +61,7 @@ test("a browser killed between two pieces of one burnout leaves none of it, and 
       await maker.openPiece(name);
       await maker.tap(browser.page.getByRole("link", { name: "Plan", exact: true }));
       await maker.fillPlan({ material: "PLA" });
-      await maker.logFor("Caliper reading", { Wall: "9" });
+      await maker.logFor("Caliper reading", { "Shell thickness": "9" });
     }
     await browser.page.goto(`${site.url}/fire/run/new`);
     for (const name of names) await browser.page.getByRole("checkbox", { name }).check();

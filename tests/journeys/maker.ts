@@ -64,7 +64,8 @@ export function makerAt(page: Page, { tap }: Hands) {
       await page.getByLabel("Length of the flat").fill(String(plan.flatMm[1]));
     }
     if (plan.headMm !== undefined) await page.getByLabel("Head", { exact: true }).fill(String(plan.headMm));
-    if (plan.alloy !== undefined) await page.getByLabel("Alloy").selectOption({ label: plan.alloy });
+    if (plan.alloy !== undefined)
+      await page.getByRole("combobox", { name: "Alloy" }).selectOption({ label: plan.alloy });
     if (plan.metalKg !== undefined)
       await page.getByLabel("Metal", { exact: true }).fill(String(plan.metalKg));
     await tap(key("Save the plan"));
@@ -182,7 +183,7 @@ export function makerAt(page: Page, { tap }: Hands) {
       .filter({ has: page.getByRole("link", { name: what, exact: true, includeHidden: true }) });
     if ((await group.getAttribute("open")) === null) await tap(group.locator("summary"));
     await tap(group.getByRole("link", { name: what, exact: true }));
-    await expect(key(/^(Log it|Coat done|Skip this coat|Moved|Scrap it)$/)).toBeVisible();
+    await expect(key(/^(Log it|Coat done|Skip this coat|Moved|Scrap it)/)).toBeVisible();
   };
 
   /** Fills in the form that is open and logs it; back on the piece. */

@@ -96,7 +96,7 @@ test("a piece of the maker's own goes from its mesh to the archive, and every ha
     await tap(page.getByRole("radio", { name: /^Millimetres/ }));
     await expect(page.locator("canvas")).toBeVisible(soon);
     await page.getByLabel("Name", { exact: true }).fill(name);
-    await page.getByLabel("Alloy").selectOption({ label: "C87300 silicon bronze" });
+    await page.getByRole("combobox", { name: "Alloy" }).selectOption({ label: "C87300 silicon bronze" });
     await maker.chooseRecipe("Small fine work (8 coats)");
     await tap(page.getByRole("radio", { name: "Gating", exact: true }));
     await tap(key("Gate at the lowest place"));
@@ -168,7 +168,7 @@ test("a piece of the maker's own goes from its mesh to the archive, and every ha
     await toFire();
     await tap(page.getByRole("link", { name: "Plan a melt" }).first());
     await maker.onScreen("Plan a melt");
-    await page.getByLabel("Alloy").first().selectOption({ label: "C87300 silicon bronze" });
+    await page.getByRole("combobox", { name: "Alloy" }).selectOption({ label: "C87300 silicon bronze" });
     await page.getByRole("checkbox", { name: new RegExp(name) }).check();
     expect(await said(region("Alloy and pieces"), /Casting and gating\s*([\d.]+ kg)/)).toBe(metal);
     expect(await said(region("Alloy and pieces"), /To weigh in\s*([\d.]+ kg)/)).toBe(charge);

@@ -96,7 +96,7 @@ test("from a mesh file, offline on the phone: turned, vented until no air stays,
   });
 
   await test.step("the metal is told by weight once the alloy is known", async () => {
-    await page.getByLabel("Alloy").selectOption({ label: "C87300 silicon bronze" });
+    await page.getByRole("combobox", { name: "Alloy" }).selectOption({ label: "C87300 silicon bronze" });
     await expect(metal).toContainText(/\d.kg/);
   });
 

@@ -37,7 +37,7 @@ test("two printed shells are poured from one crucible: a late melt moves the day
       await maker.openPiece(name);
       await tap(page.getByRole("link", { name: "Plan", exact: true }));
       await maker.fillPlan({ material: "PLA", alloy: "C90300 tin bronze", metalKg });
-      await maker.logFor("Caliper reading", { Wall: "9" });
+      await maker.logFor("Caliper reading", { "Shell thickness": "9" });
       await maker.logFor("Shell fired", { "Top temperature": "880", "Held for": "60" });
     }
   });

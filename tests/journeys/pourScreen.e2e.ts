@@ -56,11 +56,11 @@ test("through a pour day the key, the clock and the stop rule stand on the first
     await maker.openPiece("Gate finial");
     await tap(page.getByRole("link", { name: "Plan", exact: true }));
     await maker.fillPlan({ material: "PLA", alloy: "C90300 tin bronze", metalKg: 2 });
-    await maker.logFor("Caliper reading", { Wall: "9" });
+    await maker.logFor("Caliper reading", { "Shell thickness": "9" });
     await maker.logFor("Shell fired", { "Top temperature": "880", "Held for": "60" });
     await toFire();
     await tap(page.getByRole("link", { name: "Plan a melt" }));
-    await page.getByLabel("Alloy").first().selectOption({ label: "C90300 tin bronze" });
+    await page.getByRole("combobox", { name: "Alloy" }).selectOption({ label: "C90300 tin bronze" });
     await tap(key("Add ingot or returns"));
     await page.getByLabel("Weight").fill("3");
     await tap(key("Plan this melt"));

@@ -8,16 +8,20 @@ export type Screen = readonly [path: string, title: string | RegExp];
 export type Things = {
   readonly room: readonly [id: string, name: string];
   readonly bucket: readonly [id: string, name: string];
+  /** What the rack's address shows. */
+  readonly rack: string;
   /** What the screen to read the bucket at asks for first. */
   readonly readsFirst: string;
 };
 
 export const newShop: Things = {
+  rack: "Dipbook",
   room: ["first", "Drying room"],
   bucket: ["first-prime", "Prime"],
   readsFirst: "Which cup?",
 };
 export const demoShop: Things = {
+  rack: "Rack",
   room: ["demo-room", "Demo: drying room"],
   bucket: ["demo-prime", "Demo: prime"],
   readsFirst: "First dip",
@@ -47,11 +51,11 @@ export const sameInAnyShop: readonly Screen[] = [
 ];
 
 /** The other screens every shop has, by address and heading. */
-export function screensOf({ room, bucket, readsFirst }: Things): readonly Screen[] {
+export function screensOf({ rack, room, bucket, readsFirst }: Things): readonly Screen[] {
   const [roomId, roomName] = room;
   const [bucketId, bucketName] = bucket;
   return [
-    [paths.rack, "Rack"],
+    [paths.rack, rack],
     [paths.dip, /^(Which bucket|What are you dipping)\?$/],
     [paths.timeline, "The next 48 hours"],
     [paths.board, "Wall board"],

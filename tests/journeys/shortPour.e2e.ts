@@ -44,7 +44,7 @@ test("of two shells one is full and one is short: said on the pour page, the pie
       await maker.openPiece(name);
       await tap(page.getByRole("link", { name: "Plan", exact: true }));
       await maker.fillPlan({ material: "PLA", alloy: "C90300 tin bronze", metalKg });
-      await maker.logFor("Caliper reading", { Wall: "9" });
+      await maker.logFor("Caliper reading", { "Shell thickness": "9" });
       await maker.logFor("Shell fired", { "Top temperature": "880", "Held for": "60" });
     }
     await toFire();

@@ -35,7 +35,7 @@ test("a piece with a tree is turned: the tree no longer fits until it is drawn a
     await page.getByLabel("3D file").setInputFiles(fileOf("towers.stl", towers));
     await maker.onScreen("towers");
     await tap(page.getByRole("radio", { name: /^Millimetres/ }));
-    await page.getByLabel("Alloy").selectOption({ label: "C87300 silicon bronze" });
+    await page.getByRole("combobox", { name: "Alloy" }).selectOption({ label: "C87300 silicon bronze" });
     await look("Gating");
     await tap(key("Gate at the lowest place"));
     await look("Air");

@@ -4,7 +4,7 @@ import { startingRecipeOf } from "../../trade/startingRecipes.ts";
 import { streamOf } from "../entries/entry.ts";
 import type { PatternMeasured, PiecePlan } from "../entries/pieceBodies.ts";
 import type { Command } from "../log/command.ts";
-import type { Recipe } from "../piece/piece.ts";
+import type { Piece, Recipe } from "../piece/piece.ts";
 
 type Coats = Pick<Recipe, "coats"> | null;
 
@@ -71,4 +71,20 @@ export function startPiece({
     ...(measured === null ? [] : [{ do: "log", stream, type: "pattern-measured", body: measured } as const]),
     ...coats,
   ];
+}
+
+/** What a piece that is made again takes over from the one before; its recipe is chosen beside it. */
+export type MadeBefore = {
+  readonly name: string;
+  readonly plan: Omit<PiecePlan, "name">;
+  readonly measured: PatternMeasured | null;
+};
+
+/** The plan without its note, which was of that one piece, and what was measured of its mesh and tree. */
+export function madeBefore({ plan, patterns }: Pick<Piece, "plan" | "patterns">): MadeBefore {
+  const { name, recipeId: _recipe, note: _note, ...taken } = plan;
+  const last = patterns.at(-1);
+  if (last === undefined) return { name, plan: taken, measured: null };
+  const { id: _id, at: _at, ...measured } = last;
+  return { name, plan: taken, measured };
 }

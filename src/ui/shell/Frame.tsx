@@ -21,7 +21,7 @@ const places = [
     path: paths.shop,
     name: "Shop",
     Icon: Store,
-    holds: [paths.recipes, paths.settings, paths.figures, paths.archive],
+    holds: [paths.recipes, paths.settings, paths.figures, paths.archive, paths.howTos],
   },
 ] as const satisfies readonly Place[];
 

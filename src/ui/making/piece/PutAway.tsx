@@ -1,13 +1,12 @@
+import { madeBefore } from "../../../logbook/acts/startPiece.ts";
 import { streamOf } from "../../../logbook/entries/entry.ts";
 import { useLocation } from "wouter";
-import type { PatternMeasured } from "../../../logbook/entries/pieceBodies.ts";
 import type { Piece } from "../../../logbook/piece/piece.ts";
 import { writeDraft } from "../../../storage/drafts.ts";
-import { paths } from "../../base/state/paths.ts";
 import { useFleeting } from "../../base/state/fleeting.ts";
+import { paths } from "../../base/state/paths.ts";
 import { useShop } from "../../base/state/shop.tsx";
 import { Button } from "../../base/parts/Button.tsx";
-import type { StartDraft } from "../start/startForm.ts";
 import sheet from "../../base/styles/sheet.module.css";
 
 /** What can be done with the piece as a whole: make it again, put it away. */
@@ -25,12 +24,7 @@ export function PutAway({ piece }: { readonly piece: Piece }) {
     if (result.ok) say(archived ? "Put in the archive." : "Back on the rack.");
   };
   const again = async (): Promise<void> => {
-    const { name, recipeId = null, note: _, ...plan } = piece.plan;
-    const measured = piece.patterns.at(-1) ?? null;
-    const draft: Partial<StartDraft> = {
-      recipeId,
-      again: { name, plan, measured: measured && withoutEntry(measured) },
-    };
+    const draft = { recipeId: piece.plan.recipeId ?? null, again: madeBefore(piece) };
     await writeDraft(db, "start", { about: "", draft });
     goTo(paths.newPiece);
   };
@@ -42,10 +36,4 @@ export function PutAway({ piece }: { readonly piece: Piece }) {
       </Button>
     </div>
   );
-}
-
-/** What was measured, without the line of the log it came in. */
-function withoutEntry(entry: Piece["patterns"][number]): PatternMeasured {
-  const { id: _, at: __, ...measured } = entry;
-  return measured;
 }

@@ -1,3 +1,4 @@
+import type { MadeBefore } from "../../../logbook/acts/startPiece.ts";
 import { builtInShop } from "../../../logbook/piece/builtIns.ts";
 import { alloyName } from "../../../logbook/shop/ownAlloy.ts";
 import { planWords } from "../../base/format/planWords.ts";
@@ -6,7 +7,6 @@ import { Card } from "../../base/parts/Card.tsx";
 import { useFigures } from "../../base/state/live.ts";
 import { useFormat } from "../../base/state/useFormat.ts";
 import sheet from "../../base/styles/sheet.module.css";
-import type { MadeBefore } from "./startForm.ts";
 
 /** What a piece that is made again takes over. */
 export function MadeAgain({

@@ -1,4 +1,4 @@
-import type { PatternMeasured, PiecePlan } from "../../../logbook/entries/pieceBodies.ts";
+import type { MadeBefore } from "../../../logbook/acts/startPiece.ts";
 import type { CoatKind } from "../../../trade/coats.ts";
 import type { Format } from "../../base/format/units.ts";
 import {
@@ -11,15 +11,8 @@ import {
   type ReadOf,
 } from "../../base/forms/formFields.ts";
 
-/** What a piece that is made again takes over from the one before. */
-export type MadeBefore = {
-  readonly name: string;
-  readonly plan: Omit<PiecePlan, "name">;
-  readonly measured: PatternMeasured | null;
-};
-
 export const startFields = {
-  name: words("name", "Give the piece a name you would call across the shop.", 120),
+  name: words("name", "Give the piece a name.", 120),
   recipeId: asGiven<string | null>(null),
   /** The mesh it is begun from. */
   patternId: asGiven<string | null>(null),
@@ -34,7 +27,7 @@ export const startFields = {
   lastAt: asGiven<number | null>(null),
   startedAt: asGiven<number | null>(null),
 };
-export type StartDraft = DraftOf<typeof startFields>;
+type StartDraft = DraftOf<typeof startFields>;
 
 /** A whole number of coats, and with it when the last of them went on. */
 export const readStart = (draft: StartDraft, format: Format): Checked<ReadOf<typeof startFields>> =>

@@ -52,11 +52,14 @@ function gnomon(pen: Pen): void {
   bronze.addColorStop(0, "#d8a765");
   bronze.addColorStop(0.5, "#b07c3f");
   bronze.addColorStop(1, "#7c5228");
-  pen.fillStyle = bronze;
-  pen.fill(shape, "evenodd");
+  pen.lineWidth = 6;
+  pen.strokeStyle = bronze;
+  pen.stroke(shape);
   pen.restore();
   pen.save();
   pen.clip(shape, "evenodd");
+  pen.fillStyle = bronze;
+  pen.fillRect(0, 0, widthPx, heightPx);
   for (let spot = 0; spot < 900; spot += 1) {
     const x = 360 + 260 * noise(spot);
     const y = 350 + 170 * noise(spot + 0.3);
