@@ -128,7 +128,7 @@ describe("a plan that waits", () => {
     openRun(desk);
     await expect.element(key("Start the run")).toBeVisible();
     await key("Cancel plan").click();
-    await expect.element(page.getByRole("heading", { name: "Burnout: put away" })).toBeVisible();
+    await expect.element(page.getByRole("heading", { name: "Burnout: cancelled" })).toBeVisible();
     await expect.element(key("Start the run")).not.toBeInTheDocument();
     expect((await desk.logged("run-ended")).map(({ body }) => body)).toEqual([{ result: "stopped" }]);
     cleanup();
@@ -186,10 +186,10 @@ describe("a run under way", () => {
     await desk.db.entries.add(far as never);
     await rebuildProjections(desk.db);
     openRun(desk);
-    const leftOut = page.getByRole("list", { name: "Left out of the sums" });
+    const leftOut = page.getByRole("list", { name: "Left out of calculations" });
     await expect
       .element(leftOut)
-      .toHaveTextContent(/^Kiln temperature 2,500.°C on .* is outside what the sums/);
+      .toHaveTextContent(/^Kiln temperature 2,500.°C on .* is out of range/);
     await expect.element(leftOut.getByRole("link")).toHaveAttribute("href", "#entry-far");
     expect(document.getElementById("entry-far")).not.toBeNull();
     await expect.element(page.getByRole("region", { name: "Next at the kiln" })).toBeVisible();
