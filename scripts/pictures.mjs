@@ -34,6 +34,8 @@ const browser = await chromium.launch({
 async function openShop(size, { demo, settings }) {
   const context = await browser.newContext({ ...size, locale: "en-GB", timezoneId: "Europe/Berlin" });
   const page = await context.newPage();
+  // A Monday morning, so that the shop is at work whenever the pictures are made.
+  await page.clock.setFixedTime(new Date("2026-05-04T09:30:00+02:00"));
   await page.goto(url);
   await page.getByRole("heading", { level: 1 }).first().waitFor();
   if (demo) {

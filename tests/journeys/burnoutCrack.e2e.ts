@@ -116,6 +116,7 @@ test("a shell that cracks in burnout is mended, wired, coated, reviewed again an
     await expect(findings.getByText("hold", { exact: true })).toBeHidden();
     await tap(next.getByRole("link", { name: "Log the pour" }));
     await expect(page.getByRole("region", { name: "Cautions" })).toContainText("Water under molten metal");
+    await maker.choose("How it went", "Full");
     await maker.logIt({
       Metal: "1150",
       Shell: "480",

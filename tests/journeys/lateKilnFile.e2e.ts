@@ -127,7 +127,7 @@ test("a logger's file read in the day after a run moves its hottest, its energy 
     await expect(page.getByRole("heading", { name: "Heated or cooled too fast" }).first()).toBeVisible();
     // What was written stays as it was written; what is known now stands beside it.
     await expect((await maker.wholeLog()).filter({ hasText: /Fired to 690\s°C/ })).toContainText(
-      /with the readings added later: 868\s°C, held (2\sh|1\d\d\smin)/,
+      /with later readings: 868\s°C, held (2\sh|1\d\d\smin)/,
     );
     await expect(next).toBeVisible();
   });

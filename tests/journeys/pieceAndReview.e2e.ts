@@ -34,7 +34,7 @@ test("a piece is read in three screens, and its next action, its log and the key
   await maker.goTo("Shop");
   await maker.tap(page.getByRole("link", { name: /^Settings/ }));
   await maker.tap(maker.key("Look at a demo shop"));
-  await expect(page.getByText("The demo shop is in.")).toBeVisible();
+  await expect(page.getByText("Demo shop loaded.")).toBeVisible();
   await maker.goTo("Rack");
   const links = page.getByRole("list", { name: "Pieces in work" }).getByRole("link");
   await expect(links).toHaveCount(8);

@@ -79,7 +79,9 @@ test("what was said at an early dip stays said: beside a reading logged late, an
     await maker.openPiece("Kelp");
     await maker.logFor("Shell fired", { "Top temperature": "850", "Held for": "60" });
     await maker.logFor("Preheated", { Shell: "600" });
-    await maker.logFor("Metal poured", {
+    await maker.openLog("Metal poured");
+    await maker.choose("How it went", "Full");
+    await maker.logIt({
       Metal: "1120",
       Shell: "580",
       "From kiln to metal": "2",

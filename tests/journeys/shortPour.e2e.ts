@@ -151,7 +151,7 @@ test("of two shells one is full and one is short: said on the pour page, the pie
     await maker.openPiece(second);
     await maker.logFor("Knocked out", {});
     await tap(page.getByRole("link", { name: "Record the result" }));
-    await expect(page.getByText("The log says: poured short.")).toBeVisible();
+    await expect(page.getByText("From the pour: poured short.")).toBeVisible();
     await expect(page.getByRole("radio", { name: "Flawed" })).toBeChecked();
     await expect(page.getByRole("checkbox", { name: /^Misrun/ })).toBeChecked();
     await maker.logIt();

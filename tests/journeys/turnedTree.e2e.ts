@@ -42,7 +42,7 @@ test("a piece with a tree is turned: the tree no longer fits until it is drawn a
     await tap(key(/^Put vents at all 2/));
     await look("Gating");
     await tap(key("Draw a starting tree"));
-    await expect(card("Gating")).toContainText(/Level in the cup.*150.mm/);
+    await expect(card("Gating tree")).toContainText(/Level in the cup.*150.mm/);
     await expect(card("Metal")).toContainText(/what is drawn on it/);
   });
 
@@ -53,7 +53,7 @@ test("a piece with a tree is turned: the tree no longer fits until it is drawn a
     await tap(key("Take the vent away: V2"));
     await look("Gating");
     await expect(rods).toHaveCount(1);
-    await tap(card("Gating").getByRole("button", { name: "Undo" }));
+    await tap(card("Gating tree").getByRole("button", { name: "Undo" }));
     await expect(rods).toHaveCount(2);
     await expect(misfit).toHaveCount(0);
   });
@@ -65,7 +65,7 @@ test("a piece with a tree is turned: the tree no longer fits until it is drawn a
     await expect(card("Metal")).toContainText("no longer fits and is not counted");
     await expect(card("Slurry and stucco")).toContainText("no longer fits and is not counted");
     await look("Gating");
-    await expect(card("Gating")).not.toContainText("Level in the cup");
+    await expect(card("Gating tree")).not.toContainText("Level in the cup");
     await expect(card(/plastic drains/)).toHaveCount(0);
     await expect(key("Start a piece from it")).toHaveAttribute("aria-disabled", "true");
   });
@@ -80,8 +80,8 @@ test("a piece with a tree is turned: the tree no longer fits until it is drawn a
     await expect(misfit).toHaveCount(0);
     await look("Gating");
     // 60 mm high as it lies, and the cup 100 mm above.
-    await expect(card("Gating")).toContainText(/Level in the cup.*160.mm/, soon);
-    await expect(card("Gating")).toContainText(/Head over the lowest place.*160.mm/);
+    await expect(card("Gating tree")).toContainText(/Level in the cup.*160.mm/, soon);
+    await expect(card("Gating tree")).toContainText(/Head over the lowest place.*160.mm/);
   });
 
   const metal = await wordsOf("Metal");

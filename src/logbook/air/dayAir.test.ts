@@ -80,7 +80,7 @@ describe("in words", () => {
     );
     const short = forecastError({ readings: hourly(2), nowMs: now });
     expect(errorWords(short, "repeat-yesterday", metric)).toMatch(
-      /can’t be told yet: \d days? could be compared, 3 are wanted/,
+      /Its error is not known yet: \d days? of 3 compared/,
     );
     expect(errorWords(long, "hold-last", metric)).toMatch(/simply held/);
   });

@@ -157,7 +157,7 @@ test("the piece says how its pour went and what melt it came from; the melt has 
   await logged(streamOf("piece", "demo-heron"), "shell-knocked-out", {});
   const path = "/piece/demo-heron/log/outcome-told";
   showAt(shop, path, { route: "/piece/:id/log/:type", screen: LogPage });
-  await expect.element(page.getByText(/^The log says: froze in the cup at the pour\./)).toBeVisible();
+  await expect.element(page.getByText(/^From the pour: froze in the cup at the pour\./)).toBeVisible();
   await expect.element(page.getByRole("radio", { name: "Scrap" })).toBeChecked();
   await expect.element(page.getByRole("checkbox", { name: /^Misrun/ })).toBeChecked();
 });

@@ -22,32 +22,38 @@ export function LeftCard({
   const format = useFormat();
   const furnaceNamed = (id: string): string =>
     day.furnaces.find((furnace) => furnace.id === id)?.name ?? "the crucible";
-  // A reason that holds for several is said once, under their names.
-  const groups = new Map<string, LeftPiece[]>();
+  // A reason that holds for several is said once, under their names; so is a day they share.
+  const groups = new Map<string, (LeftPiece & { readonly next: string })[]>();
   for (const one of left) {
     const next = nextDayText(one.verdict, { format, now });
-    const reason = `${whyLeftText(one.why, { format, now, alloyNamed, furnaceNamed })} ${next}`.trim();
-    groups.set(reason, [...(groups.get(reason) ?? []), one]);
+    const reason = whyLeftText(one.why, { format, now, alloyNamed, furnaceNamed });
+    groups.set(reason, [...(groups.get(reason) ?? []), { ...one, next }]);
   }
   return (
     <Card title="Not on that day">
-      {[...groups].map(([reason, pieces]) => (
-        <div key={reason} className={sheet["lines"]}>
-          <ul className={sheet["list"]}>
-            {pieces.map(({ of, why }) => (
-              <li key={of.id}>
-                <Link
-                  href={why.code === "in-other-pour" ? paths.pour(why.pourId) : paths.piece(of.id)}
-                  className={`${sheet["link"]} ${sheet["strong"]} ${sheet["breaks"]}`}
-                >
-                  {of.name}
-                </Link>
-              </li>
-            ))}
-          </ul>
-          <span>{reason}</span>
-        </div>
-      ))}
+      {[...groups].map(([reason, pieces]) => {
+        const days = new Set(pieces.map(({ next }) => next));
+        return (
+          <div key={reason} className={sheet["lines"]}>
+            <ul className={sheet["list"]}>
+              {pieces.map(({ of, why, next }) => (
+                <li key={of.id}>
+                  <Link
+                    href={why.code === "in-other-pour" ? paths.pour(why.pourId) : paths.piece(of.id)}
+                    className={`${sheet["link"]} ${sheet["strong"]} ${sheet["breaks"]}`}
+                  >
+                    {of.name}
+                  </Link>
+                  {days.size > 1 && next !== "" && <> {next}</>}
+                </li>
+              ))}
+            </ul>
+            <p className={sheet["breaks"]}>
+              {reason} {days.size === 1 && [...days][0]}
+            </p>
+          </div>
+        );
+      })}
     </Card>
   );
 }

@@ -41,7 +41,7 @@ test("a check that can't be read yet says why, though there is no other", async 
   const stream = row?.stream as `piece/${string}`;
   const body = { method: "bag", rh: 0.6, roomRh: 0.5, minutes: 5, coatId } as const;
   await desk.shop.log({ do: "log", stream, type: "dryness-seen", body });
-  await expect.element(page.getByText(/can't be used: 5.min in the bag; 20.min are wanted/)).toBeVisible();
+  await expect.element(page.getByText(/can't be used: 5.min in the bag; it takes 20.min/)).toBeVisible();
 });
 
 test("a struck entry stays to be read, and can be brought back", async () => {

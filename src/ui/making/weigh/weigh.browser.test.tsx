@@ -87,7 +87,7 @@ test("a Bluetooth scale's number is taken at a tap and logged; its 5 g steps are
   const id = await pieceNamed(/heron/);
   show(id);
   const scale = page.getByRole("region", { name: "Bluetooth scale" });
-  await expect.element(scale).toHaveTextContent(/a scale tells steps of 5.g at best/);
+  await expect.element(scale).toHaveTextContent(/a scale sends steps of 5.g at best/);
   await page.getByRole("button", { name: "Connect a scale" }).click();
   await expect.element(page.getByText(/^Connected to Bench scale/)).toBeVisible();
   // 0x00f8 = 248 steps of 5 g.
