@@ -56,7 +56,7 @@ describe("a plan", () => {
     const smoke = page.getByRole("listitem").filter({ hasText: "Up to 430" });
     await smoke.getByRole("button", { name: /^Change step/ }).click();
     await userEvent.keyboard("{Tab}");
-    for (let i = 0; i < 3; i += 1) await key("How fast: more").click();
+    for (let i = 0; i < 3; i += 1) await key("Rate: more").click();
     await expect
       .element(page.getByText(/^Too fast: smoke\. 230.°C\/h where 200.°C\/h is the most/))
       .toBeVisible();
