@@ -92,6 +92,7 @@ test("through a pour day the key, the clock and the stop rule stand on the first
     await waitMinutes(30);
     await toFire();
     await tap(page.getByRole("link", { name: /kg of C90300/ }));
+    await tap(key(/^It shows \d/));
     await press("Log this reading");
     await toPour();
     await tap(page.getByText(/^The other tracks: /));

@@ -87,7 +87,7 @@ test("a piece with a tree is turned: the tree no longer fits until it is drawn a
   const metal = await wordsOf("Metal");
   const kg = figure(metal, "kg");
   const area = figure(await wordsOf("Slurry and stucco"), "m²");
-  const bars = /Bars[\d.,]+\s(?:cm³|L), ([\d.,]+\skg)/.exec(await wordsOf("Gating"))?.[1] ?? "no bars";
+  const bars = /Bars[\d.,]+\s(?:cm³|L), ([\d.,]+\skg)/.exec(await wordsOf("Gating tree"))?.[1] ?? "no bars";
 
   await test.step("the plan of a piece begun from it has metal and surface of piece and tree", async () => {
     await tap(key("Start a piece from it"));

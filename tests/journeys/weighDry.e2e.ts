@@ -45,7 +45,9 @@ test("a coat is weighed dry: three taps a weighing, and the screen says which me
     await maker.waitHours(0.4);
     await weigh("1294.6", /^Log 1294\.6 g, while it dries/);
     await expect(drying).toContainText(/Weight against dry weight .*: 50% of all its water left, ± \d+%/);
-    await expect(drying).toContainText(/A weighing helps most/);
+    await expect(drying).toContainText(
+      /Weigh it again at .* on a 0\.1.g scale: the same weight then means dry/,
+    );
   });
 
   await test.step("the next weighing begins near what the balance will show, and is three taps", async () => {

@@ -102,13 +102,13 @@ describe("gating and feeding", () => {
   test("a gate thinner than the wall it feeds is drawn shut and said so", async () => {
     const { shop } = await demoDesk();
     openGating(shop, "demo-dancer");
-    await page.getByText("Casting wall sizes wanting").click();
+    await page.getByText("Casting wall sizes missing").click();
     await field("Thickness").fill("8");
-    await page.getByText("Gate sizes wanting").click();
+    await page.getByText("Gate sizes missing").click();
     await field("Thickness").fill("4");
     await field("Width").fill("6");
     await expect.element(page.getByRole("img", { name: /shut early at Gate/ })).toBeVisible();
-    await expect.element(page.getByText(/Gate freezes before what it feeds/)).toBeVisible();
+    await expect.element(page.getByText(/Gate freezes before the part it feeds/)).toBeVisible();
     await field("Thickness").fill("20");
     await field("Width").fill("20");
     await expect.element(page.getByRole("img", { name: /open all the way/ })).toBeVisible();

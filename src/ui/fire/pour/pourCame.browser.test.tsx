@@ -95,7 +95,7 @@ test("a short one says what to do and how much metal is left, and is not called 
   await expect
     .element(
       page.getByText(
-        /^What the other shells don't take goes into .* about 2\.9\skg to 4\.9\skg left: the mould/,
+        /^Metal the other shells don.t need goes into .* about 2\.9\skg to 4\.9\skg left: the mould/,
       ),
     )
     .toBeVisible();

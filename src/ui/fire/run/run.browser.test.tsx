@@ -187,9 +187,7 @@ describe("a run under way", () => {
     await rebuildProjections(desk.db);
     openRun(desk);
     const leftOut = page.getByRole("list", { name: "Left out of calculations" });
-    await expect
-      .element(leftOut)
-      .toHaveTextContent(/^Kiln temperature 2,500.°C on .* is out of range/);
+    await expect.element(leftOut).toHaveTextContent(/^Kiln temperature 2,500.°C on .* is out of range/);
     await expect.element(leftOut.getByRole("link")).toHaveAttribute("href", "#entry-far");
     expect(document.getElementById("entry-far")).not.toBeNull();
     await expect.element(page.getByRole("region", { name: "Next at the kiln" })).toBeVisible();

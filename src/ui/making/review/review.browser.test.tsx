@@ -25,7 +25,7 @@ test("a wall too thin for its head holds the piece, with the figures on the page
 test("no verdict stands without saying what it is not", async () => {
   const { shop } = await demoDesk();
   open(shop, "demo-plaque");
-  await expect.element(verdict()).toHaveTextContent(/no verdict here makes a shell or a pour safe/);
+  await expect.element(verdict()).toHaveTextContent(/No verdict here makes a shell or a pour safe/);
 });
 
 test("a hold is not passed without a written reason and a name", async () => {
