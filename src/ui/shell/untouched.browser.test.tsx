@@ -14,7 +14,7 @@ const minute = 60_000;
 
 /** Keys that write. One that names what it takes ("same as last", "with 870 °C") is a tap of its own and no slip. */
 const writes =
-  /^(log\b|save|coat done|start the run|end the (run|melt)|i put it in|give it up|move|skip this coat|keep this mass|keep it)/i;
+  /^(log\b|save|coat done|start the run|end the (run|melt)|i put it in|give it up|move|skip this coat|keep this mass|keep it|scrap it)/i;
 const names = /same as|as the recipe|as planned|the usual way|as the pour|end the run with/i;
 /** Numbers of an entry that nobody measures. */
 const counts = new Set(["number", "step"]);

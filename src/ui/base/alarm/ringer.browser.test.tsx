@@ -1,5 +1,7 @@
 import { act, cleanup, render } from "@testing-library/react";
 import { afterEach, beforeEach, expect, test } from "vitest";
+import { Router } from "wouter";
+import { memoryLocation } from "wouter/memory-location";
 import { clearDesk, now, rack } from "../../../../tests/dipRack.tsx";
 import { WatcherGuard } from "../parts/WatcherGuard.tsx";
 import { useFleeting } from "../state/fleeting.ts";
@@ -84,19 +86,30 @@ test("each source keeps its own count of what it has rung, and one that is gone 
   expect(toasts()).toEqual(["Tray out"]);
 });
 
-test("what came while the page stood still is told in one line for the rack, and rings for the fire", async () => {
+/** What is said at `path` when a rack's two dues and a fire's one came while the page stood still. */
+async function saidAt(path: string): Promise<readonly string[]> {
   const { shop, time } = await rack([]);
   render(
-    <ShopProvider shop={shop}>
-      <Source of={source("rack", "listed", due("Heron", now + 60_000), due("Fox", now + 70_000))} />
-      <Source of={source("run/r", "rung", due("Tray out", now + 60_000))} />
-      <Ringer />
-    </ShopProvider>,
+    <Router hook={memoryLocation({ path }).hook}>
+      <ShopProvider shop={shop}>
+        <Source of={source("rack", "listed", due("Heron", now + 60_000), due("Fox", now + 70_000))} />
+        <Source of={source("run/r", "rung", due("Tray out", now + 60_000))} />
+        <Ringer />
+      </ShopProvider>
+    </Router>,
   );
   const said: string[] = [];
   const stop = useFleeting.subscribe(({ toasts: shown }) => void said.push(shown.at(-1)?.text ?? ""));
   time.now = now + 600_000;
   look();
   stop();
-  expect(said).toEqual(["Came due while the app was closed: Heron and Fox", "Tray out"]);
+  return said;
+}
+
+test("what came while the page stood still is told in one line for the rack, and rings for the fire", async () => {
+  expect(await saidAt("/shop")).toEqual(["Came due while the app was closed: Heron and Fox", "Tray out"]);
+});
+
+test("on the rack and on Due, which list what came, only the fire is said", async () => {
+  expect(await saidAt("/")).toEqual(["Tray out"]);
 });
