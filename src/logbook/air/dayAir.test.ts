@@ -82,6 +82,6 @@ describe("in words", () => {
     expect(errorWords(short, "repeat-yesterday", metric)).toMatch(
       /Its error is not known yet: \d days? of 3 compared/,
     );
-    expect(errorWords(long, "hold-last", metric)).toMatch(/simply held/);
+    expect(errorWords(long, "hold-last", metric)).toMatch(/the last reading is held/);
   });
 });

@@ -5,6 +5,7 @@ import { millisecondsInMinute as minuteMs } from "date-fns/constants";
 import { page } from "vitest/browser";
 import { clearDesks, demoDesk, deskNow, showAt, type Desk } from "../../../../tests/demoDesk.tsx";
 import { passEventMs } from "../../../../tests/eventClock.ts";
+import { pressUntil } from "../../../../tests/pressUntil.ts";
 import { streamOf, type EntryBodies, type EntryType } from "../../../logbook/entries/entry.ts";
 import { goBound } from "../../../rules/pourGo.ts";
 import { pourKnownAt } from "../../../rules/pourLog.ts";
@@ -104,7 +105,7 @@ test("a pour day is planned backwards, in the best order, with what nobody had m
   await expect.element(page.getByText("Metal and heat last.")).toBeVisible();
   await expect.element(page.getByText(/First to start:/)).toBeVisible();
   await key("Plan this pour").click();
-  await expect.poll(() => places.at(-1)).toMatch(/^\/fire\/pour\/./);
+  await expect.poll(() => places.at(-1)).toMatch(/^\/fire\/pour\/(?!new)./);
   const [entry] = await desk.logged("pour-planned");
   const body = entry!.body;
   const nameOf = async (id: string | undefined) =>
@@ -127,21 +128,10 @@ test("late metal moves the pour, the shell is kept in the kiln, and the plan is 
   wait(10);
   const card = (name: string) => page.getByRole("listitem", { name, exact: true });
   // The key that leads goes on to the next track, and takes nothing while its last press is still being written.
-  const taken = (name: string, now: string, then: string): Promise<void> =>
-    expect
-      .poll(
-        async () => {
-          const key = card(name).getByRole("button", { name: now });
-          passEventMs(800);
-          if (key.elements().length > 0) await key.click();
-          return card(name).getByRole("button", { name: then }).elements().length;
-        },
-        { interval: 1000 },
-      )
-      .toBe(1);
-  await taken("Metal", "Crucible is warming", "Crucible is hot");
-  await taken("Sand", "Sand is on the heat", "Sand is hot");
-  await taken("Shell", "Kiln is on", "Shell is soaked");
+  const inCard = (name: string, text: string) => card(name).getByRole("button", { name: text });
+  await pressUntil(inCard("Metal", "Crucible is warming"), inCard("Metal", "Crucible is hot"));
+  await pressUntil(inCard("Sand", "Sand is on the heat"), inCard("Sand", "Sand is hot"));
+  await pressUntil(inCard("Shell", "Kiln is on"), inCard("Shell", "Shell is soaked"));
   wait(12);
   await card("Tools").getByRole("button", { name: "Laying out" }).click();
   wait(28);
