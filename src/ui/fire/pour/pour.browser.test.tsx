@@ -5,7 +5,7 @@ import { millisecondsInMinute as minuteMs } from "date-fns/constants";
 import { page } from "vitest/browser";
 import { clearDesks, demoDesk, deskNow, showAt, type Desk } from "../../../../tests/demoDesk.tsx";
 import { passEventMs } from "../../../../tests/eventClock.ts";
-import { pressUntil } from "../../../../tests/pressUntil.ts";
+import { pressAway } from "../../../../tests/pressAway.ts";
 import { streamOf, type EntryBodies, type EntryType } from "../../../logbook/entries/entry.ts";
 import { goBound } from "../../../rules/pourGo.ts";
 import { pourKnownAt } from "../../../rules/pourLog.ts";
@@ -129,11 +129,11 @@ test("late metal moves the pour, the shell is kept in the kiln, and the plan is 
   const card = (name: string) => page.getByRole("listitem", { name, exact: true });
   // The key that leads goes on to the next track, and takes nothing while its last press is still being written.
   const inCard = (name: string, text: string) => card(name).getByRole("button", { name: text });
-  await pressUntil(inCard("Metal", "Crucible is warming"), inCard("Metal", "Crucible is hot"));
-  await pressUntil(inCard("Sand", "Sand is on the heat"), inCard("Sand", "Sand is hot"));
-  await pressUntil(inCard("Shell", "Kiln is on"), inCard("Shell", "Shell is soaked"));
+  await pressAway(inCard("Metal", "Crucible is warming"));
+  await pressAway(inCard("Sand", "Sand is on the heat"));
+  await pressAway(inCard("Shell", "Kiln is on"));
   wait(12);
-  await card("Tools").getByRole("button", { name: "Laying out" }).click();
+  await pressAway(inCard("Tools", "Laying out"));
   wait(28);
   // The same key takes a second tap at once for a slip.
   await expect.element(card("Shell").getByRole("button", { name: "Shell is soaked" })).toBeVisible();
@@ -141,9 +141,9 @@ test("late metal moves the pour, the shell is kept in the kiln, and the plan is 
   await card("Shell").getByRole("button", { name: "Kiln not read: set it" }).click();
   await card("Shell").getByRole("button", { name: "Kiln, read: same as planned" }).click();
   await card("Shell").getByRole("button", { name: "Kiln, read: more" }).click();
-  await card("Shell").getByRole("button", { name: "Shell is soaked" }).click();
-  await card("Sand").getByRole("button", { name: "Sand is hot" }).click();
-  await card("Metal").getByRole("button", { name: "Crucible is hot" }).click();
+  await pressAway(inCard("Shell", "Shell is soaked"));
+  await pressAway(inCard("Sand", "Sand is hot"));
+  await pressAway(inCard("Metal", "Crucible is hot"));
   await expect.element(moment).toHaveTextContent(/22 min later than the plan.*the metal is late/);
   await expect
     .element(moment)
