@@ -2,14 +2,17 @@ import type { Recipe } from "../../../logbook/piece/piece.ts";
 import { recipeSizeKg } from "../../../logbook/piece/recipeSize.ts";
 import type { Format } from "./units.ts";
 
-/** "1 kg to 10 kg", "up to 1 kg". */
-export const sizeWords = (
+/** "1 to 10 kg", "up to 2 lb": a size is about so much, so no decimals. */
+export function sizeWords(
   { low, high }: { readonly low: number; readonly high: number },
   format: Format,
-): string =>
-  low > 0 ? `${format.show("kg", low)} to ${format.show("kg", high)}` : `up to ${format.show("kg", high)}`;
+): string {
+  const about = (kg: number): string => format.number(format.toShown("kg", kg), 0);
+  const most = `${about(high)}\u00a0${format.unit("kg")}`;
+  return low > 0 ? `${about(low)} to ${most}` : `up to ${most}`;
+}
 
-/** Recipes to choose from: "General bronze (9 coats), 1 kg to 10 kg". */
+/** Recipes to choose from: "General bronze (9 coats), 1 to 10 kg". */
 export const recipeOptions = (
   recipes: readonly Recipe[],
   format: Format,

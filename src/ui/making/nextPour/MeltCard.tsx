@@ -48,10 +48,13 @@ export function MeltCard({
             <Link href={paths.piece(of.id)} className={sheet["link"]}>
               {of.name}
             </Link>
-            , {kg(of.metalKg ?? 0)}.{" "}
-            {verdict.is === "sure"
-              ? "Hot in time, even at the cautious times."
-              : "Hot in time only at the likely times: check each coat before the next."}
+            <span className="visually-hidden">, </span>
+            <p>
+              {kg(of.metalKg ?? 0)}.{" "}
+              {verdict.is === "sure"
+                ? "Hot in time, even at the cautious times."
+                : "Hot in time only at the likely times: check each coat before the next."}
+            </p>
           </li>
         ))}
       </ul>
