@@ -11,7 +11,6 @@ import { useFormat } from "../../base/state/useFormat.ts";
 import { useNow } from "../../base/state/useNow.ts";
 import { dayTime } from "../../base/format/time.ts";
 import { useForm } from "../../base/forms/useForm.ts";
-import { standingCaution } from "../../base/cautions/cautionWords.ts";
 import { Button } from "../../base/parts/Button.tsx";
 import { Card } from "../../base/parts/Card.tsx";
 import { CoolingCard } from "./CoolingCard.tsx";
@@ -111,7 +110,6 @@ export function PourPlanForm({
   return (
     <div className={styles["sheet"]}>
       <FixesCard fixes={day.fixes} shellC={day.shellC} shells={parts.shells.length} />
-      <p className={styles["caution"]}>{standingCaution}</p>
       {other !== undefined && (
         <p className={styles["warn"]}>
           One of these shells is in another pour: <Link href={paths.pour(other.id)}>open it</Link>.

@@ -5,7 +5,6 @@ import { useDraft, usePours } from "../../base/state/live.ts";
 import { paths } from "../../base/state/paths.ts";
 import { useShop } from "../../base/state/shop.tsx";
 import { useNow } from "../../base/state/useNow.ts";
-import { standingCaution } from "../../base/cautions/cautionWords.ts";
 import { Page } from "../../base/parts/Page.tsx";
 import sheet from "../../base/styles/sheet.module.css";
 import { DayCard } from "./DayCard.tsx";
@@ -19,7 +18,7 @@ export function NextPourPage() {
     <Page title="Next pour day" back={paths.fire}>
       <p className={sheet["lead"]}>
         A proposal from estimates; it changes nothing. The shell review and the pour sheet decide what is
-        poured. {standingCaution}
+        poured.
       </p>
       {pours !== undefined && <NextPour pours={pours} />}
     </Page>
